@@ -1,0 +1,45 @@
+import Fraction from 'fraction.js';
+
+/** An exact rational number. A length is always a number of inches. */
+export type Exact = Fraction;
+
+/** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
+export const exact = (value: number | string | bigint | Exact, over?: number | bigint): Exact =>
+  over === undefined ? new Fraction(value) : new Fraction(value as number, over as number);
+
+export const ZERO = exact(0);
+export const ONE = exact(1);
+
+export const least = (first: Exact, ...rest: Exact[]): Exact => rest.reduce((a, b) => (b.lt(a) ? b : a), first);
+export const most = (first: Exact, ...rest: Exact[]): Exact => rest.reduce((a, b) => (b.gt(a) ? b : a), first);
+export const sum = (values: Exact[]): Exact => values.reduce((a, b) => a.add(b), ZERO);
+
+/** The least whole number that is not below the value. */
+export const wholeUp = (value: Exact): number => Number(value.ceil().n) * Number(value.ceil().s);
+/** The greatest whole number that is not above the value. */
+export const wholeDown = (value: Exact): number => -wholeUp(value.neg());
+
+export const upTo = (value: Exact, step: Exact): Exact => value.div(step).ceil().mul(step);
+export const downTo = (value: Exact, step: Exact): Exact => value.div(step).floor().mul(step);
+export const nearestTo = (value: Exact, step: Exact): Exact => value.div(step).round().mul(step);
+
+/** Nobody can cut a difference smaller than this (1/64 in), and the published tables agree. */
+const CUTTABLE = exact(1, 64);
+
+/** A size to cut, on a ruler mark: rounded up, unless it is above a mark by less than anybody can cut. */
+export const toMark = (value: Exact, mark: Exact): Exact => {
+  const below = downTo(value, mark);
+  return value.sub(below).lt(CUTTABLE) ? below : below.add(mark);
+};
+
+/**
+ * A square root that is never short: the least multiple of 1/1000 whose square is not below the value.
+ * A whole-number root is found exactly.
+ */
+export const rootUp = (value: Exact): Exact => {
+  const scaled = value.mul(1_000_000).ceil();
+  let root = BigInt(Math.floor(Math.sqrt(Number(scaled.n))));
+  while (root * root < scaled.n) root += 1n;
+  while (root > 0n && (root - 1n) * (root - 1n) >= scaled.n) root -= 1n;
+  return exact(root, 1000n);
+};

@@ -1,0 +1,72 @@
+import { exact, nearestTo, type Exact } from './exact.js';
+import { toUnit, type Units } from './units.js';
+
+/** How lengths are shown: in which units, and whether the language marks decimals with a comma. */
+export interface Style {
+  units: Units;
+  comma?: boolean;
+}
+
+/** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
+export const mixed = (value: Exact): string => value.toFraction(true);
+
+const VULGAR: Record<string, string> = {
+  '1/8': '⅛',
+  '1/4': '¼',
+  '1/3': '⅓',
+  '3/8': '⅜',
+  '1/2': '½',
+  '5/8': '⅝',
+  '2/3': '⅔',
+  '3/4': '¾',
+  '7/8': '⅞',
+};
+
+/** The same text with typographic fractions: `121½`, `59 5⁄16`. */
+export const typographic = (text: string): string =>
+  text
+    .replace(/(\d+) (\d+\/\d+)(?!\d)/g, (all, whole: string, part: string) =>
+      VULGAR[part] ? whole + VULGAR[part] : all,
+    )
+    .replace(/(?<![\d/])\d+\/\d+(?![\d/])/g, (part) => VULGAR[part] ?? part.replace('/', '⁄'));
+
+/** A decimal number with at most so many places, trailing noughts off. */
+export const decimal = (value: Exact, places: number, comma = false): string => {
+  const text = nearestTo(value, exact(1, 10 ** places))
+    .valueOf()
+    .toFixed(places)
+    .replace(/\.?0+$/, '');
+  return comma ? text.replace('.', ',') : text;
+};
+
+const isMultiple = (value: Exact, step: Exact): boolean => value.div(step).d === 1n;
+const FINE_INCH = exact(1, 64);
+const SHOWN_INCH = exact(1, 16);
+const FINE_CM = exact(1, 1000);
+
+/**
+ * A length in the style's units without the unit: `52 1/2`, `133.35`. Shown exactly where a person could read it
+ * (64ths and thirds of an inch, thousandths of a centimetre); otherwise to the nearest 1/16 in or millimetre, behind an ≈.
+ */
+export const number = (inches: Exact, { units, comma }: Style): string => {
+  if (units === 'in') {
+    const readable = isMultiple(inches, FINE_INCH) || inches.d <= 12n;
+    return readable ? mixed(inches) : `≈${mixed(nearestTo(inches, SHOWN_INCH))}`;
+  }
+  const cm = toUnit(inches, 'cm');
+  return isMultiple(cm, FINE_CM) ? decimal(cm, 3, comma) : `≈${decimal(cm, 1, comma)}`;
+};
+
+/** A length with its unit: `52 1/2 in`, `133.35 cm`. */
+export const length = (inches: Exact, style: Style): string => `${number(inches, style)} ${style.units}`;
+
+/**
+ * A length as the reader would type it again: in the style's units where that is exact, else in the other system's
+ * where that is (150 cm on a page in inches), else rounded as {@link length} does.
+ */
+export const asTyped = (inches: Exact, style: Style): string => {
+  const own = length(inches, style);
+  if (!own.startsWith('≈')) return own;
+  const other = length(inches, { ...style, units: style.units === 'in' ? 'cm' : 'in' });
+  return other.startsWith('≈') ? own : other;
+};

@@ -1,0 +1,64 @@
+import { exact, least, upTo, type Exact } from './exact.js';
+import { decimal, mixed } from './format.js';
+import { parseLength, quoted, type Reading } from './parse.js';
+import { INCHES, toUnit } from './units.js';
+
+/** The step a shop cuts cloth in, and the unit it sells by. */
+export interface Step {
+  /** Every multiple of each of these, in inches, can be bought: one size, or eighths and thirds of a yard. */
+  sizes: Exact[];
+  unit: 'yd' | 'm' | 'in';
+}
+
+/** An amount to buy, already rounded up to a step the shop cuts. */
+export interface Purchase {
+  /** Exact inches, as a mixed number: `"135"`. */
+  inches: string;
+  /** In the shop's unit, as a mixed number of yards or decimal metres: `"3 3/4"`. */
+  amount: string;
+  /** `yd`, `m` or `in`; a package of batting is `package`. */
+  unit: string;
+  /** For people: `"3 3/4 yd"`. */
+  text: string;
+}
+
+const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
+
+/** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
+export const parseStep = (
+  text: string,
+  reading: Reading,
+): { ok: true; value: Step } | { ok: false; message: string } => {
+  if (/^\s*thirds\s*$/i.test(text)) return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
+  const parsed = parseLength(text, reading);
+  if (!parsed.ok)
+    return { ok: false, message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.` };
+  if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(INCHES.yd.mul(10)))
+    return { ok: false, message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.` };
+  const unit = /m/i.test(text) ? 'm' : /y/i.test(text) ? 'yd' : /["”″]|in|f|'/i.test(text) ? 'in' : reading.units === 'cm' ? 'm' : 'in';
+  return { ok: true, value: { sizes: [parsed.value], unit } };
+};
+
+/** The least amount the shop cuts that is not below the need. */
+export const toStep = (inches: Exact, step: Step): Exact => {
+  const [first, ...rest] = step.sizes.map((size) => upTo(inches, size));
+  return least(first!, ...rest);
+};
+
+/** The next amount the shop cuts above this one. */
+export const stepAbove = (inches: Exact, step: Step): Exact => {
+  const [first, ...rest] = step.sizes.map((size) => inches.div(size).floor().add(1).mul(size));
+  return least(first!, ...rest);
+};
+
+/** An amount on a step, in the shop's unit. */
+export const purchase = (inches: Exact, { unit }: Step, comma = false): Purchase => {
+  const amount = toUnit(inches, unit);
+  const written = unit === 'm' ? decimal(amount, 4) : mixed(amount);
+  return {
+    inches: mixed(inches),
+    amount: written,
+    unit,
+    text: `${comma && unit === 'm' ? written.replace('.', ',') : written} ${unit}`,
+  };
+};
