@@ -1,0 +1,1 @@
+export { QuiltBacking } from './elements/backing/define.js';

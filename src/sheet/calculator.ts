@@ -1,0 +1,34 @@
+import type { PropertyDeclarations } from 'lit';
+import type { Style } from '../measure/format.js';
+import type { Answer, Input, Refused } from '../reckon/book.js';
+import type { Fields } from '../reckon/fields.js';
+import type { Picture } from '../drawing/picture.js';
+
+/** A table under the drawing: other ways to do it, or what a shop has. */
+export interface Listing {
+  caption: string;
+  head?: string[];
+  rows: string[][];
+}
+
+/** What a sheet shows: a calculator, its words and its drawings. */
+export interface Calculator<R extends Answer = Answer> {
+  /** Heads the sheet and names its files: `Backing`. */
+  title: string;
+  fields: Fields;
+  reckon(input: Input): R | Refused;
+  draw(result: R, style: Style): Picture[];
+  listings?(result: R, style: Style): Listing[];
+}
+
+/** `fabricWidth` → `fabric-width`. */
+export const attributeOf = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
+/** Lit's declarations for a calculator's inputs: an attribute and a property each. */
+export const propertiesOf = (fields: Fields): PropertyDeclarations =>
+  Object.fromEntries(
+    Object.entries(fields).map(([key, field]) => [
+      key,
+      { attribute: attributeOf(key), type: field.kind === 'flag' ? Boolean : String },
+    ]),
+  );

@@ -1,0 +1,28 @@
+/**
+ * Prints one sheet alone: a copy of it in a frame of its own, so that the page around it stays off the paper. Styles are
+ * handed over as style sheet objects, which a strict content policy allows.
+ */
+export const printAlone = (sheet: ShadowRoot, title: string): void => {
+  const frame = document.createElement('iframe');
+  frame.style.cssText = 'position:fixed;inset-inline-start:-99rem;inline-size:44rem;border:0';
+  document.body.append(frame);
+  const inside = frame.contentWindow as Window & typeof globalThis;
+  const page = inside.document;
+  page.title = title;
+  page.documentElement.lang = document.documentElement.lang;
+  page.body.style.fontFamily = getComputedStyle(sheet.host).fontFamily;
+  const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
+  copy.append(...[...sheet.childNodes].map((node) => page.importNode(node, true)));
+  const typed = sheet.querySelectorAll<HTMLInputElement>('input, select');
+  copy.querySelectorAll<HTMLInputElement>('input, select').forEach((cell, at) => {
+    cell.value = typed[at]!.value;
+    cell.checked = typed[at]!.checked;
+  });
+  copy.adoptedStyleSheets = sheet.adoptedStyleSheets.map((used) => {
+    const style = new inside.CSSStyleSheet();
+    style.replaceSync([...used.cssRules].map((rule) => rule.cssText).join(''));
+    return style;
+  });
+  inside.onafterprint = () => setTimeout(() => frame.remove());
+  inside.print();
+};

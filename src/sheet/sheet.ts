@@ -1,0 +1,413 @@
+import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { draw, drawingStyles } from '../drawing/picture.js';
+import { exact, most, ZERO } from '../measure/exact.js';
+import { asTyped, mixed, type Style } from '../measure/format.js';
+import { parseLength } from '../measure/parse.js';
+import { writesComma } from '../measure/units.js';
+import { RULER_MARK } from '../trade/conventions.js';
+import type { Answer, Input, Refused, Row } from '../reckon/book.js';
+import { attributeOf, type Calculator, type Listing } from './calculator.js';
+import { cell, fractionKeys } from './cell.js';
+import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
+import { printAlone } from './print.js';
+import { sheetStyles } from './styles.js';
+
+/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
+const languageAt = (element: Element): string => {
+  for (let at: Element | null = element; at; ) {
+    const found: HTMLElement | null = at.closest('[lang]');
+    if (found) return found.lang;
+    const root: Node = at.getRootNode();
+    at = root instanceof ShadowRoot ? root.host : null;
+  }
+  return 'en';
+};
+
+/**
+ * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
+ * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ *
+ * @fires input - Something was typed; `result` already follows it.
+ * @fires change - A cell was left with another value.
+ * @csspart sheet - The whole sheet.
+ * @csspart answer - The answer in large type.
+ * @csspart table - The rows.
+ * @csspart cell - A cell to type in.
+ * @csspart value - A reckoned value.
+ * @csspart how - How a value was got.
+ * @csspart figure - What holds a drawing.
+ * @csspart error - What is wrong in a row.
+ * @csspart drawing - The drawing to scale.
+ * @csspart list - The cut list and other lists.
+ * @csspart action - Copy, CSV and print.
+ * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
+ * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ */
+export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+  static formAssociated = true;
+  static override styles = [drawingStyles, sheetStyles];
+  static override properties: PropertyDeclarations = {
+    units: {},
+    lock: {},
+    fabric: {},
+    name: { reflect: true },
+    measured: { attribute: false },
+  };
+
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  declare units: string | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  declare lock: string | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  declare fabric: string | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  declare name: string | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  declare measured: Record<string, string> | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  declare width: string | number | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  declare length: string | number | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  declare fabricWidth: string | number | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  declare seam: string | number | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  declare shrinkage: string | number | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  declare increment: string | undefined;
+  /** Price of one yard or metre. Default none. */
+  declare price: string | number | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  declare currency: string | undefined;
+
+  protected abstract readonly calculator: Calculator<R>;
+
+  readonly #internals = this.attachInternals();
+  #input: Input | undefined;
+  #result: R | Refused | undefined;
+  #good: R | undefined;
+  /** The cell being typed in: what stands there, and what stood there when it was entered. */
+  #editing: { id: string; text: string; before: string } | undefined;
+  #marked: string[] = [];
+  #open = false;
+  #told = '';
+
+  /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+  get result(): R | Refused {
+    const input = this.reckonInput();
+    if (!this.#result || !sameInput(input, this.#input)) {
+      this.#input = input;
+      this.#result = this.calculator.reckon(input);
+      if (!this.#result.errors) this.#good = this.#result;
+    }
+    return this.#result;
+  }
+
+  /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+  get value(): string {
+    const { buy } = this.result;
+    return buy ? String(Number(exact(buy.amount).valueOf().toFixed(4))) : '';
+  }
+
+  /** The form this element belongs to, if any. */
+  get form(): HTMLFormElement | null {
+    return this.#internals.form;
+  }
+
+  get #style(): Style {
+    return { units: this.units === 'cm' ? 'cm' : 'in', comma: writesComma(languageAt(this)) };
+  }
+
+  get #own(): Record<string, unknown> {
+    return this as unknown as Record<string, unknown>;
+  }
+
+  /** The inputs as the calculator takes them. */
+  protected reckonInput(): Input {
+    const given = Object.keys(this.calculator.fields).map((key) => [key, this.#own[key]]);
+    return { ...Object.fromEntries(given), units: this.units, lang: languageAt(this), measured: this.measured } as Input;
+  }
+
+  formResetCallback(): void {
+    this.measured = undefined;
+    for (const [key, field] of Object.entries(this.calculator.fields)) {
+      const written = this.getAttribute(attributeOf(key));
+      this.#own[key] = field.kind === 'flag' ? written !== null : (written ?? undefined);
+    }
+  }
+
+  protected override updated(): void {
+    this.#internals.setFormValue(this.value || null);
+  }
+
+  // What is shown
+
+  /** Inputs as they stand now, reckoned rows as they were last good. */
+  #rows(): Row[] {
+    const { errors, working } = this.result;
+    return errors && this.#good
+      ? this.#good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
+      : working;
+  }
+
+  #labelOf(id: string): string {
+    return this.calculator.fields[id]?.label ?? this.#rows().find((row) => row.id === id)?.label ?? id;
+  }
+
+  protected override render(): TemplateResult {
+    const { title, draw: picture, listings } = this.calculator;
+    const { errors } = this.result;
+    const rows = this.#rows();
+    const good = this.#good;
+    const stale = errors && good ? 'stale' : '';
+    const refined = rows.filter((row) => row.more);
+    const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
+    const style = this.#style;
+    const action = (words: string, act: () => void): TemplateResult =>
+      html`<button type="button" part="action" ?disabled=${!!errors} @click=${act}>${words}</button>`;
+    return html`<section
+      part="sheet"
+      class="sheet"
+      aria-label=${title}
+      @keydown=${this.#keyDown}
+      @input=${this.#typed}
+      @change=${this.#changed}
+      @focusin=${this.#focusIn}
+      @focusout=${this.#focusOut}
+    >
+      ${this.#answer(rows)}
+      <table part="table" class=${stale}>
+        <thead>
+          <tr>
+            <th scope="col">${title}</th>
+            <th scope="col">Value</th>
+            <th scope="col">How it was got</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.filter((row) => !row.more).map((row) => this.#row(row))}
+        </tbody>
+        ${refined.length
+          ? html`<tbody>
+              <tr class="fold">
+                <td colspan="3">
+                  <button type="button" part="action" aria-expanded=${open} @click=${this.#toggle}>
+                    ${open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`}
+                  </button>
+                </td>
+              </tr>
+              ${open ? refined.map((row) => this.#row(row)) : nothing}
+            </tbody>`
+          : nothing}
+      </table>
+      ${good
+        ? html`<div class=${stale}>
+            ${picture(good, style).map((drawing) => html`<figure part="figure">${draw(drawing)}</figure>`)}
+            ${good.cuts.length
+              ? html`${listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })}
+                  <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`
+              : nothing}
+            ${listings?.(good, style).map(listing)}
+          </div>`
+        : nothing}
+      <p>Amounts are for planning: measure your own cloth and quilt before cutting.</p>
+      <p class="actions">
+        ${action('Copy table', this.#copy)} ${action('Download CSV', this.#download)} ${action('Print', this.#print)}
+        <span role="status">${this.#told}</span>
+      </p>
+    </section>`;
+  }
+
+  #answer(rows: Row[]): TemplateResult {
+    const { errors } = this.result;
+    const good = this.#good;
+    return html`<div part="answer" class="answer ${errors ? 'stale' : ''}" role="status">
+      ${good
+        ? html`<p class="buy">Buy <strong>${good.buy.text}</strong> ${good.cost?.text}</p>
+            <p>${good.summary}</p>`
+        : nothing}
+      ${errors
+        ? html`<p class="note">${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.</p>`
+        : good?.notes.map((note) => html`<p class="note">${note}</p>`)}
+      ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
+    </div>`;
+  }
+
+  #row(row: Row): TemplateResult {
+    const { id, label, value, role, how, from, reckoned } = row;
+    const field = this.calculator.fields[id];
+    const message = this.result.errors?.find(({ input }) => input === id)?.message;
+    const editing = this.#editing?.id === id;
+    const text = editing ? this.#editing!.text : (message && this.measured?.[id]) || value;
+    const locked = this.lock?.split(/[\s,]+/).includes(attributeOf(id));
+    const open = field ? !locked : role !== 'reckoned';
+    const takesFractions = !field || /^(length|size)/.test(field.kind);
+    const chosen = field && 'options' in field ? text.split(', ').map((part) => field.options[part] ?? part).join(', ') : text;
+    return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''} ${message ? (text ? 'wrong' : 'wanting') : ''}">
+      <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
+      <td class="amount">
+        ${open
+          ? cell({ id, field, text, wrong: !!message })
+          : html`<output part="value" data-row=${id} data-from=${from.join(' ')} tabindex="-1">${chosen || '–'}</output>`}
+        ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
+      </td>
+      <td part="how" class="how" id="how-${id}">
+        ${role === 'measured'
+          ? html`measured <button type="button" part="action" @click=${() => this.#putBack(id)}>put back ${reckoned}</button>`
+          : how}
+        ${message ? html`<span part="error" class="error">${message}</span>` : nothing}
+      </td>
+    </tr>`;
+  }
+
+  // What is typed
+
+  #take(id: string, text: string): void {
+    const field = this.calculator.fields[id];
+    if (field) this.#own[id] = field.kind === 'flag' ? text === 'yes' : text;
+    else this.measured = { ...this.measured, [id]: text };
+    this.requestUpdate();
+  }
+
+  /** Back to what is reckoned there. */
+  #forget(id: string): void {
+    const { [id]: _gone, ...kept } = this.measured ?? {};
+    this.measured = kept;
+  }
+
+  #typed = ({ target }: Event): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    const input = target as HTMLInputElement;
+    const choices = [...this.renderRoot.querySelectorAll<HTMLSelectElement>(`select[data-row=${id}]`)];
+    const text =
+      input.type === 'checkbox' ? (input.checked ? 'yes' : 'no') : choices.map(({ value }) => value).join(', ') || input.value;
+    if (this.#editing?.id === id) this.#editing.text = text;
+    this.#take(id, text);
+  };
+
+  /** The browser's own `change` stops at the shadow root; the page hears this one. */
+  #changed = (event: Event): void => {
+    event.stopPropagation();
+    this.#tell('change');
+  };
+
+  #tell(type: string): void {
+    this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+  }
+
+  #focusIn = ({ target }: Event): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
+    if (isText(target)) this.#editing = { id, text: target.value, before: target.value };
+    this.requestUpdate();
+  };
+
+  #focusOut = ({ target }: Event): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    // An emptied cell of a reckoned row means the reckoned value again.
+    if (this.measured?.[id]?.trim() === '') this.#forget(id);
+    this.#editing = undefined;
+    this.#marked = [];
+    this.requestUpdate();
+  };
+
+  #putBack(id: string): void {
+    this.#forget(id);
+    this.#tell('input');
+    this.#tell('change');
+  }
+
+  /** Puts a text in a cell as if the reader had typed it. */
+  #replace(input: HTMLInputElement, text: string): void {
+    input.value = text;
+    input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+  }
+
+  #typeIn = (sign: string): void => {
+    const input = this.shadowRoot!.activeElement;
+    if (!isText(input)) return;
+    input.setRangeText(sign, input.selectionStart!, input.selectionEnd!, 'end');
+    this.#replace(input, input.value);
+  };
+
+  #keyDown = (event: KeyboardEvent): void => {
+    const { target, key, altKey } = event;
+    const id = rowOf(target);
+    if (!id || event.isComposing) return;
+    const enter = key === 'Enter';
+    const step = key === 'ArrowDown' || (enter && !event.shiftKey) ? 1 : enter || key === 'ArrowUp' ? -1 : 0;
+    if (step && altKey && isText(target)) this.#nudge(target, -step);
+    else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement))) this.#walk(target as HTMLElement, step);
+    else if (key === 'Escape' && isText(target)) {
+      const { before } = this.#editing!;
+      const wasReckoned = this.#good?.working.some((row) => row.id === id && row.role === 'measurable');
+      this.#replace(target, before);
+      if (wasReckoned || this.#good?.working.find((row) => row.id === id)?.reckoned === before) this.#forget(id);
+    } else return;
+    event.preventDefault();
+  };
+
+  #walk(from: HTMLElement, step: number): void {
+    const cells = [...this.renderRoot.querySelectorAll<HTMLElement>('[data-row]')];
+    const next = cells[cells.indexOf(from) + step];
+    next?.focus();
+    if (isText(next)) next.select();
+  }
+
+  /** One ruler mark up or down; one whole where the cell holds no length. */
+  #nudge(input: HTMLInputElement, by: number): void {
+    const style = this.#style;
+    const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
+    const whole = kind === 'count' || kind === 'percent';
+    const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : style);
+    const mark = parseLength(String(this.#own['mark'] ?? RULER_MARK[style.units]), style);
+    if (!read.ok || !mark.ok) return;
+    if (whole) this.#replace(input, `${mixed(most(read.value.add(by), ZERO))}${kind === 'percent' ? ' %' : ''}`);
+    else if (kind === 'length') this.#replace(input, asTyped(most(read.value.add(mark.value.mul(by)), ZERO), style));
+  }
+
+  #toggle = (): void => {
+    this.#open = !this.#open;
+    this.requestUpdate();
+  };
+
+  // Taking it away
+
+  get #cells(): Cells {
+    return cellsOf(this.#good!);
+  }
+
+  #copy = async (): Promise<void> => {
+    this.#told = await navigator.clipboard.writeText(tabbedOf(this.#cells)).then(
+      () => 'Copied.',
+      () => 'This browser does not allow copying here; the CSV holds the same.',
+    );
+    this.requestUpdate();
+  };
+
+  #download = (): void => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.#cells));
+
+  #print = (): void => printAlone(this.shadowRoot!, this.calculator.title);
+}
+
+const rowOf = (target: EventTarget | null | undefined): string | undefined => (target as HTMLElement | null)?.dataset?.['row'];
+
+const isText = (target: unknown): target is HTMLInputElement => target instanceof HTMLInputElement && target.type === 'text';
+
+const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
+  <caption>${caption}</caption>
+  <thead>
+    <tr>
+      ${head.map((words) => html`<th scope="col">${words}</th>`)}
+    </tr>
+  </thead>
+  <tbody>
+    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${text}</td>`)}</tr>`)}
+  </tbody>
+</table>`;
+
+const sameInput = (a: Input, b: Input | undefined): boolean => !!b && Object.keys(a).every((key) => a[key] === b[key]);

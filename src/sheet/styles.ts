@@ -1,0 +1,111 @@
+import { css } from 'lit';
+
+/**
+ * A ruled ledger: fine rules between rows, a double line before the amounts, the answer over a double rule. Every colour
+ * is mixed from the page's own text colour and one accent, so that it fits light and dark pages alike.
+ */
+export const sheetStyles = css`
+  :host {
+    --_accent: var(--quilt-accent, #a63d40);
+    --_space: var(--quilt-space, 0.5rem);
+    --_ink: currentColor;
+    --_soft: color-mix(in srgb, currentColor 72%, transparent);
+    --_rule: color-mix(in srgb, currentColor 18%, transparent);
+    --_wash: color-mix(in srgb, var(--_accent) 10%, transparent);
+    --_wash-strong: color-mix(in srgb, var(--_accent) 26%, transparent);
+    --_wash-other: color-mix(in srgb, currentColor 8%, transparent);
+    --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
+    display: block;
+    container-type: inline-size;
+    line-height: 1.45;
+    font-variant-numeric: diagonal-fractions tabular-nums;
+  }
+  :host([hidden]) { display: none; }
+  * { box-sizing: border-box; margin: 0; }
+  .sheet, .sheet > div { display: grid; gap: var(--_space); }
+  .sheet > table, figure, [part='list'] { margin-block: var(--_space); }
+  p { color: var(--_soft); font-size: 0.9em; }
+  table { border-collapse: collapse; font: inherit; }
+  th { font-weight: inherit; text-align: start; }
+  th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
+  tr { border-block-end: 1px solid var(--_rule); }
+  thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: start; }
+  caption { padding-block-end: 0.3em; font-weight: 650; }
+
+  .answer { justify-items: start; }
+  .answer p { font-size: 1em; }
+  .answer .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
+  strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; padding-inline-end: 0.3em; }
+  .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
+  .stale :is(.buy, output, figure, [part='list']), .stale .buy + p { opacity: 0.72; }
+  .stale :is(strong, output) { text-decoration: line-through 1px; }
+
+  [part='table'] th { inline-size: 34%; }
+  .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
+  .how { color: var(--_soft); font-size: 0.9em; }
+  .reckoned output { font-weight: 600; }
+  .marked { background: var(--_wash-strong); }
+  [part='list'] td:first-child { font-variant-numeric: inherit; }
+  [part='list'] td:not(:first-child) { white-space: nowrap; }
+
+  input, select { font: inherit; color: inherit; accent-color: var(--_accent); }
+  [type='text'], select {
+    inline-size: 100%;
+    min-block-size: 2em;
+    padding-inline: 0.4em;
+    margin-inline: -0.4em 0;
+    background: var(--_wash-other);
+    border: 0;
+    border-block-end: 1.5px solid var(--_soft);
+    border-radius: 3px 3px 0 0;
+  }
+  [type='checkbox'] { inline-size: 1.4em; block-size: 1.4em; vertical-align: -0.3em; }
+  option { color: CanvasText; background: Canvas; }
+  .measurable [type='text'] { background: none; border-block-end-style: dotted; font-weight: 600; }
+  .measured [type='text'] { background: var(--_wash-strong); border-block-end-style: dashed; }
+  .wrong [part='cell'] { border-block-end: 3px solid var(--_accent); }
+  :focus-visible { outline: 2.5px solid var(--_accent-text); outline-offset: 1px; }
+  .error { display: block; color: var(--_accent-text); font-size: 1rem; }
+  .error::before { content: '↑ '; }
+
+  button {
+    font: inherit;
+    color: var(--_accent-text);
+    background: none;
+    border: 0;
+    padding: 0.3em 0;
+    text-align: start;
+    text-decoration: underline 1px;
+    text-underline-offset: 0.2em;
+    cursor: pointer;
+  }
+  button:disabled { opacity: 0.6; cursor: default; }
+  .fold { font-size: 0.9em; }
+  .actions { display: flex; flex-wrap: wrap; gap: 0 calc(var(--_space) * 2.5); }
+  .keys { display: none; flex-wrap: wrap; gap: 4px; padding-block-start: 6px; }
+  .keys button { min-inline-size: 2.6rem; text-align: center; text-decoration: none; border: 1px solid; border-radius: 4px; }
+  @media (any-pointer: coarse) {
+    .keys { display: flex; }
+    [type='text'], select, button { min-block-size: 2.6rem; }
+  }
+
+  @container (max-width: 34rem) {
+    [part='table'] thead { display: none; }
+    [part='table'] tr { display: grid; grid-template-columns: 1.1fr 1fr; align-items: baseline; }
+    [part='table'] :is(table, tbody, th, td) { display: block; inline-size: auto; }
+    .how, .fold td { grid-column: 1 / -1; }
+    .how { padding-block-start: 0; }
+    [part='list'] :is(th, td) { padding-inline: 0 calc(var(--_space) * 0.8); }
+  }
+  @media (forced-colors: active) {
+    .marked { outline: 2px solid Highlight; }
+  }
+  @media print {
+    button, .keys { display: none; }
+    :host { font-size: 10pt; }
+    .drawing { max-inline-size: 11cm; }
+    tr, figure { break-inside: avoid; }
+    th, td { padding-block: 2px; }
+    [type='text'], select { background: none; border: 0; appearance: none; min-block-size: 0; }
+  }
+`;
