@@ -1,0 +1,104 @@
+import { writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { defaultReporter } from '@web/test-runner';
+import { chromeLauncher } from '@web/test-runner-chrome';
+import { webdriverLauncher } from '@web/test-runner-webdriver';
+import {
+  CHROMIUM_FLAGS,
+  findChromium,
+  findFirefox,
+  findWebKit,
+  startWebKitDriver,
+} from '../tools/browsers.mjs';
+import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
+
+const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
+
+const chromium = (executablePath) =>
+  chromeLauncher({ launchOptions: { executablePath, args: CHROMIUM_FLAGS } });
+
+const firefox = (executablePath) => {
+  const launcher = chromeLauncher({ launchOptions: { browser: 'firefox', executablePath } });
+  launcher.name = 'Firefox';
+  return launcher;
+};
+
+const webkit = async (found) => {
+  const launcher = webdriverLauncher({
+    hostname: '127.0.0.1',
+    port: await startWebKitDriver(found),
+    path: '/',
+    capabilities: {
+      browserName: 'MiniBrowser',
+      'wdio:enforceWebDriverClassic': true,
+      'webkitgtk:browserOptions': { binary: found.browser, args: ['--automation'] },
+    },
+  });
+  const initialize = launcher.initialize.bind(launcher);
+  launcher.initialize = async (config) => {
+    await initialize(config);
+    launcher.name = 'WebKit';
+  };
+  return launcher;
+};
+
+const wanted = process.env.ENGINES?.toLowerCase().split(',');
+const launchers = await Promise.all(
+  [
+    ['chromium', chromium, findChromium()],
+    ['firefox', firefox, findFirefox()],
+    ['webkit', webkit, findWebKit()],
+  ]
+    .filter(([name, , found]) => found && (!wanted || wanted.includes(name)))
+    .map(([, launch, found]) => launch(found)),
+);
+
+/** Serves TypeScript as JavaScript, and finds the `.ts` that an import written with `.js` means. */
+const typescript = {
+  name: 'typescript',
+  resolveMimeType: ({ path }) => (path.endsWith('.ts') ? 'js' : undefined),
+  resolveImport: ({ source, context }) => {
+    if (!source.startsWith('.') || !context.path.endsWith('.ts')) return undefined;
+    const path = new URL(source, `file://${rootDir}${context.path}`).pathname;
+    return sourceOf(path) && source.replace(/\.js$/, '.ts');
+  },
+  transform: ({ path, body }) =>
+    path.endsWith('.ts') ? { body: toJavaScript(String(body), path, { inlineMap: true }) } : undefined,
+};
+
+/** Where RESULTS names a file, writes there what each file came to in each browser, for the summary of `npm test`. */
+const resultsReporter = {
+  onTestRunFinished({ sessions }) {
+    if (!process.env.RESULTS) return;
+    const testsIn = (suite) => [...suite.tests, ...suite.suites.flatMap(testsIn)];
+    const results = sessions.map((session) => {
+      const tests = session.testResults ? testsIn(session.testResults) : [];
+      const failed = tests.filter((test) => !test.passed && !test.skipped).length;
+      return {
+        browser: session.browser.name,
+        file: session.testFile,
+        passed: tests.filter((test) => test.passed).length,
+        // A file that broke outside its tests has failed once.
+        failed: failed === 0 && !session.passed ? 1 : failed,
+        skipped: tests.filter((test) => test.skipped).length,
+      };
+    });
+    writeFileSync(process.env.RESULTS, JSON.stringify(results));
+  },
+};
+
+/** @type {import('@web/test-runner').TestRunnerConfig} */
+export default {
+  rootDir,
+  files: `${rootDir}/tests/**/*.browser.ts`,
+  nodeResolve: true,
+  plugins: [typescript],
+  browsers: launchers,
+  // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
+  concurrency: 1,
+  concurrentBrowsers: 2,
+  testsFinishTimeout: 180_000,
+  testFramework: { config: { timeout: 10_000 } },
+  filterBrowserLogs: ({ args }) => !String(args[0]).includes('Lit is in dev mode'),
+  reporters: [defaultReporter(), resultsReporter],
+};

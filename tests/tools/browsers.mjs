@@ -1,0 +1,159 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { accessSync, constants, existsSync, readdirSync } from 'node:fs';
+import { createServer, connect } from 'node:net';
+import { delimiter, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+
+const runs = (path) => {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** The first that runs: a bare name is looked for on PATH. */
+const firstThatRuns = (...names) =>
+  names
+    .filter(Boolean)
+    .flatMap((name) =>
+      /[\\/]/.test(name)
+        ? [name]
+        : (process.env.PATH ?? '').split(delimiter).map((folder) => join(folder, name)),
+    )
+    .find(runs);
+
+const PROGRAMS = process.env.PROGRAMFILES ?? 'C:/Program Files';
+
+export const findChromium = () =>
+  firstThatRuns(
+    process.env.CHROME_PATH,
+    'chromium',
+    'chromium-browser',
+    'google-chrome',
+    'google-chrome-stable',
+    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+    '/Applications/Chromium.app/Contents/MacOS/Chromium',
+    `${PROGRAMS}/Google/Chrome/Application/chrome.exe`,
+  );
+
+export const findFirefox = () =>
+  firstThatRuns(
+    process.env.FIREFOX_PATH,
+    'firefox-esr',
+    'firefox',
+    '/Applications/Firefox.app/Contents/MacOS/firefox',
+    `${PROGRAMS}/Mozilla Firefox/firefox.exe`,
+  );
+
+/** WebKitGTK keeps its small browser out of PATH, in a folder named after the machine and the version. */
+const findMiniBrowser = () => {
+  const libraries = '/usr/lib';
+  if (!existsSync(libraries)) return undefined;
+  const places = ['', ...readdirSync(libraries).filter((name) => name.includes('-linux-'))];
+  const versions = ['webkitgtk-6.0', 'webkit2gtk-4.1', 'webkit2gtk-4.0'];
+  return firstThatRuns(
+    ...versions.flatMap((version) => places.map((place) => join(libraries, place, version, 'MiniBrowser'))),
+  );
+};
+
+export const findWebKit = () => {
+  const found = {
+    driver: firstThatRuns('WebKitWebDriver'),
+    screen: firstThatRuns('Xvfb'),
+    browser: findMiniBrowser(),
+  };
+  return Object.values(found).every(Boolean) ? found : undefined;
+};
+
+/** Every engine the elements are tested in, and the Debian packages that bring it. */
+export const ENGINES = [
+  { name: 'Chromium', find: findChromium, packages: ['chromium'] },
+  { name: 'Firefox', find: findFirefox, packages: ['firefox-esr'] },
+  { name: 'WebKit', find: findWebKit, packages: ['webkit2gtk-driver', 'xvfb'] },
+];
+
+/** On Debian as root, installs the engines that are missing. Elsewhere, and when that fails, they stay missing. */
+export const installMissingEngines = () => {
+  const missing = ENGINES.filter((engine) => !engine.find());
+  if (missing.length === 0 || !existsSync('/etc/debian_version') || process.getuid?.() !== 0) return;
+  const aptGet = (...words) =>
+    spawnSync('apt-get', words, {
+      stdio: ['ignore', 'inherit', 'inherit'],
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
+  aptGet('update', '-q');
+  for (const { name, packages } of missing) {
+    console.log(`Installing ${name} (${packages.join(', ')})`);
+    aptGet('install', '-q', '-y', '--no-install-recommends', ...packages);
+  }
+};
+
+const asRoot = process.getuid?.() === 0;
+
+/** Quiet and offline; the sandbox needs a user other than root. */
+export const CHROMIUM_FLAGS = [
+  ...(asRoot ? ['--no-sandbox'] : []),
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export const freePort = () =>
+  new Promise((resolve, reject) => {
+    const server = createServer().once('error', reject);
+    server.listen(0, '127.0.0.1', () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
+
+const answers = (port) =>
+  new Promise((resolve) => {
+    const socket = connect(port, '127.0.0.1');
+    socket.once('error', () => resolve(false));
+    socket.once('connect', () => {
+      socket.destroy();
+      resolve(true);
+    });
+  });
+
+/** Starts WebKit's driver on a screen that nobody sees; both end with this process. */
+export const startWebKitDriver = async ({ driver, screen }) => {
+  const children = [];
+  const start = (command, words, options) => {
+    const child = spawn(command, words, options);
+    children.push(child);
+    child.once('error', (error) => console.error(`${command}: ${error.message}`));
+    return child;
+  };
+  process.once('exit', () => children.forEach((child) => child.kill()));
+
+  const xvfb = start(screen, ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
+  });
+  const display = await new Promise((resolve, reject) => {
+    xvfb.stdio[3].once('data', (data) => resolve(`:${String(data).trim()}`));
+    xvfb.once('exit', () => reject(new Error('Xvfb ended before it had a display')));
+  });
+
+  const port = await freePort();
+  start(driver, [`--port=${port}`], {
+    stdio: 'ignore',
+    env: {
+      ...process.env,
+      DISPLAY: display,
+      WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+      GDK_BACKEND: 'x11',
+    },
+  });
+  for (let tries = 0; tries < 100; tries++) {
+    if (await answers(port)) return port;
+    await pause(100);
+  }
+  throw new Error(`WebKitWebDriver does not answer at port ${port}`);
+};

@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { nodeResolve } from '@rollup/plugin-node-resolve';
+import terser from '@rollup/plugin-terser';
+import { slimFraction } from './slim-fraction.mjs';
+import { shorterCss, shorterTemplates } from './templates.mjs';
+import { sourceOf, toJavaScript } from './typescript.mjs';
+
+/** Reads TypeScript, and finds the `.ts` that an import written with `.js` means. */
+const typescript = {
+  name: 'typescript',
+  resolveId(source, importer, options) {
+    if (!source.startsWith('.') || !importer) return null;
+    const path = sourceOf(resolve(dirname(importer), source));
+    return path ? this.resolve(path, importer, { ...options, skipSelf: true }) : null;
+  },
+  transform: (code, id) =>
+    id.endsWith('.ts') ? { code: toJavaScript(code, id, { before: [shorterTemplates] }), map: null } : null,
+};
+
+const smallest = () =>
+  terser({
+    ecma: 2022,
+    module: true,
+    toplevel: true,
+    compress: { passes: 3, unsafe_arrows: true, unsafe_methods: true },
+    format: { comments: /^!/ },
+  });
+
+/** TypeScript to the smallest JavaScript, with Lit and fraction.js inside. */
+export const bundling = () => [
+  typescript,
+  nodeResolve({ extensions: ['.ts', '.mjs', '.js'], exportConditions: ['production'] }),
+  slimFraction(),
+  smallest(),
+];
+
+/** Makes `id` a module with that code, to bundle what no file says. */
+export const inline = (id, code) => ({
+  name: 'inline',
+  resolveId: (source) => (source === id ? { id, moduleSideEffects: true } : null),
+  load: (source) => (source === id ? code : null),
+});
+
+const SCRIPT = /<script type="module" src="(\.[^"]+)"><\/script>\s*/g;
+const STYLE = /<link rel="stylesheet" href="(\.[^"]+)" ?\/?>/g;
+
+/** What would end or nest a script inside HTML, written so that it does not. */
+const insideHtml = (code) => code.replace(/<(?=\/script|script|!--)/gi, '\\x3c');
+
+/**
+ * Takes an HTML page as the entry, bundles its module scripts as one, and writes the page with that script and its
+ * stylesheets inside, so that it works from disk.
+ */
+export const standalonePage = () => ({
+  name: 'standalone-page',
+  load(id) {
+    if (!id.endsWith('.html')) return null;
+    const scripts = Array.from(readFileSync(id, 'utf8').matchAll(SCRIPT), ([, path]) => path);
+    return scripts.map((path) => `import ${JSON.stringify(path.replace(/\.ts$/, '.js'))};`).join('\n');
+  },
+  generateBundle(_, bundle) {
+    for (const chunk of Object.values(bundle)) {
+      if (chunk.type !== 'chunk' || !chunk.facadeModuleId?.endsWith('.html')) continue;
+      const code = insideHtml(chunk.code.trim());
+      this.parse(code);
+      const page = readFileSync(chunk.facadeModuleId, 'utf8');
+      const style = (_, path) =>
+        `<style>${shorterCss(readFileSync(resolve(dirname(chunk.facadeModuleId), path), 'utf8'))}</style>`;
+      const source = page
+        .replace(SCRIPT, '')
+        .replace(STYLE, style)
+        .replace('</body>', () => `<script type="module">${code}</script>\n</body>`);
+      delete bundle[chunk.fileName];
+      this.emitFile({ type: 'asset', fileName: `${chunk.name}.html`, source });
+    }
+  },
+});

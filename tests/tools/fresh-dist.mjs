@@ -1,0 +1,54 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { packageSucceeds, ROOT } from './run.mjs';
+
+const INPUTS = [
+  'src',
+  'demo',
+  'tests/tools',
+  'tests/config',
+  'rollup.config.mjs',
+  'tsconfig.json',
+  'package.json',
+  'package-lock.json',
+];
+const NOTE = `${ROOT}node_modules/.cache/quilt-reckoner/dist.txt`;
+
+/**
+ * Every file in a folder, or the file itself, by its path from the project's folder; in order.
+ * @param {string} path
+ * @returns {string[]}
+ */
+export const filesIn = (path, root = ROOT) => {
+  const full = join(root, path);
+  if (!existsSync(full)) return [];
+  if (!statSync(full).isDirectory()) return [path];
+  return readdirSync(full)
+    .sort()
+    .flatMap((name) => filesIn(`${path}/${name}`, root));
+};
+
+const printOf = (paths) => {
+  const hash = createHash('sha256');
+  for (const path of paths.flatMap((path) => filesIn(path)))
+    hash
+      .update(`${path}\0`)
+      .update(readFileSync(ROOT + path))
+      .update('\0');
+  return hash.digest('hex');
+};
+
+export const build = (...words) => {
+  if (!packageSucceeds('rollup/dist/bin/rollup', ['-c', '--silent', ...words]))
+    throw new Error('The build failed.');
+};
+
+/** Builds dist/ unless it is what the last build made of the same sources. */
+export default function buildIfStale() {
+  const print = () => printOf([...INPUTS, 'dist']);
+  if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;
+  build();
+  mkdirSync(dirname(NOTE), { recursive: true });
+  writeFileSync(NOTE, print());
+}

@@ -1,0 +1,37 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+/** The project's folder, with a slash at its end. */
+export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Runs a program in the project's folder, shows what it says, and tells whether it ended well. */
+export const succeeds = (program, words, env = {}) =>
+  spawnSync(program, words, {
+    cwd: ROOT,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: { ...process.env, ...env },
+    shell: program === 'npm' && process.platform === 'win32',
+  }).status === 0;
+
+/** The same for the program of an installed package, by its path in node_modules. */
+export const packageSucceeds = (path, words, env) =>
+  succeeds(process.execPath, [`${ROOT}node_modules/${path}`, ...words], env);
+
+const packagesIn = (lockFile) => {
+  try {
+    return JSON.parse(readFileSync(ROOT + lockFile, 'utf8')).packages;
+  } catch {
+    return {};
+  }
+};
+
+/** Installs what package-lock.json names, unless just that is installed. */
+export const installPackages = () => {
+  const installed = packagesIn('node_modules/.package-lock.json');
+  const isMissing = ([path, { version, optional }]) =>
+    path && !optional && installed[path]?.version !== version;
+  if (!Object.entries(packagesIn('package-lock.json')).some(isMissing)) return;
+  // No package needs a script of its own to be installed, and some would fetch browsers.
+  if (!succeeds('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund'])) process.exit(1);
+};

@@ -1,0 +1,71 @@
+import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize } from 'node:path';
+import { ROOT } from './run.mjs';
+
+const TYPES = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.csv': 'text/csv; charset=utf-8',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+/** The file that a path of the site means: `/dist/…` what was built, everything else a page in demo/. */
+const fileFor = (pathname) => {
+  const path = normalize(decodeURIComponent(pathname));
+  if (path.startsWith('/dist/')) return join(ROOT, path);
+  // This page's source is TypeScript; the built one stands for it.
+  if (path === '/quick.html') return join(ROOT, 'dist/quick.html');
+  return join(ROOT, 'demo', path.endsWith('/') ? `${path}index.html` : path);
+};
+
+const respond = (request, response) => {
+  if (request.url === '/favicon.ico') {
+    // Browsers ask for it by themselves, and the pages have none.
+    response.writeHead(204).end();
+    return;
+  }
+  let file;
+  try {
+    file = fileFor(new URL(request.url, 'http://localhost').pathname.replaceAll('\\', '/'));
+  } catch {
+    response.writeHead(400).end('Bad address');
+    return;
+  }
+  if (!existsSync(file) || !statSync(file).isFile()) {
+    response.writeHead(404, { 'content-type': TYPES['.txt'] }).end('No such page');
+    return;
+  }
+  response.writeHead(200, {
+    'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+    'cache-control': 'no-store',
+  });
+  createReadStream(file).pipe(response);
+};
+
+/**
+ * Serves the demo pages on this machine, at the port or the next free one; tells the address and how to end.
+ * @returns {Promise<{ address: string, close: () => void }>}
+ */
+export const serve = (port = 0) =>
+  new Promise((resolve, reject) => {
+    const server = createServer(respond);
+    server.on('error', (error) => {
+      if (error.code !== 'EADDRINUSE') reject(error);
+      else server.listen(++port, '127.0.0.1');
+    });
+    server.on('listening', () =>
+      resolve({
+        address: `http://127.0.0.1:${server.address().port}`,
+        close: () => {
+          server.closeAllConnections();
+          server.close();
+        },
+      }),
+    );
+    server.listen(port, '127.0.0.1');
+  });

@@ -1,0 +1,115 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ENGINES, installMissingEngines } from './browsers.mjs';
+import { build, filesIn } from './fresh-dist.mjs';
+import { installPackages, packageSucceeds, ROOT } from './run.mjs';
+
+const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-'));
+process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+
+const check = (...runs) => {
+  const passed = runs.every((run) => run());
+  return { passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0 };
+};
+
+/** What the tests of a runner came to. A run that ended badly has failed at least once, whatever it counted. */
+const tally = (ended, reports) => {
+  const total = { passed: 0, failed: 0, skipped: 0 };
+  for (const report of reports) for (const key of Object.keys(total)) total[key] += report[key];
+  if (!ended && total.failed === 0) total.failed = 1;
+  return total;
+};
+
+const readReport = (path) => (existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : undefined);
+
+const vitest = (project) => () => {
+  const path = join(folder, `${project}.json`);
+  const ended = packageSucceeds('vitest/vitest.mjs', [
+    ...['run', '--config', 'tests/config/vitest.config.mjs', '--project', project],
+    ...['--reporter=default', '--reporter=json', `--outputFile.json=${path}`],
+  ]);
+  const files = readReport(path)?.testResults ?? [];
+  return tally(
+    ended,
+    files.map(({ status, assertionResults }) => {
+      const count = (...states) => assertionResults.filter((test) => states.includes(test.status)).length;
+      const failed = count('failed');
+      return {
+        passed: count('passed'),
+        failed: failed === 0 && status === 'failed' ? 1 : failed,
+        skipped: count('pending', 'skipped', 'todo', 'disabled'),
+      };
+    }),
+  );
+};
+
+const browsers = () => {
+  const path = join(folder, 'browsers.json');
+  const words = ['--config', 'tests/config/web-test-runner.config.mjs'];
+  const ended = packageSucceeds('@web/test-runner/dist/bin.js', words, { RESULTS: path });
+  return tally(ended, readReport(path) ?? []);
+};
+
+const tsc = (project) => () => packageSucceeds('typescript/bin/tsc', ['--noEmit', '-p', project]);
+
+/** Whether a build from nothing makes dist/ byte for byte as it is. */
+const distIsReproduced = () => {
+  const fresh = join(folder, 'fresh');
+  build(`--configOut=${fresh}/dist`);
+  const differing = [...new Set([...filesIn('dist'), ...filesIn('dist', fresh)])].filter((path) => {
+    const [here, there] = [ROOT + path, join(fresh, path)];
+    return !existsSync(here) || !existsSync(there) || !readFileSync(here).equals(readFileSync(there));
+  });
+  for (const path of differing) console.error(`${path} is not what the build makes; run: npm run build`);
+  return differing.length === 0;
+};
+
+const STAGES = {
+  // Before the pages, which build dist/ anew.
+  dist: () => check(distIsReproduced),
+  types: () => check(tsc('tsconfig.json'), tsc('tests/config/tsconfig.headless.json')),
+  lint: () =>
+    check(() => packageSucceeds('eslint/bin/eslint.js', ['-c', 'tests/config/eslint.config.mjs', '.'])),
+  format: () =>
+    check(() => packageSucceeds('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.'])),
+  units: vitest('units'),
+  browsers,
+  pages: vitest('pages'),
+};
+
+/** `npm test` runs every stage but dist, which CI adds; `npm test -- units pages` runs those. */
+const stagesFor = (words) => {
+  const unknown = words.filter((word) => word !== 'all' && !STAGES[word]);
+  if (unknown.length > 0) {
+    console.error(
+      `There is no stage ${unknown.join(', ')}. There are: ${Object.keys(STAGES).join(', ')}, all.`,
+    );
+    process.exit(2);
+  }
+  if (words.includes('all')) return Object.keys(STAGES);
+  return words.length > 0 ? words : Object.keys(STAGES).filter((name) => name !== 'dist');
+};
+
+const stages = stagesFor(process.argv.slice(2));
+installPackages();
+if (stages.includes('browsers') || stages.includes('pages')) installMissingEngines();
+
+const results = stages.map((name) => {
+  console.log(`\n== ${name}`);
+  try {
+    return { name, ...STAGES[name]() };
+  } catch (error) {
+    console.error(error);
+    return { name, passed: 0, failed: 1, skipped: 0 };
+  }
+});
+
+const sumOf = (key) => results.reduce((total, result) => total + result[key], 0);
+console.log('\n== summary');
+for (const { name, passed, failed, skipped } of results)
+  console.log(`${name.padEnd(9)} ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}`);
+for (const { name } of ENGINES.filter((engine) => !engine.find()))
+  console.log(`skipped: ${name}, which is not installed`);
+console.log(`${sumOf('passed')} passed, ${sumOf('failed')} failed`);
+process.exitCode = sumOf('failed') > 0 ? 1 : 0;
