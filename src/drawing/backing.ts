@@ -1,6 +1,6 @@
 import type { Style } from '../measure/format.js';
 import type { BackingResult } from '../reckon/backing.js';
-import { inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
+import { inchesIn, inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */
 export const drawBacking = (result: BackingResult, style: Style): Picture => {
@@ -9,9 +9,8 @@ export const drawBacking = (result: BackingResult, style: Style): Picture => {
   const width = inchesOf(result.need.width);
   const height = inchesOf(result.need.length);
   const reach = across ? width : height;
-  const quilt = (id: string): number => inchesOf(result.working.find((row) => row.id === id)!.inches!);
-  const seam = quilt('seam');
-  const cloth = inchesOf((result.working.find((row) => row.id === 'washedWidth') ?? result.working.find((row) => row.id === 'fabricWidth')!).inches!);
+  const seam = inchesIn(result, 'seam');
+  const cloth = inchesIn(result, 'washedWidth') || inchesIn(result, 'fabricWidth');
 
   /** Where each panel shows once joined: its seam allowances are turned under. */
   const bands: { from: number; to: number; label: string }[] = [];
@@ -41,8 +40,8 @@ export const drawBacking = (result: BackingResult, style: Style): Picture => {
       );
     }
   }
-  const quiltWidth = quilt('width');
-  const quiltHeight = quilt('length');
+  const quiltWidth = inchesIn(result, 'width');
+  const quiltHeight = inchesIn(result, 'length');
   boxes.push({ x: (width - quiltWidth) / 2, y: (height - quiltHeight) / 2, width: quiltWidth, height: quiltHeight, is: 'quilt' });
   return {
     title: `The back, ${lengthOf(result.need.width, style)} by ${lengthOf(result.need.length, style)}: ${result.summary} The broken line is the quilt.`,

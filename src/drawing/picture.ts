@@ -1,6 +1,7 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
 import { exact } from '../measure/exact.js';
 import { length, type Style } from '../measure/format.js';
+import type { Row } from '../reckon/book.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
 export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare' | 'outline';
@@ -51,6 +52,10 @@ export interface Picture {
 
 /** A result's exact inches as a number to draw with. */
 export const inchesOf = (text: string): number => exact(text).valueOf();
+
+/** The inches of a row of the working; 0 where there is no such row. */
+export const inchesIn = ({ working }: { working: Row[] }, id: string): number =>
+  inchesOf(working.find((row) => row.id === id)?.inches ?? '0');
 
 /** A result's exact inches as the reader writes them. */
 export const lengthOf = (text: string, style: Style): string => length(exact(text), style);

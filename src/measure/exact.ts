@@ -32,6 +32,24 @@ export const toMark = (value: Exact, mark: Exact): Exact => {
   return value.sub(below).lt(CUTTABLE) ? below : below.add(mark);
 };
 
+/** The least whole number, counting from `from`, that fits; whatever is above one that fits must fit too. */
+export const leastWhole = (fits: (count: number) => boolean, from = 1): number => {
+  let [low, high] = [from - 1, from];
+  for (let stride = 1; !fits(high); stride *= 2) [low, high] = [high, high + stride];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (fits(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+};
+
+/** The greatest multiple of a step whose square is not above the value. */
+export const rootDown = (value: Exact, step: Exact): Exact => {
+  const above = (count: number): Exact => step.mul(count + 1);
+  return step.mul(leastWhole((count) => above(count).mul(above(count)).gt(value), 0));
+};
+
 /**
  * A square root that is never short: the least multiple of 1/1000 whose square is not below the value.
  * A whole-number root is found exactly.

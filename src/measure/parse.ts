@@ -244,8 +244,14 @@ export const splitList = (text: string, comma = false): string[] =>
     .map((part) => part.trim())
     .filter((part) => part !== '');
 
+/** A unit that stands once, behind the second of two sides, holds for both: `60` beside `80 cm` is 60 cm. */
+export const sameUnit = (first: string, second: string): string => {
+  const [unit, ...more] = second.match(/\p{L}+\.?|["'”″’′]+/gu) ?? [];
+  return unit && !more.length && second.endsWith(unit) && !/[\p{L}"'”″’′]/u.test(first) ? `${first} ${unit}` : first;
+};
+
 /** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
 export const splitSize = (text: string): [string, string] | undefined => {
-  const sides = text.split(/\s*(?:[x×]|by)\s*/i).map((side) => side.trim());
-  return sides.length === 2 && sides[0] && sides[1] ? [sides[0], sides[1]] : undefined;
+  const [first, second, ...more] = text.split(/\s*(?:[x×]|by)\s*/i).map((side) => side.trim());
+  return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
 };

@@ -1,4 +1,4 @@
-import { exact, ONE, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
+import { upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { purchase, toStep, type Purchase } from '../measure/shop.js';
 import { BACKING_SEAM, OVERAGE } from '../trade/conventions.js';
@@ -76,105 +76,68 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
   const book = new Book(backingFields, input);
   return book.finish<BackingResult>(() => {
     const { n, l } = book;
-    const { width, length, overage, seam, repeat, oneWay, piecedStrip, shrinkage, increment } = book.values;
-    const kept = ONE.sub(shrinkage);
+    const { width, length, overage, seam, repeat, oneWay, piecedStrip, increment } = book.values;
+    const seams = seam.mul(2);
 
     book.given('width', 'length', 'overage');
     const needWidth = width.add(overage.mul(2));
     const needLength = length.add(overage.mul(2));
-    book.row('needWidth', 'Backing width', needWidth, `${n(width)} + 2 × ${n(overage)} = ${l(needWidth)}`, ['width', 'overage']);
-    book.row('needLength', 'Backing length', needLength, `${n(length)} + 2 × ${n(overage)} = ${l(needLength)}`, ['length', 'overage']);
-    book.given('fabricWidth');
-    let cloth = book.values.fabricWidth;
-    if (shrinkage.gt(ZERO)) {
-      const washed = cloth.mul(kept);
-      cloth = book.measurable('washedWidth', 'Width once washed', washed, `${n(cloth)} × (1 − ${shrinkage.mul(100).toString()} %) = ${l(washed)}`, ['fabricWidth', 'shrinkage']);
-    }
-    book.given('seam');
-    if (cloth.lte(seam.mul(2)) && cloth.lt(needWidth) && cloth.lt(needLength))
+    book.row('needWidth', 'Backing width', needWidth, '{width} + 2 × {overage} =');
+    book.row('needLength', 'Backing length', needLength, '{length} + 2 × {overage} =');
+    const { cloth, widthId, kept } = book.cloth();
+    if (cloth.lte(seams) && cloth.lt(needWidth) && cloth.lt(needLength))
       book.refuse('seam', `Two seams of ${l(seam)} leave nothing of cloth ${l(cloth)} wide. Write a smaller seam, like 1/2 in.`);
 
-    /** Bought before the wash, and a whole number of repeats where panels have to match. */
-    const panelOf = (cut: Exact, joined: boolean): Exact => {
-      const bought = cut.div(kept);
-      return joined && repeat.gt(ZERO) ? upTo(bought, repeat) : bought;
-    };
     const layoutsIn = (direction: Plan['direction'], across: Exact, along: Exact): Plan[] => {
-      if (cloth.gte(across)) {
-        const panel = panelOf(along, false);
-        return [{ panels: 1, direction, seams: 0, panel, cover: cloth, fabric: panel }];
-      }
-      if (cloth.lte(seam.mul(2))) return [];
+      const uncut = along.div(kept);
+      if (cloth.gte(across)) return [{ panels: 1, direction, seams: 0, panel: uncut, cover: cloth, fabric: uncut }];
+      if (cloth.lte(seams)) return [];
       const panels = fewest(across, cloth, seam);
-      const panel = panelOf(along, true);
-      const whole: Plan = { panels, direction, seams: panels - 1, panel, cover: covered(panels, cloth, seam), fabric: panel.mul(panels) };
+      // Panels match where each starts at the same place of the print as it was bought.
+      const panel = repeat.gt(ZERO) ? upTo(uncut, repeat) : uncut;
+      const whole = { panels, direction, seams: panels - 1, panel, cover: covered(panels, cloth, seam), fabric: panel.mul(panels) };
       if (oneWay) return [whole];
       const count = fewest(along, cloth, seam);
-      const missing = across.sub(covered(panels - 1, cloth, seam)).add(seam.mul(2));
-      const height = missing.div(kept);
-      return [
-        whole,
-        { panels: panels - 1, direction, seams: panels - 1 + count - 1, panel, strip: { count, height }, cover: across, fabric: panel.mul(panels - 1).add(height.mul(count)) },
-      ];
+      const height = across.sub(covered(panels - 1, cloth, seam)).add(seams).div(kept);
+      const fabric = panel.mul(panels - 1).add(height.mul(count));
+      return [whole, { panels: panels - 1, direction, seams: panels + count - 2, panel, strip: { count, height }, cover: across, fabric }];
     };
-
     const rank = (plan: Plan): number => (plan.strip && !piecedStrip ? 1 : 0);
     const plans = [
       ...layoutsIn('lengthwise', needWidth, needLength),
       ...(oneWay ? [] : layoutsIn('crosswise', needLength, needWidth)),
     ].sort((a, b) => rank(a) - rank(b) || a.fabric.compare(b.fabric) || a.seams - b.seams);
-    const best = plans[0]!;
-    const lengthwise = best.direction === 'lengthwise';
-    const [across, along] = lengthwise ? [needWidth, needLength] : [needLength, needWidth];
-    const acrossId = lengthwise ? 'needWidth' : 'needLength';
-    const alongId = lengthwise ? 'needLength' : 'needWidth';
-    const widthId = shrinkage.gt(ZERO) ? 'washedWidth' : 'fabricWidth';
 
-    book.given('repeat', 'oneWay', 'piecedStrip', 'shrinkage', 'increment', 'price', 'currency');
-    const { panels, panel, strip } = best;
+    book.given('seam', 'repeat', 'oneWay', 'piecedStrip', 'shrinkage', 'increment', 'price', 'currency');
+    const { panels, panel, strip, direction, seams: sewn, fabric } = plans[0]!;
+    const [across, along] = direction === 'lengthwise' ? [needWidth, needLength] : [needLength, needWidth];
+    const [acrossId, alongId] = direction === 'lengthwise' ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
     const side = covered(panels, cloth, seam);
+    const washed = kept.equals(1) ? '' : ' ÷ (1 − {shrinkage})';
+    const joined = (count: number): string =>
+      count > 1 ? `${count} × {${widthId}} − ${2 * count - 2} × {seam} = ${n(covered(count, cloth, seam))}` : `{${widthId}}`;
     book.row(
       'panels',
-      panels === 1 && !strip ? 'Panel' : 'Panels side by side',
-      strip ? `${panels} + a pieced strip` : `${panels}`,
-      panels === 1
-        ? `${n(cloth)} ${strip ? `< ${n(across)}, so a strip makes up the rest` : `≥ ${l(across)}: no seam`}`
-        : `${panels} × ${n(cloth)} − ${2 * (panels - 1)} × ${n(seam)} = ${n(side)} ${strip ? '<' : '≥'} ${l(across)}`,
-      [widthId, 'seam', acrossId],
+      'Panels side by side',
+      `${panels}`,
+      `${joined(panels)} ${strip ? '<' : '≥'} {${acrossId} unit}${strip ? ': a strip makes up the rest' : ''}`,
     );
-    const steps = [n(along)];
-    if (shrinkage.gt(ZERO)) steps.push(`÷ (1 − ${shrinkage.mul(100).toString()} %)`);
-    if (!panel.equals(along.div(kept))) steps.push(`up to whole repeats of ${n(repeat)}`);
-    book.row('panel', 'Each panel, along the cloth', panel, steps.length > 1 ? `${steps.join(' ')} = ${l(panel)}` : `the backing’s ${lengthwise ? 'length' : 'width'}`, [
-      alongId,
-      ...(shrinkage.gt(ZERO) ? ['shrinkage'] : []),
-      ...(repeat.gt(ZERO) ? ['repeat'] : []),
-    ]);
+    const repeats = panel.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
+    book.row('panel', 'Each panel, along the cloth', panel, `{${alongId}}${washed}${repeats} =`);
     if (strip) {
-      book.row(
-        'strip',
-        'Strip, each piece',
-        strip.height,
-        `${n(across)} − ${n(side)} + 2 × ${n(seam)}${shrinkage.gt(ZERO) ? `, ÷ (1 − ${shrinkage.mul(100).toString()} %)` : ''} = ${l(strip.height)}`,
-        [acrossId, 'panels', 'seam'],
-      );
-      book.row('stripCount', 'Pieces in the strip', `${strip.count}`, `${strip.count} × ${n(cloth)} − ${2 * (strip.count - 1)} × ${n(seam)} = ${n(covered(strip.count, cloth, seam))} ≥ ${l(along)}`, [widthId, 'seam', alongId]);
+      book.row('strip', 'Strip, each piece', strip.height, `({${acrossId}} − ${n(side)} + 2 × {seam})${washed} =`, ['panels']);
+      book.row('stripCount', 'Pieces in the strip', `${strip.count}`, `${joined(strip.count)} ≥ {${alongId} unit}`);
     }
-    const bought = book.buy(
-      best.fabric,
-      `${panels} × ${n(panel)}${strip ? ` + ${strip.count} × ${n(strip.height)}` : ''} = ${l(best.fabric)}`,
-      ['panels', 'panel', ...(strip ? ['strip', 'stripCount'] : [])],
-    );
+    const bought = book.buy(fabric, `{panels} × {panel}${strip ? ' + {stripCount} × {strip}' : ''} =`);
 
-    const over = strip ? ZERO : side.sub(across);
+    const over = side.sub(across);
     const cuts = [book.cut(panels, 'backing panel', book.values.fabricWidth, panel)];
     if (strip) cuts.push(book.cut(strip.count, 'strip, to be joined end to end', strip.height, book.values.fabricWidth));
-    const seamWords = best.seams === 0 ? 'no seam' : `${best.seams} seam${best.seams > 1 ? 's' : ''}`;
-    const runs = lengthwise ? 'along the quilt’s length' : 'across the quilt';
+    const runs = sewn ? `, running ${direction === 'lengthwise' ? 'along the quilt’s length' : 'across the quilt'}` : '';
     return {
       ...bought,
       need: { width: mixed(needWidth), length: mixed(needLength) },
-      summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seamWords}${best.seams ? `, running ${runs}` : ''}, for a back ${book.size(needWidth, needLength)}.`,
+      summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${sewn || 'no'} seam${sewn > 1 ? 's' : ''}${runs}, for a back ${book.size(needWidth, needLength)}.`,
       layouts: plans.map((plan) => ({
         panels: plan.panels,
         direction: plan.direction,
@@ -185,7 +148,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
         fabric: mixed(plan.fabric),
         buy: purchase(toStep(plan.fabric, increment), increment, book.style.comma),
       })),
-      ...(over.gt(exact(1, 64)) && { leftover: { width: mixed(over), length: mixed(panel) } }),
+      ...(!strip && over.gt(0) && { leftover: { width: mixed(over), length: mixed(panel) } }),
       cuts,
     };
   });

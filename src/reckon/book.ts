@@ -1,8 +1,8 @@
 import { mixed, number, length, asTyped, type Style } from '../measure/format.js';
-import { exact, nearestTo, type Exact } from '../measure/exact.js';
+import { exact, nearestTo, ONE, ZERO, type Exact } from '../measure/exact.js';
 import { toUnit, writesComma } from '../measure/units.js';
 import { purchase, stepAbove, toStep, type Purchase, type Step } from '../measure/shop.js';
-import { initialOf, isBlank, readField, Refusal, type Fields, type Values } from './fields.js';
+import { initialOf, isBlank, missing, readField, Refusal, textOf, type Fields, type Values } from './fields.js';
 
 /**
  * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
@@ -87,7 +87,8 @@ export interface Cut {
 /** Whatever a calculator's own part returns; the book adds the rest. */
 export type Own<R extends Answer> = Omit<R, 'working' | 'notes' | 'cost' | 'errors'>;
 
-const SMALL_SPARE = exact(1);
+/** Less than this to spare calls for a warning. Common practice, no source. */
+export const SMALL_SPARE = exact(1);
 
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
@@ -133,9 +134,15 @@ export class Book<F extends Fields> {
     throw new Refusal(message, input);
   }
 
+  /** Says which of these are missing: inputs that are optional only beside another. */
+  require(...keys: (keyof F & string)[]): void {
+    for (const key of keys)
+      if (isBlank(this.input[key])) this.errors.push({ input: key, message: missing(this.fields[key]!, this.style) });
+  }
+
   /** Adds the rows of these inputs. */
   given(...keys: (keyof F & string)[]): void {
-    for (const key of keys) this.rows.push(this.#givenRow(key));
+    for (const key of keys) if (!this.rows.some(({ id }) => id === key)) this.rows.push(this.#givenRow(key));
   }
 
   #givenRow(key: keyof F & string): Row {
@@ -150,26 +157,36 @@ export class Book<F extends Fields> {
       row.value = asTyped(value as Exact, this.style);
       row.inches = mixed(value as Exact);
       if (!row.value.endsWith(this.style.units)) row.how = this.l(value as Exact);
-    } else if (field.kind === 'percent' && value !== undefined) row.value = `${mixed((value as Exact).mul(100))} %`;
+    } else if (field.kind === 'percent' && value !== undefined) row.value = this.percent(value as Exact);
     else if (field.kind === 'lengths' && value !== undefined)
       row.value = (value as Exact[]).map((part) => asTyped(part, this.style)).join(this.style.comma ? '; ' : ', ');
     else if (field.kind === 'size' && value !== undefined)
       row.value = (value as Exact[]).map((part) => asTyped(part, this.style)).join(' x ');
-    else if (field.kind === 'choice' || field.kind === 'choices') row.value = [value ?? raw].flat().join(', ');
-    else row.value = String(raw);
+    else if (field.kind === 'choice' || field.kind === 'choices') row.value = textOf(value ?? raw);
+    else row.value = field.kind === 'own' ? field.write(raw) : textOf(raw);
     return row;
   }
 
-  /** Adds a reckoned row. */
-  row(id: string, label: string, value: Exact | string, how: string, from: string[]): void {
+  /**
+   * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit, and
+   * an `=` at the end for the row's own value; the rows so named are what it was reckoned from, with any in `from`.
+   */
+  row(id: string, label: string, value: Exact | string, how: string, from: string[] = []): void {
     const isLength = typeof value !== 'string';
-    const row: Row = { id, label, value: isLength ? this.l(value) : value, how, from, role: 'reckoned' };
+    const row: Row = { id, label, value: isLength ? this.l(value) : value, how: '', from: [...from], role: 'reckoned' };
     if (isLength) row.inches = mixed(value);
+    row.how = how
+      .replace(/\{(\w+)( unit)?\}/g, (_, named: string, unit?: string) => {
+        const other = this.rows.find((one) => one.id === named)!;
+        row.from.push(named);
+        return !unit && other.inches ? this.n(exact(other.inches)) : other.value;
+      })
+      .replace(/=$/, `= ${row.value}`);
     this.rows.push(row);
   }
 
   /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
-  measurable(id: string, label: string, reckoned: Exact, how: string, from: string[]): Exact {
+  measurable(id: string, label: string, reckoned: Exact, how: string, from?: string[]): Exact {
     this.row(id, label, reckoned, how, from);
     const row = this.rows.at(-1)!;
     row.role = 'measurable';
@@ -183,6 +200,23 @@ export class Book<F extends Fields> {
       throw refusal instanceof Refusal ? new Refusal(refusal.message, id) : refusal;
     }
   }
+
+  /**
+   * Adds the cloth's usable width, and its width once washed where it shrinks; gives back the width that holds, the id of
+   * its row, and what a wash leaves of any length.
+   */
+  cloth(): { cloth: Exact; widthId: string; kept: Exact } {
+    const { fabricWidth, shrinkage } = this.values as unknown as { fabricWidth: Exact; shrinkage: Exact };
+    this.given('fabricWidth');
+    const kept = ONE.sub(shrinkage);
+    if (shrinkage.equals(ZERO)) return { cloth: fabricWidth, widthId: 'fabricWidth', kept };
+    const washed = fabricWidth.mul(kept);
+    this.given('shrinkage');
+    const cloth = this.measurable('washedWidth', 'Width once washed', washed, '{fabricWidth} × (1 − {shrinkage}) =');
+    return { cloth, widthId: 'washedWidth', kept };
+  }
+
+  percent = (share: Exact): string => `${mixed(share.mul(100))} %`;
 
   /** A line of the cut list. */
   cut(count: number, piece: string, width: Exact, long: Exact): Cut {
@@ -204,20 +238,15 @@ export class Book<F extends Fields> {
    * Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. The
    * calculator's fields hold `increment`, `price` and `currency`.
    */
-  buy(fabric: Exact, how: string, from: string[]): Pick<Answer, 'buy' | 'fabric' | 'spare'> {
+  buy(fabric: Exact, how: string, from?: string[], label = 'Cloth needed'): Pick<Answer, 'buy' | 'fabric' | 'spare'> {
     const { increment } = this.values as unknown as { increment: Step };
+    this.given('increment');
     const bought = toStep(fabric, increment);
     const buy = purchase(bought, increment, this.style.comma);
     const spare = bought.sub(fabric);
-    this.row('fabric', 'Cloth needed', fabric, how, from);
-    this.row(
-      'buy',
-      'Buy',
-      buy.text,
-      `${this.l(fabric)} = ${this.inShopUnit(fabric, increment)}, up to what a shop cuts`,
-      ['fabric', 'increment'],
-    );
-    this.row('spare', 'Spare', spare, `${this.n(bought)} − ${this.n(fabric)} = ${this.l(spare)}`, ['buy', 'fabric']);
+    this.row('fabric', label, fabric, how, from);
+    this.row('buy', 'Buy', buy.text, `{fabric unit} = ${this.inShopUnit(fabric, increment)}, up to a step of {increment}`);
+    this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
     if (spare.lt(SMALL_SPARE))
       this.notes.push(
         `Only ${this.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${purchase(stepAbove(bought, increment), increment, this.style.comma).text}.`,

@@ -27,6 +27,7 @@ export type Field = Base &
     | { kind: 'step'; initial: { in: string; cm: string } }
     | { kind: 'mark'; initial: { in: string; cm: string } }
     | { kind: 'text'; optional: true; pattern?: RegExp; example?: string }
+    | { kind: 'own'; optional: true; read: (raw: unknown, style: Style) => unknown; write: (raw: unknown) => string }
   );
 
 export type Fields = Record<string, Field>;
@@ -45,7 +46,9 @@ type ValueOf<F extends Field> = F['kind'] extends 'length' | 'percent' | 'money'
             ? boolean
             : F['kind'] extends 'step'
               ? Step
-              : string;
+              : F extends { read: (raw: unknown, style: Style) => infer Own }
+                ? Own
+                : string;
 
 /** The values read from a calculator's fields; an optional one that was left out is undefined. */
 export type Values<F extends Fields> = {
@@ -76,15 +79,22 @@ export const initialOf = (field: Field, style: Style): string | undefined =>
 
 export const isBlank = (raw: unknown): boolean => raw === undefined || raw === null || raw === '';
 
+/** What was written, as text; nothing for an object or a function, which nobody writes. */
+export const textOf = (raw: unknown): string => {
+  const one = (part: unknown): string => (typeof part === 'object' || typeof part === 'function' ? '' : String(part));
+  return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
+};
+
 const LONGEST = '1000 in';
 const LONGEST_LIST = 12;
 
-const lengthOf = (raw: unknown, style: Style): Exact => {
+/** Reads a length of any size and sign. Throws a {@link Refusal}. */
+export const lengthOf = (raw: unknown, style: Style): Exact => {
   if (typeof raw === 'number') {
     if (!Number.isFinite(raw) || Math.abs(raw) > 1e9) refuse('That is not a length. Write it like 52 1/2.');
     return exact(Math.round(raw * 1e6)).div(1e6);
   }
-  const parsed = parseLength(String(raw), style);
+  const parsed = parseLength(textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 
@@ -101,15 +111,22 @@ const inRange = (
 };
 
 const plainNumber = (raw: unknown, example: string): Exact => {
-  const parsed = parseLength(String(raw).replace(/%|[\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(String(raw)) });
-  return parsed.ok ? parsed.value : refuse(`${quoted(String(raw))} is not a number. Write it like ${example}.`);
+  const text = textOf(raw);
+  const parsed = parseLength(text.replace(/%|[\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(text) });
+  return parsed.ok ? parsed.value : refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
 };
 
 const oneOf = (raw: unknown, options: Record<string, string>): string => {
-  const value = String(raw).trim().toLowerCase();
-  return value in options
+  const value = textOf(raw).trim().toLowerCase();
+  return Object.hasOwn(options, value)
     ? value
-    : refuse(`${quoted(String(raw))} is not one of the choices. Write ${Object.keys(options).join(' or ')}.`);
+    : refuse(`${quoted(textOf(raw))} is not one of the choices. Write ${Object.keys(options).join(' or ')}.`);
+};
+
+/** That something has to be written here, and an example. */
+export const missing = (field: Field, style: Style): string => {
+  const example = initialOf(field, style) ?? { length: '58 or 147 cm', count: '4' }[field.kind as string];
+  return `${field.label} is missing.${example ? ` Write it like ${example}.` : ''}`;
 };
 
 /** Reads one field. Throws only a {@link Refusal}. */
@@ -118,20 +135,18 @@ export const readField = (field: Field, raw: unknown, style: Style): unknown => 
   if (raw === undefined || raw === null) raw = initialOf(field, style);
   if (isBlank(raw)) {
     if ('optional' in field && field.optional) return undefined;
-    if (field.kind === 'length' || field.kind === 'count')
-      return refuse(`${field.label} is missing. Write it like ${field.kind === 'count' ? 4 : initialOf(field, style) ?? '58 or 147 cm'}.`);
-    return refuse(`${field.label} is missing.${initialOf(field, style) ? ` Write it like ${initialOf(field, style)}.` : ''}`);
+    return refuse(missing(field, style));
   }
   switch (field.kind) {
     case 'length':
       return inRange(lengthOf(raw, style), field, style);
     case 'lengths': {
-      const parts = Array.isArray(raw) ? raw : typeof raw === 'number' ? [raw] : splitList(String(raw), style.comma);
+      const parts = Array.isArray(raw) ? raw : typeof raw === 'number' ? [raw] : splitList(textOf(raw), style.comma);
       if (parts.length > LONGEST_LIST) refuse(`${field.label}: at most ${LONGEST_LIST} can be reckoned at once.`);
       return parts.map((part) => inRange(lengthOf(part, style), field, style));
     }
     case 'size': {
-      const sides = splitSize(String(raw)) ?? refuse(`${quoted(String(raw))} is not a size. Write it like 60 x 80.`);
+      const sides = splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
       return sides.map((side) => inRange(lengthOf(side, style), field, style));
     }
     case 'count': {
@@ -154,11 +169,11 @@ export const readField = (field: Field, raw: unknown, style: Style): unknown => 
     case 'choice':
       return oneOf(raw, field.options);
     case 'choices':
-      return String(raw)
+      return textOf(raw)
         .split(/[,;]/)
         .map((part) => oneOf(part, field.options));
     case 'step': {
-      const parsed = parseStep(String(raw), style);
+      const parsed = parseStep(textOf(raw), style);
       return parsed.ok ? parsed.value : refuse(parsed.message);
     }
     case 'mark': {
@@ -167,10 +182,12 @@ export const readField = (field: Field, raw: unknown, style: Style): unknown => 
       return value;
     }
     case 'text': {
-      const text = String(raw).trim();
+      const text = textOf(raw).trim();
       if (field.pattern && !field.pattern.test(text))
         refuse(`${quoted(text)} does not fit here. Write it like ${field.example}.`);
       return text;
     }
+    case 'own':
+      return field.read(raw, style);
   }
 };

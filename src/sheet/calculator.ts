@@ -17,6 +17,8 @@ export interface Calculator<R extends Answer = Answer> {
   title: string;
   fields: Fields;
   reckon(input: Input): R | Refused;
+  /** What stands in large type, in two parts. Default `Buy` and the amount. */
+  headline?(result: R, style: Style): [string, string];
   draw(result: R, style: Style): Picture[];
   listings?(result: R, style: Style): Listing[];
 }

@@ -222,9 +222,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #answer(rows: Row[]): TemplateResult {
     const { errors } = this.result;
     const good = this.#good;
+    const [lead, large] = good ? (this.calculator.headline?.(good, this.#style) ?? ['Buy', good.buy.text]) : [];
     return html`<div part="answer" class="answer ${errors ? 'stale' : ''}" role="status">
       ${good
-        ? html`<p class="buy">Buy <strong>${good.buy.text}</strong> ${good.cost?.text}</p>
+        ? html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p>
             <p>${good.summary}</p>`
         : nothing}
       ${errors

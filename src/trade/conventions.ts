@@ -37,3 +37,6 @@ export const FAT_QUARTER = { width: '20 in', height: '18 in' } as const;
 
 /** What a ruler marks. Common practice, no source. */
 export const RULER_MARK = { in: '1/8 in', cm: '1 mm' } as const;
+
+/** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
+export const BED_DROP = '12 in';

@@ -1,0 +1,99 @@
+import '../src/index.js';
+
+/** A calculator on this page, as the page needs it. */
+interface Calculator extends HTMLElement {
+  result: { errors?: unknown; finished?: { width: string; length: string } };
+}
+
+const form = document.querySelector<HTMLFormElement>('.quilt')!;
+const names = ['backing', 'binding', 'borders', 'batting'];
+const calculators = Object.fromEntries(
+  names.map((name) => [name, document.querySelector<Calculator>(`quilt-${name}`)!]),
+);
+const said = document.querySelector<HTMLElement>('.flow')!;
+const SHARED = ['width', 'length', 'size', 'fabric-width', 'units'];
+
+const property = (attribute: string): string =>
+  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+const valueOf = (element: Element, attribute: string): unknown =>
+  (element as unknown as Record<string, unknown>)[property(attribute)];
+const set = (element: Element, attribute: string, value: unknown): void => {
+  (element as unknown as Record<string, unknown>)[property(attribute)] = value;
+};
+const ownInputs = (element: Element): string[] =>
+  ((element.constructor as unknown as { observedAttributes: string[] }).observedAttributes ?? []).filter(
+    (attribute) => !SHARED.includes(attribute) && !['lock', 'name', 'fabric'].includes(attribute),
+  );
+
+/** What each calculator starts with, so that the address only carries what was changed. */
+const starts = new Map<string, unknown>();
+
+/** The one size goes to all four; borders round a top make the quilt larger for the other three. */
+const share = (): void => {
+  const data = new FormData(form);
+  for (const element of Object.values(calculators))
+    for (const attribute of ['width', 'length', 'fabric-width', 'units'])
+      set(element, attribute, data.get(attribute));
+  const bordered = data.get('size') === 'top' ? calculators['borders']!.result.finished : undefined;
+  said.textContent = bordered
+    ? `With its borders the quilt is ${bordered.width} × ${bordered.length} in: backing, binding and batting are reckoned from that.`
+    : '';
+  for (const name of ['backing', 'binding', 'batting']) {
+    set(calculators[name]!, 'lock', bordered ? 'width length' : undefined);
+    if (bordered)
+      for (const side of ['width', 'length'] as const) set(calculators[name]!, side, `${bordered[side]} in`);
+  }
+};
+
+/** The address carries what was changed, so that a link opens the same quilt. */
+const keep = (): void => {
+  const state = new URLSearchParams();
+  for (const [key, value] of new FormData(form)) if (typeof value === 'string') state.set(key, value);
+  for (const [name, element] of Object.entries(calculators))
+    for (const attribute of ownInputs(element)) {
+      const value = valueOf(element, attribute);
+      if (value !== starts.get(`${name}.${attribute}`)) state.set(`${name}.${attribute}`, String(value ?? ''));
+    }
+  history.replaceState(null, '', `#${state}`);
+};
+
+const recall = (): void => {
+  const state = new URLSearchParams(location.hash.slice(1));
+  for (const key of SHARED) {
+    const cell = form.elements.namedItem(key) as HTMLInputElement;
+    if (state.has(key)) cell.value = state.get(key)!;
+  }
+  for (const [name, element] of Object.entries(calculators))
+    for (const attribute of ownInputs(element)) {
+      const key = `${name}.${attribute}`;
+      const start = starts.get(key);
+      const written = state.get(key);
+      set(element, attribute, written === null ? start : typeof start === 'boolean' ? written === 'true' : written);
+    }
+  share();
+};
+
+for (const [name, element] of Object.entries(calculators))
+  for (const attribute of ownInputs(element)) starts.set(`${name}.${attribute}`, valueOf(element, attribute));
+
+form.addEventListener('submit', (event) => event.preventDefault());
+document.addEventListener('input', ({ target }) => {
+  // A size typed into a sheet is the quilt's size for all of them.
+  const calculator = Object.values(calculators).find((element) => element === target);
+  if (calculator && (form.elements.namedItem('size') as HTMLSelectElement).value === 'finished')
+    for (const attribute of ['width', 'length', 'fabric-width'])
+      (form.elements.namedItem(attribute) as HTMLInputElement).value = String(valueOf(calculator, attribute));
+  share();
+  keep();
+});
+// The address holds the quilt, so these links scroll without it.
+document.querySelector('nav')!.addEventListener('click', (event) => {
+  const place = (event.target as Element).getAttribute('href');
+  if (!place) return;
+  event.preventDefault();
+  document.querySelector(place)!.scrollIntoView();
+});
+addEventListener('hashchange', () => {
+  if (location.hash.includes('=')) recall();
+});
+recall();

@@ -1,0 +1,67 @@
+import { exact, sum, wholeDown, wholeUp, type Exact } from '../measure/exact.js';
+
+/** What cannot be planned, in a sentence for the reader. */
+export interface NoPlan {
+  ok: false;
+  message: string;
+  /** The piece at fault (its place in the list), where one is. */
+  piece?: number;
+}
+
+/** Lengths as whole numbers, so that a search compares plain integers. */
+export interface Grid {
+  /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */
+  exact: boolean;
+  /** A piece, never smaller than it is. */
+  up: (length: Exact) => number;
+  /** Cloth, never larger than it is. */
+  down: (length: Exact) => number;
+  /** Back to inches. */
+  inches: (steps: number) => Exact;
+}
+
+/** Steps per inch that lose nothing a ruler shows. */
+const COARSE = 4096n;
+
+const gcd = (a: bigint, b: bigint): bigint => (b ? gcd(b, a % b) : a);
+
+/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+export const gridFor = (lengths: Exact[], finest: number): Grid => {
+  let steps = 1n;
+  for (const { d } of lengths) if (steps <= finest) steps *= d / gcd(steps, d);
+  const whole = steps <= finest;
+  const perInch = exact(whole ? steps : COARSE);
+  return {
+    exact: whole,
+    up: (length) => wholeUp(length.mul(perInch)),
+    down: (length) => wholeDown(length.mul(perInch)),
+    inches: (count) => exact(count).div(perInch),
+  };
+};
+
+const MOST_PIECES = 1_000_000;
+/** Inches: some 16 miles of cloth. */
+const LONGEST = 1_000_000;
+
+/** Why these sizes and counts cannot be planned; nothing when they can. */
+export const refuse = (cloth: Exact[], pieces: { sizes: Exact[]; count: number }[]): NoPlan | undefined => {
+  const badSize = (size: Exact): string | undefined =>
+    size.lte(0)
+      ? 'A size has to be more than nothing. Write it like 2 1/2.'
+      : size.gt(LONGEST)
+        ? 'That is longer than any cloth. Write it in inches, like 42 1/2.'
+        : undefined;
+  const badCount = (count: number): string | undefined =>
+    Number.isInteger(count) && count >= 0 ? undefined : 'Say how many as a whole number, like 12.';
+  for (const size of cloth) {
+    const message = badSize(size);
+    if (message) return { ok: false, message };
+  }
+  for (const [piece, { sizes, count }] of pieces.entries()) {
+    const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
+    if (message) return { ok: false, message, piece };
+  }
+  return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
+    ? { ok: false, message: 'That is more than a million pieces. Plan fewer at a time, like 1000.' }
+    : undefined;
+};

@@ -1,0 +1,56 @@
+import { drawBorders } from '../../drawing/borders.js';
+import { lengthOf } from '../../drawing/picture.js';
+import type { Style } from '../../measure/format.js';
+import { bordersFields, reckonBorders, type BordersResult } from '../../reckon/borders.js';
+import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+
+const PLAN_WORDS = {
+  joined: 'across, all joined into one and cut up',
+  separate: 'across, each border cut on its own',
+  along: 'along the cloth, without joins',
+};
+
+const plans = ({ borders }: BordersResult, style: Style): Listing => ({
+  caption: 'Ways to cut the strips',
+  head: ['Border', 'Strips', 'Joins', 'Cloth'],
+  rows: borders.flatMap(({ plans }, at) =>
+    plans.map(({ plan, strips, joins, fabric }) => [`${at + 1}: ${PLAN_WORDS[plan]}`, `${strips}`, `${joins}`, lengthOf(fabric, style)]),
+  ),
+});
+
+/**
+ * Borders round a quilt top: cut lengths, strips, cloth, and the finished size.
+ *
+ * @tagname quilt-borders
+ */
+export class QuiltBorders extends QuiltSheet<BordersResult> {
+  static override properties = propertiesOf(bordersFields);
+
+  /** Finished widths from the inside out: `2, 4 1/2`. Required unless `target` is given. */
+  declare borders: string | number | undefined;
+  /** `sides-first`, `ends-first`, `squares` or `mitred`; one for all, or one per border with commas. Default `sides-first`. */
+  declare corners: string | undefined;
+  /** `across` (strips from selvage to selvage) or `along` (unpieced, beside the selvage). Default `across`. */
+  declare grain: string | undefined;
+  /** The size wanted: `60 x 80`. One more border makes up what is missing. Default none. */
+  declare target: string | undefined;
+  /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
+  declare join: string | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  declare mark: string | number | undefined;
+
+  protected override readonly calculator: Calculator<BordersResult> = {
+    title: 'Borders',
+    fields: bordersFields,
+    reckon: reckonBorders,
+    draw: (result, style) => [drawBorders(result, style)],
+    listings: (result, style) => [plans(result, style)],
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'quilt-borders': QuiltBorders;
+  }
+}

@@ -1,0 +1,158 @@
+import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { purchase, toStep, type Purchase } from '../measure/shop.js';
+import { planCutting } from '../cutting/plan.js';
+import { SEAM } from '../trade/conventions.js';
+import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
+import type { Fields } from './fields.js';
+import { clothFields, markField, shopFields } from './shared.js';
+
+export const topFields = {
+  block: { kind: 'length', label: 'Block, finished', most: '200 in' },
+  across: { kind: 'count', label: 'Blocks across', most: 100 },
+  down: { kind: 'count', label: 'Blocks down', most: 100 },
+  set: { kind: 'choice', label: 'Set', initial: 'straight', options: { straight: 'straight', 'on-point': 'on point' } },
+  sashing: { kind: 'length', label: 'Sashing, finished', initial: '0', zero: true, most: '60 in', hint: '0 for none' },
+  cornerstones: { kind: 'flag', label: 'Cornerstones' },
+  frame: { kind: 'flag', label: 'Sashing round the outside' },
+  ...clothFields,
+  seam: { kind: 'length', label: 'Seam allowance', initial: SEAM, zero: true, most: '2 in', more: true },
+  ...markField,
+  ...shopFields,
+} as const satisfies Fields;
+
+/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
+export type TopInput = Input<typeof topFields>;
+
+/** What {@link reckonTop} gives back. Lengths are exact inches. */
+export interface TopResult extends Answer {
+  finished: { width: string; length: string };
+  /** With its seam allowance all round. */
+  unfinished: { width: string; length: string };
+  blocks: number;
+  /** Sashing and cornerstones: cut sizes and counts. */
+  pieces: Cut[];
+  /** Side triangles on point: how many, and the square that four are cut from. */
+  sideTriangles?: number;
+  sideSquare?: string;
+  /** The square that two corner triangles are cut from. */
+  cornerSquare?: string;
+  /** Cloth for each kind of piece, each rounded by itself. */
+  parts: { part: string; fabric: string; buy: Purchase }[];
+}
+
+/** √2 times a length, never short: on point everything grows by it. */
+const diagonal = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
+
+/**
+ * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
+ * the blocks' own patches are a cut list's matter.
+ */
+export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
+  const book = new Book(topFields, input);
+  return book.finish<TopResult>(() => {
+    const { n, l } = book;
+    const { block, across, down, set, sashing, cornerstones, frame, seam, increment, mark } = book.values;
+    const onPoint = set === 'on-point';
+    const sashed = sashing.gt(0);
+    const allowance = seam.mul(2);
+    const cutSize = (finished: Exact): Exact => toMark(finished.add(allowance), mark);
+    if (onPoint && sashed && !cornerstones)
+      book.refuse('cornerstones', 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.');
+
+    book.given('block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame');
+    const inner = onPoint ? (across - 1) * (down - 1) : 0;
+    const blocks = across * down + inner;
+    book.row(
+      'blocks',
+      'Blocks in all',
+      `${blocks}`,
+      onPoint ? `${across} × ${down} + ${across - 1} × ${down - 1} = ${blocks}` : `${across} × ${down} = ${blocks}`,
+      ['across', 'down', 'set'],
+    );
+
+    const pitch = block.add(sashing);
+    const sideOf = (count: number): Exact =>
+      onPoint
+        ? diagonal(pitch.mul(count).add(sashing))
+        : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
+    const howSide = (count: number, side: Exact): string => {
+      if (onPoint) return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
+      const gaps = count + (frame ? 1 : -1);
+      return `${count} × ${n(block)}${sashed ? ` + ${gaps} × ${n(sashing)}` : ''} = ${l(side)}`;
+    };
+    const width = sideOf(across);
+    const length = sideOf(down);
+    const from = ['block', 'sashing', 'set', 'frame'];
+    const finishedWidth = book.measurable('finishedWidth', 'Top width, finished', width, howSide(across, width), ['across', ...from]);
+    const finishedLength = book.measurable('finishedLength', 'Top length, finished', length, howSide(down, length), ['down', ...from]);
+    const unfinished = { width: finishedWidth.add(allowance), length: finishedLength.add(allowance) };
+    book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
+    const { cloth, kept } = book.cloth();
+    book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+
+    const sashes: Cut[] = [];
+    const stones: Cut[] = [];
+    if (sashed) {
+      const short = { width: cutSize(sashing), length: cutSize(block) };
+      if (onPoint) {
+        const edges = 4 * across * down;
+        sashes.push(book.cut(edges, 'sashing', short.width, short.length));
+        stones.push(book.cut(edges - blocks + 1, 'cornerstone', short.width, short.width));
+      } else {
+        const upright = across + (frame ? 1 : -1);
+        const level = down + (frame ? 1 : -1);
+        if (upright) sashes.push(book.cut(upright * down, 'sashing between blocks', short.width, short.length));
+        if (level && cornerstones) {
+          sashes.push(book.cut(level * across, 'sashing between rows', short.width, short.length));
+          if (upright) stones.push(book.cut(upright * level, 'cornerstone', short.width, short.width));
+        } else if (level) sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(width)));
+      }
+    }
+    const setting: Cut[] = [];
+    const sides = 2 * (across - 1) + 2 * (down - 1);
+    let sideSquare: Exact | undefined;
+    let cornerSquare: Exact | undefined;
+    if (onPoint) {
+      cornerSquare = toMark(diagonal(block.add(sashing.mul(2))).div(2).add(exact(7, 8)), mark);
+      sideSquare = toMark(diagonal(pitch).add(exact(5, 4)), mark);
+      book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + 1 1/4, up to the mark`, ['block', 'sashing', 'mark']);
+      book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + 7/8, up to the mark`, ['block', 'sashing', 'mark']);
+      book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, ['across', 'down']);
+      if (sides) setting.push(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
+      setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));
+    }
+
+    const clothFor = (cuts: Cut[], part: keyof typeof topFields): Exact => {
+      if (!cuts.length) return exact(0);
+      const plan = planCutting(cuts.map((cut) => ({ width: exact(cut.length), height: exact(cut.width), count: cut.count, turn: true })), { width: cloth });
+      return plan.ok ? plan.length.div(kept) : book.refuse(part, plan.message);
+    };
+    const kinds = [
+      { part: 'sashing', cuts: sashes, key: 'sashing' },
+      { part: 'cornerstones', cuts: stones, key: 'cornerstones' },
+      { part: 'setting triangles', cuts: setting, key: 'block' },
+    ] as const;
+    const parts = kinds
+      .filter(({ cuts }) => cuts.length)
+      .map(({ part, cuts, key }) => {
+        const fabric = clothFor(cuts, key);
+        return { part, fabric: mixed(fabric), buy: purchase(toStep(fabric, increment), increment, book.style.comma) };
+      });
+    const pieces = [...sashes, ...stones, ...setting];
+    const fabric = parts.length === 1 ? exact(parts[0]!.fabric) : clothFor(pieces, 'sashing');
+    const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth']);
+    return {
+      ...bought,
+      finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
+      unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
+      blocks,
+      pieces,
+      ...(sideSquare && cornerSquare && { sideTriangles: sides, sideSquare: mixed(sideSquare), cornerSquare: mixed(cornerSquare) }),
+      parts,
+      cuts: pieces,
+      summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,
+    };
+  });
+};
