@@ -1,3 +1,5 @@
+import { gcd } from './grid.js';
+
 /**
  * A way of weighing sizes under which whatever fits side by side in `whole` weighs at most `most` (a dual feasible
  * function). The sum of the weights then bounds what any plan needs, often better than the sizes themselves do.
@@ -51,8 +53,6 @@ export interface Bounded {
   count: number;
   turn: boolean;
 }
-
-const gcd = (a: number, b: number): number => (b ? gcd(b, a % b) : a);
 
 /**
  * What no plan can do with less than: a length of cloth, or a number of sheets when they have a height. Each piece

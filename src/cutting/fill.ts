@@ -5,7 +5,9 @@ export interface Lot {
   width: number;
   height: number;
   count: number;
-  /** Whether a piece may be turned by a quarter. */
+  /** Whether it lies turned by a quarter already, fitting only so. */
+  over: boolean;
+  /** Whether it may be turned by a quarter from here. */
   turn: boolean;
 }
 

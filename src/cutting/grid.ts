@@ -23,7 +23,9 @@ export interface Grid {
 /** Steps per inch that lose nothing a ruler shows. */
 const COARSE = 4096n;
 
-const gcd = (a: bigint, b: bigint): bigint => (b ? gcd(b, a % b) : a);
+/** The greatest common divisor. */
+export const gcd = <T extends bigint | number>(a: T, b: T): T =>
+  b ? gcd(b, ((a as number) % (b as number)) as T) : a;
 
 /** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
 export const gridFor = (lengths: Exact[], finest: number): Grid => {

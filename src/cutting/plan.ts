@@ -1,8 +1,9 @@
 import { exact, sum, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
-import type { Layout, Lot } from './fill.js';
+import type { Lot } from './fill.js';
 import { gridFor, refuse, type Grid, type NoPlan } from './grid.js';
-import { search, type Found } from './search.js';
+import { readable } from './readable.js';
+import { search } from './search.js';
 
 /** Equal rectangles to be cut. */
 export interface CutPiece {
@@ -78,168 +79,99 @@ export interface CuttingPlan {
   stripsFirst: boolean;
 }
 
-/** Lots that a search moves about: single pieces where they are few, else as many of each size as its share of these. */
-const LOTS = 256;
-/** Sizes in a list. */
+/** A list of more sizes than this takes too long to search between two frames. */
 const MOST_SIZES = 2000;
-/** Pieces that a plan draws one by one, counting strips cut alike as one. */
-const MOST_DRAWN = 20_000;
+/** Pieces that a plan places one by one, counting strips cut alike as one. */
+const MOST_PLACED = 20_000;
 
-interface Fitting {
-  pieces: CutPiece[];
-  cloth: Cloth;
-  grid: Grid;
-  width: number;
-  height: number | undefined;
-  /** The pieces as they fit: turned where they only fit so. */
-  sizes: { piece: number; width: number; height: number; count: number; turn: boolean; turned: boolean }[];
-}
+const no = (message: string, piece?: number): NoPlan => ({
+  ok: false,
+  message,
+  ...(piece !== undefined && { piece }),
+});
 
-/** The pieces and the cloth on one grid, or why they cannot be planned. */
-const fitting = (pieces: CutPiece[], cloth: Cloth): Fitting | NoPlan => {
+/** The pieces on the grid, turned where they fit only so, or why they cannot be planned. */
+const fitting = (
+  pieces: CutPiece[],
+  cloth: Cloth,
+): { grid: Grid; width: number; height?: number | undefined; sizes: Lot[] } | NoPlan => {
+  const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
   const refused = refuse(
-    [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined),
+    edges,
     pieces.map(({ width, height, count }) => ({ sizes: [width, height], count })),
   );
   if (refused) return refused;
   if (pieces.length > MOST_SIZES)
-    return {
-      ok: false,
-      message: 'That is more than 2000 different pieces. Plan fewer at a time, like 1000.',
-    };
-  const fits = (width: Exact, height: Exact): boolean =>
-    width.lte(cloth.width) && (!cloth.height || height.lte(cloth.height));
-  const needed = pieces.filter(({ count }) => count);
-  const lengths = [
-    cloth.width,
-    ...(cloth.height ? [cloth.height] : []),
-    ...needed.flatMap((piece) => [piece.width, piece.height]),
-  ];
+    return no('That is more than 2000 different pieces. Plan fewer at a time, like 1000.');
+  const needed = pieces.flatMap((piece, place) => (piece.count ? [{ ...piece, place }] : []));
   const longest = sum(needed.map(({ width, height, count }) => width.add(height).mul(count)));
-  const grid = gridFor(
-    lengths,
-    Math.sqrt(Number.MAX_SAFE_INTEGER / longest.add(1).mul(cloth.width.add(1)).valueOf()) / 2,
-  );
+  const area = longest.add(1).mul(cloth.width.add(1)).valueOf();
+  const lengths = [...edges, ...needed.flatMap(({ width, height }) => [width, height])];
+  const grid = gridFor(lengths, Math.sqrt(Number.MAX_SAFE_INTEGER / area) / 2);
   const width = grid.down(cloth.width);
   const height = cloth.height && grid.down(cloth.height);
-  const sizes: Fitting['sizes'] = [];
-  for (const [piece, { width: w, height: h, count, turn }] of pieces.entries()) {
-    if (!count) continue;
-    const turned = !fits(w, h);
-    if (turned && !(turn && fits(h, w)))
-      return {
-        ok: false,
-        message: `This does not fit on the cloth, ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
-        piece,
-      };
-    const [a, b] = turned ? [h, w] : [w, h];
-    // on a coarse grid, a piece as wide as the cloth would be rounded past its edge
-    const snug = { width: Math.min(grid.up(a), width), height: Math.min(grid.up(b), height ?? Infinity) };
-    const rounded = snug.width < grid.up(a) || snug.height < grid.up(b);
+  const sizes: Lot[] = [];
+  for (const { place, width: w, height: h, count, turn } of needed) {
+    const fits = (w: Exact, h: Exact): boolean =>
+      w.lte(cloth.width) && (!cloth.height || h.lte(cloth.height));
+    const over = !fits(w, h);
+    if (over && !(turn && fits(h, w)))
+      return no(
+        `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
+        place,
+      );
+    const across = grid.up(over ? h : w);
+    const along = grid.up(over ? w : h);
+    // on a coarse grid, a piece as large as the cloth would be rounded past its edge
+    const snug = { width: Math.min(across, width), height: Math.min(along, height ?? along) };
+    const rounded = snug.width < across || snug.height < along;
     sizes.push({
-      piece,
+      piece: place,
       ...snug,
       count,
-      turn: turn && !turned && !rounded && !w.equals(h) && fits(h, w),
-      turned,
+      over,
+      turn: turn && !over && !rounded && !w.equals(h) && fits(h, w),
     });
   }
-  return { pieces, cloth, grid, width, height, sizes };
+  return { grid, width, height, sizes };
 };
 
-const lotsOf = ({ sizes }: Fitting): Lot[] => {
-  const total = sizes.reduce((all, { count }) => all + count, 0);
-  return sizes.flatMap(({ piece, width, height, count, turn }) => {
-    const parts = Math.min(count, Math.max(1, Math.round((count * LOTS) / Math.max(LOTS, total))));
-    return Array.from({ length: parts }, (_, i) => ({
-      piece,
-      width,
-      height,
-      turn,
-      count: Math.floor((count + i) / parts),
-    }));
+/** Each size as several lots, so that a search can put them in different places: half of it, half of the rest, and so on. */
+const lotsOf = (sizes: Lot[]): Lot[] =>
+  sizes.flatMap((size) => {
+    const lots: Lot[] = [];
+    for (let left = size.count; left; left -= lots.at(-1)!.count)
+      lots.push({ ...size, count: Math.ceil(left / 2) });
+    return lots;
   });
-};
 
-/** A strip on the grid; its spots are where single pieces lie, from the strip's own top. */
-interface GridStrip {
-  height: number;
-  times: number;
-  spots: { piece: number; turned: boolean; x: number; y: number; bottom: number }[];
-  /** Equal for strips that are cut alike. */
-  key: string;
-}
-
-/** Equal things become one, with how often it comes; in the order of their first. */
-const gather = <T extends { times: number; key: string }>(things: T[]): T[] => {
-  const byKey = new Map<string, T>();
-  for (const thing of things) {
-    const same = byKey.get(thing.key);
-    byKey.set(thing.key, same ? { ...same, times: same.times + thing.times } : thing);
-  }
-  return [...byKey.values()];
-};
-
-/** Each band's pieces one by one, cut apart wherever a cut across meets none of them. */
-const stripsOf = (
-  sheet: Layout['sheets'][number],
-  lots: Lot[],
-  turnedAlready: (piece: number) => boolean,
-): GridStrip[] => {
-  const strips = sheet.bands.flatMap(({ blocks, times }): GridStrip[] => {
-    const spots = blocks
-      .flatMap(({ lot, turned, x, y, across, down }) => {
-        const { piece, width, height } = lots[lot]!;
-        const [w, h] = turned ? [height, width] : [width, height];
-        return Array.from({ length: across * down }, (_, i) => {
-          const top = y + Math.floor(i / across) * h;
-          return {
-            piece,
-            turned: turned !== turnedAlready(piece),
-            x: x + (i % across) * w,
-            y: top,
-            bottom: top + h,
-          };
-        });
-      })
-      .sort((a, b) => a.y - b.y || a.x - b.x);
-    const parts: (typeof spots)[] = [];
-    let end = 0;
-    for (const spot of spots) {
-      if (!parts.length || spot.y >= end) parts.push([]);
-      parts.at(-1)!.push(spot);
-      end = Math.max(end, spot.bottom);
-    }
-    return parts.map((part) => {
-      const top = part[0]!.y;
-      const moved = part
-        .map((spot) => ({ ...spot, y: spot.y - top, bottom: spot.bottom - top }))
-        .sort((a, b) => a.x - b.x || a.y - b.y);
-      const height = Math.max(...moved.map(({ bottom }) => bottom));
-      return { height, times, spots: moved, key: JSON.stringify(moved) };
-    });
-  });
-  return gather(strips.sort((a, b) => b.height - a.height));
-};
-
-const toPlan = (fit: Fitting, lots: Lot[], found: Found | undefined, least: number): CuttingPlan | NoPlan => {
-  const { pieces, grid, height } = fit;
-  const turnedAlready = new Set(fit.sizes.filter(({ turned }) => turned).map(({ piece }) => piece));
-  const sheets = gather(
-    (found?.layout.sheets ?? []).map(({ bands, times }) => {
-      const strips = stripsOf({ bands, times }, lots, (piece) => turnedAlready.has(piece));
-      return { times, strips, key: strips.map(({ key, times }) => `${times}×${key}`).join() };
-    }),
+/** A plan step by step: yields its progress from 0 to 1 every few milliseconds. */
+function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan | NoPlan> {
+  const fit = fitting(pieces, cloth);
+  if ('ok' in fit) return fit;
+  yield 0;
+  const { sizes, width, height, grid } = fit;
+  // sizes that were rounded up prove nothing; then the pieces' own area does
+  const area = sum(
+    sizes.map(({ piece, count }) => pieces[piece]!.width.mul(pieces[piece]!.height).mul(count)),
   );
-  if (
-    sheets.reduce((all, { strips }) => all + strips.reduce((in_, { spots }) => in_ + spots.length, 0), 0) >
-    MOST_DRAWN
-  )
-    return {
-      ok: false,
-      message: 'That is too many pieces to draw one by one. Plan fewer at a time, like 1000.',
-    };
-  const drawn = sheets.map(({ times, strips }): Sheet => {
+  const bound = grid.exact
+    ? clothBound(sizes, width, height)
+    : cloth.height
+      ? wholeUp(area.div(cloth.width.mul(cloth.height)))
+      : grid.down(area.div(cloth.width));
+  yield 0;
+  const { step } = cloth;
+  const cheaper = (used: number): number =>
+    step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
+  const lots = lotsOf(sizes);
+  const found = lots.length ? yield* search(lots, width, height, bound, cheaper) : undefined;
+  const sheets = found?.layout.sheets ?? [];
+  const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
+  if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
+    return no('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
+  yield 1;
+  const drawn = readable(sheets, lots).map(({ times, strips }): Sheet => {
     let top = 0;
     return {
       times,
@@ -254,9 +186,9 @@ const toPlan = (fit: Fitting, lots: Lot[], found: Found | undefined, least: numb
           times,
           cuts: Array.from(counts, ([piece, count]) => ({ piece, count })),
           placed: spots.map((spot) => {
-            const { width, height } = pieces[spot.piece]!;
-            const [w, h] = spot.turned ? [height, width] : [width, height];
             const { piece, turned } = spot;
+            const { width, height } = pieces[piece]!;
+            const [w, h] = turned ? [height, width] : [width, height];
             return { piece, turned, x: grid.inches(spot.x), y: grid.inches(y + spot.y), width: w, height: h };
           }),
         };
@@ -265,41 +197,17 @@ const toPlan = (fit: Fitting, lots: Lot[], found: Found | undefined, least: numb
     };
   });
   const count = drawn.reduce((all, { times }) => all + times, 0);
-  const length = fit.cloth.height ?? drawn[0]?.used ?? ZERO;
-  const bound = height === undefined ? grid.inches(least) : exact(least);
-  const used = height === undefined ? length : exact(count);
+  const length = cloth.height ?? drawn[0]?.used ?? ZERO;
+  const least = cloth.height ? exact(bound) : grid.inches(bound);
   return {
     ok: true,
     sheets: drawn,
     count,
     length,
-    bound,
-    exact: used.equals(bound),
+    bound: least,
+    exact: least.equals(cloth.height ? count : length),
     stripsFirst: found?.inStrips ?? true,
   };
-};
-
-/** A plan step by step: yields its progress from 0 to 1 every few milliseconds. */
-function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan | NoPlan> {
-  const fit = fitting(pieces, cloth);
-  if ('ok' in fit) return fit;
-  const lots = lotsOf(fit);
-  const { sizes, width, height, grid } = fit;
-  // sizes that were rounded up prove nothing: then only the pieces' own area does
-  const area = sum(
-    sizes.map(({ piece, count }) => pieces[piece]!.width.mul(pieces[piece]!.height).mul(count)),
-  );
-  const least = grid.exact
-    ? clothBound(sizes, width, height)
-    : height === undefined
-      ? grid.down(area.div(cloth.width))
-      : wholeUp(area.div(cloth.width.mul(cloth.height!)));
-  const { step } = cloth;
-  const cheaper = (used: number): number =>
-    step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
-  yield 0;
-  const found = lots.length ? yield* search(lots, width, height, least, cheaper) : undefined;
-  return toPlan(fit, lots, found, least);
 }
 
 /**
@@ -348,7 +256,7 @@ export const planClothAsync = async (
 };
 
 /** Every piece of a plan, one by one, on numbered sheets; at most so many. */
-export const everyPiece = (plan: CuttingPlan, most = MOST_DRAWN): (Placed & { sheet: number })[] => {
+export const everyPiece = (plan: CuttingPlan, most = MOST_PLACED): (Placed & { sheet: number })[] => {
   const all: (Placed & { sheet: number })[] = [];
   let sheet = 0;
   for (const { times, strips } of plan.sheets)

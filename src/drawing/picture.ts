@@ -42,6 +42,8 @@ export interface Dimension {
 export interface Picture {
   /** What it shows, for someone who cannot see it. */
   title: string;
+  /** A heading over it, where there are several. */
+  caption?: string;
   width: number;
   height: number;
   boxes: Box[];

@@ -134,6 +134,15 @@ export class Book<F extends Fields> {
     throw new Refusal(message, input);
   }
 
+  /** Says of what is refused in here which input is to blame. */
+  blame<T>(input: string, work: () => T): T {
+    try {
+      return work();
+    } catch (refusal) {
+      throw refusal instanceof Refusal ? new Refusal(refusal.message, input) : refusal;
+    }
+  }
+
   /** Says which of these are missing: inputs that are optional only beside another. */
   require(...keys: (keyof F & string)[]): void {
     for (const key of keys)
@@ -192,13 +201,9 @@ export class Book<F extends Fields> {
     row.role = 'measurable';
     const raw = this.input.measured?.[id];
     if (isBlank(raw)) return reckoned;
-    try {
-      const value = readField({ kind: 'length', label }, raw, this.style) as Exact;
-      Object.assign(row, { role: 'measured', value: asTyped(value, this.style), inches: mixed(value), reckoned: this.l(reckoned) });
-      return value;
-    } catch (refusal) {
-      throw refusal instanceof Refusal ? new Refusal(refusal.message, id) : refusal;
-    }
+    const value = this.blame(id, () => readField({ kind: 'length', label }, raw, this.style) as Exact);
+    Object.assign(row, { role: 'measured', value: asTyped(value, this.style), inches: mixed(value), reckoned: this.l(reckoned) });
+    return value;
   }
 
   /**

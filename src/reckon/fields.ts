@@ -17,7 +17,7 @@ export type Field = Base &
   (
     | { kind: 'length'; initial?: string; optional?: true; zero?: true; most?: string }
     | { kind: 'lengths'; optional?: true; most?: string }
-    | { kind: 'size'; optional?: true }
+    | { kind: 'size'; initial?: string; optional?: true }
     | { kind: 'count'; initial?: string; optional?: true; least?: number; most: number }
     | { kind: 'percent'; initial: string }
     | { kind: 'money'; optional: true }
@@ -27,7 +27,7 @@ export type Field = Base &
     | { kind: 'step'; initial: { in: string; cm: string } }
     | { kind: 'mark'; initial: { in: string; cm: string } }
     | { kind: 'text'; optional: true; pattern?: RegExp; example?: string }
-    | { kind: 'own'; optional: true; read: (raw: unknown, style: Style) => unknown; write: (raw: unknown) => string }
+    | { kind: 'own'; optional?: true; lines?: true; read: (raw: unknown, style: Style) => unknown; write: (raw: unknown) => string }
   );
 
 export type Fields = Record<string, Field>;
@@ -79,9 +79,10 @@ export const initialOf = (field: Field, style: Style): string | undefined =>
 
 export const isBlank = (raw: unknown): boolean => raw === undefined || raw === null || raw === '';
 
-/** What was written, as text; nothing for an object or a function, which nobody writes. */
+/** What was written, as text; nothing for what nobody writes, such as an object. */
 export const textOf = (raw: unknown): string => {
-  const one = (part: unknown): string => (typeof part === 'object' || typeof part === 'function' ? '' : String(part));
+  const one = (part: unknown): string =>
+    typeof part === 'string' ? part : ['number', 'bigint', 'boolean'].includes(typeof part) ? `${part as number}` : '';
   return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
 

@@ -25,7 +25,7 @@ const refuse = (message: string): never => {
 /** `large 90 x 100 @ 29`: the name is what stands before the first length, and may be left out. */
 const partsOf = (entry: string, style: Style): Written | undefined => {
   const [size = '', price, ...more] = entry.split('@');
-  const sides = /^(.*\S)\s*(?:[x×]|\bby\b)\s*(?=[.\p{N}])(.*)$/iu.exec(size);
+  const sides = /^(.*\S)\s*(?:[x×]|\bby\b)\s*(?=[.\p{N}])(.*)$/iu.exec(size.trim());
   if (!sides || more.length || price?.trim() === '') return undefined;
   const [, before, length] = sides as unknown as [string, string, string];
   const words = before.split(/\s+/);
@@ -37,7 +37,7 @@ const partsOf = (entry: string, style: Style): Written | undefined => {
     .slice(0, widthAt)
     .join(' ')
     .replace(/[\s:,–—-]+$/, '');
-  return { name, width: sameUnit(words.slice(widthAt).join(' '), length), length: length.trim(), price };
+  return { name, width: sameUnit(words.slice(widthAt).join(' '), length), length, price };
 };
 
 const readPackage = (entry: unknown, place: number, style: Style): Package => {

@@ -1,7 +1,7 @@
 import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { purchase, toStep, type Purchase } from '../measure/shop.js';
-import { planCutting } from '../cutting/plan.js';
+import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import type { Fields } from './fields.js';
@@ -126,7 +126,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
 
     const clothFor = (cuts: Cut[], part: keyof typeof topFields): Exact => {
       if (!cuts.length) return exact(0);
-      const plan = planCutting(cuts.map((cut) => ({ width: exact(cut.length), height: exact(cut.width), count: cut.count, turn: true })), { width: cloth });
+      const plan = planCloth(cuts.map((cut) => ({ width: exact(cut.length), height: exact(cut.width), count: cut.count, turn: true })), { width: cloth });
       return plan.ok ? plan.length.div(kept) : book.refuse(part, plan.message);
     };
     const kinds = [

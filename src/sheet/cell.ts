@@ -11,19 +11,40 @@ export interface CellState {
   wrong: boolean;
 }
 
-const picker = (id: string, label: unknown, choices: Record<string, string>, chosen: string): TemplateResult =>
-  html`<select part="cell" id=${label ? nothing : id} data-row=${id} aria-label=${label || nothing} .value=${chosen}>
-    ${Object.entries({ ...(chosen in choices ? {} : { [chosen]: chosen }), ...choices }).map(
-      ([value, words]) => html`<option value=${value} ?selected=${value === chosen}>${words}</option>`,
-    )}
-  </select>`;
-
 /** A cell to type in, a choice, or a box to tick. */
 export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
+  const invalid = wrong && text ? 'true' : nothing;
   if (field && 'options' in field) {
+    const { label, options } = field;
     const chosen = text.split(', ');
-    return html`${chosen.map((value, at) => picker(id, chosen[1] && `${field.label}, ${at + 1}`, field.options, value))}`;
+    const several = chosen.length > 1;
+    return html`${chosen.map(
+      (value, at) => html`<select
+        part="cell"
+        id=${several ? nothing : id}
+        data-row=${id}
+        aria-label=${several ? `${label}, ${at + 1}` : nothing}
+        aria-describedby="how-${id}"
+        aria-invalid=${invalid}
+        .value=${value}
+      >
+        ${Object.entries({ ...(Object.hasOwn(options, value) ? {} : { [value]: value }), ...options }).map(
+          ([key, words]) => html`<option value=${key} ?selected=${key === value}>${words}</option>`,
+        )}
+      </select>`,
+    )}`;
   }
+  if (field?.kind === 'own' && field.lines)
+    return html`<textarea
+      part="cell"
+      id=${id}
+      data-row=${id}
+      rows=${Math.min(12, text.split('\n').length + 1)}
+      spellcheck="false"
+      aria-describedby="how-${id}"
+      aria-invalid=${invalid}
+      .value=${text}
+    ></textarea>`;
   const tick = field?.kind === 'flag';
   return html`<input
     part="cell"
@@ -35,7 +56,7 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
     spellcheck="false"
     enterkeyhint="next"
     aria-describedby="how-${id}"
-    aria-invalid=${wrong && text ? 'true' : nothing}
+    aria-invalid=${invalid}
     .checked=${text === 'yes'}
     .value=${text}
   />`;

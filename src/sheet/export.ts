@@ -13,7 +13,7 @@ export const cellsOf = ({ working, cuts }: Answer): Cells => [
 ];
 
 /** A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. */
-const inert = (cell: string | number): string => String(cell).replace(/^(?=[=+@\t\r]|-\D)/, "'");
+const inert = (cell: string | number): string => String(cell).replace(/^(?=[=+@\t\r]|-(?!\d+(\.\d+)?$))/, "'");
 
 const rowsOf = (cells: Cells, between: string, end: string, write: (cell: string) => string): string =>
   cells.map((row) => row.map((cell) => write(inert(cell))).join(between) + end).join('');

@@ -10,7 +10,8 @@ export const printAlone = (sheet: ShadowRoot, title: string): void => {
   const page = inside.document;
   page.title = title;
   page.documentElement.lang = document.documentElement.lang;
-  page.body.style.fontFamily = getComputedStyle(sheet.host).fontFamily;
+  const { direction, fontFamily } = getComputedStyle(sheet.host);
+  Object.assign(page.body.style, { direction, fontFamily });
   const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
   copy.append(...[...sheet.childNodes].map((node) => page.importNode(node, true)));
   const typed = sheet.querySelectorAll<HTMLInputElement>('input, select');

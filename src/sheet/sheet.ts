@@ -104,6 +104,12 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     return this.#result;
   }
 
+  /** Reckons again though no input changed: what it depends on did. */
+  protected reckonAgain(): void {
+    this.#input = undefined;
+    this.requestUpdate();
+  }
+
   /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
   get value(): string {
     const { buy } = this.result;
@@ -135,9 +141,15 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       const written = this.getAttribute(attributeOf(key));
       this.#own[key] = field.kind === 'flag' ? written !== null : (written ?? undefined);
     }
+    this.#send();
   }
 
   protected override updated(): void {
+    this.#send();
+  }
+
+  /** Hands the form the amount to buy. */
+  #send(): void {
     this.#internals.setFormValue(this.value || null);
   }
 
@@ -203,7 +215,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       </table>
       ${good
         ? html`<div class=${stale}>
-            ${picture(good, style).map((drawing) => html`<figure part="figure">${draw(drawing)}</figure>`)}
+            ${picture(good, style).map((drawing) => html`<figure part="figure">${drawing.caption ? html`<figcaption>${drawing.caption}</figcaption>` : nothing}${draw(drawing)}</figure>`)}
             ${good.cuts.length
               ? html`${listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })}
                   <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`
@@ -268,6 +280,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const field = this.calculator.fields[id];
     if (field) this.#own[id] = field.kind === 'flag' ? text === 'yes' : text;
     else this.measured = { ...this.measured, [id]: text };
+    this.#send();
     this.requestUpdate();
   }
 
@@ -275,6 +288,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #forget(id: string): void {
     const { [id]: _gone, ...kept } = this.measured ?? {};
     this.measured = kept;
+    this.#send();
   }
 
   #typed = ({ target }: Event): void => {
@@ -288,10 +302,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.#take(id, text);
   };
 
-  /** The browser's own `change` stops at the shadow root; the page hears this one. */
+  /**
+   * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is
+   * left, since the browser does not count what a key of the sheet wrote there.
+   */
   #changed = (event: Event): void => {
     event.stopPropagation();
-    this.#tell('change');
+    if (!isText(event.target)) this.#tell('change');
   };
 
   #tell(type: string): void {
@@ -311,9 +328,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (!id) return;
     // An emptied cell of a reckoned row means the reckoned value again.
     if (this.measured?.[id]?.trim() === '') this.#forget(id);
+    const isChanged = this.#editing && this.#editing.text !== this.#editing.before;
     this.#editing = undefined;
     this.#marked = [];
     this.requestUpdate();
+    if (isChanged) this.#tell('change');
   };
 
   #putBack(id: string): void {
@@ -340,7 +359,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const id = rowOf(target);
     if (!id || event.isComposing) return;
     const enter = key === 'Enter';
-    const step = key === 'ArrowDown' || (enter && !event.shiftKey) ? 1 : enter || key === 'ArrowUp' ? -1 : 0;
+    // In a cell of several lines these keys move among its lines.
+    const lines = target instanceof HTMLTextAreaElement;
+    const step = lines ? 0 : key === 'ArrowDown' || (enter && !event.shiftKey) ? 1 : enter || key === 'ArrowUp' ? -1 : 0;
     if (step && altKey && isText(target)) this.#nudge(target, -step);
     else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement))) this.#walk(target as HTMLElement, step);
     else if (key === 'Escape' && isText(target)) {
@@ -383,10 +404,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   #copy = async (): Promise<void> => {
-    this.#told = await navigator.clipboard.writeText(tabbedOf(this.#cells)).then(
-      () => 'Copied.',
-      () => 'This browser does not allow copying here; the CSV holds the same.',
-    );
+    try {
+      // Absent on a page without https.
+      await navigator.clipboard.writeText(tabbedOf(this.#cells));
+      this.#told = 'Copied.';
+    } catch {
+      this.#told = 'This browser does not allow copying here; the CSV holds the same.';
+    }
     this.requestUpdate();
   };
 
@@ -397,7 +421,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
 const rowOf = (target: EventTarget | null | undefined): string | undefined => (target as HTMLElement | null)?.dataset?.['row'];
 
-const isText = (target: unknown): target is HTMLInputElement => target instanceof HTMLInputElement && target.type === 'text';
+const isText = (target: unknown): target is HTMLInputElement =>
+  target instanceof HTMLElement && target.matches("[type='text'], textarea");
 
 const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>

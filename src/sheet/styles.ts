@@ -37,19 +37,21 @@ export const sheetStyles = css`
   .answer .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
   strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; padding-inline-end: 0.3em; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
+  .stale { --_soft: currentColor; }
   .stale :is(.buy, output, figure, [part='list']), .stale .buy + p { opacity: 0.72; }
   .stale :is(strong, output) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
+  figcaption { padding-block-end: var(--_space); font-weight: 650; text-align: center; }
   .how { color: var(--_soft); font-size: 0.9em; }
   .reckoned output { font-weight: 600; }
   .marked { background: var(--_wash-strong); }
   [part='list'] td:first-child { font-variant-numeric: inherit; }
   [part='list'] td:not(:first-child) { white-space: nowrap; }
 
-  input, select { font: inherit; color: inherit; accent-color: var(--_accent); }
-  [type='text'], select {
+  input, select, textarea { font: inherit; color: inherit; accent-color: var(--_accent); }
+  [type='text'], select, textarea {
     inline-size: 100%;
     min-block-size: 2em;
     padding-inline: 0.4em;
@@ -100,12 +102,15 @@ export const sheetStyles = css`
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }
   }
+  /* Small enough for one page, with the lists beside the drawing. */
   @media print {
-    button, .keys { display: none; }
-    :host { font-size: 10pt; }
-    .drawing { max-inline-size: 11cm; }
+    button, .keys, .fold { display: none; }
+    :host { font-size: 9pt; line-height: 1.25; --_space: 0.25rem; }
+    th, td { padding-block: 1px; }
     tr, figure { break-inside: avoid; }
-    th, td { padding-block: 2px; }
+    [part='table'] + div { grid-template-columns: 7cm 1fr; grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
+    [part='table'] + div > * { grid-column: 2; }
+    [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
     [type='text'], select { background: none; border: 0; appearance: none; min-block-size: 0; }
   }
 `;

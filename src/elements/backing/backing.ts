@@ -31,6 +31,12 @@ export class QuiltBacking extends QuiltSheet<BackingResult> {
   /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
   declare piecedStrip: boolean;
 
+  constructor() {
+    super();
+    this.oneWay = false;
+    this.piecedStrip = false;
+  }
+
   protected override readonly calculator: Calculator<BackingResult> = {
     title: 'Backing',
     fields: backingFields,

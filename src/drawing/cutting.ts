@@ -1,0 +1,53 @@
+import type { Style } from '../measure/format.js';
+import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
+import { inchesOf, lengthOf, type Box, type Dimension, type Picture } from './picture.js';
+
+/** Sheets drawn of one fabric; sheets cut alike are drawn once. */
+const MOST_SHEETS = 8;
+
+const LOOKS = ['piece', 'cloth', 'other'] as const;
+
+const sheetsOf = ({ layout }: FabricPlan): FabricPlan['layout'][] => {
+  const sheets: FabricPlan['layout'][] = [];
+  for (const piece of layout) (sheets[piece.sheet] ??= []).push(piece);
+  return sheets;
+};
+
+const shapeOf = (pieces: FabricPlan['layout']): string =>
+  pieces.map(({ x, y, width, height, piece }) => [x, y, width, height, piece].join()).join(';');
+
+/** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
+export const drawCutting = (result: CuttingResult, style: Style): Picture[] =>
+  result.fabrics.flatMap((plan) => {
+    const width = inchesOf(plan.width);
+    const height = inchesOf(plan.height);
+    const names = [...new Set(plan.pieces.map(({ piece }) => piece))];
+    const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
+    const alike = new Map<string, FabricPlan['layout'][]>();
+    for (const sheet of sheetsOf(plan)) alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
+    return [...alike.values()].slice(0, MOST_SHEETS).map((sheets): Picture => {
+      const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
+      for (const { x, y, width, height, piece } of sheets[0]!)
+        boxes.push({ x: inchesOf(x), y: inchesOf(y), width: inchesOf(width), height: inchesOf(height), is: LOOKS[kinds.indexOf(piece) % 3]!, label: piece });
+      const times = plan.sheets && sheets.length > 1 ? `, ${sheets.length} of them` : '';
+      const dimensions: Dimension[] = [
+        { side: 'top', from: 0, to: width, text: lengthOf(plan.width, style) },
+        { side: 'left', from: 0, to: height, text: lengthOf(plan.height, style) },
+      ];
+      for (const [at, edge] of plan.sheets ? [] : stripEdges(plan).entries())
+        if (at < 40) dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
+      const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}${times}: ${plan.buy.text}`;
+      return { title: `${title}. Laid out: ${names.join(', ')}.`, caption: title, width, height, boxes, dimensions };
+    });
+  });
+
+const stripEdges = ({ strips }: FabricPlan): { from: number; to: number; text: string }[] => {
+  let at = 0;
+  return strips.flatMap(({ count, height }) =>
+    Array.from({ length: Math.min(count, 60) }, () => {
+      const from = at;
+      at += inchesOf(height);
+      return { from, to: at, text: height };
+    }),
+  );
+};

@@ -1,0 +1,47 @@
+import { drawTop } from '../../drawing/top.js';
+import { lengthOf } from '../../drawing/picture.js';
+import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
+import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+
+/**
+ * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
+ *
+ * @tagname quilt-top
+ */
+export class QuiltTop extends QuiltSheet<TopResult> {
+  static override properties = propertiesOf(topFields);
+
+  /** A block's finished side. A length. Required. */
+  declare block: string | number | undefined;
+  /** Blocks across, a whole number. Required. */
+  declare across: string | number | undefined;
+  /** Blocks down, a whole number. Required. */
+  declare down: string | number | undefined;
+  /** Finished width of the sashing between blocks. A length. Default 0, none. */
+  declare sashing: string | number | undefined;
+  /** Squares where sashing crosses. Default false. */
+  declare cornerstones: boolean;
+  /** Sashing round the outside too. Default false. */
+  declare frame: boolean;
+  /** `straight` or `on-point`. Default `straight`. */
+  declare set: string | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  declare mark: string | number | undefined;
+
+  protected override readonly calculator: Calculator<TopResult> = {
+    title: 'Quilt top',
+    fields: topFields,
+    reckon: reckonTop,
+    headline: ({ finished }, style) => ['Finished', `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`],
+    draw: (result, style) => [drawTop(result, style)],
+    listings: ({ parts }, style) =>
+      parts.length ? [{ caption: 'Cloth for it', head: ['Part', 'Cloth', 'Buy'], rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]) }] : [],
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'quilt-top': QuiltTop;
+  }
+}

@@ -1,0 +1,108 @@
+import { exact, toMark, type Exact } from '../measure/exact.js';
+import type { Style } from '../measure/format.js';
+import { quoted, splitSize } from '../measure/parse.js';
+import { PATCHES } from '../trade/patches.js';
+import { lengthOf, Refusal } from './fields.js';
+
+/** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
+export interface ListedPiece {
+  /** The fabric's letter or name; empty where the list names none. */
+  fabric: string;
+  piece: string;
+  /** Cut sizes in inches. */
+  width: Exact;
+  length: Exact;
+  /** How many squares or rectangles to cut. */
+  count: number;
+  /** For triangles: how a square is cut up. */
+  cutUp: string;
+}
+
+const HEADS = {
+  count: /how many|number|count|quantity|qty|^no\.?$|^#$/i,
+  fabric: /fabric|cloth|colou?r|letter/i,
+  length: /length|height|long|down/i,
+  width: /width|across|wide/i,
+  size: /size|dimension|measure|^cut$/i,
+  piece: /piece|patch|unit|part|name|what|for|shape/i,
+};
+type Column = keyof typeof HEADS;
+
+const MOST_LINES = 500;
+const MOST_PIECES = 1_000_000;
+
+const refuse = (message: string): never => {
+  throw new Refusal(message);
+};
+
+/** Lines of cells: a table's rows, or text with a tab, a | or a semicolon between cells. */
+const linesOf = (list: unknown): string[][] => {
+  const lines = Array.isArray(list)
+    ? (list as unknown[]).map((line) => (Array.isArray(line) ? line : [line]).map((cell) => String(cell ?? '')))
+    : String(list as string).split(/\r?\n/).map((line) => line.split(/\t|\||;/));
+  return lines.map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim())).filter((line) => line.some(Boolean));
+};
+
+/** The list as text, a line each with | between its cells. */
+export const writeCutList = (list: unknown): string => linesOf(list).map((line) => line.join(' | ')).join('\n');
+
+/** Which column holds what, from the words in the head; each column is taken once, the plainest meaning first. */
+const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
+  const columns: Partial<Record<Column, number>> = {};
+  const taken = new Set<number>();
+  for (const [name, words] of Object.entries(HEADS) as [Column, RegExp][]) {
+    const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
+    if (at < 0) continue;
+    columns[name] = at;
+    taken.add(at);
+  }
+  return columns;
+};
+
+const USUAL: Partial<Record<Column, number>> = { fabric: 0, piece: 1, size: 2, count: 3 };
+
+const kindOf = (words: string): keyof typeof PATCHES =>
+  /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
+
+const sizeOf = (written: string, words: string, style: Style, mark: Exact): Pick<ListedPiece, 'width' | 'length'> => {
+  const plain = written.replace(/\b(half|quarter).?squares?\b|\btriangles?\b|\bsquares?\b|\bfinished\b|\bcut\b|[(),:]/gi, ' ').trim();
+  const sides = splitSize(plain) ?? [plain, plain];
+  const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
+  if (width.lte(0) || length.lte(0)) refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
+  if (!/\bfinished\b/i.test(words)) return { width, length };
+  const added = exact(PATCHES[kindOf(words)].added);
+  return { width: toMark(width.add(added), mark), length: toMark(length.add(added), mark) };
+};
+
+/**
+ * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
+ * piece, cut size, how many. Sizes are cut sizes unless the line says "finished"; half- and quarter-square triangles are
+ * counted as triangles. Throws a {@link Refusal} that names the line.
+ */
+export const readCutList = (list: unknown, style: Style, mark: Exact): ListedPiece[] => {
+  const lines = linesOf(list);
+  const named = columnsOf(lines[0] ?? []);
+  const hasHead = named.count !== undefined || named.size !== undefined;
+  const columns = hasHead ? named : USUAL;
+  if (columns.size === undefined && (columns.width === undefined || columns.length === undefined))
+    refuse('The cut list has no column for the cut size. Head one “Cut size”.');
+  if (columns.count === undefined) refuse('The cut list has no column for the number of pieces. Head one “How many”.');
+  const body = hasHead ? lines.slice(1) : lines;
+  if (!body.length) refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
+  if (body.length > MOST_LINES) refuse(`A cut list of more than ${MOST_LINES} lines is more than can be planned at once.`);
+  return body.map((cells, at) => {
+    const cell = (column: Column): string => (columns[column] === undefined ? '' : (cells[columns[column]] ?? ''));
+    try {
+      const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+      const words = `${cell('piece')} ${size}`;
+      const written = cell('count');
+      const count = /^\d{1,9}$/.test(written) ? Number(written) : refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
+      if (count > MOST_PIECES) refuse('That is more than a million pieces. Write fewer, like 1000.');
+      const { each, words: cutUp } = PATCHES[kindOf(words)];
+      return { fabric: cell('fabric'), piece: cell('piece') || 'piece', ...sizeOf(size, words, style, mark), count: Math.ceil(count / each), cutUp };
+    } catch (refusal) {
+      if (!(refusal instanceof Refusal)) throw refusal;
+      return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);
+    }
+  });
+};
