@@ -98,8 +98,9 @@ export const checkPlan = (
         faults.push({ fault: overlap ? 'overlap' : 'uncuttable' });
       }
     }
-    if (end && (cloth.height ? end.gt(cloth.height) : !end.equals(length))) faults.push({ fault: 'outside' });
-    if (end && !used.equals(end)) faults.push({ fault: 'miscounted' });
+    if (end && cloth.height && end.gt(cloth.height)) faults.push({ fault: 'outside' });
+    if (end && !(used.equals(end) && (cloth.height ?? end).equals(length)))
+      faults.push({ fault: 'miscounted' });
   }
   if (sheetCount !== count || (!cloth.height && count > 1)) faults.push({ fault: 'miscounted' });
   pieces.forEach((asked, piece) => {

@@ -171,30 +171,29 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
   if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
     return no('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
   yield 1;
+  // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
+  const tall = (along: number): Exact =>
+    cloth.height && along === height ? cloth.height : grid.inches(along);
   const drawn = readable(sheets, lots).map(({ times, strips }): Sheet => {
-    let top = 0;
-    return {
-      times,
-      strips: strips.map(({ height, times, spots }): Strip => {
-        const y = top;
-        top += height * times;
-        const counts = new Map<number, number>();
-        for (const { piece } of spots) counts.set(piece, (counts.get(piece) ?? 0) + 1);
-        return {
-          y: grid.inches(y),
-          height: grid.inches(height),
-          times,
-          cuts: Array.from(counts, ([piece, count]) => ({ piece, count })),
-          placed: spots.map((spot) => {
-            const { piece, turned } = spot;
-            const { width, height } = pieces[piece]!;
-            const [w, h] = turned ? [height, width] : [width, height];
-            return { piece, turned, x: grid.inches(spot.x), y: grid.inches(y + spot.y), width: w, height: h };
-          }),
-        };
-      }),
-      used: grid.inches(top),
-    };
+    let used = ZERO;
+    const made = strips.map(({ height, times, spots }): Strip => {
+      const y = used;
+      used = y.add(tall(height).mul(times));
+      const counts = new Map<number, number>();
+      for (const { piece } of spots) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+      return {
+        y,
+        height: tall(height),
+        times,
+        cuts: Array.from(counts, ([piece, count]) => ({ piece, count })),
+        placed: spots.map(({ piece, turned, x, y: down }) => {
+          const { width, height } = pieces[piece]!;
+          const [w, h] = turned ? [height, width] : [width, height];
+          return { piece, turned, x: grid.inches(x), y: y.add(grid.inches(down)), width: w, height: h };
+        }),
+      };
+    });
+    return { times, strips: made, used };
   });
   const count = drawn.reduce((all, { times }) => all + times, 0);
   const length = cloth.height ?? drawn[0]?.used ?? ZERO;

@@ -1,7 +1,7 @@
 import { filler, type Layout, type Lot, type Recipe } from './fill.js';
 
 /** Gaps times lots that a search looks at: a count, so that every machine finds the same plan. */
-const EFFORT = { least: 2_000_000, perLot: 100_000, most: 20_000_000 };
+const EFFORT = { least: 1_000_000, perLot: 100_000, most: 20_000_000 };
 /** Between pauses: a few milliseconds. */
 const SLICE = 200_000;
 /** Shares of the effort: plans in strips, plans cut in any order, and making a plan in strips tidier. */

@@ -172,6 +172,7 @@ export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planClot
     if (sheet) {
       const count = fabrics.reduce((all, { sheets }) => all + (sheets ?? 0), 0);
       const text = `${count} ${sheetName(book.values.sheet!, count)}`;
+      book.price(exact(count), text, undefined, ['list', 'price']);
       return { buy: { inches: mixed(sheet[1].mul(count)), amount: `${count}`, unit: 'sheet', text }, fabric: '0', spare: '0', sheets: count, layout, fabrics, cuts, summary: `${text} of ${n(cloth)} × ${l(sheet[1])}${fabrics.length > 1 ? `, ${fabrics.length} fabrics` : ''}.` };
     }
     const needs = fabrics.map(({ need }) => exact(need));

@@ -38,7 +38,7 @@ export interface TopResult extends Answer {
   /** The square that two corner triangles are cut from. */
   cornerSquare?: string;
   /** Cloth for each kind of piece, each rounded by itself. */
-  parts: { part: string; fabric: string; buy: Purchase }[];
+  parts: { part: string; fabric: string; buy: Purchase; cuts: Cut[] }[];
 }
 
 /** √2 times a length, never short: on point everything grows by it. */
@@ -138,7 +138,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       .filter(({ cuts }) => cuts.length)
       .map(({ part, cuts, key }) => {
         const fabric = clothFor(cuts, key);
-        return { part, fabric: mixed(fabric), buy: purchase(toStep(fabric, increment), increment, book.style.comma) };
+        return { part, fabric: mixed(fabric), buy: purchase(toStep(fabric, increment), increment, book.style.comma), cuts };
       });
     const pieces = [...sashes, ...stones, ...setting];
     const fabric = parts.length === 1 ? exact(parts[0]!.fabric) : clothFor(pieces, 'sashing');

@@ -21,6 +21,29 @@ export interface Calculator<R extends Answer = Answer> {
   headline?(result: R, style: Style): [string, string];
   draw(result: R, style: Style): Picture[];
   listings?(result: R, style: Style): Listing[];
+  /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
+  takes?(result: R, letters: string[]): Take[];
+}
+
+/** What a result takes from one fabric; see the worksheet's parts. Lengths are exact inches. */
+export interface Take {
+  /** The fabric's letter. */
+  fabric: string;
+  /** Words for it, where one calculator takes several. */
+  title?: string;
+  need: string;
+  /** The cloth's usable width. */
+  width: string;
+  pieces?: { width: string; length: string; count: number; turn: boolean }[];
+  /** Bought by the piece in place of cloth: `4 fat quarters`. */
+  item?: string;
+  cost?: string | undefined;
+}
+
+/** Values a worksheet gives the calculators inside it, and in words where each comes from. */
+export interface Flow {
+  values: Record<string, unknown>;
+  from: Record<string, string>;
 }
 
 /** `fabricWidth` → `fabric-width`. */

@@ -6,7 +6,7 @@ import { parseLength } from '../measure/parse.js';
 import { writesComma } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import type { Answer, Input, Refused, Row } from '../reckon/book.js';
-import { attributeOf, type Calculator, type Listing } from './calculator.js';
+import { attributeOf, type Calculator, type Flow, type Listing, type Take } from './calculator.js';
 import { cell, fractionKeys } from './cell.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { printAlone } from './print.js';
@@ -52,6 +52,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     fabric: {},
     name: { reflect: true },
     measured: { attribute: false },
+    flow: { attribute: false },
   };
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
@@ -64,6 +65,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   declare name: string | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   declare measured: Record<string, string> | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  declare flow: Flow | undefined;
   /** Finished width. A length as people write it, or a number of inches. */
   declare width: string | number | undefined;
   /** Finished length. A length as people write it, or a number of inches. */
@@ -116,13 +119,44 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     return buy ? String(Number(exact(buy.amount).valueOf().toFixed(4))) : '';
   }
 
+  /** What heads the sheet: `Backing`. */
+  get calculatorTitle(): string {
+    return this.calculator.title;
+  }
+
+  /** What the last good answer takes from which fabric, for a worksheet's shopping list. */
+  get takes(): (Take & { title: string; washed: string })[] {
+    const { result, calculator } = this;
+    if (result.errors) return [];
+    const letters = (this.fabric ?? '').split(/[\s,]+/).filter(Boolean);
+    const inches = (id: string): string | undefined => result.working.find((row) => row.id === id)?.inches;
+    const width = inches('washedWidth') ?? inches('fabricWidth') ?? '0';
+    const pieces = result.cuts.map(({ width, length, count }) => ({ width, length, count, turn: true }));
+    const all = calculator.takes?.(result, letters) ?? [{ fabric: letters[0] ?? '', need: result.fabric, width, pieces }];
+    const share = Number.parseFloat(result.working.find(({ id }) => id === 'shrinkage')?.value ?? '0') || 0;
+    const washed = mixed(exact(100).div(exact(100).sub(exact(share))));
+    return all.map((take) => ({ title: calculator.title, washed, ...take }));
+  }
+
+  /** The drawings of the last good answer, and its cut list: what a printed worksheet shows of this part. */
+  get paper(): TemplateResult | undefined {
+    const good = this.#good;
+    return good && html`<section class="part">
+      <h3>${this.calculator.title}${this.fabric ? `, fabric ${this.fabric}` : ''}</h3>
+      <p>${good.summary}</p>
+      ${good.cuts.length ? listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) }) : nothing}
+      ${this.calculator.draw(good, this.#style).map((drawing) => html`<figure>${draw(drawing)}</figure>`)}
+    </section>`;
+  }
+
   /** The form this element belongs to, if any. */
   get form(): HTMLFormElement | null {
     return this.#internals.form;
   }
 
   get #style(): Style {
-    return { units: this.units === 'cm' ? 'cm' : 'in', comma: writesComma(languageAt(this)) };
+    const units = this.units ?? this.flow?.values['units'];
+    return { units: units === 'cm' ? 'cm' : 'in', comma: writesComma(languageAt(this)) };
   }
 
   get #own(): Record<string, unknown> {
@@ -131,8 +165,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
-    const given = Object.keys(this.calculator.fields).map((key) => [key, this.#own[key]]);
-    return { ...Object.fromEntries(given), units: this.units, lang: languageAt(this), measured: this.measured } as Input;
+    const given = ['units', ...Object.keys(this.calculator.fields)].map((key) => [key, this.#own[key] ?? this.flow?.values[key]]);
+    return { ...Object.fromEntries(given), lang: languageAt(this), measured: this.measured } as Input;
   }
 
   formResetCallback(): void {
@@ -220,7 +254,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
               ? html`${listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })}
                   <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`
               : nothing}
-            ${listings?.(good, style).map(listing)}
+            ${listings?.(good, style).map(listing)} ${this.more(good)}
           </div>`
         : nothing}
       <p>Amounts are for planning: measure your own cloth and quilt before cutting.</p>
@@ -229,6 +263,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         <span role="status">${this.#told}</span>
       </p>
     </section>`;
+  }
+
+  /** What an element shows besides, under its lists. */
+  protected more(_good: R): unknown {
+    return nothing;
   }
 
   #answer(rows: Row[]): TemplateResult {
@@ -255,6 +294,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const text = editing ? this.#editing!.text : (message && this.measured?.[id]) || value;
     const locked = this.lock?.split(/[\s,]+/).includes(attributeOf(id));
     const open = field ? !locked : role !== 'reckoned';
+    const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
     const chosen = field && 'options' in field ? text.split(', ').map((part) => field.options[part] ?? part).join(', ') : text;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''} ${message ? (text ? 'wrong' : 'wanting') : ''}">
@@ -266,9 +306,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
       </td>
       <td part="how" class="how" id="how-${id}">
-        ${role === 'measured'
-          ? html`measured <button type="button" part="action" @click=${() => this.#putBack(id)}>put back ${reckoned}</button>`
-          : how}
+        ${role === 'measured' || (flows && this.#own[id] != null)
+          ? html`${field ? 'your own' : 'measured'} <button type="button" part="action" @click=${() => this.#putBack(id)}>put back ${reckoned ?? flows}</button>`
+          : ((flows && this.flow!.from[id]) || how)}
         ${message ? html`<span part="error" class="error">${message}</span>` : nothing}
       </td>
     </tr>`;
@@ -308,10 +348,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
    */
   #changed = (event: Event): void => {
     event.stopPropagation();
-    if (!isText(event.target)) this.#tell('change');
+    if (!isText(event.target)) this.tell('change');
   };
 
-  #tell(type: string): void {
+  protected tell(type: string): void {
     this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
   }
 
@@ -332,13 +372,14 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.#editing = undefined;
     this.#marked = [];
     this.requestUpdate();
-    if (isChanged) this.#tell('change');
+    if (isChanged) this.tell('change');
   };
 
   #putBack(id: string): void {
-    this.#forget(id);
-    this.#tell('input');
-    this.#tell('change');
+    if (this.calculator.fields[id]) this.#own[id] = undefined;
+    else this.#forget(id);
+    this.tell('input');
+    this.tell('change');
   }
 
   /** Puts a text in a cell as if the reader had typed it. */

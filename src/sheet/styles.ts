@@ -91,6 +91,10 @@ export const sheetStyles = css`
     [type='text'], select, button { min-block-size: 2.6rem; }
   }
 
+  .paper { display: none; }
+  .swatch { inline-size: 3.5rem; block-size: 3.5rem; border: 1px dashed; }
+  .swatch img { inline-size: 3rem; block-size: 3rem; object-fit: cover; }
+
   @container (max-width: 34rem) {
     [part='table'] thead { display: none; }
     [part='table'] tr { display: grid; grid-template-columns: 1.1fr 1fr; align-items: baseline; }

@@ -40,3 +40,6 @@ export const RULER_MARK = { in: '1/8 in', cm: '1 mm' } as const;
 
 /** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
 export const BED_DROP = '12 in';
+
+/** Quilting cotton comes to a shop on bolts of about this much. From memory. */
+export const BOLT = '15 yd';

@@ -1,8 +1,8 @@
 import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
-import { bordersFields, reckonBorders, type BordersResult } from '../../reckon/borders.js';
-import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
+import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
+import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {
@@ -17,6 +17,21 @@ const plans = ({ borders }: BordersResult, style: Style): Listing => ({
   rows: borders.flatMap(({ plans }, at) =>
     plans.map(({ plan, strips, joins, fabric }) => [`${at + 1}: ${PLAN_WORDS[plan]}`, `${strips}`, `${joins}`, lengthOf(fabric, style)]),
   ),
+});
+
+const clothOf = ({ working }: BordersResult): string =>
+  (working.find(({ id }) => id === 'washedWidth') ?? working.find(({ id }) => id === 'fabricWidth'))!.inches!;
+
+/** A border's cloth: whole strips across it, or its pieces along it. */
+const takeOf = ({ plan, strips, fabric, pieces }: Border, cloth: string, letter: string, at: number): Take => ({
+  title: `Border ${at + 1}`,
+  fabric: letter,
+  need: fabric,
+  width: cloth,
+  pieces:
+    plan === 'along'
+      ? pieces.map(({ width, length, count }) => ({ width, length, count, turn: false }))
+      : [{ width: cloth, length: pieces[0]!.width, count: strips, turn: false }],
 });
 
 /**
@@ -46,6 +61,7 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
     reckon: reckonBorders,
     draw: (result, style) => [drawBorders(result, style)],
     listings: (result, style) => [plans(result, style)],
+    takes: (result, letters) => result.borders.map((border, at) => takeOf(border, clothOf(result), letters[at] ?? letters.at(-1) ?? '', at)),
   };
 }
 

@@ -35,6 +35,14 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     reckon: reckonTop,
     headline: ({ finished }, style) => ['Finished', `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`],
     draw: (result, style) => [drawTop(result, style)],
+    takes: ({ parts, working }, letters) =>
+      parts.map(({ part, fabric, cuts }, at) => ({
+        title: part.replace(/^./, (first) => first.toUpperCase()),
+        fabric: letters[at] ?? letters.at(-1) ?? '',
+        need: fabric,
+        width: (working.find(({ id }) => id === 'washedWidth') ?? working.find(({ id }) => id === 'fabricWidth'))!.inches!,
+        pieces: cuts.map(({ width, length, count }) => ({ width, length, count, turn: true })),
+      })),
     listings: ({ parts }, style) =>
       parts.length ? [{ caption: 'Cloth for it', head: ['Part', 'Cloth', 'Buy'], rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]) }] : [],
   };

@@ -1,0 +1,41 @@
+import { LitElement, nothing, type PropertyDeclarations } from 'lit';
+
+/**
+ * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
+ *
+ * @tagname quilt-fabric
+ */
+export class QuiltFabric extends LitElement {
+  static override properties: PropertyDeclarations = {
+    letter: {},
+    name: {},
+    fabricWidth: { attribute: 'fabric-width' },
+    price: {},
+    swatch: {},
+  };
+
+  /** The letter that parts name it by: `A`. Required. */
+  declare letter: string | undefined;
+  /** What the shop calls it. Default none. */
+  declare name: string | undefined;
+  /** Its usable width, selvages off. A length. Default: the worksheet's. */
+  declare fabricWidth: string | number | undefined;
+  /** Price of one yard or metre. Default none. */
+  declare price: string | number | undefined;
+  /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+  declare swatch: string | undefined;
+
+  protected override render(): typeof nothing {
+    return nothing;
+  }
+
+  protected override updated(): void {
+    this.dispatchEvent(new Event('change', { bubbles: true, composed: true }));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'quilt-fabric': QuiltFabric;
+  }
+}

@@ -1,0 +1,192 @@
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'puppeteer-core';
+import { describe, expect, it } from 'vitest';
+import { ROOT } from '../tools/run.mjs';
+import { site } from './site.js';
+
+const { open } = site();
+const QUICK = pathToFileURL(`${ROOT}dist/quick.html`).href;
+const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
+
+interface Alone {
+  page: Page;
+  faults: string[];
+  requests: string[];
+}
+
+/** The page from disk, where the network is cut off and every request is written down. */
+const alone = async (hash = ''): Promise<Alone> => {
+  const { page, faults } = await open('about:blank');
+  const requests: string[] = [];
+  page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
+  page.on('request', (request) => requests.push(request.url()));
+  await page.setOfflineMode(true);
+  await page.goto(QUICK + hash, { waitUntil: 'load' });
+  return { page, faults, requests };
+};
+
+/** Everything that the four sheets show, and what stands in the page's own cells. */
+const shown = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [document, ...[...document.querySelectorAll('*')].map(({ shadowRoot }) => shadowRoot)]
+      .filter((root) => root !== null)
+      .flatMap((root) => [
+        ...root.querySelectorAll<HTMLInputElement>('input, select, output, [part=answer], .flow'),
+      ])
+      .map(
+        (at) =>
+          `${at.name || at.dataset['row'] || at.className}: ${at.value ?? at.innerText} ${at.checked ?? ''}`,
+      ),
+  );
+const widths = (page: Page): Promise<string[]> =>
+  page.$$eval(TAGS.join(), (all) =>
+    all.map(({ shadowRoot }) => shadowRoot!.querySelector<HTMLInputElement>('[data-row=width]')!.value),
+  );
+const answers = (page: Page): Promise<string[]> =>
+  page.$$eval(TAGS.join(), (all) =>
+    all.map(({ shadowRoot }) => shadowRoot!.querySelector<HTMLElement>('[part=answer]')!.innerText),
+  );
+
+const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await (await page.$(selector))!.click({ count: 3 });
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+};
+const unfold = (page: Page, tag: string): Promise<void> =>
+  page.$eval(`${tag} >>> button[aria-expanded=false]`, (at) => at.click());
+
+describe('quick.html, from disk and without a network', () => {
+  it('answers for all four at once, and asks for nothing', async () => {
+    const { page, faults, requests } = await alone();
+    for (const answer of await answers(page)) expect(answer).toMatch(/^Buy\s+\d/);
+    await write(page, 'input[name=width]', '60');
+    expect(requests.filter((url) => !url.startsWith('data:'))).toEqual([QUICK]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('shares one size between the four, whichever place it is typed in', async () => {
+    const { page, faults } = await alone();
+    await write(page, 'input[name=width]', '61 1/2');
+    expect(await widths(page)).toEqual(TAGS.map(() => '61 1/2 in'));
+    const before = await answers(page);
+    await write(page, 'quilt-borders >>> [data-row=width]', '150 cm');
+    expect(await widths(page)).toEqual(TAGS.map(() => '150 cm'));
+    expect(await page.$eval('input[name=width]', (at) => at.value)).toBe('150 cm');
+    const after = await answers(page);
+    for (const [at, answer] of after.entries()) expect(answer).not.toBe(before[at]);
+    await write(page, 'quilt-backing >>> [data-row=fabricWidth]', '106');
+    expect(
+      await page.$eval('quilt-binding >>> [data-row=fabricWidth]', (at) => (at as HTMLInputElement).value),
+    ).toBe('106 in');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('gives backing, binding and batting the size with borders, where the size is the top’s', async () => {
+    const { page, faults } = await alone();
+    await page.select('select[name=size]', 'top');
+    // 58 + 2 × (2 + 4 1/2) by 70 + 13
+    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('71 × 83');
+    expect(
+      await page.$$eval('quilt-backing, quilt-binding, quilt-batting', (all) =>
+        all.map(({ shadowRoot }) => shadowRoot!.querySelector<HTMLOutputElement>('[data-row=width]')!.value),
+      ),
+    ).toEqual(['71 in', '71 in', '71 in']);
+    await write(page, 'quilt-borders >>> [data-row=borders]', '3');
+    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('64 × 76');
+    await page.select('select[name=size]', 'finished');
+    expect(await widths(page)).toEqual(TAGS.map(() => '58 in'));
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('shows everything in centimetres when asked', async () => {
+    const { page, faults } = await alone();
+    await page.select('select[name=units]', 'cm');
+    for (const [at, answer] of (await answers(page)).entries())
+      expect(answer, TAGS[at]).not.toMatch(/\d in\b/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('keeps its state in the address: a reload, and the link in a fresh page, show the same', async () => {
+    const { page, faults } = await alone();
+    const start = await shown(page);
+    await write(page, 'input[name=width]', '61 1/2"');
+    await write(page, 'input[name=length]', `6' 2"`);
+    await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2, 5 & more = 1');
+    await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2, 5');
+    await page.select('quilt-borders >>> [data-row=corners]', 'squares');
+    await unfold(page, 'quilt-backing');
+    await page.click('quilt-backing >>> [data-row=oneWay]');
+    await write(page, 'quilt-backing >>> [data-row=price]', '12.50');
+    await write(page, 'quilt-binding >>> [data-row=finished]', '3/8');
+    await write(page, 'quilt-batting >>> [data-row=overage]', '3');
+    await write(page, 'quilt-borders >>> [data-row=border1Sides]', '75 1/4');
+    await page.select('select[name=units]', 'cm');
+    const folded = (lines: string[]): string[] =>
+      lines.filter((line) =>
+        /answer|flow|^(width|length|size|units|borders|corners|border1Sides|finished|overage|need)/.test(
+          line,
+        ),
+      );
+    const before = folded(await shown(page));
+    expect(before).not.toEqual(folded(start));
+
+    const link = new URL(page.url()).hash;
+    const fresh = await alone(link);
+    expect(folded(await shown(fresh.page))).toEqual(before);
+    expect(await fresh.page.$eval('quilt-backing', (at) => at.oneWay)).toBe(true);
+
+    await page.reload({ waitUntil: 'load' });
+    expect(folded(await shown(page))).toEqual(before);
+    expect(new URL(page.url()).hash).toBe(link);
+    expect([...faults, ...fresh.faults]).toEqual([]);
+    await page.close();
+    await fresh.page.close();
+  });
+
+  it('takes back what is taken back: the address forgets a box cleared again and a row put back', async () => {
+    const { page } = await alone();
+    await write(page, 'input[name=width]', '58');
+    const link = page.url();
+    await unfold(page, 'quilt-backing');
+    for (const ticked of [true, false]) {
+      await page.click('quilt-backing >>> [data-row=oneWay]');
+      expect(await page.$eval('quilt-backing', (at) => at.oneWay)).toBe(ticked);
+      expect(page.url() === link).toBe(!ticked);
+    }
+    await page.close();
+  });
+
+  it('follows a link that is opened in the same page', async () => {
+    const { page, faults } = await alone('#width=40&length=50');
+    expect((await widths(page))[0]).toBe('40 in');
+    await page.evaluate(() => void (location.hash = '#width=44&length=55&borders.borders=3'));
+    await page.waitForFunction(() => document.querySelector('quilt-backing')!.width === '44');
+    expect(await widths(page)).toEqual(TAGS.map(() => '44 in'));
+    expect(await page.$eval('quilt-borders', (at) => at.borders)).toBe('3');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it.each([
+    '#width=',
+    '#width=%3Cimg%20src%3Dx%20onerror%3D%22hit%3D1%22%3E&units=furlong&size=x',
+    '#backing.measured=nonsense&borders.corners=constructor',
+    '#%E0%A4%A',
+    `#width=${'9'.repeat(10_000)}`,
+  ])('survives a link that is wrong: %.60s', async (hash) => {
+    const { page, faults } = await alone(hash);
+    expect(
+      await page.$$eval(TAGS.join(), (all) =>
+        all.map(({ shadowRoot }) => !!shadowRoot!.querySelector('[data-row=length]')),
+      ),
+    ).toEqual(TAGS.map(() => true));
+    expect((await shown(page)).join('\n')).not.toMatch(/\b(NaN|undefined|Infinity)\b/);
+    expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});

@@ -1,0 +1,284 @@
+import type { Page } from 'puppeteer-core';
+import { describe, expect, it } from 'vitest';
+import { site, type Visited } from './site.js';
+
+const { open } = site();
+const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
+const GIVEN = 'width="58" length="70" borders="2, 4 1/2"';
+
+/** A page of the site's own that holds this body; `faults` then also has every warning. */
+const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
+  const visited = await open('/dist/third-party-licenses.txt');
+  const { page, faults } = visited;
+  page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
+  await page.setRequestInterception(true);
+  page.on('request', (request) => {
+    const isMade = new URL(request.url()).pathname === '/made.html';
+    const html = `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+    void (isMade
+      ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
+      : request.continue());
+  });
+  await page.goto(new URL('/made.html', page.url()).href, { waitUntil: 'load' });
+  return visited;
+};
+const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
+
+const textOf = (page: Page, selector: string): Promise<string> =>
+  page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
+const valueOf = (page: Page, selector: string): Promise<string> =>
+  page.$eval(selector, (at) => (at as HTMLInputElement | HTMLOutputElement).value);
+const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  const cell = (await page.$(selector))!;
+  await cell.click({ count: 3 });
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+};
+
+describe('the page of `npm start`', () => {
+  it('reads Buy 3 3/4 yd for the back of a 58 × 70 in quilt, and follows when the width becomes 150 cm', async () => {
+    const { page, faults } = await open('/');
+    const sheet = 'quilt-backing >>> ';
+    expect(await textOf(page, `${sheet}[part=answer]`)).toMatch(/^Buy 3 3\/4 yd 2 panels/);
+    expect(await textOf(page, `${sheet}[part=sheet]`)).toContain('58 + 2 × 4 = 66 in');
+    const ratio = (): Promise<number> =>
+      page.$eval(`${sheet}svg`, (svg) => {
+        const boxes = [...svg.querySelectorAll('rect')].map((at) => at.getBoundingClientRect());
+        const span = (from: number[], to: number[]): number => Math.max(...to) - Math.min(...from);
+        return (
+          span(
+            boxes.map(({ left }) => left),
+            boxes.map(({ right }) => right),
+          ) /
+          span(
+            boxes.map(({ top }) => top),
+            boxes.map(({ bottom }) => bottom),
+          )
+        );
+      });
+    expect(await ratio()).toBeCloseTo(66 / 78, 2);
+    await write(page, `${sheet}[data-row=width]`, '150 cm');
+    // Geometry: 150 ÷ 2.54 + 8 = 67.055 in; two panels of that are 134.11 in, and 3 3/4 yd are 135.
+    expect(await valueOf(page, `${sheet}[data-row=width]`)).toBe('150 cm');
+    expect(await valueOf(page, `${sheet}[data-row=needWidth]`)).toBe('≈67 1/16 in');
+    expect(await valueOf(page, `${sheet}[data-row=panels]`)).toBe('2');
+    expect(await textOf(page, `${sheet}[part=answer]`)).toMatch(/^Buy 3 3\/4 yd/);
+    expect(await ratio()).toBeCloseTo((150 / 2.54 + 8) / 78, 2);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('shows the author’s own words until the script runs, and the sheet instead of them afterwards', async () => {
+    const shown = (page: Page): Promise<boolean[]> =>
+      page.$$eval('quilt-backing', (all) => all.map((at) => at.firstElementChild!.checkVisibility()));
+    const before = await open('/', { scripts: false });
+    expect(await shown(before.page)).toEqual([true]);
+    expect(await textOf(before.page, 'quilt-backing')).toContain('Buy 3 3/4 yd');
+    const after = await open('/');
+    expect(await shown(after.page)).toEqual([false]);
+    await before.page.close();
+    await after.page.close();
+  });
+});
+
+describe('a page', () => {
+  const loads: [what: string, scripts: string][] = [
+    ['the same script twice', script + script],
+    [
+      'the script twice over, as from two addresses',
+      `${script}<script type="module" src="/dist/quilt-reckoner.js?again"></script>`,
+    ],
+    ['the module and the classic script', `${script}<script src="/dist/quilt-reckoner.classic.js"></script>`],
+    ['the classic script twice', '<script src="/dist/quilt-reckoner.classic.js"></script>'.repeat(2)],
+    [
+      'all, and one element by itself',
+      `<script type="module" src="/dist/quilt-batting.js"></script>${script}`,
+    ],
+  ];
+  it.each(loads)('may load %s', async (_, scripts) => {
+    const { page, faults } = await openWith(
+      scripts + TAGS.map((tag) => `<${tag} ${GIVEN}></${tag}>`).join(''),
+    );
+    for (const tag of TAGS) {
+      await write(page, `${tag} >>> [data-row=width]`, '60');
+      expect(await textOf(page, `${tag} >>> [part=answer]`)).toMatch(/^Buy \d/);
+      expect(await valueOf(page, `${tag} >>> [data-row=width]`)).toBe('60 in');
+    }
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('may hold 50 of them, each with a quilt of its own', async () => {
+    const tags = Array.from({ length: 50 }, (_, at) => TAGS[at % 4]!);
+    const { page, faults } = await openWith(
+      script +
+        tags
+          .map((tag, at) => `<${tag} length="70" width="${30 + at}" borders="2" name="n${at}"></${tag}>`)
+          .join(''),
+    );
+    const needs = (): Promise<string[]> =>
+      page.$$eval(TAGS.join(), (all) =>
+        all.map(
+          ({ shadowRoot }) =>
+            shadowRoot!.querySelector<HTMLInputElement>('[data-row=width]')!.value +
+            shadowRoot!.querySelector('[part=answer]')!.textContent.trim(),
+        ),
+      );
+    const before = await needs();
+    expect(before.map((text) => /^(\d+) in\s*Buy/.exec(text)?.[1])).toEqual(
+      tags.map((_, at) => String(30 + at)),
+    );
+    await write(page, 'quilt-backing[name=n48] >>> [data-row=width]', '99');
+    const after = await needs();
+    expect(after.flatMap((text, at) => (text === before[at] ? [] : [at]))).toEqual([48]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('may put one in before the script comes, with properties already set', async () => {
+    const { page, faults } = await openWith('<main></main>');
+    await page.evaluate(() => {
+      const early = document.createElement('quilt-backing');
+      Object.assign(early, {
+        width: '58',
+        length: '70',
+        oneWay: true,
+        measured: { washedWidth: '38' },
+        shrinkage: '3',
+      });
+      document.querySelector('main')!.append(early);
+    });
+    await page.addScriptTag({ url: '/dist/quilt-reckoner.js', type: 'module' });
+    await page.waitForFunction(() =>
+      document.querySelector('quilt-backing')!.shadowRoot?.querySelector('[data-row]'),
+    );
+    expect(await valueOf(page, 'quilt-backing >>> [data-row=washedWidth]')).toBe('38 in');
+    expect(await page.$eval('quilt-backing', (at) => [at.oneWay, at.result.buy !== undefined])).toEqual([
+      true,
+      true,
+    ]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('may forbid inline styles and scripts', async () => {
+    const { page, faults } = await openWith(
+      script + TAGS.map((tag) => `<${tag} ${GIVEN}></${tag}>`).join(''),
+      { 'content-security-policy': "default-src 'self'; img-src data:" },
+    );
+    for (const tag of TAGS) {
+      expect(await textOf(page, `${tag} >>> [part=answer]`)).toMatch(/^Buy \d/);
+      expect(await page.$eval(`${tag} >>> table`, (at) => getComputedStyle(at).borderCollapse)).toBe(
+        'collapse',
+      );
+    }
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
+
+describe('on a phone', () => {
+  it.each(TAGS)(
+    '%s fits 320 px, fresh and with errors, and offers fraction keys that type where the caret is',
+    async (tag) => {
+      const { page, faults } = await openWith(
+        `<meta name="viewport" content="width=device-width">${script}<main><${tag} ${GIVEN}></${tag}></main>`,
+      );
+      await page.setViewport({ width: 320, height: 640, isMobile: true, hasTouch: true });
+      const fits = (): Promise<boolean> =>
+        page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
+      expect(await fits()).toBe(true);
+      const cell = `${tag} >>> [data-row=width]`;
+      await (await page.$(cell))!.tap();
+      const key = (await page.$(`${tag} >>> [role=group] button ::-p-text(½)`))!;
+      const { width, height } = (await key.boundingBox())!;
+      expect(Math.min(width, height)).toBeGreaterThanOrEqual(24);
+      await page.$eval(cell, (at) => (at as HTMLInputElement).setSelectionRange(2, 5));
+      await key.tap();
+      expect(await valueOf(page, cell)).toBe('58½');
+      expect(await page.$eval(cell, (at) => (at.getRootNode() as ShadowRoot).activeElement === at)).toBe(
+        true,
+      );
+      expect(await fits()).toBe(true);
+      await write(page, cell, 'a very long text that is no length at all, and goes on');
+      await page.$eval(`${tag} >>> button[aria-expanded=false]`, (at) => at.click());
+      expect(await fits()).toBe(true);
+      expect(faults).toEqual([]);
+      await page.close();
+    },
+  );
+});
+
+/** Takes the copy that would be printed out of its frame, as HTML with its styles and what stands in its cells. */
+const printCopy = (tag: string): Promise<string> => {
+  const getter = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
+  return new Promise((resolve) => {
+    Object.defineProperty(HTMLIFrameElement.prototype, 'contentWindow', {
+      get(this: HTMLIFrameElement) {
+        const inside = getter.get!.call(this) as Window;
+        inside.print = () => {
+          const root = inside.document.body.firstElementChild!.shadowRoot!;
+          for (const cell of root.querySelectorAll<HTMLInputElement>('input')) {
+            cell.setAttribute('value', cell.value);
+            cell.toggleAttribute('checked', cell.checked);
+          }
+          for (const option of root.querySelectorAll('option'))
+            option.toggleAttribute('selected', option.selected);
+          const style = inside.document.createElement('style');
+          style.textContent = root.adoptedStyleSheets
+            .flatMap((used) => [...used.cssRules].map((rule) => rule.cssText))
+            .join('\n');
+          root.append(style);
+          resolve(inside.document.body.getHTML({ shadowRoots: [root] }));
+        };
+        return inside;
+      },
+    });
+    const buttons = [...document.querySelector(tag)!.shadowRoot!.querySelectorAll('button')];
+    buttons.find((at) => at.textContent.trim() === 'Print')!.click();
+  });
+};
+
+/** Chromium writes a PDF’s page objects uncompressed. */
+const pagesIn = (pdf: Uint8Array): number =>
+  Buffer.from(pdf)
+    .toString('latin1')
+    .match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+
+describe('on paper', () => {
+  it.each(TAGS.flatMap((tag) => (['A4', 'Letter'] as const).map((format) => [tag, format] as const)))(
+    '%s takes one page of %s',
+    async (tag, format) => {
+      const { page, faults } = await openWith(`${script}<p>The page around it</p><${tag} ${GIVEN}></${tag}>`);
+      const html = await page.evaluate(printCopy, tag);
+      const paper = await openWith(html);
+      expect(await textOf(paper.page, 'div >>> [part=answer]')).toMatch(/^Buy \d/);
+      expect(await valueOf(paper.page, 'div >>> [data-row=width]')).toBe('58 in');
+      expect(await paper.page.$eval('div >>> table', (at) => getComputedStyle(at).borderCollapse)).toBe(
+        'collapse',
+      );
+      expect(
+        pagesIn(
+          await paper.page.pdf({
+            format,
+            printBackground: true,
+            margin: { top: '1cm', bottom: '1cm', left: '1cm', right: '1cm' },
+          }),
+        ),
+      ).toBe(1);
+      await paper.page.emulateMediaType('print');
+      expect(
+        await paper.page.$$eval('div >>> button', (all) => all.filter((at) => at.checkVisibility()).length),
+      ).toBe(0);
+      expect(faults).toEqual([]);
+      await page.close();
+      await paper.page.close();
+    },
+  );
+
+  it('pages are counted: a long text takes several', async () => {
+    const { page } = await openWith('<p>A line</p>'.repeat(200));
+    expect(pagesIn(await page.pdf())).toBeGreaterThan(2);
+    await page.close();
+  });
+});

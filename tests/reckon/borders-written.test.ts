@@ -1,0 +1,202 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { exact } from '../../src/measure/exact.js';
+import {
+  bordersFields,
+  reckonBorders,
+  type BordersInput,
+  type BordersResult,
+} from '../../src/reckon/borders.js';
+import { inputs } from './borders-inputs.js';
+
+const reckon = (input: BordersInput): BordersResult => {
+  const result = reckonBorders(input);
+  if (result.errors) throw new Error(JSON.stringify(result.errors));
+  return result;
+};
+
+describe('the same thing said in other words', { timeout: 60_000 }, () => {
+  /** All that does not repeat how it was written. */
+  const essence = ({ borders, finished, fabric, buy, cuts }: BordersResult) => ({
+    borders,
+    finished,
+    fabric,
+    buy,
+    cuts: cuts.map(({ count, piece, width, length }) => [count, piece, width, length]),
+  });
+
+  test('inches and centimetres of the same length', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const cm = (text: string): string => exact(text).mul(exact(254, 100)).valueOf().toFixed(4);
+        const inInches = reckonBorders({ ...input, mark: '1/8 in' });
+        const metric = {
+          ...input,
+          width: cm(input.width),
+          length: cm(input.length),
+          fabricWidth: cm(input.fabricWidth),
+          seam: cm(input.seam),
+          borders: input.borders.split(', ').map(cm).join(', '),
+          mark: '1/8 in',
+          units: 'cm',
+        };
+        const inCm = reckonBorders(metric);
+        expect(!!inCm.errors).toBe(!!inInches.errors);
+        if (inCm.errors || inInches.errors) return;
+        expect(essence(inCm)).toEqual(essence(inInches));
+      }),
+    );
+  });
+
+  test('one corner style for all, and the same for each', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const many = input.borders.split(', ').length;
+        const one = reckonBorders(input);
+        const each = reckonBorders({ ...input, corners: Array(many).fill(input.corners).join(', ') });
+        expect(!!each.errors).toBe(!!one.errors);
+        if (each.errors || one.errors) return;
+        expect(essence(each)).toEqual(essence(one));
+        const reckoned = ({ working }: BordersResult) => working.filter(({ role }) => role !== 'given');
+        expect(reckoned(each)).toEqual(reckoned(one));
+      }),
+    );
+  });
+
+  test('typing over a row what was reckoned there changes nothing', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const result = reckonBorders(input);
+        if (result.errors) return;
+        const measured = Object.fromEntries(
+          result.working.flatMap(({ id, role, inches }) =>
+            role === 'measurable' ? [[id, `${inches} in`]] : [],
+          ),
+        );
+        expect(Object.keys(measured).length).toBeGreaterThan(0);
+        expect(essence(reckon({ ...input, measured }))).toEqual(essence(result));
+      }),
+    );
+  });
+
+  test('the answer is plain data', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const result = reckonBorders(input);
+        expect(JSON.parse(JSON.stringify(result))).toEqual(result);
+      }),
+    );
+  });
+});
+
+describe('whatever is written', { timeout: 60_000 }, () => {
+  const keys = [...Object.keys(bordersFields), 'units', 'lang', 'measured'];
+  const nasty = fc.oneof(
+    fc.constantFrom<unknown>(
+      ...[
+        '',
+        ' ',
+        'abc',
+        '0',
+        '-5',
+        '1/0',
+        '1e999',
+        '9'.repeat(10_000),
+        'NaN',
+        '<img src=x onerror=alert(1)>',
+        '3 mi',
+      ],
+      ...[
+        '41',
+        '1000 in',
+        '1/64',
+        '0.000001',
+        '100 %',
+        '50',
+        '60 x',
+        'x',
+        '1 x 1',
+        '58 x 70',
+        '1000 x 1000',
+        'constructor',
+        '__proto__',
+      ],
+      ...[
+        ',',
+        '2,,3',
+        '2, abc',
+        '1,1,1,1,1,1,1,1,1,1,1,1',
+        '1,1,1,1,1,1,1,1,1,1,1,1,1',
+        'squares, mitred',
+        'mitred',
+        'squares,',
+        '1/8 yd',
+      ],
+      ...[
+        null,
+        undefined,
+        true,
+        false,
+        NaN,
+        Infinity,
+        -1,
+        0,
+        1e-7,
+        1e308,
+        {},
+        [],
+        [1, 'x'],
+        [null],
+        [[]],
+        Symbol('x'),
+        () => 1,
+        10n,
+      ],
+      ...[
+        Object.create(null),
+        { border1Sides: '1/2' },
+        { border1Sides: 'abc', border1TopLength: '-1' },
+        { washedWidth: '1/1000' },
+      ],
+    ),
+    fc.string(),
+    fc.double(),
+    fc.anything(),
+  );
+  const good = { width: 58, length: 70, borders: '2, 4 1/2', corners: 'sides-first', shrinkage: 3 };
+  const sound = (input: Record<string, unknown>): void => {
+    const result = reckonBorders(input);
+    if (!result.errors) {
+      const { working, cost: _, ...own } = result;
+      // What was typed is shown back as it was, whatever it was; and any three letters may be a currency.
+      const reckoned = working.filter(({ id, role }) => role !== 'given' && id !== 'cost');
+      expect(JSON.stringify([own, reckoned])).not.toMatch(/NaN|Infinity|undefined|null/);
+      expect(exact(result.buy.inches).gte(exact(result.fabric))).toBe(true);
+      return;
+    }
+    expect(result.buy).toBeUndefined();
+    expect(result.errors.length).toBeGreaterThan(0);
+    for (const { input, message } of result.errors) {
+      expect(input).not.toBe('');
+      expect(message).toMatch(/^[A-Z“0-9].*[.?]$/s);
+    }
+  };
+
+  test.each(keys)('%s', (key) => {
+    fc.assert(
+      fc.property(nasty, fc.constantFrom('across', 'along'), (value, grain) =>
+        sound({ ...good, grain, [key]: value }),
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('everything at once', () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.constantFrom(...keys), nasty), fc.boolean(), (input, onGood) =>
+        sound({ ...(onGood && good), ...input }),
+      ),
+      { numRuns: 1000 },
+    );
+  });
+});

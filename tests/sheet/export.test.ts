@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import type { Answer } from '../../src/reckon/book.js';
+import { cellsOf, csvOf, tabbedOf } from '../../src/sheet/export.js';
+import { readCsv } from './csv.js';
+
+const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
+
+describe('CSV', () => {
+  it('begins with a byte-order mark, ends each line with CR LF, and has as many fields in each', () => {
+    const text = csvOf([
+      ['Row', 'Value'],
+      ['Width', 66],
+    ]);
+    expect(text).toBe('\uFEFFRow,Value\r\nWidth,66\r\n');
+  });
+
+  // RFC 4180, section 2, rules 5 to 7.
+  it.each([
+    'plain',
+    '',
+    ' spaces kept ',
+    'a,b',
+    'say "so"',
+    '"',
+    'two\r\nlines',
+    'two\nlines',
+    '58½ × 70¾ in',
+    '“58”',
+    '4\' 4"',
+  ])('keeps %j', (cell) => {
+    expect(
+      readCsv(
+        withoutMark(
+          csvOf([
+            [cell, 'next'],
+            ['x', cell],
+          ]),
+        ),
+      ),
+    ).toEqual([
+      [cell, 'next'],
+      ['x', cell],
+    ]);
+  });
+
+  it.each(['=1+1', '=cmd()', '+1 now', '@SUM(A1)', '-x', '-1+cmd', '-2/0', '\tx', '\rx'])(
+    'writes %j so that no spreadsheet reckons it',
+    (cell) => {
+      const [[written]] = readCsv(withoutMark(csvOf([[cell]]))) as [[string]];
+      expect(written).toBe(`'${cell}`);
+    },
+  );
+
+  it.each([-1, -0.5, '-5', 12.5])('leaves the number %j a number', (cell) => {
+    expect(readCsv(withoutMark(csvOf([[cell]])))).toEqual([[String(cell)]]);
+  });
+});
+
+describe('Text for pasting', () => {
+  it('has tabs between cells and one line a row, whatever stands in the cells', () => {
+    expect(
+      tabbedOf([
+        ['a\tb', 'c\nd'],
+        ['=e', 1.5],
+      ]),
+    ).toBe("a b\tc d\n'=e\t1.5\n");
+  });
+});
+
+describe('The cells of a sheet', () => {
+  const answer = {
+    working: [
+      {
+        id: 'width',
+        label: 'Width',
+        value: '52 1/3 in',
+        inches: '52 1/3',
+        how: 'as typed',
+        from: [],
+        role: 'given',
+      },
+      { id: 'panels', label: 'Panels', value: '2', how: '2 × 40 = 80', from: [], role: 'reckoned' },
+    ],
+    cuts: [{ count: 2, piece: 'panel', width: '40', length: '66', text: '40 × 66 in' }],
+  } as unknown as Answer;
+
+  it('are the working and the cut list, with lengths as shown and as decimal inches', () => {
+    const [heads, ...rows] = cellsOf(answer);
+    expect(heads).toHaveLength(4);
+    // 52 1/3 to four places
+    expect(rows).toEqual([
+      ['Width', '52 1/3 in', 52.3333, 'as typed'],
+      ['Panels', '2', '', '2 × 40 = 80'],
+      ['Cut: panel', '40 × 66 in', '', '2 ×'],
+    ]);
+  });
+});

@@ -1,0 +1,227 @@
+import { sendKeys } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import '../../src/index.js';
+import type { Answer, Refused } from '../../src/reckon/book.js';
+import type { QuiltSheet } from '../../src/sheet/sheet.js';
+
+export type Sheet = QuiltSheet;
+export type Attributes = Record<string, string | true>;
+
+/** The four calculators, and what gives each a good answer. */
+export const GIVEN: Record<string, Attributes> = {
+  'quilt-backing': { width: '58', length: '70' },
+  'quilt-binding': { width: '58', length: '70' },
+  'quilt-borders': { width: '58', length: '70', borders: '2, 4 1/2' },
+  'quilt-batting': { width: '58', length: '70' },
+};
+export const TAGS = Object.keys(GIVEN);
+
+// The console stays clean, in every test of every file that uses this one.
+
+const said: string[] = [];
+const { console } = globalThis;
+for (const level of ['warn', 'error'] as const) {
+  const original = console[level].bind(console);
+  console[level] = (...words: unknown[]) => {
+    said.push(words.map(String).join(' '));
+    original(...words);
+  };
+}
+
+const stage = document.createElement('main');
+
+beforeEach(() => {
+  said.length = 0;
+  document.body.append(stage);
+});
+afterEach(() => {
+  stage.replaceChildren();
+  stage.removeAttribute('style');
+  stage.remove();
+  expect(said, 'console').to.deep.equal([]);
+});
+
+// Putting elements on the page
+
+/** Shows HTML on the test's page, and gives back its first element once every sheet in it is drawn. */
+export const show = async <E extends HTMLElement = HTMLElement>(html: string): Promise<E> => {
+  stage.innerHTML = html;
+  await settled(stage);
+  return stage.firstElementChild as E;
+};
+
+/** Once every sheet in here, or this sheet, has drawn what it knows. */
+export const settled = async (root: ParentNode): Promise<void> => {
+  for (const found of [root, ...root.querySelectorAll('*')])
+    if ('updateComplete' in found) while (!(await (found as Sheet).updateComplete));
+};
+
+/** Shows one calculator with its good answer; attributes are added, or taken away with an undefined. */
+export const mount = async (
+  tag: string,
+  attributes: Record<string, string | true | undefined> = {},
+  parent: ParentNode = stage,
+): Promise<Sheet> => {
+  const sheet = document.createElement(tag) as Sheet;
+  for (const [name, value] of Object.entries({ ...GIVEN[tag], ...attributes }))
+    if (value !== undefined) sheet.setAttribute(name, value === true ? '' : value);
+  parent.append(sheet);
+  await settled(sheet);
+  return sheet;
+};
+
+// Looking at a sheet as its reader does
+
+export const find = <E extends Element = HTMLElement>(sheet: Sheet, selector: string): E | null =>
+  sheet.shadowRoot!.querySelector<E>(selector);
+export const all = <E extends Element = HTMLElement>(sheet: Sheet, selector: string): E[] => [
+  ...sheet.shadowRoot!.querySelectorAll<E>(selector),
+];
+
+/** The cell of a row: what is typed in or ticked there; also a <select> or an <output>, which have a value too. */
+export const cell = (sheet: Sheet, id: string): HTMLInputElement =>
+  find<HTMLInputElement>(sheet, `[data-row="${id}"]`) ?? expect.fail(`${sheet.localName} has no cell ${id}`);
+export const row = (sheet: Sheet, id: string): HTMLTableRowElement => cell(sheet, id).closest('tr')!;
+export const cellIds = (sheet: Sheet): string[] => all(sheet, '[data-row]').map((at) => at.dataset['row']!);
+export const isReckoned = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('output');
+export const isOpen = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('input, select');
+
+/** The text in a cell, or whether it is ticked. */
+export const valueIn = (sheet: Sheet, id: string): string => {
+  const at = cell(sheet, id);
+  return at.type === 'checkbox' ? String(at.checked) : (at.value ?? at.textContent).trim();
+};
+export const how = (sheet: Sheet, id: string): string => text(row(sheet, id).querySelector('[part~=how]'));
+export const text = (element: Element | null | undefined): string =>
+  (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
+export const answer = (sheet: Sheet): string => text(find(sheet, '[part~=answer]'));
+export const messageAt = (sheet: Sheet, id: string): string =>
+  text(row(sheet, id).querySelector('[part~=error]'));
+
+/** The row has a colour of its own. */
+const isMarked = (at: Element): boolean => getComputedStyle(at).backgroundColor !== 'rgba(0, 0, 0, 0)';
+export const markedRows = (sheet: Sheet): string[] => cellIds(sheet).filter((id) => isMarked(row(sheet, id)));
+
+/** What is struck out or faded reads as not to be trusted. */
+export const looksStale = (element: Element | null): boolean => {
+  for (let at = element; at; at = at.parentElement) {
+    const { opacity, textDecorationLine } = getComputedStyle(at);
+    if (Number(opacity) < 1 || textDecorationLine.includes('line-through')) return true;
+  }
+  return false;
+};
+
+/** Every word a reader sees or hears, without what she typed herself and what a message quotes of it. */
+export const words = (sheet: Sheet): string =>
+  [
+    sheet.shadowRoot!.textContent,
+    ...all(sheet, '[aria-label], title').map((at) => at.getAttribute('aria-label') ?? at.textContent),
+    ...all<SVGElement>(sheet, 'svg *').flatMap((at) => [...at.attributes].map(({ value }) => value)),
+  ]
+    .join('\n')
+    .replace(/“[^”]*”/g, '');
+
+/** The result, which has to be good; a calculator's own keys may be named. */
+export const answered = <Own = unknown>(sheet: Sheet): Answer & Own => {
+  const { result } = sheet;
+  return result.errors ? expect.fail(JSON.stringify(result.errors)) : (result as Answer & Own);
+};
+export const refused = (sheet: Sheet): Refused =>
+  sheet.result.errors ? sheet.result : expect.fail('There is no error.');
+
+// Doing what its reader does
+
+/** Replaces what stands in a cell, as typing or pasting does: the browser itself fires its events. */
+export const write = async (sheet: Sheet, id: string, typed: string): Promise<void> => {
+  const at = cell(sheet, id);
+  at.focus();
+  at.select();
+  document.execCommand(typed ? 'insertText' : 'delete', false, typed);
+  await settled(sheet);
+};
+export const leave = async (sheet: Sheet): Promise<void> => {
+  (sheet.shadowRoot!.activeElement as HTMLElement | null)?.blur();
+  await settled(sheet);
+};
+export const enter = async (sheet: Sheet, id: string): Promise<void> => {
+  cell(sheet, id).focus();
+  await settled(sheet);
+};
+export const writeAndLeave = async (sheet: Sheet, id: string, typed: string): Promise<void> => {
+  await write(sheet, id, typed);
+  await leave(sheet);
+};
+export const choose = async (sheet: Sheet, id: string, value: string): Promise<void> => {
+  const at = cell(sheet, id);
+  at.value = value;
+  for (const type of ['input', 'change'])
+    at.dispatchEvent(new Event(type, { bubbles: true, composed: type === 'input' }));
+  await settled(sheet);
+};
+
+/** A key with the keyboard's own event; a chord (`Alt+ArrowUp`) made here, since not every driver can hold a key. */
+export const press = async (sheet: Sheet, keys: string): Promise<void> => {
+  const [key, ...held] = keys.split('+').reverse() as [string, ...string[]];
+  if (held.length === 0) await sendKeys({ press: key });
+  else
+    sheet.shadowRoot!.activeElement!.dispatchEvent(
+      new KeyboardEvent('keydown', {
+        key,
+        altKey: held.includes('Alt'),
+        shiftKey: held.includes('Shift'),
+        bubbles: true,
+        composed: true,
+        cancelable: true,
+      }),
+    );
+  await settled(sheet);
+};
+export const at = (sheet: Sheet): string | undefined =>
+  (sheet.shadowRoot!.activeElement as HTMLElement | null)?.dataset['row'];
+
+export const buttonIn = (sheet: Sheet, reading: string, id?: string): HTMLButtonElement =>
+  [...(id ? row(sheet, id) : sheet.shadowRoot!).querySelectorAll('button')].find((found) =>
+    text(found).startsWith(reading),
+  ) ?? expect.fail(`There is no button ${reading}`);
+export const pressButton = async (sheet: Sheet, reading: string, id?: string): Promise<void> => {
+  buttonIn(sheet, reading, id).click();
+  await settled(sheet);
+};
+/** Shows the refinements that are folded away at first. */
+export const unfold = async (sheet: Sheet): Promise<void> => {
+  find(sheet, 'button[aria-expanded=false]')?.click();
+  await settled(sheet);
+};
+
+/** Writes down the events that reach a target, with what the sheet's result was inside the handler. */
+export const listen = (sheet: Sheet, target: EventTarget = sheet): string[] => {
+  const heard: string[] = [];
+  for (const type of ['input', 'change'])
+    target.addEventListener(type, () => heard.push(`${type} ${sheet.result.buy?.text ?? 'errors'}`));
+  return heard;
+};
+
+/** The rectangles of a sheet's first drawing, in the units of its own scale, and the room they take together. */
+export const drawn = (
+  sheet: Sheet,
+): { rectangles: DOMRect[]; width: number; height: number; words: string[] } => {
+  const svg = find<SVGSVGElement>(sheet, 'svg[role=img]')!;
+  const rectangles = [...svg.querySelectorAll('rect')].map((at) => at.getBBox());
+  const shapes = [
+    ...rectangles,
+    ...[...svg.querySelectorAll('path[d$=Z]')].map((at) => (at as SVGPathElement).getBBox()),
+  ];
+  const extent = (from: 'x' | 'y', along: 'width' | 'height'): number =>
+    Math.max(...shapes.map((at) => at[from] + at[along])) - Math.min(...shapes.map((at) => at[from]));
+  return {
+    rectangles,
+    width: extent('x', 'width'),
+    height: extent('y', 'height'),
+    words: [...svg.querySelectorAll('text')].map((at) => text(at)),
+  };
+};
+/** The lists under the drawing: their rows as cells of text. */
+export const listed = (sheet: Sheet, caption: string): string[][] =>
+  all<HTMLTableElement>(sheet, 'table[part~=list]')
+    .filter((table) => text(table.caption) === caption)
+    .flatMap((table) => [...table.tBodies[0]!.rows].map((line) => [...line.cells].map((at) => text(at))));
