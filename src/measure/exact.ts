@@ -5,19 +5,21 @@ export type Exact = Fraction;
 
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 export const exact = (value: number | string | bigint | Exact, over?: number | bigint): Exact =>
-  over === undefined ? new Fraction(value) : new Fraction(value as number, over as number);
+  new Fraction(value as number, over as number);
 
 export const ZERO = exact(0);
 export const ONE = exact(1);
 
-export const least = (first: Exact, ...rest: Exact[]): Exact => rest.reduce((a, b) => (b.lt(a) ? b : a), first);
-export const most = (first: Exact, ...rest: Exact[]): Exact => rest.reduce((a, b) => (b.gt(a) ? b : a), first);
+export const least = (first: Exact, ...rest: Exact[]): Exact =>
+  rest.reduce((a, b) => (b.lt(a) ? b : a), first);
+export const most = (first: Exact, ...rest: Exact[]): Exact =>
+  rest.reduce((a, b) => (b.gt(a) ? b : a), first);
 export const sum = (values: Exact[]): Exact => values.reduce((a, b) => a.add(b), ZERO);
 
 /** The least whole number that is not below the value. */
-export const wholeUp = (value: Exact): number => Number(value.ceil().n) * Number(value.ceil().s);
+export const wholeUp = (value: Exact): number => value.ceil().valueOf();
 /** The greatest whole number that is not above the value. */
-export const wholeDown = (value: Exact): number => -wholeUp(value.neg());
+export const wholeDown = (value: Exact): number => value.floor().valueOf();
 
 export const upTo = (value: Exact, step: Exact): Exact => value.div(step).ceil().mul(step);
 export const downTo = (value: Exact, step: Exact): Exact => value.div(step).floor().mul(step);

@@ -10,32 +10,19 @@ export interface Style {
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export const mixed = (value: Exact): string => value.toFraction(true);
 
-const VULGAR: Record<string, string> = {
-  '1/8': '⅛',
-  '1/4': '¼',
-  '1/3': '⅓',
-  '3/8': '⅜',
-  '1/2': '½',
-  '5/8': '⅝',
-  '2/3': '⅔',
-  '3/4': '¾',
-  '7/8': '⅞',
-};
+const SINGLE_SIGNS = Array.from('⅛¼⅓⅜½⅝⅔¾⅞');
 
 /** The same text with typographic fractions: `121½`, `59 5⁄16`. */
 export const typographic = (text: string): string =>
-  text
-    .replace(/(\d+) (\d+\/\d+)(?!\d)/g, (all, whole: string, part: string) =>
-      VULGAR[part] ? whole + VULGAR[part] : all,
-    )
-    .replace(/(?<![\d/])\d+\/\d+(?![\d/])/g, (part) => VULGAR[part] ?? part.replace('/', '⁄'));
+  text.replace(/(\d+ )?(\d+)\/(\d+)/g, (_, whole: string | undefined, top: string, bottom: string) => {
+    const part = `${top}⁄${bottom}`;
+    const sign = SINGLE_SIGNS.find((single) => single.normalize('NFKC') === part);
+    return sign ? (whole ?? '').trim() + sign : (whole ?? '') + part;
+  });
 
-/** A decimal number with at most so many places, trailing noughts off. */
+/** A decimal number, rounded to at most so many places; no noughts at its end. */
 export const decimal = (value: Exact, places: number, comma = false): string => {
-  const text = nearestTo(value, exact(1, 10 ** places))
-    .valueOf()
-    .toFixed(places)
-    .replace(/\.?0+$/, '');
+  const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());
   return comma ? text.replace('.', ',') : text;
 };
 

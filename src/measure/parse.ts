@@ -3,7 +3,7 @@ import { INCHES, fromUnit, type Unit, type Units } from './units.js';
 
 /**
  * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
- * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed).
+ * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
  *
  * Where a sign could mean two things, spaces decide:
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
@@ -21,217 +21,139 @@ export interface Reading {
 }
 
 const LONGEST_TEXT = 100;
-const LARGEST = exact(1_000_000_000);
-const FINEST = 1_000_000_000n;
+const LARGEST = 1e12;
 
-/** A sentence for the reader; it ends with something that works. */
-class Problem extends Error {}
+/** What is wrong with the text: a sentence for the reader, which ends with something that works. */
 const stop = (what: string, example = '52 1/2'): never => {
-  throw new Problem(`${what} Write it like ${example}.`);
+  throw new Error(`${what} Write it like ${example}.`);
 };
-export const quoted = (text: string): string => `“${text.length > 24 ? `${text.slice(0, 24)}…` : text}”`;
 
-const UNIT_WORDS: [RegExp, Unit][] = [
-  [/^(in|ins|inch|inches)$/, 'in'],
-  [/^(ft|foot|feet)$/, 'ft'],
-  [/^(yd|yds|yard|yards)$/, 'yd'],
-  [/^(mm|millimet(er|re)s?)$/, 'mm'],
-  [/^(cm|centimet(er|re)s?)$/, 'cm'],
-  [/^(m|met(er|re)s?)$/, 'm'],
-];
+/** Somebody's text inside a sentence. */
+export const quoted = (text: string): string => `“${text.replace(/^(.{24}).+/su, '$1…')}”`;
 
-/** One spelling for each sign: curly marks, primes, typographic fractions and minus signs become plain ones. */
+/** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
 const plain = (text: string): string =>
   text
-    .replace(/(\d)(?=[¼-¾⅐-⅞↉])/g, '$1 ')
+    .replace(/[\d/¼-¾⅐-⅞](?=\p{No})/gu, '$& ')
     .normalize('NFKC')
-    .replace(/[⁄∕]/g, '/')
-    .replace(/[“”„″]|''|’’|′′/g, '"')
-    .replace(/[‘’′´`]/g, "'")
-    .replace(/[−–‐‑]/g, '-')
-    .replace(/[×·✕]/g, '*')
+    .toLowerCase()
+    .replace(/\p{Cf}/gu, ' ')
+    .replace(/[‘’′]/g, "'")
+    .replace(/[“”]|''/g, '"')
+    .replace(/⁄/g, '/')
+    .replace(/[‐-―−]/g, '-')
     .replace(/÷/g, ' / ')
-    .trim()
-    .replace(/^=\s*/, '');
+    .replace(/^\s*=|\.\s*$/g, '');
 
-type Token =
-  | { is: 'number'; value: Exact }
-  | { is: 'unit'; unit: Unit }
-  | { is: 'joint' }
-  | { is: '+' | '-' | '*' | '/' | '(' | ')' };
+const NUMBER = /^((\d+(\s+|-))?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
+const UNIT =
+  /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
 
-const MIXED = /(\d+)(?:\s+|-)(\d+)\/(\d+)(?![\d.,])/y;
-const FRACTION = /(\d+)\/(\d+)(?![\d.,])/y;
-const DECIMAL = /\d*[.,]?\d+|\d+[.,]/y;
-const WORD = /\p{L}+\.?/uy;
-const MARK = /["']/y;
-const JOINT = /(?<=')-(?=\d)/y;
-const SIGN = /[+\-*/()]/y;
-const GAP = /\s+/y;
-
-const fraction = (top: string, bottom: string): Exact => {
-  if (/^0+$/.test(bottom)) stop('A fraction cannot have 0 under its line.', '1/2');
-  if (bottom.length > 6 || top.length > 9) stop('That fraction is finer than anybody can measure.');
-  return exact(BigInt(top), BigInt(bottom));
-};
-
-const decimal = (text: string, comma: boolean): Exact => {
-  if (text.includes(',') && !comma) stop('Here a comma does not mark decimals.', '52.5 or 52 1/2');
-  const [whole = '', places = ''] = text.split(/[.,]/);
-  if (whole.length > 9) stop('That number is too large to be a length.');
-  if (places.length > 6) stop('That number has more decimal places than anybody can measure.', '52.5');
-  return exact(`${whole || '0'}.${places || '0'}`);
-};
-
-const tokens = (text: string, comma: boolean): Token[] => {
-  const found: Token[] = [];
-  let at = 0;
-  const match = (pattern: RegExp): RegExpExecArray | null => {
-    pattern.lastIndex = at;
-    const hit = pattern.exec(text);
-    if (hit) at = pattern.lastIndex;
-    return hit;
-  };
-  while (at < text.length) {
-    let hit: RegExpExecArray | null;
-    if (match(GAP)) continue;
-    if ((hit = match(MIXED))) {
-      const part = fraction(hit[2]!, hit[3]!);
-      if (part.gte(1))
-        stop(`${quoted(hit[0])} can be read two ways, because ${hit[2]}/${hit[3]} is not less than one.`);
-      found.push({ is: 'number', value: decimal(hit[1]!, comma).add(part) });
-    } else if ((hit = match(FRACTION))) found.push({ is: 'number', value: fraction(hit[1]!, hit[2]!) });
-    else if ((hit = match(DECIMAL))) found.push({ is: 'number', value: decimal(hit[0], comma) });
-    else if (match(JOINT)) found.push({ is: 'joint' });
-    else if ((hit = match(MARK))) found.push({ is: 'unit', unit: hit[0] === '"' ? 'in' : 'ft' });
-    else if ((hit = match(WORD))) {
-      const word = hit[0].toLowerCase().replace(/\.$/, '');
-      const unit = UNIT_WORDS.find(([pattern]) => pattern.test(word))?.[1];
-      if (unit) found.push({ is: 'unit', unit });
-      else if (word === 'x') found.push({ is: '*' });
-      else stop(`${quoted(hit[0])} is not a length or a unit.`, '52 1/2, 52 in or 132 cm');
-    } else if ((hit = match(SIGN))) found.push({ is: hit[0] as '+' });
-    else stop(`${quoted(text.slice(at))} is not part of a length.`, '52 1/2, 52 in or 132 cm');
-  }
-  return found;
-};
-
-/** A number on the way through the arithmetic: a length in inches, or bare, to be read in the element's units. */
-interface Term {
-  value: Exact;
-  bare: boolean;
-}
-
-const bounded = (value: Exact): Exact => {
-  if (value.abs().gt(LARGEST)) stop('That is too large to be a length.');
-  if (value.d > FINEST) stop('That is finer than anybody can measure.');
-  return value;
-};
-
-class Arithmetic {
-  #at = 0;
-  constructor(
-    readonly tokens: Token[],
-    readonly units: Units,
-  ) {}
-
-  whole(): Exact {
-    const term = this.#sum();
-    const left = this.#next();
-    if (left?.is === ')') stop('There is a closing bracket without an opening one.', '2 * (12 + 4)');
-    if (left?.is === 'unit') stop('There is a unit without a number before it.', '52 in');
-    if (left) stop('Two numbers stand side by side with nothing between them.', '52 1/2 or 12 + 4');
-    return this.#inches(term);
-  }
-
-  #next = (): Token | undefined => this.tokens[this.#at];
-  #take(...signs: string[]): Token | undefined {
-    const token = this.#next();
-    if (!token || !signs.includes(token.is)) return undefined;
-    this.#at += 1;
-    return token;
-  }
-  #inches = (term: Term): Exact => bounded(term.bare ? fromUnit(term.value, this.units) : term.value);
-
-  #sum(): Term {
-    let left = this.#product();
-    for (let sign; (sign = this.#take('+', '-')); ) {
-      const right = this.#product();
-      const add = (a: Exact, b: Exact): Exact => bounded(sign!.is === '+' ? a.add(b) : a.sub(b));
-      left =
-        left.bare && right.bare
-          ? { value: add(left.value, right.value), bare: true }
-          : { value: add(this.#inches(left), this.#inches(right)), bare: false };
-    }
-    return left;
-  }
-
-  #product(): Term {
-    let left = this.#factor();
-    for (let sign; (sign = this.#take('*', '/')); ) {
-      const right = this.#factor();
-      if (sign.is === '*') {
-        if (!left.bare && !right.bare) stop('A length times a length is an area.', '3 * 12 in');
-        left = { value: bounded(left.value.mul(right.value)), bare: left.bare && right.bare };
-      } else {
-        if (right.value.equals(ZERO)) stop('Nothing can be divided by 0.', '60 / 2');
-        if (left.bare && !right.bare) stop('A plain number cannot be divided by a length.', '60 in / 2');
-        left = { value: bounded(left.value.div(right.value)), bare: left.bare || !right.bare };
-      }
-    }
-    return left;
-  }
-
-  #factor(): Term {
-    const sign = this.#take('-', '+');
-    if (sign) {
-      const term = this.#factor();
-      return sign.is === '-' ? { ...term, value: term.value.neg() } : term;
-    }
-    if (this.#take('(')) {
-      const term = this.#sum();
-      if (!this.#take(')')) stop('A bracket is opened and not closed.', '2 * (12 + 4)');
-      return term;
-    }
-    return this.#measure();
-  }
-
-  /** A number with its unit, and smaller units of the same kind after it: `4' 4"`, `1 yd 16 in`, `4 ft 6`. */
-  #measure(): Term {
-    const number = this.#take('number');
-    if (number?.is !== 'number') return stop('There is a number missing.', '52 1/2 or 12 + 4');
-    let unit = this.#unit();
-    if (!unit) return { value: number.value, bare: true };
-    let value = fromUnit(number.value, unit);
-    for (;;) {
-      this.#take('joint');
-      const more = this.#take('number');
-      if (more?.is !== 'number') return { value: bounded(value), bare: false };
-      const smaller: Unit | undefined = this.#unit() ?? (unit === 'ft' ? 'in' : undefined);
-      if (!smaller || INCHES[smaller].gte(INCHES[unit]) || smaller.endsWith('m') !== unit.endsWith('m'))
-        return stop('Two lengths stand side by side.', '4 ft 6 in, or with a + between them');
-      value = value.add(fromUnit(more.value, smaller));
-      unit = smaller;
-    }
-  }
-
-  #unit(): Unit | undefined {
-    const token = this.#take('unit');
-    return token?.is === 'unit' ? token.unit : undefined;
-  }
-}
+/** A number on the way through the arithmetic: plain (power 0), a length in inches (1), an area (2) … */
+type Term = [value: Exact, power: number];
 
 /** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
 export const parseLength = (text: string, { units = 'in', comma = false }: Reading = {}): Parsed => {
+  let rest = '';
+
+  /** What stands next if it is of this kind, and moves past it. */
+  const take = (kind: RegExp): RegExpExecArray | null => {
+    const found = kind.exec(rest.trimStart());
+    if (found) rest = rest.trimStart().slice(found[0].length);
+    return found;
+  };
+
+  const stuck = (): never =>
+    take(NUMBER)
+      ? stop('Two numbers stand side by side.', '52 1/2, 4 ft 6 in or 12 + 4')
+      : take(UNIT)
+        ? stop('A unit goes right after its number.', '2 in + 4 in')
+        : stop(`${quoted(text)} is not a length.`, '52 1/2, 52 in or 132 cm');
+
+  const number = (): Exact | undefined => {
+    const written = take(NUMBER)?.[0];
+    if (!written) return undefined;
+    if (written.includes(',') && !comma) stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
+    const [part, whole] = written.replace(',', '.').split(/\s+|-/).reverse();
+    const value = exact(part!);
+    if (!whole) return value;
+    if (value.gte(1)) stop(`${quoted(written)} can be read two ways.`);
+    return value.add(exact(whole));
+  };
+
+  const unit = (): Unit | undefined => {
+    const names = take(UNIT)?.groups;
+    return names && (Object.keys(names) as Unit[]).find((name) => names[name]);
+  };
+
+  /** What follows a length in smaller units, as in `4' 4"`, `1 yd 16 in`, `4 ft 6`. */
+  const smaller = (than: Unit): Exact => {
+    const before = rest;
+    if (than === 'ft') rest = rest.replace(/^-(?=\S)/, '');
+    const more = number();
+    const its: Unit = unit() ?? (than === 'ft' ? 'in' : than);
+    if (more && INCHES[its].lt(INCHES[than])) return fromUnit(more, its).add(smaller(its));
+    rest = before;
+    return ZERO;
+  };
+
+  const factor = (): Term => {
+    const sign = take(/^[-+(]/)?.[0];
+    if (!sign) {
+      const value = number() ?? stuck();
+      const its = unit();
+      return its ? [fromUnit(value, its).add(smaller(its)), 1] : [value, 0];
+    }
+    const [value, power] = sign === '(' ? sum() : factor();
+    if (sign === '(' && !take(/^\)/)) stop('A bracket has to close after a length.', '2 * (12 + 4)');
+    return [sign === '-' ? value.neg() : value, power];
+  };
+
+  const product = (): Term => {
+    let [value, power] = factor();
+    for (let sign; (sign = take(/^[*x×/]/)?.[0]);) {
+      const [by, its] = factor();
+      if (sign !== '/') [value, power] = [value.mul(by), power + its];
+      else if (by.n) [value, power] = [value.div(by), power - its];
+      else stop('Nothing can be divided by 0.', '60 / 2');
+    }
+    return [value, power];
+  };
+
+  const inches = (value: Exact, power: number): Exact =>
+    power === 1
+      ? value
+      : power
+        ? stop('Only plain numbers multiply or divide a length.', '3 * 12 in')
+        : fromUnit(value, units);
+
+  const sum = (): Term => {
+    let [value, power] = product();
+    // The sign belongs to the next product: taking away is adding a number below 0.
+    while (/^\s*[-+]/.test(rest)) {
+      const [more, its] = product();
+      [value, power] = power || its ? [inches(value, power).add(inches(more, its)), 1] : [value.add(more), 0];
+    }
+    return [value, power];
+  };
+
   try {
     if (text.length > LONGEST_TEXT) stop('That is too long to be a length.');
-    const line = plain(text);
-    if (!line) stop('There is nothing here yet.');
-    return { ok: true, value: new Arithmetic(tokens(line, comma), units).whole() };
+    rest = plain(text);
+    const [total, power] = sum();
+    if (rest.trim()) stuck();
+    const value = inches(total, power);
+    if (value.n + value.d > LARGEST) stop('That is too large or too fine to be a length.');
+    return { ok: true, value };
   } catch (problem) {
-    if (problem instanceof Problem) return { ok: false, message: problem.message };
-    throw problem;
+    return { ok: false, message: (problem as Error).message };
   }
+};
+
+/** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
+export const sameUnit = (first: string, second: string): string => {
+  const unit = /^[^\p{L}"'’′”″]+([\p{L}.]+|["'’′”″]+)$/u.exec(second)?.[1];
+  return unit && !/[\p{L}"'’′”″]/u.test(first) ? `${first} ${unit}` : first;
 };
 
 /**
@@ -239,19 +161,14 @@ export const parseLength = (text: string, { units = 'in', comma = false }: Readi
  * marks decimals with it ("2, 4,5" is two and four and a half there).
  */
 export const splitList = (text: string, comma = false): string[] =>
-  text
-    .split(comma ? /;|,(?!\d)|(?<!\d),/ : /[;,]/)
+  (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
+    .split(comma ? /;|,(?!\d)/ : /[;,]/)
     .map((part) => part.trim())
-    .filter((part) => part !== '');
-
-/** A unit that stands once, behind the second of two sides, holds for both: `60` beside `80 cm` is 60 cm. */
-export const sameUnit = (first: string, second: string): string => {
-  const [unit, ...more] = second.match(/\p{L}+\.?|["'”″’′]+/gu) ?? [];
-  return unit && !more.length && second.endsWith(unit) && !/[\p{L}"'”″’′]/u.test(first) ? `${first} ${unit}` : first;
-};
+    .filter(Boolean)
+    .map((part, _, parts) => sameUnit(part, parts.at(-1)!));
 
 /** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
 export const splitSize = (text: string): [string, string] | undefined => {
-  const [first, second, ...more] = text.split(/\s*(?:[x×]|by)\s*/i).map((side) => side.trim());
+  const [first, second, ...more] = text.split(/x|×|by/i).map((side) => side.trim());
   return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
 };

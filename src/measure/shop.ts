@@ -1,7 +1,7 @@
-import { exact, least, upTo, type Exact } from './exact.js';
+import { downTo, exact, least, upTo, type Exact } from './exact.js';
 import { decimal, mixed } from './format.js';
 import { parseLength, quoted, type Reading } from './parse.js';
-import { INCHES, toUnit } from './units.js';
+import { toUnit } from './units.js';
 
 /** The step a shop cuts cloth in, and the unit it sells by. */
 export interface Step {
@@ -29,36 +29,39 @@ export const parseStep = (
   text: string,
   reading: Reading,
 ): { ok: true; value: Step } | { ok: false; message: string } => {
-  if (/^\s*thirds\s*$/i.test(text)) return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
+  if (/^\s*thirds\s*$/i.test(text))
+    return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
   const parsed = parseLength(text, reading);
   if (!parsed.ok)
-    return { ok: false, message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.` };
-  if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(INCHES.yd.mul(10)))
-    return { ok: false, message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.` };
-  const unit = /m/i.test(text) ? 'm' : /y/i.test(text) ? 'yd' : /["”″]|in|f|'/i.test(text) ? 'in' : reading.units === 'cm' ? 'm' : 'in';
-  return { ok: true, value: { sizes: [parsed.value], unit } };
+    return {
+      ok: false,
+      message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.`,
+    };
+  if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(360))
+    return {
+      ok: false,
+      message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.`,
+    };
+  const isMetric = /m/i.test(text) || (reading.units === 'cm' && /\p{N}\s*$/u.test(text));
+  return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
 };
 
 /** The least amount the shop cuts that is not below the need. */
-export const toStep = (inches: Exact, step: Step): Exact => {
-  const [first, ...rest] = step.sizes.map((size) => upTo(inches, size));
-  return least(first!, ...rest);
-};
+export const toStep = (inches: Exact, { sizes }: Step): Exact =>
+  sizes.map((size) => upTo(inches, size)).reduce((a, b) => least(a, b));
 
 /** The next amount the shop cuts above this one. */
-export const stepAbove = (inches: Exact, step: Step): Exact => {
-  const [first, ...rest] = step.sizes.map((size) => inches.div(size).floor().add(1).mul(size));
-  return least(first!, ...rest);
-};
+export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
+  sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
 
 /** An amount on a step, in the shop's unit. */
 export const purchase = (inches: Exact, { unit }: Step, comma = false): Purchase => {
   const amount = toUnit(inches, unit);
-  const written = unit === 'm' ? decimal(amount, 4) : mixed(amount);
+  const written = (comma = false): string => (unit === 'm' ? decimal(amount, 4, comma) : mixed(amount));
   return {
     inches: mixed(inches),
-    amount: written,
+    amount: written(),
     unit,
-    text: `${comma && unit === 'm' ? written.replace('.', ',') : written} ${unit}`,
+    text: `${written(comma)} ${unit}`,
   };
 };
