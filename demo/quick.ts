@@ -2,7 +2,12 @@ import '../src/index.js';
 
 /** A calculator on this page, as the page needs it. */
 interface Calculator extends HTMLElement {
-  result: { errors?: unknown; finished?: { width: string; length: string } };
+  measured: Record<string, string> | undefined;
+  result: {
+    errors?: unknown;
+    finished?: { width: string; length: string };
+    working: { id: string; role: string; value: string; inches?: string }[];
+  };
 }
 
 const form = document.querySelector<HTMLFormElement>('.quilt')!;
@@ -45,15 +50,34 @@ const share = (): void => {
   }
 };
 
+/** Writes its unit to every bare number, so that the quilt stays the same when it is shown in others. */
+const writeUnits = (): void => {
+  for (const element of Object.values(calculators)) {
+    const own = element as unknown as Record<string, unknown>;
+    for (const { id, role, value, inches } of element.result.working) {
+      const text = value.startsWith('≈') && inches ? `${inches} in` : value;
+      if (role === 'measured') element.measured = { ...element.measured, [id]: text };
+      else if (role === 'given' && typeof own[id] === 'string') own[id] = text;
+    }
+  }
+  for (const attribute of ['width', 'length', 'fabric-width'])
+    (form.elements.namedItem(attribute) as HTMLInputElement).value = String(
+      valueOf(calculators['borders']!, attribute),
+    );
+};
+
 /** The address carries what was changed, so that a link opens the same quilt. */
 const keep = (): void => {
   const state = new URLSearchParams();
   for (const [key, value] of new FormData(form)) if (typeof value === 'string') state.set(key, value);
   for (const [name, element] of Object.entries(calculators))
     for (const attribute of ownInputs(element)) {
-      const value = valueOf(element, attribute);
-      if (value !== starts.get(`${name}.${attribute}`)) state.set(`${name}.${attribute}`, String(value ?? ''));
+      const value = valueOf(element, attribute) as string | boolean | undefined;
+      if (value !== starts.get(`${name}.${attribute}`))
+        state.set(`${name}.${attribute}`, String(value ?? ''));
     }
+  for (const [name, { measured = {} }] of Object.entries(calculators))
+    for (const [id, value] of Object.entries(measured)) state.set(`${name}.measured.${id}`, value);
   history.replaceState(null, '', `#${state}`);
 };
 
@@ -68,8 +92,18 @@ const recall = (): void => {
       const key = `${name}.${attribute}`;
       const start = starts.get(key);
       const written = state.get(key);
-      set(element, attribute, written === null ? start : typeof start === 'boolean' ? written === 'true' : written);
+      set(
+        element,
+        attribute,
+        written === null ? start : typeof start === 'boolean' ? written === 'true' : written,
+      );
     }
+  for (const [name, element] of Object.entries(calculators)) {
+    const typed = [...state].filter(([key]) => key.startsWith(`${name}.measured.`));
+    element.measured = Object.fromEntries(
+      typed.map(([key, value]) => [key.slice(`${name}.measured.`.length), value]),
+    );
+  }
   share();
 };
 
@@ -78,6 +112,7 @@ for (const [name, element] of Object.entries(calculators))
 
 form.addEventListener('submit', (event) => event.preventDefault());
 document.addEventListener('input', ({ target }) => {
+  if (target === form.elements.namedItem('units')) writeUnits();
   // A size typed into a sheet is the quilt's size for all of them.
   const calculator = Object.values(calculators).find((element) => element === target);
   if (calculator && (form.elements.namedItem('size') as HTMLSelectElement).value === 'finished')

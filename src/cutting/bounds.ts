@@ -9,13 +9,13 @@ export interface Weighing {
   most: number;
 }
 
-/** Enough for any quilt; more would cost time and prove little. */
-const MOST_THRESHOLDS = 10;
+/** Thresholds times sizes: all thresholds of a usual list, a few of a very long one. */
+const EFFORT = 4000;
 
 /** The ways that have proved useful: the size itself, sizes with a threshold, and how many fit beside each other. */
 export const weighings = (sizes: number[], whole: number): Weighing[] => {
   const small = [...new Set([whole / 2, ...sizes])].filter((size) => 2 * size <= whole).sort((a, b) => b - a);
-  const every = Math.ceil(small.length / MOST_THRESHOLDS);
+  const every = Math.ceil((small.length * sizes.length) / EFFORT);
   return [
     { weigh: (size) => size, most: whole },
     ...small

@@ -51,6 +51,9 @@ export interface Recipe {
 /** What a gap may still be cut into: anything, a strip's columns, or a column's stack. */
 type Stage = 'free' | 'strip' | 'column';
 
+/** How many more lots are looked at for a better fit, once one has been found. */
+const LOOKS = 200;
+
 /** How a lot fits a gap, best last. */
 const NOT = 0;
 const LOOSELY = 1;
@@ -86,7 +89,7 @@ export const filler = (lots: Lot[], width: number, height?: number) => {
     if (w < slimmest || h < slimmest) return false;
     let best = NOT;
     effort += 8;
-    for (let before = end; best < EXACTLY;) {
+    for (let before = end, looks = LOOKS; best < EXACTLY && looks;) {
       const lot = next[before]!;
       if (lot === end) break;
       if (!left[lot]) {
@@ -95,6 +98,7 @@ export const filler = (lots: Lot[], width: number, height?: number) => {
       }
       before = lot;
       effort++;
+      if (best) looks--;
       const turn = lots[lot]!.turn;
       let over = turn && recipe.turned[lot]!;
       let pw = over ? heights[lot]! : widths[lot]!;
@@ -190,6 +194,7 @@ export const filler = (lots: Lot[], width: number, height?: number) => {
       stripsOnly = inStrips;
       pieces = 0;
       placed = 0;
+      effort += end;
       let last = end;
       for (const lot of by.order) {
         last = next[last] = lot;

@@ -41,6 +41,8 @@ export const gridFor = (lengths: Exact[], finest: number): Grid => {
   };
 };
 
+/** More than this could not be searched between two frames of a page. */
+const MOST_SIZES = 1000;
 const MOST_PIECES = 1_000_000;
 /** Inches: some 16 miles of cloth. */
 const LONGEST = 1_000_000;
@@ -63,6 +65,8 @@ export const refuse = (cloth: Exact[], pieces: { sizes: Exact[]; count: number }
     const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
     if (message) return { ok: false, message, piece };
   }
+  if (pieces.length > MOST_SIZES)
+    return { ok: false, message: 'That is more than 1000 different pieces. Plan fewer at a time, like 500.' };
   return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
     ? { ok: false, message: 'That is more than a million pieces. Plan fewer at a time, like 1000.' }
     : undefined;

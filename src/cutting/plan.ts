@@ -79,10 +79,9 @@ export interface CuttingPlan {
   stripsFirst: boolean;
 }
 
-/** A list of more sizes than this takes too long to search between two frames. */
-const MOST_SIZES = 2000;
-/** Pieces that a plan places one by one, counting strips cut alike as one. */
-const MOST_PLACED = 20_000;
+const MOST_LOTS = 1000;
+/** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
+const MOST_PLACED = 5000;
 
 const no = (message: string, piece?: number): NoPlan => ({
   ok: false,
@@ -101,8 +100,6 @@ const fitting = (
     pieces.map(({ width, height, count }) => ({ sizes: [width, height], count })),
   );
   if (refused) return refused;
-  if (pieces.length > MOST_SIZES)
-    return no('That is more than 2000 different pieces. Plan fewer at a time, like 1000.');
   const needed = pieces.flatMap((piece, place) => (piece.count ? [{ ...piece, place }] : []));
   const longest = sum(needed.map(({ width, height, count }) => width.add(height).mul(count)));
   const area = longest.add(1).mul(cloth.width.add(1)).valueOf();
@@ -136,12 +133,17 @@ const fitting = (
   return { grid, width, height, sizes };
 };
 
-/** Each size as several lots, so that a search can put them in different places: half of it, half of the rest, and so on. */
+/**
+ * Each size as several lots, so that a search can put them in different places: half of it, half of the rest, and so on;
+ * fewer of them where there are many sizes.
+ */
 const lotsOf = (sizes: Lot[]): Lot[] =>
   sizes.flatMap((size) => {
     const lots: Lot[] = [];
-    for (let left = size.count; left; left -= lots.at(-1)!.count)
-      lots.push({ ...size, count: Math.ceil(left / 2) });
+    for (let left = size.count; left; left -= lots.at(-1)!.count) {
+      const isLast = (lots.length + 2) * sizes.length > MOST_LOTS;
+      lots.push({ ...size, count: isLast ? left : Math.ceil(left / 2) });
+    }
     return lots;
   });
 
@@ -162,8 +164,9 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
       : grid.down(area.div(cloth.width));
   yield 0;
   const { step } = cloth;
+  const total = sizes.reduce((all, { count }) => all + count, 0);
   const cheaper = (used: number): number =>
-    step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
+    total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
   const lots = lotsOf(sizes);
   const found = lots.length ? yield* search(lots, width, height, bound, cheaper) : undefined;
   const sheets = found?.layout.sheets ?? [];

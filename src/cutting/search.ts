@@ -121,6 +121,7 @@ export function* search(
   };
 
   const recipes = starts(lots, width);
+  yield 0;
   let recipe = recipes[0]!;
   let layout: Layout | undefined;
   for (const start of recipes) {

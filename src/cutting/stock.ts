@@ -44,28 +44,43 @@ const stocksIn = (runs: Run[]): number => runs.reduce((count, { times }) => coun
 
 /** Steps before a search gives up: a count, so that every machine finds the same plan. */
 const EFFORT = 50_000;
+/** Patterns looked at for each stock length of a greedy plan; the best plan counts, the plainest of equals. */
+const LOOKS = [1, 300];
 /** How many more than the bound are searched for before the greedy plan is taken. */
 const MOST_SEARCHES = 3;
 /** Deeper than any plan a person cuts, and well within a browser's stack. */
 const DEEPEST = 1500;
 
-/** Longest first into each stock length, repeated for as long as the counts last. */
-const fillGreedily = (sizes: number[], counts: number[], stock: number): Run[] => {
+/**
+ * The longest piece left and what fills its stock length best, repeated for as long as the counts last. One look only
+ * takes the longest that fits each time.
+ */
+const fillGreedily = (sizes: number[], counts: number[], stock: number, looks: number): Run[] => {
   const left = [...counts];
   const runs: Run[] = [];
-  while (left.some((count) => count > 0)) {
-    let room = stock;
-    let times = Infinity;
-    const pattern = sizes.map((size, kind) => {
-      const take = Math.min(left[kind]!, Math.floor(room / size));
-      room -= take * size;
-      if (take) times = Math.min(times, Math.floor(left[kind]! / take));
-      return take;
-    });
+  for (;;) {
+    const longest = left.findIndex((count) => count > 0);
+    if (longest < 0) return runs;
+    let pattern: number[] = [];
+    let [least, looked] = [Infinity, 0];
+    const extend = (taken: number[], room: number): void => {
+      const kind = taken.length;
+      if (kind === sizes.length) {
+        looked++;
+        if (room < least) [least, pattern] = [room, taken];
+        return;
+      }
+      let take = Math.min(left[kind]!, Math.floor(room / sizes[kind]!));
+      for (; take >= (kind === longest ? 1 : 0) && least && looked < looks; take--)
+        extend([...taken, take], room - take * sizes[kind]!);
+    };
+    extend([], stock);
+    const times = Math.min(
+      ...pattern.flatMap((take, kind) => (take ? [Math.floor(left[kind]! / take)] : [])),
+    );
     pattern.forEach((take, kind) => (left[kind]! -= take * times));
     runs.push({ pattern, times });
   }
-  return runs;
 };
 
 /**
@@ -165,7 +180,9 @@ export const planStock = (pieces: StockPiece[], stockLength: Exact): StockPlan |
   const queues = sizes.map((size) => kinds.get(size)!);
   const counts = queues.map((queue) => queue.reduce((all, { count }) => all + count, 0));
 
-  let runs = fillGreedily(sizes, counts, stock);
+  let runs = LOOKS.map((looks) => fillGreedily(sizes, counts, stock, looks)).reduce((best, other) =>
+    stocksIn(other) < stocksIn(best) ? other : best,
+  );
   let bound = wholeUp(total.div(stockLength));
   if (grid.exact && sizes.length) {
     bound = Math.max(bound, loadBound(sizes, counts, stock));

@@ -1,40 +1,47 @@
-import type { Style } from '../measure/format.js';
+import { exact } from '../measure/exact.js';
+import { mixed, type Style } from '../measure/format.js';
 import type { BattingResult } from '../reckon/batting.js';
-import { inchesOf, lengthOf, type Box, type Dimension, type Line, type Picture } from './picture.js';
+import { inchesOf, type Line, type Picture } from './picture.js';
+import { corner, inner, sidesOf, turning, type Size } from './sides.js';
+
+/** What is bought, lying as the batting is cut from it, and the seams where lengths are butted. */
+const boughtFor = ({ buy, need, packages, rolls }: BattingResult): { bought: Size; seams: Line[] } => {
+  if (buy.unit === 'package') {
+    const { width, length } = packages[0]!;
+    const upright = exact(width).gte(exact(need.width)) && exact(length).gte(exact(need.length));
+    return { bought: upright ? { width, length } : { width: length, length: width }, seams: [] };
+  }
+  const roll = rolls[0]!;
+  const at = turning(roll.direction === 'crosswise');
+  const across = mixed(exact(roll.width).mul(roll.lengths));
+  const along = mixed(exact(roll.buy.inches).div(roll.lengths));
+  const seams = Array.from({ length: roll.seams }, (_, seam): Line => {
+    const edge = (seam + 1) * inchesOf(roll.width);
+    return { is: 'seam', from: at(edge, 0), to: at(edge, inchesOf(along)) };
+  });
+  const [width, length] = roll.direction === 'lengthwise' ? [across, along] : [along, across];
+  return { bought: { width, length }, seams };
+};
 
 /** The batting needed on what is bought, with what is left over. */
 export const drawBatting = (result: BattingResult, style: Style): Picture => {
-  const need = { width: inchesOf(result.need.width), height: inchesOf(result.need.length) };
-  const quilt = { width: inchesOf(result.quilt.width), height: inchesOf(result.quilt.length) };
-  const roll = result.rolls[0];
-  const pack = result.buy.unit === 'package' ? result.packages.find(({ fits }) => fits) : undefined;
-  let [width, height] = [need.width, need.height];
-  const lines: Line[] = [];
-  if (pack) {
-    const [a, b] = [inchesOf(pack.width), inchesOf(pack.length)];
-    const upright = a >= need.width && b >= need.height;
-    [width, height] = upright ? [a, b] : [b, a];
-  } else if (roll) {
-    const bought = inchesOf(roll.buy.inches) / roll.lengths;
-    const across = inchesOf(roll.width) * roll.lengths;
-    const lengthwise = roll.direction === 'lengthwise';
-    [width, height] = lengthwise ? [across, bought] : [bought, across];
-    for (let seam = 1; seam < roll.lengths; seam += 1) {
-      const at = seam * inchesOf(roll.width);
-      lines.push(lengthwise ? { is: 'seam', from: [at, 0], to: [at, height] } : { is: 'seam', from: [0, at], to: [width, at] });
-    }
-  }
-  const boxes: Box[] = [
-    { x: 0, y: 0, width, height, is: 'spare' },
-    { x: 0, y: 0, ...need, is: 'cloth' },
-    { x: (need.width - quilt.width) / 2, y: (need.height - quilt.height) / 2, ...quilt, is: 'quilt', label: 'quilt' },
-  ];
-  const dimensions: Dimension[] = [
-    { side: 'top', from: 0, to: need.width, text: lengthOf(result.need.width, style) },
-    { side: 'left', from: 0, to: need.height, text: lengthOf(result.need.length, style) },
-  ];
-  const [boughtWide, boughtHigh] = [width, height].map((side) => lengthOf(String(Math.round(side * 1e6) / 1e6), style));
-  if (width > need.width) dimensions.push({ side: 'bottom', from: 0, to: width, text: `bought ${boughtWide!}` });
-  if (height > need.height) dimensions.push({ side: 'right', from: 0, to: height, text: `bought ${boughtHigh!}` });
-  return { title: `${result.summary} The broken line is the quilt; what lies outside the tinted batting is left over.`, width, height, boxes, lines, dimensions };
+  const { bought, seams } = boughtFor(result);
+  const [all, need, quilt] = [sidesOf(bought), sidesOf(result.need), sidesOf(result.quilt)];
+  return {
+    title: `${result.summary} The broken line is the quilt; what lies outside the tinted batting is left over.`,
+    ...all,
+    boxes: [
+      { x: 0, y: 0, ...all, is: 'spare' },
+      { x: 0, y: 0, ...need, is: 'cloth' },
+      {
+        x: (need.width - quilt.width) / 2,
+        y: (need.height - quilt.height) / 2,
+        ...quilt,
+        is: 'quilt',
+        label: 'quilt',
+      },
+    ],
+    lines: seams,
+    dimensions: [...corner(result.need, style), ...inner(0, 0, bought, style, 'bought')],
+  };
 };

@@ -1,6 +1,7 @@
 import type { Style } from '../measure/format.js';
 import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
-import { inchesOf, lengthOf, type Box, type Dimension, type Picture } from './picture.js';
+import { inchesOf, lengthOf, type Box, type Picture } from './picture.js';
+import { corner } from './sides.js';
 
 /** Sheets drawn of one fabric; sheets cut alike are drawn once. */
 const MOST_SHEETS = 8;
@@ -17,11 +18,10 @@ const shapeOf = (pieces: FabricPlan['layout']): string =>
   pieces.map(({ x, y, width, height, piece }) => [x, y, width, height, piece].join()).join(';');
 
 /** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
-export const drawCutting = (result: CuttingResult, style: Style): Picture[] =>
+export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style): Picture[] =>
   result.fabrics.flatMap((plan) => {
     const width = inchesOf(plan.width);
     const height = inchesOf(plan.height);
-    const names = [...new Set(plan.pieces.map(({ piece }) => piece))];
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
     const alike = new Map<string, FabricPlan['layout'][]>();
     for (const sheet of sheetsOf(plan)) alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
@@ -30,14 +30,11 @@ export const drawCutting = (result: CuttingResult, style: Style): Picture[] =>
       for (const { x, y, width, height, piece } of sheets[0]!)
         boxes.push({ x: inchesOf(x), y: inchesOf(y), width: inchesOf(width), height: inchesOf(height), is: LOOKS[kinds.indexOf(piece) % 3]!, label: piece });
       const times = plan.sheets && sheets.length > 1 ? `, ${sheets.length} of them` : '';
-      const dimensions: Dimension[] = [
-        { side: 'top', from: 0, to: width, text: lengthOf(plan.width, style) },
-        { side: 'left', from: 0, to: height, text: lengthOf(plan.height, style) },
-      ];
+      const dimensions = corner({ width: plan.width, length: plan.height }, style);
       for (const [at, edge] of plan.sheets ? [] : stripEdges(plan).entries())
         if (at < 40) dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
       const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}${times}: ${plan.buy.text}`;
-      return { title: `${title}. Laid out: ${names.join(', ')}.`, caption: title, width, height, boxes, dimensions };
+      return { title: `${title}. Laid out: ${kinds.join(', ')}.`, caption: title, width, height, boxes, dimensions };
     });
   });
 

@@ -67,60 +67,58 @@ const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
-
-const rowsOn = ({ dimensions = [] }: Picture, side: Dimension['side']): number =>
-  Math.max(0, ...dimensions.filter((line) => line.side === side).map((line) => line.row ?? 1));
+const LINE = 11;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** Draws to scale, with its dimension lines round it. */
-export const draw = (picture: Picture): TemplateResult => {
-  const left = EDGE + rowsOn(picture, 'left') * ROW;
-  const top = EDGE + rowsOn(picture, 'top') * ROW;
-  const right = EDGE + rowsOn(picture, 'right') * ROW;
-  const bottom = EDGE + rowsOn(picture, 'bottom') * ROW;
-  const scale = Math.min((SHEET_WIDTH - left - right) / picture.width, TALLEST / picture.height);
-  const wide = picture.width * scale;
-  const high = picture.height * scale;
-  const full = Math.max(left + wide + right, SHEET_WIDTH * 0.6);
-  const start = left + (full - left - wide - right) / 2;
-  const x = (inches: number): number => round(start + inches * scale);
+export const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [] }: Picture): TemplateResult => {
+  const margin = (side: Dimension['side']): number =>
+    EDGE + ROW * Math.max(0, ...dimensions.map((line) => (line.side === side ? (line.row ?? 1) : 0)));
+  const top = margin('top');
+  const sides = margin('left') + margin('right');
+  const scale = Math.min((SHEET_WIDTH - sides) / width, TALLEST / height);
+  const wide = width * scale;
+  const bottom = top + height * scale;
+  const full = Math.max(wide + sides, SHEET_WIDTH * 0.6);
+  const left = margin('left') + (full - wide - sides) / 2;
+  const x = (inches: number): number => round(left + inches * scale);
   const y = (inches: number): number => round(top + inches * scale);
+  const path = (points: [number, number][]): string => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
-  const label = ({ x: at, y: down, width, height, label }: Box): unknown => {
-    if (!label) return nothing;
+  /** A box's words lie along it, or stand where only that fits. */
+  const label = ({ x: from, y: down, width, height, label = '' }: Box): unknown => {
     const room = label.length * LETTER;
-    const turned = width * scale < room && height * scale >= room && width * scale > 11;
-    if (!turned && (width * scale < room || height * scale < 11)) return nothing;
-    const middle = [x(at + width / 2), y(down + height / 2)];
-    return svg`<text class="label" x=${middle[0]!} y=${middle[1]!} transform=${turned ? `rotate(-90 ${middle.join(' ')})` : nothing}>${label}</text>`;
+    const turned = width * scale < room;
+    const [along, across] = turned ? [height, width] : [width, height];
+    if (!label || along * scale < room || across * scale < LINE) return nothing;
+    const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
+    return svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${label}</text>`;
   };
 
+  /** Drawn level; one at the left or right is turned as a whole. */
   const dimension = ({ side, from, to, text, row = 1 }: Dimension): unknown => {
     const upright = side === 'left' || side === 'right';
-    const away = (row - 0.5) * ROW + 2;
-    const level = side === 'top' ? top - away : side === 'bottom' ? top + high + away : side === 'left' ? start - away : start + wide + away;
-    const edge = side === 'top' ? top : side === 'bottom' ? top + high : side === 'left' ? start : start + wide;
-    const [a, b] = upright ? [y(from), y(to)] : [x(from), x(to)];
-    const outward = Math.sign(level - edge);
-    const point = (along: number, across: number): string => (upright ? `${round(across)} ${round(along)}` : `${round(along)} ${round(across)}`);
-    const tick = (at: number): string => `M${point(at, edge + outward * 2)}L${point(at, level + outward * 4)}M${point(at - 3, level + 3)}L${point(at + 3, level - 3)}`;
-    const gap = Math.min(text.length * LETTER + 6, b - a) / 2;
-    const middle = (a + b) / 2;
-    const [tx, ty] = upright ? [round(level), round(middle)] : [round(middle), round(level)];
-    return svg`<path class="dimension" d=${`${tick(a)}${tick(b)}M${point(a, level)}L${point(middle - gap, level)}M${point(middle + gap, level)}L${point(b, level)}`} />
-      <text class="measure" x=${tx} y=${ty} transform=${upright ? `rotate(-90 ${tx} ${ty})` : nothing}>${text}</text>`;
+    const outward = side === 'left' || side === 'top' ? -1 : 1;
+    const edge = { left, top, right: left + wide, bottom }[side];
+    const level = round(edge + outward * ((row - 0.5) * ROW + 2));
+    const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
+    const tick = (at: number): string => `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
+    const middle = (start + end) / 2;
+    const gap = Math.min(text.length * LETTER + EDGE, end - start) / 2;
+    return svg`<g transform=${upright ? 'rotate(-90)' : nothing}>
+      <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" />
+      <text class="measure" x=${middle} y=${level}>${text}</text>
+    </g>`;
   };
 
-  const height = round(top + high + bottom);
-  return html`<svg part="drawing" class="drawing" role="img" aria-label=${picture.title} viewBox="0 0 ${round(full)} ${height}">
-    ${picture.boxes.map(
+  return html`<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}">
+    ${boxes.map(
       (box) =>
         svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />${label(box)}`,
     )}
-    ${picture.shapes?.map((shape) => svg`<path class=${shape.is} d=${`M${shape.points.map(([px, py]) => `${x(px)} ${y(py)}`).join('L')}Z`} />`)}
-    ${picture.lines?.map(({ from, to, is }) => svg`<path class=${is} d=${`M${x(from[0])} ${y(from[1])}L${x(to[0])} ${y(to[1])}`} />`)}
-    ${picture.dimensions?.map(dimension)}
+    ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${path(points)}Z" />`)}
+    ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)}
   </svg>`;
 };
 
@@ -133,29 +131,16 @@ export const drawingStyles = css`
     margin-inline: auto;
     overflow: visible;
     direction: ltr;
-    font-variant-numeric: diagonal-fractions tabular-nums;
   }
-  .drawing rect,
-  .drawing path {
-    vector-effect: non-scaling-stroke;
-    stroke: var(--_ink);
-    stroke-width: 1px;
-    fill: none;
-  }
-  .drawing .cloth { fill: var(--_wash); }
-  .drawing .piece { fill: var(--_wash-strong); }
-  .drawing .other { fill: var(--_wash-other); }
-  .drawing .spare { fill: none; stroke-dasharray: 1 3; }
-  .drawing .quilt { fill: none; stroke-dasharray: 7 4; }
-  .drawing .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
-  .drawing .fold, .drawing .grain { stroke-dasharray: 10 3 2 3; }
-  .drawing .dimension { stroke: var(--_soft); }
-  .drawing text {
-    font-family: inherit;
-    font-size: 11px;
-    text-anchor: middle;
-    dominant-baseline: central;
-    fill: var(--_ink);
-  }
-  .drawing .measure { fill: var(--_accent-text); }
+  rect, path { vector-effect: non-scaling-stroke; stroke: currentColor; fill: none; }
+  text { font-size: 11px; text-anchor: middle; dominant-baseline: central; fill: currentColor; }
+  .cloth { fill: var(--_wash); }
+  .piece { fill: var(--_wash-strong); }
+  .other { fill: var(--_faint); }
+  .spare { stroke-dasharray: 1 3; }
+  .quilt { stroke-dasharray: 7 4; }
+  .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
+  .fold, .grain { stroke-dasharray: 10 3 2 3; }
+  .dimension { stroke: var(--_soft); }
+  .measure { fill: var(--_accent-text); }
 `;

@@ -1,6 +1,7 @@
 import type { Style } from '../measure/format.js';
 import type { TopResult } from '../reckon/top.js';
-import { inchesIn, inchesOf, lengthOf, type Box, type Picture, type Shape } from './picture.js';
+import { inchesIn, type Box, type Picture, type Shape } from './picture.js';
+import { corner, sidesOf } from './sides.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
@@ -14,8 +15,7 @@ const square = (x: number, y: number, half: number): Shape['points'] => [
 
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 export const drawTop = (result: TopResult, style: Style): Picture => {
-  const width = inchesOf(result.finished.width);
-  const height = inchesOf(result.finished.length);
+  const { width, height } = sidesOf(result.finished);
   const value = (id: string): string => result.working.find((row) => row.id === id)!.value;
   const block = inchesIn(result, 'block');
   const sashing = inchesIn(result, 'sashing');
@@ -39,11 +39,23 @@ export const drawTop = (result: TopResult, style: Style): Picture => {
     const edge = value('frame') === 'yes' ? sashing : 0;
     for (let row = 0; row < down; row += 1)
       for (let column = 0; column < across; column += 1)
-        boxes.push({ x: edge + column * pitch, y: edge + row * pitch, width: block, height: block, is: 'piece' });
+        boxes.push({
+          x: edge + column * pitch,
+          y: edge + row * pitch,
+          width: block,
+          height: block,
+          is: 'piece',
+        });
     if (sashing && value('cornerstones') === 'yes')
       for (let row = edge ? 0 : 1; row < down + (edge ? 1 : 0); row += 1)
         for (let column = edge ? 0 : 1; column < across + (edge ? 1 : 0); column += 1)
-          boxes.push({ x: edge + column * pitch - sashing, y: edge + row * pitch - sashing, width: sashing, height: sashing, is: 'cloth' });
+          boxes.push({
+            x: edge + column * pitch - sashing,
+            y: edge + row * pitch - sashing,
+            width: sashing,
+            height: sashing,
+            is: 'cloth',
+          });
   }
   return {
     title: `The top: ${result.summary}`,
@@ -51,9 +63,6 @@ export const drawTop = (result: TopResult, style: Style): Picture => {
     height,
     boxes,
     shapes,
-    dimensions: [
-      { side: 'top', from: 0, to: width, text: lengthOf(result.finished.width, style) },
-      { side: 'left', from: 0, to: height, text: lengthOf(result.finished.length, style) },
-    ],
+    dimensions: corner(result.finished, style),
   };
 };

@@ -25,8 +25,11 @@ export const upTo = (value: Exact, step: Exact): Exact => value.div(step).ceil()
 export const downTo = (value: Exact, step: Exact): Exact => value.div(step).floor().mul(step);
 export const nearestTo = (value: Exact, step: Exact): Exact => value.div(step).round().mul(step);
 
-/** Nobody can cut a difference smaller than this (1/64 in), and the published tables agree. */
-const CUTTABLE = exact(1, 64);
+/**
+ * Nobody can cut a difference smaller than this. A published chart keeps a mark for 0.0024 in (16 in block) and goes on to
+ * the next for 0.0098 in (13 in block): "Setting triangles", lukas.is-a-geek.org/tani/chart.htm.
+ */
+const CUTTABLE = exact(1, 128);
 
 /** A size to cut, on a ruler mark: rounded up, unless it is above a mark by less than anybody can cut. */
 export const toMark = (value: Exact, mark: Exact): Exact => {
@@ -58,8 +61,8 @@ export const rootDown = (value: Exact, step: Exact): Exact => {
  */
 export const rootUp = (value: Exact): Exact => {
   const scaled = value.mul(1_000_000).ceil();
+  // Floating point is off by far less than 1 here, so the floor is not yet too much.
   let root = BigInt(Math.floor(Math.sqrt(Number(scaled.n))));
   while (root * root < scaled.n) root += 1n;
-  while (root > 0n && (root - 1n) * (root - 1n) >= scaled.n) root -= 1n;
   return exact(root, 1000n);
 };

@@ -152,8 +152,8 @@ export const parseLength = (text: string, { units = 'in', comma = false }: Readi
 
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export const sameUnit = (first: string, second: string): string => {
-  const unit = /^[^\p{L}"'’′”″]+([\p{L}.]+|["'’′”″]+)$/u.exec(second)?.[1];
-  return unit && !/[\p{L}"'’′”″]/u.test(first) ? `${first} ${unit}` : first;
+  const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
+  return unit ? `${first} ${unit}` : first;
 };
 
 /**

@@ -1,5 +1,5 @@
 import { downTo, exact, least, upTo, type Exact } from './exact.js';
-import { decimal, mixed } from './format.js';
+import { decimal, mixed, type Style } from './format.js';
 import { parseLength, quoted, type Reading } from './parse.js';
 import { toUnit } from './units.js';
 
@@ -53,6 +53,18 @@ export const toStep = (inches: Exact, { sizes }: Step): Exact =>
 /** The next amount the shop cuts above this one. */
 export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
   sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
+
+/** What a price is of: yards, or metres where the shop's step is metric. */
+export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');
+
+/** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
+export const soldLength = (inches: Exact, { units, comma }: Style): string => {
+  const [yards, metres] = [toUnit(inches, 'yd'), toUnit(inches, 'm')];
+  const inYards = 8n % yards.d === 0n;
+  const inMetres = 100n % metres.d === 0n;
+  if (units === 'cm' ? inMetres || !inYards : inMetres && !inYards) return `${decimal(metres, 4, comma)} m`;
+  return `${inYards ? mixed(yards) : decimal(yards, 4, comma)} yd`;
+};
 
 /** An amount on a step, in the shop's unit. */
 export const purchase = (inches: Exact, { unit }: Step, comma = false): Purchase => {

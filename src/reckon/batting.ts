@@ -1,74 +1,49 @@
 import { rollPlans, type RollPlan } from '../cutting/rolls.js';
-import { exact, ONE, ZERO, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
-import { purchase, toStep, type Purchase } from '../measure/shop.js';
+import { exact, ONE } from '../measure/exact.js';
+import type { Purchase } from '../measure/shop.js';
 import { PACKAGES, ROLLS } from '../trade/batting.js';
 import { MATTRESSES } from '../trade/beds.js';
-import { BED_DROP, OVERAGE } from '../trade/conventions.js';
+import { BED_DROP } from '../trade/conventions.js';
 import { buyFromRoll, buyPackage } from './batting-buy.js';
 import { quiltOrBed } from './bed.js';
 import { Book, type Answer, type Input, type Refused } from './book.js';
-import { rankPackages, readPackages, writePackages } from './packages.js';
-import { quiltFields, shopFields } from './shared.js';
-import type { Fields } from './fields.js';
+import { choiceField, lengthField, lengthsField, optional, type Field } from './fields.js';
+import { rankPackages, readPackages, writePackages, type Package } from './packages.js';
+import { overageField, quiltFields, shopFields, withOverage, type Size } from './shared.js';
 
-const beds = Object.entries(MATTRESSES).map(([key, { name }]) => [key, name] as const);
+const beds = Object.entries(MATTRESSES).map(([key, { name }]): [string, string] => [key, name]);
+
+/** A shop's own list. */
+const packagesField: Field<Package[]> = {
+  kind: 'own',
+  label: 'Packages',
+  hint: 'the usual sizes where nothing is written',
+  more: true,
+  read: readPackages,
+  write: (_packages, _style, raw) => writePackages(raw),
+};
 
 export const battingFields = {
-  bed: {
-    kind: 'choice',
-    label: 'Quilt for a bed',
-    initial: 'none',
-    options: { none: 'no bed', ...Object.fromEntries(beds) },
-  },
-  width: { ...quiltFields.width, optional: true },
-  length: { ...quiltFields.length, optional: true },
-  drop: {
-    kind: 'length',
-    label: 'Drop over the edge',
+  bed: choiceField('Quilt for a bed', { none: 'no bed', ...Object.fromEntries(beds) }),
+  width: optional(quiltFields.width),
+  length: optional(quiltFields.length),
+  drop: lengthField('Drop over the edge', {
     initial: BED_DROP,
     zero: true,
     most: '60 in',
     hint: 'at both sides and the foot',
-  },
-  tuck: { kind: 'length', label: 'Tuck under the pillows', initial: '0', zero: true, most: '60 in' },
-  overage: {
-    kind: 'length',
-    label: 'Overage, each side',
-    initial: OVERAGE,
-    zero: true,
-    most: '36 in',
-    hint: 'what longarm quilters ask for',
-  },
-  roll: {
-    kind: 'lengths',
-    label: 'From a roll this wide',
-    optional: true,
-    most: '400 in',
-    hint: 'in place of a package',
-  },
-  packages: {
-    kind: 'own',
-    label: 'Packages',
-    optional: true,
-    read: readPackages,
-    write: writePackages,
-    hint: 'the usual sizes where nothing is written',
-    more: true,
-  },
+  }),
+  tuck: lengthField('Tuck under the pillows', { initial: '0', zero: true, most: '60 in' }),
+  overage: overageField,
+  roll: optional(lengthsField('From a roll this wide', { most: '400 in', hint: 'in place of a package' })),
+  packages: optional(packagesField),
   ...shopFields,
   shrinkage: { ...shopFields.shrinkage, hint: 'cotton batting 3 to 5 %' },
   price: { ...shopFields.price, label: 'Price of a yard or metre from the roll' },
-} as const satisfies Fields;
+};
 
 /** Input of {@link reckonBatting}: `width` and `length`, or `bed`, `drop` and `tuck`; `overage`, `packages`, `roll`, … */
 export type BattingInput = Input<typeof battingFields>;
-
-/** A rectangle's two sides. */
-export interface Size<Length = string> {
-  width: Length;
-  length: Length;
-}
 
 /** A package that is sold, and whether it will do. Lengths are exact inches. */
 export interface BattingPackageResult extends Size {
@@ -116,73 +91,48 @@ export const reckonBatting = (input: BattingInput = {}): BattingResult | Refused
   const book = new Book(battingFields, input);
   if (book.values.bed === 'none') book.require('width', 'length');
   return book.finish<BattingResult>(() => {
-    const { n, l } = book;
-    const { overage, roll, shrinkage, increment, bed } = book.values;
-    const { quilt, ids } = quiltOrBed(book);
-    book.given('overage');
-    const need: Size<Exact> = {
-      width: quilt.width.add(overage.mul(2)),
-      length: quilt.length.add(overage.mul(2)),
-    };
-    book.row(
-      'needWidth',
-      'Batting width',
-      need.width,
-      `${n(quilt.width)} + 2 × ${n(overage)} = ${l(need.width)}`,
-      [ids.width, 'overage'],
-    );
-    book.row(
-      'needLength',
-      'Batting length',
-      need.length,
-      `${n(quilt.length)} + 2 × ${n(overage)} = ${l(need.length)}`,
-      [ids.length, 'overage'],
-    );
+    const { roll, shrinkage, bed } = book.values;
+    const { quilt, rows } = quiltOrBed(book);
+    const need = withOverage(book, 'Batting', quilt, rows);
     book.given('roll', 'packages', 'shrinkage', 'increment', 'price', 'currency');
     const kept = ONE.sub(shrinkage);
-    const washed: Size<Exact> = { width: quilt.width.mul(kept), length: quilt.length.mul(kept) };
-    if (shrinkage.gt(ZERO))
+    const washed = { width: quilt.width.mul(kept), length: quilt.length.mul(kept) };
+    if (shrinkage.gt(0))
       book.row(
         'washed',
         'Quilt once washed, about',
         book.size(washed.width, washed.length),
-        `${n(quilt.width)} and ${n(quilt.length)}, each × (1 − ${book.percent(shrinkage)})`,
-        [ids.width, ids.length, 'shrinkage'],
+        `{${rows.width}} and {${rows.length}}, each × (1 − {shrinkage})`,
       );
 
-    const list = book.values.packages ?? readPackages(PACKAGES, { units: 'in' });
-    const packages = rankPackages(list, need);
+    const packages = rankPackages(book.values.packages ?? readPackages(PACKAGES, { units: 'in' }), need);
     const wanted = roll?.length ? roll : undefined;
     const plans = rollPlans(wanted ?? ROLLS.map((width) => exact(width)), need);
     const best = packages.find(({ fits }) => fits);
-    const bought = best && !wanted ? buyPackage(book, best, need) : buyFromRoll(book, plans[0]!, need);
     if (bed === 'crib' || best?.name === 'crib')
       book.notes.push(
         'A quilt does not belong in a baby’s sleep space: that is a bare crib with a fitted sheet. Follow your local guidance.',
       );
-    const written = ({ width, length }: Size<Exact>): Size => ({
-      width: mixed(width),
-      length: mixed(length),
-    });
     return {
-      ...bought,
-      need: written(need),
-      quilt: written(quilt),
-      washed: written(washed),
-      packages: packages.map(({ name, fits, price, ...size }) => ({
+      ...(best && !wanted ? buyPackage(book, best, need) : buyFromRoll(book, plans[0]!, need)),
+      need,
+      quilt,
+      washed,
+      packages: packages.map(({ name, width, length, fits, price }) => ({
         name,
-        ...written(size),
+        width,
+        length,
         fits,
-        ...(price && { price: price.valueOf().toFixed(2) }),
+        price: price?.valueOf().toFixed(2),
       })),
-      rolls: plans.map((plan) => ({
-        width: mixed(plan.roll),
-        lengths: plan.lengths,
-        length: mixed(plan.each),
-        direction: plan.direction,
-        seams: plan.lengths - 1,
-        fabric: mixed(plan.fabric),
-        buy: purchase(toStep(plan.fabric, increment), increment, book.style.comma),
+      rolls: plans.map(({ roll, lengths, each, direction, fabric }) => ({
+        width: roll,
+        lengths,
+        length: each,
+        direction,
+        seams: lengths - 1,
+        fabric,
+        buy: book.toBuy(fabric),
       })),
     };
   });

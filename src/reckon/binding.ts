@@ -1,82 +1,48 @@
-import { most, toMark, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
+import { most, toMark } from '../measure/exact.js';
 import { BINDING_ALLOWANCE, BINDING_STRIP, QUILT_THICKNESS, SEAM } from '../trade/conventions.js';
 import { biasCut, fatQuarters, straightCut, type BindingJob } from './binding-cuts.js';
 import { Book, type Answer, type Input, type Refused } from './book.js';
-import { clothFields, markField, quiltFields, shopFields } from './shared.js';
-import { lengthOf, type Fields } from './fields.js';
+import { choiceField, lengthField, lengthOf, optional } from './fields.js';
+import { clothFields, joinField, markField, quiltFields, shopFields } from './shared.js';
 
 export const bindingFields = {
-  width: { ...quiltFields.width, optional: true },
-  length: { ...quiltFields.length, optional: true },
-  perimeter: {
-    kind: 'length',
-    label: 'Way round, measured',
-    optional: true,
-    most: '4000 in',
-    hint: 'for curved edges, in place of width and length',
-    more: true,
-  },
-  allowance: {
-    kind: 'length',
-    label: 'Corners and closing',
+  width: optional(quiltFields.width),
+  length: optional(quiltFields.length),
+  perimeter: optional(
+    lengthField('Way round, measured', {
+      most: '4000 in',
+      hint: 'for curved edges, in place of width and length',
+      more: true,
+    }),
+  ),
+  allowance: lengthField('Corners and closing', {
     initial: BINDING_ALLOWANCE,
     zero: true,
     most: '100 in',
     hint: 'mitres and the closing tails',
-  },
-  stripWidth: {
-    kind: 'length',
-    label: 'Strip width',
-    optional: true,
-    hint: 'as cut, in place of a finished width',
-  },
-  finished: {
-    kind: 'length',
-    label: 'Finished width',
-    optional: true,
-    most: '6 in',
-    hint: 'as it shows on the front',
-  },
-  fold: {
-    kind: 'choice',
-    label: 'Fold',
-    initial: 'double',
-    options: { double: 'double-fold', single: 'single-fold' },
-  },
-  thickness: {
-    kind: 'length',
-    label: 'Thickness of the quilt',
+  }),
+  stripWidth: optional(lengthField('Strip width', { hint: 'as cut, in place of a finished width' })),
+  finished: optional(lengthField('Finished width', { most: '6 in', hint: 'as it shows on the front' })),
+  fold: choiceField('Fold', { double: 'double-fold', single: 'single-fold' }),
+  thickness: lengthField('Thickness of the quilt', {
     initial: QUILT_THICKNESS,
     zero: true,
     most: '2 in',
     hint: 'goes into a finished width',
     more: true,
-  },
+  }),
   ...clothFields,
-  cut: {
-    kind: 'choice',
-    label: 'Cut',
-    initial: 'straight',
-    options: { straight: 'straight, across the cloth', bias: 'bias' },
-  },
-  join: {
-    kind: 'choice',
-    label: 'Strips joined',
-    initial: 'diagonal',
-    options: { diagonal: 'at 45°', straight: 'straight' },
-  },
-  seam: {
-    kind: 'length',
-    label: 'Seam',
+  cut: choiceField('Cut', { straight: 'straight, across the cloth', bias: 'bias' }),
+  join: joinField,
+  seam: lengthField('Seam', {
     initial: SEAM,
     most: '4 in',
     hint: 'of a straight join, and of the bias tube',
     more: true,
-  },
+  }),
   ...markField,
   ...shopFields,
-} as const satisfies Fields;
+};
 
 /** Input of {@link reckonBinding}: `width`, `length`, `perimeter`, `allowance`, `stripWidth`, `finished`, `fold`, … */
 export type BindingInput = Input<typeof bindingFields>;
@@ -104,28 +70,24 @@ export interface BindingResult extends Answer {
 }
 
 /**
- * What to cut a strip to, from the width it is to show. Double-fold: two layers, each the seam allowance, the front, the
- * quilt's edge and the back. Single-fold: one, with an edge turned under.
+ * What to cut a strip to, and the row that says so. From the width it is to show, double-fold: two layers, each the seam
+ * allowance, the front, the quilt's edge and the back. Single-fold: one, with an edge turned under.
  */
-const stripFor = (book: Book<typeof bindingFields>): Exact => {
-  const { finished, fold, thickness, mark } = book.values;
+const stripOf = (book: BindingJob['book']): Pick<BindingJob, 'strip' | 'stripRow' | 'stripInput'> => {
+  const { stripWidth, finished, fold, thickness, mark } = book.values;
+  if (stripWidth) return { strip: stripWidth, stripRow: 'stripWidth', stripInput: 'stripWidth' };
+  const label = 'Cut the strips';
   if (!finished) {
-    const usual = lengthOf(BINDING_STRIP, book.style);
-    book.row('strip', 'Cut the strips', usual, 'the usual width', []);
-    return usual;
+    const strip = lengthOf(BINDING_STRIP, book.style);
+    book.row('strip', label, strip, 'the usual width');
+    return { strip, stripRow: 'strip', stripInput: 'fabricWidth' };
   }
   const [widths, edges] = fold === 'double' ? [6, 2] : [4, 1];
   const whole = finished.mul(widths).add(thickness.mul(edges));
   const strip = most(toMark(whole, mark), mark);
-  const marked = strip.equals(whole) ? '' : `, on a mark ${book.l(strip)}`;
-  book.row(
-    'strip',
-    'Cut the strips',
-    strip,
-    `${widths} × ${book.n(finished)} + ${edges} × ${book.n(thickness)} = ${book.l(whole)}${marked}`,
-    ['finished', 'fold', 'thickness', 'mark'],
-  );
-  return strip;
+  const how = `${widths} × {finished} + ${edges} × {thickness} = ${book.l(whole)}${book.onMark(whole)}`;
+  book.row('strip', label, strip, how, ['fold', 'mark']);
+  return { strip, stripRow: 'strip', stripInput: 'finished' };
 };
 
 /**
@@ -136,53 +98,32 @@ export const reckonBinding = (input: BindingInput = {}): BindingResult | Refused
   const book = new Book(bindingFields, input);
   if (!book.values.perimeter) book.require('width', 'length');
   return book.finish<BindingResult>(() => {
-    const { n, l } = book;
     const { width, length, perimeter, allowance, stripWidth, finished, cut, join, seam } = book.values;
     const bias = cut === 'bias';
 
     book.given('width', 'length', 'perimeter');
-    const sides = (): Exact => width!.add(length!).mul(2);
     const around = perimeter
       ? book.measurable('around', 'Way round', perimeter, 'as measured', ['perimeter'])
-      : book.measurable(
-          'around',
-          'Way round',
-          sides(),
-          `2 × (${n(width!)} + ${n(length!)}) = ${l(sides())}`,
-          ['width', 'length'],
-        );
+      : book.measurable('around', 'Way round', width!.add(length!).mul(2), '2 × ({width} + {length}) =');
     book.given('allowance');
     const need = around.add(allowance);
-    book.row('need', 'Binding needed', need, `${n(around)} + ${n(allowance)} = ${l(need)}`, [
-      'around',
-      'allowance',
-    ]);
+    book.row('need', 'Binding needed', need, '{around} + {allowance} =');
     if (perimeter && !bias)
       book.notes.push('A curved edge needs bias binding: strips cut straight do not bend round it.');
 
     book.given('stripWidth', 'finished', 'fold', 'thickness', 'mark');
-    const strip = stripWidth ?? stripFor(book);
-    const stripInput = stripWidth ? 'stripWidth' : finished ? 'finished' : 'fabricWidth';
+    const strip = stripOf(book);
     if (stripWidth && finished) book.notes.push('The strip width is used, not the finished width.');
-    const { cloth, widthId, kept } = book.cloth();
-    if (strip.gt(cloth))
-      book.refuse(
-        stripInput,
-        `A strip ${l(strip)} wide is wider than the cloth, ${l(cloth)}. Write a narrower strip, like 2 1/2 in, or wider cloth.`,
-      );
-
-    book.given('cut', 'join', 'seam', 'shrinkage', 'increment', 'price', 'currency');
+    const cloth = book.cloth();
+    book.given();
     const diagonal = bias || join === 'diagonal';
-    const stripId = stripWidth ? 'stripWidth' : 'strip';
-    const loss = diagonal ? strip : seam.mul(2);
-    const job: BindingJob = { book, need, strip, stripId, stripInput, cloth, widthId, kept, diagonal, loss };
-    const cutting = bias ? biasCut(job) : straightCut(job);
-    const quarters = fatQuarters(job);
+    const loss = diagonal ? strip.strip : seam.mul(2);
+    const job: BindingJob = { book, need, ...strip, ...cloth, diagonal, loss };
     return {
-      ...cutting,
-      length: mixed(need),
-      stripWidth: mixed(strip),
-      ...(quarters && { fatQuarters: quarters }),
+      ...(bias ? biasCut(job) : straightCut(job)),
+      length: need,
+      stripWidth: job.strip,
+      fatQuarters: fatQuarters(job),
     };
   });
 };

@@ -1,8 +1,20 @@
-import { mixed, number, length, asTyped, type Style } from '../measure/format.js';
-import { exact, nearestTo, ONE, ZERO, type Exact } from '../measure/exact.js';
+import Fraction from 'fraction.js';
+import { exact, nearestTo, ONE, toMark, type Exact } from '../measure/exact.js';
+import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
+import { purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, writesComma } from '../measure/units.js';
-import { purchase, stepAbove, toStep, type Purchase, type Step } from '../measure/shop.js';
-import { initialOf, isBlank, missing, readField, Refusal, textOf, type Fields, type Values } from './fields.js';
+import {
+  initialOf,
+  isBlank,
+  lengthField,
+  missing,
+  readField,
+  Refusal,
+  refuse,
+  textOf,
+  type Fields,
+  type Values,
+} from './fields.js';
 
 /**
  * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
@@ -84,11 +96,24 @@ export interface Cut {
   text: string;
 }
 
+/** A result whose lengths are not yet written out. */
+export type Unwritten<T> = T extends string
+  ? string extends T
+    ? T | Exact
+    : T
+  : { [K in keyof T]: Unwritten<T[K]> };
+
 /** Whatever a calculator's own part returns; the book adds the rest. */
-export type Own<R extends Answer> = Omit<R, 'working' | 'notes' | 'cost' | 'errors'>;
+export type Own<R extends Answer> = Unwritten<Omit<R, 'working' | 'notes' | 'cost' | 'errors'>>;
 
 /** Less than this to spare calls for a warning. Common practice, no source. */
 export const SMALL_SPARE = exact(1);
+
+/** Plain data: every exact number as a mixed number, and nothing undefined. */
+const plain = <T>(value: Unwritten<T>): T =>
+  JSON.parse(
+    JSON.stringify(value, (_, part: unknown) => (part instanceof Fraction ? mixed(part) : part)),
+  ) as T;
 
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
@@ -96,6 +121,7 @@ export const SMALL_SPARE = exact(1);
  */
 export class Book<F extends Fields> {
   readonly style: Style;
+  readonly lang: string;
   readonly values: Values<F>;
   readonly errors: Problem[] = [];
   readonly rows: Row[] = [];
@@ -106,20 +132,33 @@ export class Book<F extends Fields> {
     readonly fields: F,
     readonly input: Input<F>,
   ) {
-    const lang = typeof input.lang === 'string' ? input.lang : 'en';
-    this.style = { units: input.units === 'cm' ? 'cm' : 'in', comma: writesComma(lang) };
-    if (!isBlank(input.units) && input.units !== 'cm' && input.units !== 'in')
-      this.errors.push({ input: 'units', message: 'The units can be in or cm. Write units="in" or units="cm".' });
+    const { units } = input;
+    this.lang = textOf(input.lang) || 'en';
+    this.style = { units: units === 'cm' ? 'cm' : 'in', comma: writesComma(this.lang) };
+    if (!isBlank(units) && units !== this.style.units)
+      this.errors.push({
+        input: 'units',
+        message: 'The units can be in or cm. Write units="in" or units="cm".',
+      });
     const values: Record<string, unknown> = {};
-    for (const [key, field] of Object.entries(fields)) {
-      try {
-        values[key] = readField(field, input[key], this.style);
-      } catch (refusal) {
-        if (!(refusal instanceof Refusal)) throw refusal;
-        this.errors.push({ input: key, message: refusal.message });
-      }
-    }
+    for (const key in fields)
+      this.#collect(() => (values[key] = readField(fields[key]!, input[key], this.style)), key);
     this.values = values as Values<F>;
+  }
+
+  /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
+  #collect(work: () => void, input = ''): void {
+    try {
+      work();
+    } catch (refusal) {
+      if (!(refusal instanceof Refusal)) throw refusal;
+      this.errors.push({ input: refusal.input || input, message: refusal.message });
+    }
+  }
+
+  /** The inputs that most calculators have. */
+  get #shop(): { fabricWidth: Exact; shrinkage: Exact; increment: Step; price?: Exact; currency?: string } {
+    return this.values as never;
   }
 
   /** A length as a bare number in the reader's units. */
@@ -131,7 +170,7 @@ export class Book<F extends Fields> {
 
   /** Says that the inputs cannot go together. */
   refuse(input: keyof F & string, message: string): never {
-    throw new Refusal(message, input);
+    return refuse(message, input);
   }
 
   /** Says of what is refused in here which input is to blame. */
@@ -146,122 +185,152 @@ export class Book<F extends Fields> {
   /** Says which of these are missing: inputs that are optional only beside another. */
   require(...keys: (keyof F & string)[]): void {
     for (const key of keys)
-      if (isBlank(this.input[key])) this.errors.push({ input: key, message: missing(this.fields[key]!, this.style) });
+      if (isBlank(this.input[key]))
+        this.errors.push({ input: key, message: missing(this.fields[key]!, this.style) });
   }
 
-  /** Adds the rows of these inputs. */
+  /** Adds the rows of these inputs, or of all that have none yet. */
   given(...keys: (keyof F & string)[]): void {
-    for (const key of keys) if (!this.rows.some(({ id }) => id === key)) this.rows.push(this.#givenRow(key));
+    for (const key of keys.length ? keys : Object.keys(this.fields))
+      if (!this.#find(key)) this.rows.push(this.#givenRow(key));
   }
 
-  #givenRow(key: keyof F & string): Row {
+  #find = (id: string): Row | undefined => this.rows.find((row) => row.id === id);
+
+  #givenRow(key: string): Row {
+    const { style } = this;
     const field = this.fields[key]!;
-    const value: unknown = this.values[key];
-    const raw: unknown = this.input[key] ?? initialOf(field, this.style);
-    const row: Row = { id: key, label: field.label, value: '', how: field.hint ?? '', from: [], role: 'given' };
-    if (field.more) row.more = true;
-    if (field.kind === 'flag') row.value = value ? 'yes' : 'no';
-    else if (isBlank(raw)) row.value = '';
-    else if ((field.kind === 'length' || field.kind === 'mark') && value !== undefined) {
-      row.value = asTyped(value as Exact, this.style);
+    const value = this.values[key] as unknown;
+    const row: Row = {
+      id: key,
+      label: field.label,
+      value: '',
+      how: field.hint ?? '',
+      from: [],
+      role: 'given',
+      more: field.more,
+    };
+    const raw: unknown = this.input[key] ?? initialOf(field, style);
+    row.value = value !== undefined && field.write ? field.write(value, style, raw) : textOf(raw);
+    if (field.kind === 'length' && value) {
       row.inches = mixed(value as Exact);
-      if (!row.value.endsWith(this.style.units)) row.how = this.l(value as Exact);
-    } else if (field.kind === 'percent' && value !== undefined) row.value = this.percent(value as Exact);
-    else if (field.kind === 'lengths' && value !== undefined)
-      row.value = (value as Exact[]).map((part) => asTyped(part, this.style)).join(this.style.comma ? '; ' : ', ');
-    else if (field.kind === 'size' && value !== undefined)
-      row.value = (value as Exact[]).map((part) => asTyped(part, this.style)).join(' x ');
-    else if (field.kind === 'choice' || field.kind === 'choices') row.value = textOf(value ?? raw);
-    else row.value = field.kind === 'own' ? field.write(raw) : textOf(raw);
+      if (!row.value.endsWith(style.units)) row.how = this.l(value as Exact);
+    }
     return row;
   }
 
   /**
-   * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit, and
-   * an `=` at the end for the row's own value; the rows so named are what it was reckoned from, with any in `from`.
+   * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
+   * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
+   * so named are what it was reckoned from, with any in `from`.
    */
-  row(id: string, label: string, value: Exact | string, how: string, from: string[] = []): void {
-    const isLength = typeof value !== 'string';
-    const row: Row = { id, label, value: isLength ? this.l(value) : value, how: '', from: [...from], role: 'reckoned' };
-    if (isLength) row.inches = mixed(value);
+  row(id: string, label: string, value: Exact | string | number, how: string, from: string[] = []): Row {
+    const row: Row = { id, label, value: `${value as string}`, how: '', from: [...from], role: 'reckoned' };
+    if (value instanceof Fraction) {
+      row.value = this.l(value);
+      row.inches = mixed(value);
+    }
     row.how = how
-      .replace(/\{(\w+)( unit)?\}/g, (_, named: string, unit?: string) => {
-        const other = this.rows.find((one) => one.id === named)!;
-        row.from.push(named);
-        return !unit && other.inches ? this.n(exact(other.inches)) : other.value;
+      .replace(/\{(\w+) ?(\w*)\}/g, (_, named: string, which: string) => {
+        const { value, inches } = this.#find(named)!;
+        if (!row.from.includes(named)) row.from.push(named);
+        if (which && which !== 'unit') return this.n((this.values[named] as Exact[])[+which]!);
+        return inches && !which ? this.n(exact(inches)) : value;
       })
-      .replace(/=$/, `= ${row.value}`);
+      .replace(/=(?=,|$)/, `= ${row.value}`);
     this.rows.push(row);
+    return row;
   }
 
   /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
   measurable(id: string, label: string, reckoned: Exact, how: string, from?: string[]): Exact {
-    this.row(id, label, reckoned, how, from);
-    const row = this.rows.at(-1)!;
+    const row = this.row(id, label, reckoned, how, from);
     row.role = 'measurable';
     const raw = this.input.measured?.[id];
     if (isBlank(raw)) return reckoned;
-    const value = this.blame(id, () => readField({ kind: 'length', label }, raw, this.style) as Exact);
-    Object.assign(row, { role: 'measured', value: asTyped(value, this.style), inches: mixed(value), reckoned: this.l(reckoned) });
+    const value = this.blame(id, () => readField(lengthField(label), raw, this.style));
+    Object.assign(row, {
+      role: 'measured',
+      value: asTyped(value, this.style),
+      inches: mixed(value),
+      reckoned: row.value,
+    });
     return value;
   }
 
   /**
-   * Adds the cloth's usable width, and its width once washed where it shrinks; gives back the width that holds, the id of
-   * its row, and what a wash leaves of any length.
+   * Adds the cloth's usable width, and its width once washed where it shrinks. Gives back the width that holds, how a row
+   * names it, what a wash leaves of any length, and how a row takes that into account.
    */
-  cloth(): { cloth: Exact; widthId: string; kept: Exact } {
-    const { fabricWidth, shrinkage } = this.values as unknown as { fabricWidth: Exact; shrinkage: Exact };
-    this.given('fabricWidth');
+  cloth(): { cloth: Exact; clothRow: string; kept: Exact; washed: string } {
+    const { fabricWidth, shrinkage } = this.#shop;
     const kept = ONE.sub(shrinkage);
-    if (shrinkage.equals(ZERO)) return { cloth: fabricWidth, widthId: 'fabricWidth', kept };
-    const washed = fabricWidth.mul(kept);
+    this.given('fabricWidth');
+    if (kept.equals(1)) return { cloth: fabricWidth, clothRow: '{fabricWidth}', kept, washed: '' };
     this.given('shrinkage');
-    const cloth = this.measurable('washedWidth', 'Width once washed', washed, '{fabricWidth} × (1 − {shrinkage}) =');
-    return { cloth, widthId: 'washedWidth', kept };
+    const how = '{fabricWidth} × (1 − {shrinkage}) =';
+    const cloth = this.measurable('washedWidth', 'Width once washed', fabricWidth.mul(kept), how);
+    return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
   }
 
-  percent = (share: Exact): string => `${mixed(share.mul(100))} %`;
+  /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
+  joined(count: number, each: string, losses: string, reach: Exact): string {
+    return count > 1 ? `${count} × ${each} − ${losses} = ${this.n(reach)}` : each;
+  }
+
+  /** What a size is cut to, where it lies between the ruler's marks. */
+  onMark(size: Exact): string {
+    const cut = toMark(size, (this.values as unknown as { mark: Exact }).mark);
+    return cut.equals(size) ? '' : `, cut ${this.l(cut)}`;
+  }
 
   /** A line of the cut list. */
   cut(count: number, piece: string, width: Exact, long: Exact): Cut {
     return { count, piece, width: mixed(width), length: mixed(long), text: this.size(width, long) };
   }
 
-  /** An amount of cloth as a shop counts it. */
-  inShopUnit(inches: Exact, { unit }: Step): string {
-    const amount = toUnit(inches, unit);
-    return unit === 'm' || amount.d > 64n ? `${this.#places(amount, 4)} ${unit}` : `${mixed(amount)} ${unit}`;
+  /** What to buy of so much cloth: rounded up to the shop's step. */
+  toBuy(fabric: Exact): Purchase {
+    const { increment } = this.#shop;
+    return purchase(toStep(fabric, increment), increment, this.style.comma);
   }
-  #places(amount: Exact, places: number): string {
-    const step = exact(1, 10 ** places);
-    const text = String(nearestTo(amount, step).valueOf());
-    return (nearestTo(amount, step).equals(amount) ? '' : '≈') + (this.style.comma ? text.replace('.', ',') : text);
+
+  /** The same, with a warning of a small spare: of `Fabric A: `, where there are several. */
+  upToStep(fabric: Exact, of = ''): { bought: Exact; buy: Purchase } {
+    const buy = this.toBuy(fabric);
+    const bought = exact(buy.inches);
+    const spare = bought.sub(fabric);
+    const next = this.toBuy(stepAbove(bought, this.#shop.increment));
+    if (fabric.gt(0) && spare.lt(SMALL_SPARE))
+      this.notes.push(
+        `${of}Only ${this.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${next.text}.`,
+      );
+    return { bought, buy };
   }
 
   /**
    * Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. The
    * calculator's fields hold `increment`, `price` and `currency`.
    */
-  buy(fabric: Exact, how: string, from?: string[], label = 'Cloth needed'): Pick<Answer, 'buy' | 'fabric' | 'spare'> {
-    const { increment } = this.values as unknown as { increment: Step };
+  buy(
+    fabric: Exact,
+    how: string,
+    from?: string[],
+    label = 'Cloth needed',
+  ): { buy: Purchase; fabric: Exact; spare: Exact } {
     this.given('increment');
-    const bought = toStep(fabric, increment);
-    const buy = purchase(bought, increment, this.style.comma);
+    const { bought, buy } = this.upToStep(fabric);
     const spare = bought.sub(fabric);
+    const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
     this.row('fabric', label, fabric, how, from);
-    this.row('buy', 'Buy', buy.text, `{fabric unit} = ${this.inShopUnit(fabric, increment)}, up to a step of {increment}`);
+    this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
     this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
-    if (spare.lt(SMALL_SPARE))
-      this.notes.push(
-        `Only ${this.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${purchase(stepAbove(bought, increment), increment, this.style.comma).text}.`,
-      );
-    this.price(toUnit(bought, increment.unit), buy.text);
-    return { buy, fabric: mixed(fabric), spare: mixed(spare) };
+    this.price(toPriced(bought, this.#shop.increment), buy.text);
+    return { buy, fabric, spare };
   }
 
   /** Adds the cost of so much, where a price was given. */
-  price(amount: Exact, text: string, price = this.values['price'] as Exact | undefined, from = ['buy', 'price']): void {
+  price(amount: Exact, text: string, price = this.#shop.price, from = ['buy', 'price']): void {
     if (!price) return;
     const cost = nearestTo(amount.mul(price), exact(1, 100));
     this.cost = { amount: cost.valueOf().toFixed(2), text: this.money(cost) };
@@ -269,10 +338,11 @@ export class Book<F extends Fields> {
   }
 
   money(value: Exact): string {
-    const currency = this.values['currency'] as string | undefined;
-    const lang = typeof this.input.lang === 'string' && this.input.lang ? this.input.lang : 'en';
+    const { currency } = this.#shop;
     try {
-      return new Intl.NumberFormat(lang, currency ? { style: 'currency', currency } : { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value.valueOf());
+      return value
+        .valueOf()
+        .toLocaleString(this.lang, currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 });
     } catch {
       return value.valueOf().toFixed(2);
     }
@@ -280,16 +350,18 @@ export class Book<F extends Fields> {
 
   /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
   finish<R extends Answer>(work: () => Own<R>): R | Refused {
-    if (!this.errors.length) {
-      try {
-        const own = work();
-        return { ...own, ...(this.cost && { cost: this.cost }), notes: this.notes, working: this.rows } as unknown as R;
-      } catch (refusal) {
-        if (!(refusal instanceof Refusal)) throw refusal;
-        this.errors.push({ input: refusal.input, message: refusal.message });
-      }
-    }
-    const keys = Object.keys(this.fields) as (keyof F & string)[];
-    return { errors: this.errors, working: keys.map((key) => this.#givenRow(key)) };
+    let own: object | undefined;
+    if (!this.errors.length) this.#collect(() => (own = work()));
+    if (own)
+      return plain({
+        ...own,
+        cost: this.cost,
+        notes: this.notes,
+        working: this.rows,
+      } as unknown as Unwritten<R>);
+    return {
+      errors: this.errors,
+      working: Object.keys(this.fields).map((key) => plain<Row>(this.#givenRow(key))),
+    };
   }
 }

@@ -2,7 +2,7 @@ import { exact, toMark, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
-import { lengthOf, Refusal } from './fields.js';
+import { lengthOf, Refusal, textOf } from './fields.js';
 
 /** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
 export interface ListedPiece {
@@ -18,15 +18,20 @@ export interface ListedPiece {
   cutUp: string;
 }
 
-const HEADS = {
-  count: /how many|number|count|quantity|qty|^no\.?$|^#$/i,
-  fabric: /fabric|cloth|colou?r|letter/i,
-  length: /length|height|long|down/i,
-  width: /width|across|wide/i,
-  size: /size|dimension|measure|^cut$/i,
-  piece: /piece|patch|unit|part|name|what|for|shape/i,
-};
-type Column = keyof typeof HEADS;
+type Column = 'count' | 'fabric' | 'size' | 'width' | 'length' | 'piece';
+
+/** What a column's head says, the plainest words first. */
+const HEADS: [Column, RegExp][] = [
+  ['count', /how many|number|count|quantity|qty|^no\.?$|^#$/i],
+  ['fabric', /fabric|cloth|colou?r|letter/i],
+  ['size', /^(?!.*(wid|long|length|height)).*(size|dimension)|wid.*(length|height)|(length|height).*wid/i],
+  ['length', /length|height|long|down/i],
+  ['width', /wid|across/i],
+  ['size', /measure|^cut$/i],
+  ['count', /pieces|^cut$/i],
+  ['piece', /piece|patch|unit|shape/i],
+  ['piece', /part|name|what|for/i],
+];
 
 const MOST_LINES = 500;
 const MOST_PIECES = 1_000_000;
@@ -35,24 +40,30 @@ const refuse = (message: string): never => {
   throw new Refusal(message);
 };
 
-/** Lines of cells: a table's rows, or text with a tab, a | or a semicolon between cells. */
+/** What stands between the cells of a line: the first of these that is in it. */
+const MARKS = ['\t', '|', ';'];
+
+/** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
 const linesOf = (list: unknown): string[][] => {
   const lines = Array.isArray(list)
-    ? (list as unknown[]).map((line) => (Array.isArray(line) ? line : [line]).map((cell) => String(cell ?? '')))
-    : String(list as string).split(/\r?\n/).map((line) => line.split(/\t|\||;/));
+    ? list.map((line: unknown) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
+    : textOf(list)
+        .split(/\r?\n/)
+        .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
   return lines.map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim())).filter((line) => line.some(Boolean));
 };
 
 /** The list as text, a line each with | between its cells. */
-export const writeCutList = (list: unknown): string => linesOf(list).map((line) => line.join(' | ')).join('\n');
+export const writeCutList = (list: unknown): string =>
+  linesOf(list).map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
 
-/** Which column holds what, from the words in the head; each column is taken once, the plainest meaning first. */
+/** Which column holds what, from the words in the head; each column is taken once. */
 const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
   const columns: Partial<Record<Column, number>> = {};
   const taken = new Set<number>();
-  for (const [name, words] of Object.entries(HEADS) as [Column, RegExp][]) {
+  for (const [name, words] of HEADS) {
     const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
-    if (at < 0) continue;
+    if (at < 0 || columns[name] !== undefined) continue;
     columns[name] = at;
     taken.add(at);
   }
@@ -65,7 +76,7 @@ const kindOf = (words: string): keyof typeof PATCHES =>
   /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
 
 const sizeOf = (written: string, words: string, style: Style, mark: Exact): Pick<ListedPiece, 'width' | 'length'> => {
-  const plain = written.replace(/\b(half|quarter).?squares?\b|\btriangles?\b|\bsquares?\b|\bfinished\b|\bcut\b|[(),:]/gi, ' ').trim();
+  const plain = written.replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ').trim();
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
   if (width.lte(0) || length.lte(0)) refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
@@ -76,30 +87,35 @@ const sizeOf = (written: string, words: string, style: Style, mark: Exact): Pick
 
 /**
  * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
- * piece, cut size, how many. Sizes are cut sizes unless the line says "finished"; half- and quarter-square triangles are
- * counted as triangles. Throws a {@link Refusal} that names the line.
+ * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
+ * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
+ * triangles"). Throws a {@link Refusal} that names the line.
  */
 export const readCutList = (list: unknown, style: Style, mark: Exact): ListedPiece[] => {
   const lines = linesOf(list);
-  const named = columnsOf(lines[0] ?? []);
-  const hasHead = named.count !== undefined || named.size !== undefined;
+  const [head = []] = lines;
+  const named = columnsOf(head);
+  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
   const columns = hasHead ? named : USUAL;
+  const body = hasHead ? lines.slice(1) : lines;
+  if (!body.length) refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
   if (columns.size === undefined && (columns.width === undefined || columns.length === undefined))
     refuse('The cut list has no column for the cut size. Head one “Cut size”.');
   if (columns.count === undefined) refuse('The cut list has no column for the number of pieces. Head one “How many”.');
-  const body = hasHead ? lines.slice(1) : lines;
-  if (!body.length) refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
-  if (body.length > MOST_LINES) refuse(`A cut list of more than ${MOST_LINES} lines is more than can be planned at once.`);
+  if (body.length > MOST_LINES) refuse(`A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts.`);
+  const sizeHead = hasHead ? `${head[columns.size ?? columns.width!]!} ${head[columns.length ?? columns.size!]!}` : '';
   return body.map((cells, at) => {
-    const cell = (column: Column): string => (columns[column] === undefined ? '' : (cells[columns[column]] ?? ''));
+    const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
     try {
       const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
-      const words = `${cell('piece')} ${size}`;
+      const piece = cell('piece');
+      const words = `${piece} ${size} ${sizeHead}`;
       const written = cell('count');
       const count = /^\d{1,9}$/.test(written) ? Number(written) : refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
       if (count > MOST_PIECES) refuse('That is more than a million pieces. Write fewer, like 1000.');
       const { each, words: cutUp } = PATCHES[kindOf(words)];
-      return { fabric: cell('fabric'), piece: cell('piece') || 'piece', ...sizeOf(size, words, style, mark), count: Math.ceil(count / each), cutUp };
+      const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
+      return { fabric: cell('fabric'), piece: piece || 'piece', ...sizeOf(size, words, style, mark), count: asSquares ? count : Math.ceil(count / each), cutUp };
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);

@@ -1,30 +1,34 @@
 import { checkPlan } from '../cutting/check.js';
 import { everyPiece, planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
-import { exact, least, most, type Exact } from '../measure/exact.js';
+import { exact, least, most, nearestTo, ONE, sum, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { splitSize } from '../measure/parse.js';
-import { purchase, toStep, type Purchase } from '../measure/shop.js';
+import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SHEETS } from '../trade/cloths.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { readCutList, writeCutList } from './cut-list.js';
-import { lengthOf, type Fields } from './fields.js';
+import { flagField, lengthField, lengthOf, moneyField, optional, readField, sizeField, textField } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
 
 export const cuttingFields = {
-  list: { kind: 'own', label: 'Cut list', lines: true, read: (raw) => raw, write: writeCutList, hint: 'fabric | piece | cut size | how many; a line each' },
-  sheet: { kind: 'text', label: 'Cut from', optional: true, hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20' },
+  list: optional({ kind: 'own', label: 'Cut list', lines: true, read: (raw) => raw, write: writeCutList, hint: 'fabric | piece | cut size | how many; a line each' }),
+  sheet: optional(textField('Cut from', { hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20' })),
   ...clothFields,
-  oneWay: { kind: 'flag', label: 'One-way print' },
-  ruler: { kind: 'length', label: 'Ruler, length', initial: RULER, most: '120 in', more: true },
-  mat: { kind: 'size', label: 'Cutting mat', initial: MAT, more: true },
+  oneWay: flagField('One-way print'),
+  ruler: lengthField('Ruler, length', { initial: RULER, most: '120 in', more: true }),
+  mat: sizeField('Cutting mat', { initial: MAT, more: true }),
   ...markField,
   ...shopFields,
-} as const satisfies Fields;
+  price: moneyField('Price of a yard, a metre or a sheet'),
+};
 
 /** Input of {@link reckonCutting}: `list` (rows of cells, or text), `sheet`, `oneWay`, `ruler`, `mat`, `fabricWidth`, … */
-export type CuttingInput = Input<typeof cuttingFields>;
+export type CuttingInput = Input<typeof cuttingFields> & {
+  /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
+  widths?: Record<string, unknown> | undefined;
+};
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
@@ -54,6 +58,8 @@ export interface FabricPlan {
   /** Sheets needed, where it is cut from sheets. */
   sheets?: number;
   buy: Purchase;
+  /** What it costs, as a decimal number, where a price was given. */
+  cost?: string;
   strips: CutStrip[];
   layout: LaidPiece[];
   pieces: Cut[];
@@ -71,24 +77,69 @@ export interface CuttingResult extends Answer {
   fabrics: FabricPlan[];
 }
 
-/** Plans pieces on cloth; an element gives one that plans without holding up the page. */
-export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan;
+/** Plans pieces on cloth. One that plans without holding up the page gives how much is done, from 0 to 1, until it is. */
+export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan | number;
+
+/** Begins the message of a list whose plan is not ready yet. */
+export const PLANNING = 'The layout is being planned';
 
 /** Pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
-const LAYERS = 4;
+
+const passed = new WeakSet<CuttingPlan>();
+
+/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
+export const canBeCut = (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan): boolean => {
+  if (!passed.has(plan) && !checkPlan(pieces, cloth, plan).length) passed.add(plan);
+  return passed.has(plan);
+};
+
+/** A plan in words that anyone can read: its strips, and where each piece lies. */
+export const laidOut = (plan: CuttingPlan, { width, height = plan.length }: Cloth, names: string[]): Pick<FabricPlan, 'strips' | 'layout' | 'width' | 'height'> => ({
+  strips: plan.sheets.flatMap(({ times, strips }) =>
+    strips.map((strip) => ({
+      count: strip.times * times,
+      height: mixed(strip.height),
+      gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece]!, count })),
+    })),
+  ),
+  layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
+    x: mixed(x),
+    y: mixed(y),
+    width: mixed(width),
+    height: mixed(height),
+    piece: names[piece]!,
+    sheet,
+  })),
+  width: mixed(width),
+  height: mixed(height),
+});
+
+interface Sheet {
+  width: Exact;
+  height: Exact;
+  name: string;
+}
+
+const sheets = ({ height, name }: Sheet, count: number): Purchase => ({
+  inches: mixed(height.mul(count)),
+  amount: `${count}`,
+  unit: 'sheet',
+  text: `${count} ${name}${count === 1 ? '' : 's'}`,
+});
 
 /** Sheets by their names, or a size written out; undefined for cloth by length. */
-const sheetOf = (book: Book<typeof cuttingFields>): [width: Exact, height: Exact] | undefined => {
+const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefined => {
   const written = book.values.sheet;
   if (!written) return undefined;
-  const named = SHEETS[written.toLowerCase().replace(/\s+/g, '-')];
+  const key = written.toLowerCase().replace(/\s+/g, '-');
+  const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
   const sides = named ? [named.height, named.width] : splitSize(written);
   if (!sides)
     return book.refuse('sheet', `“${written}” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`);
-  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style))) as [Exact, Exact];
+  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept))) as [Exact, Exact];
   if (a.lte(0) || b.lte(0)) book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
-  return [most(a, b), least(a, b)];
+  return { width: most(a, b), height: least(a, b), name: named?.name ?? 'sheet' };
 };
 
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
@@ -98,6 +149,7 @@ const foldsFor = (width: Exact, reach: Exact): number => {
   return folds;
 };
 
+/** A rotary cutter goes through four layers and no more. Common practice, no source. */
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
 /**
@@ -107,85 +159,83 @@ const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twic
 export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planCloth): CuttingResult | Refused => {
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
-    const { n, l } = book;
-    const { list, oneWay, ruler, mat, increment, mark } = book.values;
+    const { n, l, size } = book;
+    const { list, oneWay, ruler, mat, increment, mark, price, shrinkage } = book.values;
     book.given('list', 'sheet');
     const listed = book.blame('list', () => readCutList(list, book.style, mark));
-    const sheet = sheetOf(book);
-    const { cloth, kept } = sheet ? { cloth: sheet[0], kept: exact(1) } : book.cloth();
+    const sheet = sheetOf(book, ONE.sub(shrinkage));
+    const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
     book.given('oneWay', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
-    const reach = least(ruler, most(...mat));
-    const folds = foldsFor(cloth, reach);
-    if (2 ** folds > LAYERS)
-      book.notes.push(`A cut across ${l(cloth)} does not fit the ruler even folded in four layers: cut the cloth to a narrower width first.`);
-
     const letters = [...new Set(listed.map(({ fabric }) => fabric))];
+    let bought: ReturnType<Book<typeof cuttingFields>['buy']> | undefined;
     const fabrics = letters.map((fabric): FabricPlan => {
       const mine = listed.filter((piece) => piece.fabric === fabric);
       const pieces = mine.map(({ width, length, count }) => ({ width, height: length, count, turn: !oneWay }));
-      const on = { width: cloth, height: sheet?.[1], step: increment.sizes.length === 1 ? increment.sizes[0]!.mul(kept) : undefined };
+      const own = sheet ? undefined : input.widths?.[fabric];
+      const width = own
+        ? book.blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style)).mul(kept)
+        : cloth;
+      const on = { width, height: sheet?.height, step: increment.sizes.length === 1 ? increment.sizes[0]!.mul(kept) : undefined };
       const planned = plan(pieces, on);
-      if (!planned.ok)
-        return book.refuse('list', planned.piece === undefined ? planned.message : `${mine[planned.piece]!.piece}, ${book.size(mine[planned.piece]!.width, mine[planned.piece]!.length)}: ${planned.message}`);
-      if (checkPlan(pieces, on, planned).length) return book.refuse('list', 'This plan did not pass its check and is not shown. Try the list in two parts.');
+      if (typeof planned === 'number') return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
+      if (!planned.ok) {
+        const piece = mine[planned.piece ?? -1];
+        return book.refuse('list', `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`);
+      }
+      if (!canBeCut(pieces, on, planned)) return book.refuse('list', 'This plan did not pass its check and is not shown. Try the list in two parts.');
+
+      const laid = laidOut(planned, on, mine.map(({ piece }) => piece));
       const need = planned.length.div(kept);
-      const strips = planned.sheets.flatMap(({ times, strips }) =>
-        strips.map((strip): CutStrip => ({
-          count: strip.times * times,
-          height: mixed(strip.height),
-          gives: strip.cuts.map(({ piece, count }) => ({ piece: mine[piece]!.piece, count })),
-        })),
-      );
-      for (const { height } of strips)
-        if (foldsFor(exact(height), reach) > 1) book.notes.push(`A strip ${l(exact(height))} tall is longer than the ruler folded once: mark it and cut it with scissors.`);
-      const buy: Purchase = sheet
-        ? { inches: mixed(sheet[1].mul(planned.count)), amount: `${planned.count}`, unit: 'sheet', text: `${planned.count} ${sheetName(book.values.sheet!, planned.count)}` }
-        : purchase(toStep(need, increment), increment, book.style.comma);
-      const id = `fabric-${fabric}`;
-      book.row(
-        id,
-        fabric ? `Fabric ${fabric}` : 'Cloth',
-        sheet ? buy.text : need,
-        sheet ? `${n(cloth)} × ${l(sheet[1])} each; no fewer than ${planned.bound.toFraction()} would do` : `${strips.reduce((all, { count }) => all + count, 0)} strips across the cloth; no less than ${l(planned.bound)} would do`,
-        ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'],
-      );
+      const called = fabric ? `Fabric ${fabric}` : 'Cloth';
+      const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
+      const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; no less than ${l(planned.bound)} would do`;
+      let buy: Purchase;
+      if (sheet) {
+        buy = sheets(sheet, planned.count);
+        book.row(`fabric-${fabric}`, called, buy.text, `${size(sheet.width, sheet.height)} each; no fewer than ${planned.bound.toFraction()} would do`, from);
+      } else if (letters.length > 1) {
+        book.row(`fabric-${fabric}`, called, need, how, from);
+        ({ buy } = book.upToStep(need, `${called}: `));
+      } else ({ buy } = bought = book.buy(need, how, from));
       return {
         fabric,
         need: sheet ? '0' : mixed(need),
         ...(sheet && { sheets: planned.count }),
         buy,
-        strips,
-        layout: everyPiece(planned, MOST_DRAWN).map(({ x, y, width, height, piece, sheet: at }) => ({
-          x: mixed(x), y: mixed(y), width: mixed(width), height: mixed(height), piece: mine[piece]!.piece, sheet: at,
-        })),
+        ...(price && { cost: nearestTo((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price), exact(1, 100)).valueOf().toFixed(2) }),
+        ...laid,
         pieces: mine.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
-        width: mixed(cloth),
-        height: mixed(sheet ? sheet[1] : planned.length),
       };
     });
 
+    const reach = least(ruler, most(...mat));
+    const largest = (lengths: string[]): Exact => lengths.map((length) => exact(length)).reduce((a, b) => most(a, b), exact(0));
+    const widest = largest(fabrics.map(({ width }) => width));
+    const tallest = largest(fabrics.flatMap(({ strips }) => strips.map(({ height }) => height)));
+    const across = FOLDS[foldsFor(widest, reach)];
+    if (!across)
+      book.notes.push(`A cut across ${l(widest)} does not fit a ruler and mat of ${l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`);
+    else book.notes.push(`Cut each strip across the cloth ${across}, so that the cut fits a ${l(reach)} ruler.`);
+    const folds = foldsFor(tallest, reach);
+    if (folds > 1) book.notes.push(`A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`);
+    else if (folds) book.notes.push(`Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`);
+
     const cuts = fabrics.flatMap(({ pieces }) => pieces);
-    if (!sheet) book.notes.push(`Cut each strip across the cloth ${FOLDS[folds] ?? FOLDS[2]!}, so that the cut fits a ${l(ruler)} ruler.`);
-    const [first] = fabrics;
-    const layout = first?.layout ?? [];
-    if (sheet) {
-      const count = fabrics.reduce((all, { sheets }) => all + (sheets ?? 0), 0);
-      const text = `${count} ${sheetName(book.values.sheet!, count)}`;
-      book.price(exact(count), text, undefined, ['list', 'price']);
-      return { buy: { inches: mixed(sheet[1].mul(count)), amount: `${count}`, unit: 'sheet', text }, fabric: '0', spare: '0', sheets: count, layout, fabrics, cuts, summary: `${text} of ${n(cloth)} × ${l(sheet[1])}${fabrics.length > 1 ? `, ${fabrics.length} fabrics` : ''}.` };
-    }
-    const needs = fabrics.map(({ need }) => exact(need));
-    const total = needs.reduce((all, need) => all.add(need), exact(0));
-    if (fabrics.length === 1) return { ...book.buy(total, `{fabric-${first!.fabric}}`.replace(/\{fabric-\}/, l(total)), ['list']), layout, fabrics, cuts, summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(total)} of cloth ${l(cloth)} wide.` };
-    const bought = fabrics.reduce((all, { buy }) => all.add(exact(buy.inches)), exact(0));
-    const buy = purchase(bought, increment, book.style.comma);
-    return { buy, fabric: mixed(total), spare: mixed(bought.sub(total)), layout, fabrics, cuts, summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric || 'no letter'} ${text}`).join(', ')}.` };
+    const shared = { layout: fabrics[0]!.layout, fabrics, cuts };
+    if (bought)
+      return { ...bought, ...shared, summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.` };
+    const total = (of: 'need' | 'inches' | 'amount'): Exact => sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
+    const count = total('amount');
+    const buy = sheet ? sheets(sheet, count.valueOf()) : purchase(total('inches'), increment, book.style.comma);
+    book.price(sheet ? count : toPriced(total('inches'), increment), buy.text, price, ['list', 'price']);
+    return {
+      ...shared,
+      buy,
+      fabric: mixed(total('need')),
+      spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
+      ...(sheet && { sheets: count.valueOf() }),
+      summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ' '}${text}`).join(', ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+    };
   });
 };
-
-const sheetName = (written: string, count: number): string => {
-  const name = SHEETS[written.toLowerCase().replace(/\s+/g, '-')]?.name ?? 'sheet';
-  return count === 1 ? name : `${name}s`;
-};
-

@@ -1,7 +1,7 @@
 import type { Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
-import { parseLength, quoted, sameUnit } from '../measure/parse.js';
-import { readField, Refusal, textOf } from './fields.js';
+import { parseLength, quoted, splitSize } from '../measure/parse.js';
+import { isBlank, lengthField, moneyField, readField, Refusal, refuse, textOf } from './fields.js';
 
 /** A package of batting, as its label or a shop's list names it. */
 export interface Package {
@@ -11,69 +11,42 @@ export interface Package {
   price?: Exact;
 }
 
-type Written = Partial<Record<keyof Package, unknown>>;
-
-const EXAMPLE = 'large 90 x 100 @ 29';
+const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
 const MOST_PACKAGES = 50;
 const LONGEST_ENTRY = 120;
-const LONGEST_NAME = 60;
 
-const refuse = (message: string): never => {
-  throw new Refusal(message);
+/** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
+const readPackage = (entry: string, style: Style): Package => {
+  const [before = '', price, ...more] = entry.split('@');
+  const words = entry.length > LONGEST_ENTRY ? [] : before.trim().split(/\s+/);
+  const sizeFrom = (at: number) => splitSize(words.slice(at).join(' '));
+  const at = words.findIndex((_, at) => sizeFrom(at)?.every((side) => parseLength(side, style).ok));
+  if (at < 0 || more.length || price?.trim() === '') refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
+  const [width, length] = sizeFrom(at)!;
+  try {
+    return {
+      name: words
+        .slice(0, at)
+        .join(' ')
+        .replace(/[\s:,–—-]+$/, ''),
+      width: readField(lengthField('The width'), width, style),
+      length: readField(lengthField('The length'), length, style),
+      price: readField(moneyField('The price'), price, style),
+    };
+  } catch (refusal) {
+    throw refusal instanceof Refusal ? new Refusal(`${quoted(entry)}: ${refusal.message}`) : refusal;
+  }
 };
 
-/** `large 90 x 100 @ 29`: the name is what stands before the first length, and may be left out. */
-const partsOf = (entry: string, style: Style): Written | undefined => {
-  const [size = '', price, ...more] = entry.split('@');
-  const sides = /^(.*\S)\s*(?:[x×]|\bby\b)\s*(?=[.\p{N}])(.*)$/iu.exec(size.trim());
-  if (!sides || more.length || price?.trim() === '') return undefined;
-  const [, before, length] = sides as unknown as [string, string, string];
-  const words = before.split(/\s+/);
-  const widthAt = words.findIndex(
-    (word, at) => /^[.\p{N}]/u.test(word) && parseLength(words.slice(at).join(' '), style).ok,
-  );
-  if (widthAt < 0) return undefined;
-  const name = words
-    .slice(0, widthAt)
-    .join(' ')
-    .replace(/[\s:,–—-]+$/, '');
-  return { name, width: sameUnit(words.slice(widthAt).join(' '), length), length, price };
-};
-
-const readPackage = (entry: unknown, place: number, style: Style): Package => {
-  const isText = typeof entry === 'string';
-  const called = isText
-    ? quoted(entry)
-    : `Package ${place} ${quoted(textOf((entry as Written | null)?.name ?? ''))}`;
-  const parts = isText
-    ? entry.length > LONGEST_ENTRY
-      ? undefined
-      : partsOf(entry, style)
-    : Object(entry) === entry
-      ? (entry as Written)
-      : undefined;
-  if (!parts) return refuse(`${called} is not a package. Write it like ${EXAMPLE}.`);
-  const read = (key: 'width' | 'length' | 'price'): Exact | undefined => {
-    const label = `The ${key}`;
-    try {
-      const field =
-        key === 'price'
-          ? ({ kind: 'money', label, optional: true } as const)
-          : ({ kind: 'length', label } as const);
-      return readField(field, parts[key], style) as Exact | undefined;
-    } catch (refusal) {
-      throw refusal instanceof Refusal ? new Refusal(`${called}: ${refusal.message}`) : refusal;
-    }
+/** A list as text, as {@link readPackages} reads it. */
+export const writePackages = (raw: unknown): string => {
+  const write = (entry: unknown): string => {
+    if (Object(entry) !== entry) return textOf(entry);
+    const { name, width, length, price } = entry as Record<string, unknown>;
+    // the colon keeps a name that ends in a number apart from the width
+    return `${name ? `${textOf(name)}: ` : ''}${textOf(width)} x ${textOf(length)}${isBlank(price) ? '' : ` @ ${textOf(price)}`}`;
   };
-  const [width, length, price] = [read('width')!, read('length')!, read('price')];
-  return {
-    name: textOf(parts.name ?? '')
-      .trim()
-      .slice(0, LONGEST_NAME),
-    width,
-    length,
-    ...(price && { price }),
-  };
+  return Array.isArray(raw) ? raw.map(write).join('; ') : textOf(raw);
 };
 
 /**
@@ -82,26 +55,13 @@ const readPackage = (entry: unknown, place: number, style: Style): Package => {
  * entry it cannot read.
  */
 export const readPackages = (raw: unknown, style: Style): Package[] => {
-  const entries: unknown[] = Array.isArray(raw)
-    ? raw
-    : textOf(raw)
-        .split(';')
-        .map((entry) => entry.trim())
-        .filter(Boolean);
-  if (!entries.length) refuse(`There is no package here. Write it like ${EXAMPLE}.`);
-  if (entries.length > MOST_PACKAGES)
-    refuse(`At most ${MOST_PACKAGES} packages can be compared at once. Write it like ${EXAMPLE}.`);
-  return entries.map((entry, at) => readPackage(entry, at + 1, style));
-};
-
-/** The list as {@link readPackages} reads it again. */
-export const writePackages = (raw: unknown): string => {
-  if (!Array.isArray(raw)) return textOf(raw);
-  const write = ({ name, width, length, price }: Written): string =>
-    `${textOf(name ?? '')} ${textOf(width)} x ${textOf(length)}${price === undefined ? '' : ` @ ${textOf(price)}`}`.trim();
-  return raw
-    .map((entry: unknown) => (Object(entry) === entry ? write(entry as Written) : textOf(entry)))
-    .join('; ');
+  const entries = writePackages(raw)
+    .split(';')
+    .map((entry) => entry.trim())
+    .filter(Boolean);
+  if (!entries.length || entries.length > MOST_PACKAGES)
+    refuse(`A list has 1 to ${MOST_PACKAGES} packages. ${EXAMPLE}`);
+  return entries.map((entry) => readPackage(entry, style));
 };
 
 /** A package, and whether it covers what is needed. */
@@ -114,17 +74,12 @@ export interface RankedPackage extends Package {
 /** Those that fit first; then by price where every one has a price, else by area. */
 export const rankPackages = (packages: Package[], need: { width: Exact; length: Exact }): RankedPackage[] => {
   const priced = packages.every(({ price }) => price);
-  const area = ({ width, length }: Package): Exact => width.mul(length);
+  const rank = ({ width, length, price }: Package): Exact => (priced ? price! : width.mul(length));
   return packages
     .map((pack) => {
       const straight = pack.width.gte(need.width) && pack.length.gte(need.length);
       const turned = !straight && pack.width.gte(need.length) && pack.length.gte(need.width);
       return { ...pack, fits: straight || turned, turned };
     })
-    .sort(
-      (a, b) =>
-        Number(b.fits) - Number(a.fits) ||
-        (priced ? a.price!.compare(b.price!) : 0) ||
-        area(a).compare(area(b)),
-    );
+    .sort((a, b) => Number(b.fits) - Number(a.fits) || rank(a).compare(rank(b)));
 };

@@ -1,26 +1,79 @@
-import { COTTON_WIDTH, RULER_MARK, STEP } from '../trade/conventions.js';
-import type { Fields } from './fields.js';
+import type { Exact } from '../measure/exact.js';
+import { COTTON_WIDTH, OVERAGE, RULER_MARK, STEP } from '../trade/conventions.js';
+import type { Book } from './book.js';
+import {
+  choiceField,
+  lengthField,
+  moneyField,
+  optional,
+  percentField,
+  stepField,
+  textField,
+  type Field,
+  type Fields,
+} from './fields.js';
 
 /** The finished quilt's two sides. */
 export const quiltFields = {
-  width: { kind: 'length', label: 'Quilt width' },
-  length: { kind: 'length', label: 'Quilt length' },
-} as const satisfies Fields;
+  width: lengthField('Quilt width'),
+  length: lengthField('Quilt length'),
+};
+
+/** What is added round the quilt for its back and its batting. */
+export const overageField = lengthField('Overage, each side', {
+  initial: OVERAGE,
+  zero: true,
+  most: '36 in',
+  hint: 'what longarm quilters ask for',
+});
+
+/** A rectangle's two sides. */
+export interface Size<Length = string> {
+  width: Length;
+  length: Length;
+}
+
+/** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
+export const withOverage = (
+  book: Book<Fields & { overage: Field<Exact> }>,
+  name: string,
+  quilt: Size<Exact>,
+  rows: Size = { width: 'width', length: 'length' },
+): Size<Exact> => {
+  book.given('overage');
+  const side = (of: keyof Size, id: string): Exact => {
+    const need = quilt[of].add(book.values.overage.mul(2));
+    book.row(id, `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
+    return need;
+  };
+  return { width: side('width', 'needWidth'), length: side('length', 'needLength') };
+};
 
 /** The cloth as it lies in the shop. */
 export const clothFields = {
-  fabricWidth: { kind: 'length', label: 'Usable width of the cloth', initial: COTTON_WIDTH, hint: 'selvages off; measure yours' },
-} as const satisfies Fields;
+  fabricWidth: lengthField('Usable width of the cloth', {
+    initial: COTTON_WIDTH,
+    hint: 'selvages off; measure yours',
+  }),
+};
+
+/** How strips are sewn end to end. */
+export const joinField = choiceField('Strips joined', { diagonal: 'at 45°', straight: 'straight' });
 
 /** How the cloth is washed, sold and priced. */
 export const shopFields = {
-  shrinkage: { kind: 'percent', label: 'Shrinkage', initial: '0', hint: 'cotton about 3 % when prewashed', more: true },
-  increment: { kind: 'step', label: 'The shop cuts by', initial: STEP, more: true },
-  price: { kind: 'money', label: 'Price of a yard or metre', optional: true, more: true },
-  currency: { kind: 'text', label: 'Currency', optional: true, more: true, pattern: /^[a-z]{3}$/i, example: 'EUR' },
-} as const satisfies Fields;
+  shrinkage: percentField('Shrinkage', { initial: '0', hint: 'cotton about 3 % when prewashed', more: true }),
+  increment: stepField('The shop cuts by', { initial: STEP, more: true }),
+  price: moneyField('Price of a yard or metre'),
+  currency: optional(textField('Currency', { more: true }, /^[a-z]{3}$/i, 'EUR')),
+};
 
 /** What the reader's ruler marks; cut sizes fall on it. */
 export const markField = {
-  mark: { kind: 'mark', label: 'Cut to marks of', initial: RULER_MARK, more: true },
-} as const satisfies Fields;
+  mark: lengthField('Ruler’s marks', {
+    initial: RULER_MARK,
+    most: '1 in',
+    more: true,
+    hint: 'cut sizes fall on them',
+  }),
+};

@@ -4,22 +4,22 @@ import { purchase, toStep, type Purchase } from '../measure/shop.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
-import type { Fields } from './fields.js';
+import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
 
 export const topFields = {
-  block: { kind: 'length', label: 'Block, finished', most: '200 in' },
-  across: { kind: 'count', label: 'Blocks across', most: 100 },
-  down: { kind: 'count', label: 'Blocks down', most: 100 },
-  set: { kind: 'choice', label: 'Set', initial: 'straight', options: { straight: 'straight', 'on-point': 'on point' } },
-  sashing: { kind: 'length', label: 'Sashing, finished', initial: '0', zero: true, most: '60 in', hint: '0 for none' },
-  cornerstones: { kind: 'flag', label: 'Cornerstones' },
-  frame: { kind: 'flag', label: 'Sashing round the outside' },
+  block: lengthField('Block, finished', { most: '200 in' }),
+  across: countField('Blocks across', 100),
+  down: countField('Blocks down', 100),
+  set: choiceField('Set', { straight: 'straight', 'on-point': 'on point' }),
+  sashing: lengthField('Sashing, finished', { initial: '0', zero: true, most: '60 in', hint: '0 for none' }),
+  cornerstones: flagField('Cornerstones'),
+  frame: flagField('Sashing round the outside'),
   ...clothFields,
-  seam: { kind: 'length', label: 'Seam allowance', initial: SEAM, zero: true, most: '2 in', more: true },
+  seam: lengthField('Seam allowance', { initial: SEAM, zero: true, most: '2 in', more: true }),
   ...markField,
   ...shopFields,
-} as const satisfies Fields;
+};
 
 /** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
 export type TopInput = Input<typeof topFields>;
@@ -107,7 +107,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         if (level && cornerstones) {
           sashes.push(book.cut(level * across, 'sashing between rows', short.width, short.length));
           if (upright) stones.push(book.cut(upright * level, 'cornerstone', short.width, short.width));
-        } else if (level) sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(width)));
+        } else if (level) sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(finishedWidth)));
       }
     }
     const setting: Cut[] = [];

@@ -1,34 +1,31 @@
 import type { CutPiece } from '../cutting/plan.js';
-import { planStock } from '../cutting/stock.js';
-import { exact, least, nearestTo, sum, wholeDown, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
-import { purchase, toStep, type Purchase } from '../measure/shop.js';
-import { toUnit } from '../measure/units.js';
+import { exact, least, most, nearestTo, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import { mixed, type Style } from '../measure/format.js';
+import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
-import type { Planner } from './cutting.js';
-import { readField, Refusal, type Fields } from './fields.js';
+import { canBeCut, laidOut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
+import { countField, lengthField, lengthOf, moneyField, optional, readField, Refusal, textOf } from './fields.js';
 import { clothFields, quiltFields, shopFields } from './shared.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
 export const worksheetFields = {
-  width: { ...quiltFields.width, optional: true, more: true, hint: 'where there is no quilt top to reckon it from' },
-  length: { ...quiltFields.length, optional: true, more: true, hint: 'where there is no quilt top to reckon it from' },
-  fabricWidth: { kind: 'length', label: clothFields.fabricWidth.label, optional: true, more: true, hint: 'of every fabric that does not say its own' },
-  seam: { kind: 'length', label: 'Seam allowance', optional: true, zero: true, most: '2 in', more: true },
-  kits: { kind: 'count', label: 'Kits', optional: true, most: 10_000, hint: 'for a shop: how many kits to cut' },
-  bolt: { kind: 'length', label: 'Cloth on a bolt', initial: BOLT, most: '10000 in', hint: 'a kit’s cloth is never pieced from two bolts' },
+  width: optional(quiltFields.width, { more: true, hint: 'where there is no quilt top to reckon it from' }),
+  length: optional(quiltFields.length, { more: true, hint: 'where there is no quilt top to reckon it from' }),
+  fabricWidth: optional(lengthField(clothFields.fabricWidth.label, { more: true, hint: 'of every fabric that does not say its own' })),
+  seam: optional(lengthField('Seam allowance', { zero: true, most: '2 in', more: true })),
+  kits: optional(countField('Kits', 10_000, { hint: 'for a shop: how many kits to cut' })),
+  bolt: { ...lengthField('Cloth on a bolt', { initial: BOLT, most: '10000 in', hint: 'a kit’s cloth is never pieced from two bolts' }), write: soldLength },
   shrinkage,
   increment,
   currency,
-} as const satisfies Fields;
+};
 
 /** A fabric as the page declares it. */
 export interface FabricInput {
   letter: string;
   name?: string | undefined;
-  fabricWidth?: unknown;
   /** Of one yard or metre. */
   price?: unknown;
 }
@@ -42,17 +39,21 @@ export interface PartInput {
   /** Exact inches of cloth, before rounding. */
   need: string;
   /** The cloth's usable width it was reckoned with, exact inches. */
-  width: string;
-  /** What is cut from it, for planning several parts together; absent where a part is not cut in pieces. */
-  pieces?: { width: string; length: string; count: number; turn: boolean }[];
-  /** Inches bought for one inch of washed cloth. */
+  width?: string;
+  /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
+  pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
+  /** Inches bought for one inch of washed cloth. Default 1. */
   washed?: string;
 }
 
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {
   title: string;
+  /** The letter of the fabric it is of, where it is cloth. */
+  fabric?: string | undefined;
+  /** What to buy: `5 fat quarters`. */
   text: string;
+  /** A decimal number. */
   cost?: string | undefined;
 }
 
@@ -61,12 +62,18 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
   fabrics?: FabricInput[];
   parts?: PartInput[];
   items?: ItemInput[];
-  /** What is wrong elsewhere on the worksheet. */
+  /** What is wrong elsewhere on the worksheet, in sentences. */
   troubles?: string[];
+  /** Parts that are not on the list yet, in sentences. */
+  unfinished?: string[];
 };
+
+/** An amount of money: a decimal number, and as people write it. */
+export type Money = NonNullable<Answer['cost']>;
 
 /** One fabric on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
+  /** Empty for a part that names no fabric. */
   letter: string;
   name: string;
   /** What it is for, each with its own need. */
@@ -76,25 +83,57 @@ export interface ShoppingLine {
   /** What planning the parts together saves. */
   saved: string;
   buy: Purchase;
-  price?: string;
-  cost?: string;
-  /** Where kits are cut: bolts needed, and no fewer would do. */
+  /** Exact inches bought beyond the need. */
+  spare: string;
+  price?: Money;
+  cost?: Money;
+  /** Where kits are cut: bolts needed; fewer would not do. */
   bolts?: number;
+  /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
+  together?: FabricPlan;
 }
 
 /** What {@link reckonWorksheet} gives back. */
 export interface WorksheetResult extends Answer {
   fabrics: ShoppingLine[];
-  items: ItemInput[];
+  items: { title: string; fabric: string; name: string; text: string; cost?: Money }[];
   /** All costs together, where there are prices. */
-  total?: string;
-  kits?: { count: number; costEach: string; cost: string };
+  total?: Money;
+  /** What one kit comes to, and the whole bolts and the items for all of them. */
+  kits?: { count: number; each?: Money; cost?: Money };
 }
 
-const piecesOf = (parts: PartInput[]): CutPiece[] =>
-  parts.flatMap(({ pieces = [] }) =>
-    pieces.map(({ width, length, count, turn }) => ({ width: exact(width), height: exact(length), count, turn })),
-  );
+const entries = <T>(list: T[] | undefined): T[] => (Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : []);
+
+interface Part {
+  title: string;
+  need: Exact;
+  width: Exact;
+  washed: Exact;
+  /** Their names in `names`. */
+  pieces: CutPiece[];
+  names: string[];
+}
+
+const inInches: Style = { units: 'in' };
+
+const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part => {
+  const name = textOf(title);
+  const amount = (written: unknown): Exact => {
+    const value = lengthOf(written, inInches);
+    if (value.lt(ZERO)) throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
+    return value;
+  };
+  const cut = entries(pieces);
+  return {
+    title: name,
+    need: amount(need),
+    width: amount(width ?? 0),
+    washed: amount(washed),
+    pieces: cut.map(({ width, length, count, turn }) => ({ width: amount(width), height: amount(length), count, turn: !!turn })),
+    names: cut.map(({ piece }) => textOf(piece) || name),
+  };
+};
 
 /**
  * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
@@ -104,99 +143,151 @@ const piecesOf = (parts: PartInput[]): CutPiece[] =>
 export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): WorksheetResult | Refused => {
   const book = new Book(worksheetFields, input);
   return book.finish<WorksheetResult>(() => {
-    const { l } = book;
+    const { l, notes } = book;
     const { increment, kits, bolt } = book.values;
-    const { fabrics: declared = [], parts = [], items = [], troubles = [] } = input;
-    book.notes.push(...troubles);
+    const declared = entries(input.fabrics).map(({ letter, name, price }) => ({ letter: textOf(letter).trim(), name: textOf(name), price }));
+    const items = entries(input.items).map(({ title, fabric, text, cost }) => ({
+      title: textOf(title),
+      fabric: textOf(fabric),
+      name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
+      text: textOf(text),
+      paid: cost,
+    }));
+    const unfinished = (input.unfinished ?? []).map(textOf);
+    notes.push(...(input.troubles ?? []).map(textOf), ...unfinished);
     book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
 
-    const letters = [...new Set([...declared.map(({ letter }) => letter), ...parts.map(({ fabric }) => fabric)])];
-    const priceOf = (letter: string): Exact | undefined => {
-      const fabric = declared.find((one) => one.letter === letter);
+    const money = (value: Exact): Money => ({ amount: value.valueOf().toFixed(2), text: book.money(value) });
+    const cents = (value: Exact): Exact => nearestTo(value, exact(1, 100));
+    /** A sum that was written down; one that cannot be read is named, and left out. */
+    const paid = (written: unknown, label: string): Exact | undefined => {
       try {
-        return readField({ kind: 'money', label: `The price of fabric ${letter}`, optional: true }, fabric?.price, book.style) as Exact | undefined;
+        return readField(moneyField(label), written, book.style);
       } catch (refusal) {
         if (!(refusal instanceof Refusal)) throw refusal;
-        book.notes.push(refusal.message);
+        notes.push(`${label}: ${refusal.message}`);
         return undefined;
       }
     };
 
-    let total = exact(0);
-    let priced = false;
-    let kitTotal = exact(0);
-    const lines = letters.flatMap((letter): ShoppingLine[] => {
-      const mine = parts.filter(({ fabric }) => fabric === letter);
+    /** The parts of one fabric; a part that names none has a line of its own, since its cloth may be any. */
+    const groups = new Map<string, { letter: string; parts: Part[] }>(declared.map(({ letter }) => [letter, { letter, parts: [] }]));
+    for (const [at, part] of entries(input.parts).entries()) {
+      const letter = textOf(part.fabric).trim();
+      const key = letter || `part ${at}`;
+      const group = groups.get(key) ?? { letter, parts: [] };
+      group.parts.push(book.blame('parts', () => readPart(part)));
+      groups.set(key, group);
+    }
+
+    let total = ZERO;
+    let bolted = ZERO;
+    let tooLong = false;
+    const unpriced: string[] = [];
+    const lines = [...groups].flatMap(([key, { letter, parts }]): ShoppingLine[] => {
       const fabric = declared.find((one) => one.letter === letter);
-      const called = letter ? `Fabric ${letter}` : 'Fabric without a letter';
-      if (!mine.length) {
-        book.notes.push(`${called} is declared, but no part is cut from it.`);
+      const called = letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
+      if (!parts.length) {
+        if (!unfinished.length && !items.some((item) => item.fabric === letter))
+          notes.push(`${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`);
         return [];
       }
-      if (letter && !fabric && declared.length)
-        book.notes.push(`${called} is used by ${mine.map(({ title }) => title.toLowerCase()).join(' and ')} but not declared. Add a <quilt-fabric letter="${letter}">.`);
-      const added = sum(mine.map(({ need }) => exact(need)));
-      let need = added;
-      const widths = mine.map(({ width }) => exact(width));
-      if (plan && mine.length > 1 && mine.every(({ pieces }) => pieces?.length)) {
-        const together = plan(piecesOf(mine), { width: least(widths[0]!, ...widths) });
-        if (together.ok) need = least(added, together.length.mul(exact(mine[0]!.washed ?? 1)));
-        else if (together.message.includes('being planned')) book.notes.push(`${called}: whether its parts fit together on less cloth is still being planned.`);
-      }
-      const bought = toStep(need, increment);
-      const buy = purchase(bought, increment, book.style.comma);
+      if (!fabric && declared.length)
+        notes.push(
+          letter
+            ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
+            : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0]!.letter}" on it, or another letter.`,
+        );
+      const added = sum(parts.map(({ need }) => need));
+      const { need, laid } = plan ? planTogether(parts, plan, called) : { need: added };
+      const { bought, buy } = book.upToStep(need, `${called}: `);
+      const spare = bought.sub(need);
       const saved = added.sub(need);
-      const price = priceOf(letter);
-      const cost = price && nearestTo(toUnit(bought, increment.unit).mul(price), exact(1, 100));
-      if (cost) [total, priced] = [total.add(cost), true];
-      const sums = mine.length > 1 ? `${mine.map((part) => book.n(exact(part.need))).join(' + ')} = ${l(added)}` : mine[0]!.title.toLowerCase();
-      book.row(`need-${letter}`, `${called}${fabric?.name ? `, ${fabric.name}` : ''}`, need, saved.gt(0) ? `${sums}; planned together ${l(need)}` : sums);
-      book.row(`buy-${letter}`, 'Buy', buy.text, `${l(need)}, up to a step of {increment}`, [`need-${letter}`]);
+      const price = paid(fabric?.price, `The price of fabric ${letter}`);
+      const cost = price && cents(toPriced(bought, increment).mul(price));
+      if (cost) total = total.add(cost);
+      else unpriced.push(called);
+
+      const sums = parts.length > 1 ? `${parts.map(({ need }) => book.n(need)).join(' + ')} = ${l(added)}` : parts[0]!.title.toLowerCase();
+      book.row(`need-${key}`, `${called}${fabric?.name ? `, ${fabric.name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
+      book.row(`buy-${key}`, 'Buy', buy.text, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
       let bolts: number | undefined;
       if (kits) {
-        const cut = planStock([{ length: bought, count: kits }], bolt);
-        if (!cut.ok) book.notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${l(bolt)}. Write a longer bolt.`);
-        else {
-          bolts = cut.count;
-          book.row(`bolts-${letter}`, `Bolts for ${kits} kits`, `${bolts}`, `${wholeDown(bolt.div(bought))} kits of ${buy.text} from each bolt of {bolt unit}; no fewer than ${cut.bound} would do`, [`buy-${letter}`, 'kits']);
-          if (price) kitTotal = kitTotal.add(nearestTo(toUnit(bolt, increment.unit).mul(bolts).mul(price), exact(1, 100)));
+        const each = wholeDown(bolt.div(bought));
+        if (each) {
+          bolts = Math.ceil(kits / each);
+          book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
+          if (price) bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
+        } else {
+          tooLong = true;
+          notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt.`);
         }
       }
       return [
         {
           letter,
           name: fabric?.name ?? '',
-          parts: mine.map(({ title, need }) => ({ title, need })),
+          parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
           need: mixed(need),
           saved: mixed(saved),
           buy,
-          ...(price && { price: book.money(price) }),
-          ...(cost && { cost: book.money(cost) }),
-          ...(bolts !== undefined && { bolts }),
+          spare: mixed(spare),
+          ...(price && { price: money(price) }),
+          ...(cost && { cost: money(cost) }),
+          ...(bolts && { bolts }),
+          ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
         },
       ];
     });
-    for (const { cost } of items) if (cost) [total, priced] = [total.add(exact(cost)), true];
-    if (priced) book.row('total', kits ? 'One kit' : 'Total', book.money(total), [...lines.map(({ cost }) => cost), ...items.map(({ cost }) => cost && book.money(exact(cost)))].filter(Boolean).join(' + '));
-    if (priced && kits) {
-      const itemCost = sum(items.map(({ cost }) => exact(cost ?? 0))).mul(kits);
-      book.row('kitCost', `Whole bolts and items for ${kits} kits`, book.money(kitTotal.add(itemCost)), 'bolts bought whole, and every kit’s items', ['kits', 'bolt']);
+
+    let itemCost = ZERO;
+    const bought = items.map(({ paid: written, ...item }) => {
+      const cost = paid(written, `The price of ${item.text}`);
+      if (cost) itemCost = itemCost.add(cost);
+      else unpriced.push(item.text);
+      return { ...item, ...(cost && { cost: money(cost) }) };
+    });
+    total = total.add(itemCost);
+    const priced = unpriced.length < lines.length + bought.length;
+    const whole = bolted.add(itemCost.mul(kits ?? 0));
+    if (priced) {
+      if (unpriced.length) notes.push(`The total leaves out what has no price: ${unpriced.join(', ')}.`);
+      const costs = [...lines, ...bought].flatMap(({ cost }) => cost?.text ?? []);
+      book.row('total', kits ? 'One kit' : 'Total', book.money(total), costs.join(' + '));
+      if (kits && !tooLong) book.row('kitCost', `All ${kits} kits`, book.money(whole), `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`, ['kits', 'bolt']);
     }
 
     const need = sum(lines.map(({ need }) => exact(need)));
-    const bought = sum(lines.map(({ buy }) => exact(buy.inches)));
-    const cuts: Cut[] = [];
+    const inches = sum(lines.map(({ buy }) => exact(buy.inches)));
     const count = lines.length;
     return {
-      buy: purchase(bought, increment, book.style.comma),
+      buy: purchase(inches, increment, book.style.comma),
       fabric: mixed(need),
-      spare: mixed(bought.sub(need)),
-      summary: count ? `${count} fabric${count > 1 ? 's' : ''}${items.length ? ` and ${items.map(({ text }) => text).join(', ')}` : ''}.` : 'Nothing on the list yet: put calculators inside this worksheet.',
-      cuts,
+      spare: mixed(inches.sub(need)),
+      summary: count || bought.length
+        ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(({ text }) => text)].join(', ')}.`
+        : 'Nothing on the list yet: put calculators inside this worksheet.',
+      cuts: [] as Cut[],
       fabrics: lines,
-      items,
-      ...(priced && { total: book.money(total) }),
-      ...(priced && kits && { kits: { count: kits, costEach: book.money(total), cost: book.money(kitTotal) } }),
+      items: bought,
+      ...(priced && { total: money(total) }),
+      ...(kits && { kits: { count: kits, ...(priced && { each: money(total), ...(!tooLong && { cost: money(whole) }) }) } }),
     };
   });
+
+  /** Several parts of one cloth: laid out together where that takes less than one after the other. */
+  function planTogether(parts: Part[], plan: Planner, called: string): { need: Exact; laid?: ReturnType<typeof laidOut> } {
+    const added = sum(parts.map(({ need }) => need));
+    const cut = parts.filter(({ pieces }) => pieces.length);
+    if (cut.length < 2) return { need: added };
+    const apart = sum(cut.map(({ need }) => need));
+    const pieces = cut.flatMap(({ pieces }) => pieces);
+    const cloth = { width: least(cut[0]!.width, ...cut.map(({ width }) => width)) };
+    const planned = plan(pieces, cloth);
+    if (typeof planned === 'number') book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
+    if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned)) return { need: added };
+    const length = planned.length.mul(most(cut[0]!.washed, ...cut.map(({ washed }) => washed)));
+    if (length.gte(apart)) return { need: added };
+    return { need: added.sub(apart).add(length), laid: laidOut(planned, cloth, cut.flatMap(({ names }) => names)) };
+  }
 };

@@ -1,42 +1,61 @@
 import { planCloth, planClothAsync } from '../cutting/plan.js';
-import type { Planner } from '../reckon/cutting.js';
+import { canBeCut, type Planner } from '../reckon/cutting.js';
 
 /** So few pieces are planned at once; the page does not feel it. */
 const PLANNED_AT_ONCE = 30;
-/** Plans kept, so that going back to an earlier list is free. */
+/** Plans kept beside those in use, so that going back to an earlier list is free. */
 const MOST_KEPT = 20;
 
-/** Plans long lists in the background, one at a time; asking for another list stops the one under way. */
+type Asked = Parameters<Planner>;
+type Plan = Exclude<ReturnType<Planner>, number>;
+
+/** Lets the page draw and answer. */
+const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+/** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 export class BackgroundPlans {
-  readonly #plans = new Map<string, ReturnType<Planner>>();
+  readonly #plans = new Map<string, Plan>();
+  /** What the last answer asked for; lists whose plan is not ready are in `#wanted` too. */
+  readonly #used = new Set<string>();
+  readonly #wanted = new Map<string, Asked>();
   #job: { key: string; stop: AbortController; done: number } | undefined;
 
   /** @param tell is called when a plan is ready, and now and then before. */
   constructor(readonly tell: (ready: boolean) => void) {}
 
-  /** The plan where it is ready; else a message that says how far it is. */
-  readonly plan: Planner = (pieces, cloth) => {
-    const key = JSON.stringify([pieces, cloth], (_, value: unknown) => (typeof value === 'bigint' ? `${value}` : value));
-    const ready = this.#plans.get(key);
-    if (ready) return ready;
-    if (pieces.reduce((all, { count }) => all + count, 0) <= PLANNED_AT_ONCE) return this.#keep(key, planCloth(pieces, cloth));
-    if (this.#job?.key !== key) void this.#start(key, pieces, cloth);
-    return { ok: false, message: `The layout is being planned: ${Math.round(this.#job!.done * 100)} % done.` };
-  };
+  /** Reckons with the plans that are ready, and goes on with those that are not. */
+  reckon<R>(work: (plan: Planner) => R): R {
+    this.#used.clear();
+    this.#wanted.clear();
+    const result = work(this.#plan);
+    if (this.#job && !this.#wanted.has(this.#job.key)) this.stop();
+    const [next] = this.#wanted;
+    if (next && !this.#job) void this.#start(...next);
+    return result;
+  }
 
   stop(): void {
     this.#job?.stop.abort();
     this.#job = undefined;
   }
 
-  #keep(key: string, plan: ReturnType<Planner>): ReturnType<Planner> {
-    if (this.#plans.size >= MOST_KEPT) this.#plans.delete(this.#plans.keys().next().value!);
+  readonly #plan: Planner = (...asked) => {
+    const key = JSON.stringify(asked, (_, value: unknown) => (typeof value === 'bigint' ? `${value}` : value));
+    this.#used.add(key);
+    const ready = this.#plans.get(key);
+    if (ready) return ready;
+    if (asked[0].reduce((all, { count }) => all + count, 0) <= PLANNED_AT_ONCE) return this.#keep(key, planCloth(...asked));
+    this.#wanted.set(key, asked);
+    return this.#job?.key === key ? this.#job.done : 0;
+  };
+
+  #keep(key: string, plan: Plan): Plan {
+    for (const old of this.#plans.keys()) if (this.#plans.size >= MOST_KEPT && !this.#used.has(old)) this.#plans.delete(old);
     this.#plans.set(key, plan);
     return plan;
   }
 
-  async #start(key: string, ...asked: Parameters<Planner>): Promise<void> {
-    this.stop();
+  async #start(key: string, asked: Asked): Promise<void> {
     const job = (this.#job = { key, stop: new AbortController(), done: 0 });
     const { signal } = job.stop;
     const onProgress = (done: number): void => {
@@ -47,6 +66,10 @@ export class BackgroundPlans {
     const plan = await planClothAsync(...asked, { signal, onProgress }).catch((reason: unknown) => {
       if (!signal.aborted) throw reason;
     });
+    // The check of a long plan, and then its drawing, each take a while of their own.
+    await pause();
+    if (plan?.ok && !signal.aborted) canBeCut(...asked, plan);
+    await pause();
     if (!plan || signal.aborted) return;
     this.#keep(key, plan);
     this.#job = undefined;

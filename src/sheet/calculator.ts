@@ -1,6 +1,6 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Style } from '../measure/format.js';
-import type { Answer, Input, Refused } from '../reckon/book.js';
+import type { Answer, Cut, Input, Refused } from '../reckon/book.js';
 import type { Fields } from '../reckon/fields.js';
 import type { Picture } from '../drawing/picture.js';
 
@@ -32,13 +32,20 @@ export interface Take {
   /** Words for it, where one calculator takes several. */
   title?: string;
   need: string;
-  /** The cloth's usable width. */
-  width: string;
+  /** The cloth's usable width. Default: the result's. */
+  width?: string;
+  /** What is cut from it. */
+  cuts: Cut[];
+  /** What other parts' pieces may be laid beside. Default: the cuts; none where they lie as the result says. */
   pieces?: { width: string; length: string; count: number; turn: boolean }[];
   /** Bought by the piece in place of cloth: `4 fat quarters`. */
   item?: string;
   cost?: string | undefined;
 }
+
+/** The usable width of the cloth that a result was reckoned with, once washed. */
+export const clothWidth = ({ working }: Answer): string =>
+  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ?? '0';
 
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {

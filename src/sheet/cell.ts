@@ -13,22 +13,21 @@ export interface CellState {
 
 /** A cell to type in, a choice, or a box to tick. */
 export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
-  const invalid = wrong && text ? 'true' : nothing;
+  const invalid = wrong ? 'true' : nothing;
   if (field && 'options' in field) {
     const { label, options } = field;
     const chosen = text.split(', ');
-    const several = chosen.length > 1;
     return html`${chosen.map(
       (value, at) => html`<select
         part="cell"
-        id=${several ? nothing : id}
+        id=${at ? nothing : id}
         data-row=${id}
-        aria-label=${several ? `${label}, ${at + 1}` : nothing}
+        aria-label=${chosen[1] ? `${label}, ${at + 1}` : nothing}
         aria-describedby="how-${id}"
         aria-invalid=${invalid}
         .value=${value}
       >
-        ${Object.entries({ ...(Object.hasOwn(options, value) ? {} : { [value]: value }), ...options }).map(
+        ${Object.entries({ ...options, [value]: options[value] ?? value }).map(
           ([key, words]) => html`<option value=${key} ?selected=${key === value}>${words}</option>`,
         )}
       </select>`,
@@ -61,6 +60,10 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
     .value=${text}
   />`;
 };
+
+/** A button; `open` says whether what it unfolds is seen. */
+export const action = (words: string, act: () => unknown, { off = false, open }: { off?: boolean; open?: boolean } = {}): TemplateResult =>
+  html`<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
 
 /** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
 export const fractionKeys = (type: (text: string) => void): TemplateResult =>

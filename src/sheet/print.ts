@@ -1,8 +1,10 @@
+import { render, type TemplateResult } from 'lit';
+
 /**
- * Prints one sheet alone: a copy of it in a frame of its own, so that the page around it stays off the paper. Styles are
- * handed over as style sheet objects, which a strict content policy allows.
+ * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
+ * stays off the paper. Styles are handed over as style sheet objects, which a strict content policy allows.
  */
-export const printAlone = (sheet: ShadowRoot, title: string): void => {
+export const printAlone = (sheet: ShadowRoot, title: string, paper?: TemplateResult): void => {
   const frame = document.createElement('iframe');
   frame.style.cssText = 'position:fixed;inset-inline-start:-99rem;inline-size:44rem;border:0';
   document.body.append(frame);
@@ -13,12 +15,9 @@ export const printAlone = (sheet: ShadowRoot, title: string): void => {
   const { direction, fontFamily } = getComputedStyle(sheet.host);
   Object.assign(page.body.style, { direction, fontFamily });
   const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
-  copy.append(...[...sheet.childNodes].map((node) => page.importNode(node, true)));
-  const typed = sheet.querySelectorAll<HTMLInputElement>('input, select');
-  copy.querySelectorAll<HTMLInputElement>('input, select').forEach((cell, at) => {
-    cell.value = typed[at]!.value;
-    cell.checked = typed[at]!.checked;
-  });
+  if (paper) render(paper, copy);
+  // A copied cell keeps what was typed in it.
+  else for (const node of sheet.childNodes) copy.append(page.importNode(node, true));
   copy.adoptedStyleSheets = sheet.adoptedStyleSheets.map((used) => {
     const style = new inside.CSSStyleSheet();
     style.replaceSync([...used.cssRules].map((rule) => rule.cssText).join(''));

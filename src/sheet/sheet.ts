@@ -1,26 +1,24 @@
 import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
-import { draw, drawingStyles } from '../drawing/picture.js';
+import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ZERO } from '../measure/exact.js';
-import { asTyped, mixed, type Style } from '../measure/format.js';
+import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
 import { parseLength } from '../measure/parse.js';
 import { writesComma } from '../measure/units.js';
-import { RULER_MARK } from '../trade/conventions.js';
+import { RULER_INCHES } from '../trade/conventions.js';
 import type { Answer, Input, Refused, Row } from '../reckon/book.js';
-import { attributeOf, type Calculator, type Flow, type Listing, type Take } from './calculator.js';
-import { cell, fractionKeys } from './cell.js';
+import { attributeOf, type Calculator, type Flow } from './calculator.js';
+import { action, cell, fractionKeys } from './cell.js';
+import { cutList, figures, listing } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { printAlone } from './print.js';
 import { sheetStyles } from './styles.js';
 
 /** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
 const languageAt = (element: Element): string => {
-  for (let at: Element | null = element; at; ) {
-    const found: HTMLElement | null = at.closest('[lang]');
-    if (found) return found.lang;
-    const root: Node = at.getRootNode();
-    at = root instanceof ShadowRoot ? root.host : null;
-  }
-  return 'en';
+  const found = element.closest<HTMLElement>('[lang]');
+  if (found) return found.lang;
+  const root = element.getRootNode();
+  return root instanceof ShadowRoot ? languageAt(root.host) : 'en';
 };
 
 /**
@@ -84,14 +82,15 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   declare currency: string | undefined;
 
-  protected abstract readonly calculator: Calculator<R>;
+  /** What is reckoned and drawn here. */
+  abstract readonly calculator: Calculator<R>;
 
   readonly #internals = this.attachInternals();
   #input: Input | undefined;
   #result: R | Refused | undefined;
   #good: R | undefined;
-  /** The cell being typed in: what stands there, and what stood there when it was entered. */
-  #editing: { id: string; text: string; before: string } | undefined;
+  /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
+  #editing: { id: string; text: string; before: string; measured: Record<string, string> | undefined } | undefined;
   #marked: string[] = [];
   #open = false;
   #told = '';
@@ -116,37 +115,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
   get value(): string {
     const { buy } = this.result;
-    return buy ? String(Number(exact(buy.amount).valueOf().toFixed(4))) : '';
-  }
-
-  /** What heads the sheet: `Backing`. */
-  get calculatorTitle(): string {
-    return this.calculator.title;
-  }
-
-  /** What the last good answer takes from which fabric, for a worksheet's shopping list. */
-  get takes(): (Take & { title: string; washed: string })[] {
-    const { result, calculator } = this;
-    if (result.errors) return [];
-    const letters = (this.fabric ?? '').split(/[\s,]+/).filter(Boolean);
-    const inches = (id: string): string | undefined => result.working.find((row) => row.id === id)?.inches;
-    const width = inches('washedWidth') ?? inches('fabricWidth') ?? '0';
-    const pieces = result.cuts.map(({ width, length, count }) => ({ width, length, count, turn: true }));
-    const all = calculator.takes?.(result, letters) ?? [{ fabric: letters[0] ?? '', need: result.fabric, width, pieces }];
-    const share = Number.parseFloat(result.working.find(({ id }) => id === 'shrinkage')?.value ?? '0') || 0;
-    const washed = mixed(exact(100).div(exact(100).sub(exact(share))));
-    return all.map((take) => ({ title: calculator.title, washed, ...take }));
-  }
-
-  /** The drawings of the last good answer, and its cut list: what a printed worksheet shows of this part. */
-  get paper(): TemplateResult | undefined {
-    const good = this.#good;
-    return good && html`<section class="part">
-      <h3>${this.calculator.title}${this.fabric ? `, fabric ${this.fabric}` : ''}</h3>
-      <p>${good.summary}</p>
-      ${good.cuts.length ? listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) }) : nothing}
-      ${this.calculator.draw(good, this.#style).map((drawing) => html`<figure>${draw(drawing)}</figure>`)}
-    </section>`;
+    return buy ? decimal(exact(buy.amount), 4) : '';
   }
 
   /** The form this element belongs to, if any. */
@@ -154,7 +123,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     return this.#internals.form;
   }
 
-  get #style(): Style {
+  /** How lengths are shown here. */
+  get lengthStyle(): Style {
     const units = this.units ?? this.flow?.values['units'];
     return { units: units === 'cm' ? 'cm' : 'in', comma: writesComma(languageAt(this)) };
   }
@@ -180,6 +150,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   protected override updated(): void {
     this.#send();
+    // For a worksheet around it, however its inputs came to change.
+    this.dispatchEvent(new Event('reckoned', { bubbles: true }));
   }
 
   /** Hands the form the amount to buy. */
@@ -202,19 +174,18 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const { title, draw: picture, listings } = this.calculator;
+    const { calculator } = this;
+    const { title } = calculator;
     const { errors } = this.result;
     const rows = this.#rows();
     const good = this.#good;
-    const stale = errors && good ? 'stale' : '';
     const refined = rows.filter((row) => row.more);
     const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
-    const style = this.#style;
-    const action = (words: string, act: () => void): TemplateResult =>
-      html`<button type="button" part="action" ?disabled=${!!errors} @click=${act}>${words}</button>`;
+    const style = this.lengthStyle;
+    const off = !!errors;
     return html`<section
       part="sheet"
-      class="sheet"
+      class="sheet ${errors && good ? 'stale' : ''}"
       aria-label=${title}
       @keydown=${this.#keyDown}
       @input=${this.#typed}
@@ -223,7 +194,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       @focusout=${this.#focusOut}
     >
       ${this.#answer(rows)}
-      <table part="table" class=${stale}>
+      <table part="table">
         <thead>
           <tr>
             <th scope="col">${title}</th>
@@ -232,34 +203,25 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
           </tr>
         </thead>
         <tbody>
-          ${rows.filter((row) => !row.more).map((row) => this.#row(row))}
+          ${rows.filter((row) => !row.more).map(this.#row)}
+          ${refined[0] &&
+          html`<tr class="refine">
+            <td colspan="3">
+              ${action(open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`, () => this.#fold(!open), { open })}
+            </td>
+          </tr>`}
+          ${open ? refined.map(this.#row) : nothing}
         </tbody>
-        ${refined.length
-          ? html`<tbody>
-              <tr class="fold">
-                <td colspan="3">
-                  <button type="button" part="action" aria-expanded=${open} @click=${this.#toggle}>
-                    ${open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`}
-                  </button>
-                </td>
-              </tr>
-              ${open ? refined.map((row) => this.#row(row)) : nothing}
-            </tbody>`
-          : nothing}
       </table>
-      ${good
-        ? html`<div class=${stale}>
-            ${picture(good, style).map((drawing) => html`<figure part="figure">${drawing.caption ? html`<figcaption>${drawing.caption}</figcaption>` : nothing}${draw(drawing)}</figure>`)}
-            ${good.cuts.length
-              ? html`${listing({ caption: 'Cut', rows: good.cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })}
-                  <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`
-              : nothing}
-            ${listings?.(good, style).map(listing)} ${this.more(good)}
-          </div>`
-        : nothing}
+      ${good &&
+      html`<div>
+        ${figures(calculator.draw(good, style))} ${cutList(good)}
+        ${good.cuts[0] && html`<p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`}
+        ${calculator.listings?.(good, style).map(listing)} ${this.more(good)}
+      </div>`}
       <p>Amounts are for planning: measure your own cloth and quilt before cutting.</p>
       <p class="actions">
-        ${action('Copy table', this.#copy)} ${action('Download CSV', this.#download)} ${action('Print', this.#print)}
+        ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
         <span role="status">${this.#told}</span>
       </p>
     </section>`;
@@ -273,21 +235,18 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #answer(rows: Row[]): TemplateResult {
     const { errors } = this.result;
     const good = this.#good;
-    const [lead, large] = good ? (this.calculator.headline?.(good, this.#style) ?? ['Buy', good.buy.text]) : [];
-    return html`<div part="answer" class="answer ${errors ? 'stale' : ''}" role="status">
-      ${good
-        ? html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p>
-            <p>${good.summary}</p>`
-        : nothing}
-      ${errors
-        ? html`<p class="note">${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.</p>`
-        : good?.notes.map((note) => html`<p class="note">${note}</p>`)}
+    const [lead, large] = good ? (this.calculator.headline?.(good, this.lengthStyle) ?? ['Buy', good.buy.text]) : [];
+    const notes = errors
+      ? [`${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`]
+      : good!.notes;
+    return html`<div part="answer" class="answer" role="status">
+      ${good && html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
+      ${notes.map((note) => html`<p class="note">${note}</p>`)}
       ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
   }
 
-  #row(row: Row): TemplateResult {
-    const { id, label, value, role, how, from, reckoned } = row;
+  #row = ({ id, label, value, role, how, reckoned }: Row): TemplateResult => {
     const field = this.calculator.fields[id];
     const message = this.result.errors?.find(({ input }) => input === id)?.message;
     const editing = this.#editing?.id === id;
@@ -297,22 +256,22 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
     const chosen = field && 'options' in field ? text.split(', ').map((part) => field.options[part] ?? part).join(', ') : text;
-    return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''} ${message ? (text ? 'wrong' : 'wanting') : ''}">
+    return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
       <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
       <td class="amount">
         ${open
-          ? cell({ id, field, text, wrong: !!message })
-          : html`<output part="value" data-row=${id} data-from=${from.join(' ')} tabindex="-1">${chosen || '–'}</output>`}
+          ? cell({ id, field, text, wrong: !!message && !!text })
+          : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`}
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
       </td>
       <td part="how" class="how" id="how-${id}">
-        ${role === 'measured' || (flows && this.#own[id] != null)
-          ? html`${field ? 'your own' : 'measured'} <button type="button" part="action" @click=${() => this.#putBack(id)}>put back ${reckoned ?? flows}</button>`
+        ${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
+          ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
           : ((flows && this.flow!.from[id]) || how)}
-        ${message ? html`<span part="error" class="error">${message}</span>` : nothing}
+        ${message && html`<span part="error" class="error">${message}</span>`}
       </td>
     </tr>`;
-  }
+  };
 
   // What is typed
 
@@ -359,7 +318,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const id = rowOf(target);
     if (!id) return;
     this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
-    if (isText(target)) this.#editing = { id, text: target.value, before: target.value };
+    if (isText(target)) this.#editing = { id, text: target.value, before: target.value, measured: this.measured };
     this.requestUpdate();
   };
 
@@ -406,10 +365,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (step && altKey && isText(target)) this.#nudge(target, -step);
     else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement))) this.#walk(target as HTMLElement, step);
     else if (key === 'Escape' && isText(target)) {
-      const { before } = this.#editing!;
-      const wasReckoned = this.#good?.working.some((row) => row.id === id && row.role === 'measurable');
+      const { before, measured } = this.#editing!;
       this.#replace(target, before);
-      if (wasReckoned || this.#good?.working.find((row) => row.id === id)?.reckoned === before) this.#forget(id);
+      this.measured = measured;
     } else return;
     event.preventDefault();
   };
@@ -423,31 +381,32 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** One ruler mark up or down; one whole where the cell holds no length. */
   #nudge(input: HTMLInputElement, by: number): void {
-    const style = this.#style;
+    const style = this.lengthStyle;
     const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
     const whole = kind === 'count' || kind === 'percent';
     const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : style);
-    const mark = parseLength(String(this.#own['mark'] ?? RULER_MARK[style.units]), style);
-    if (!read.ok || !mark.ok) return;
-    if (whole) this.#replace(input, `${mixed(most(read.value.add(by), ZERO))}${kind === 'percent' ? ' %' : ''}`);
-    else if (kind === 'length') this.#replace(input, asTyped(most(read.value.add(mark.value.mul(by)), ZERO), style));
+    if (!read.ok || !(whole || kind === 'length')) return;
+    const mark = this.#good?.working.find(({ id }) => id === 'mark')?.inches ?? RULER_INCHES[style.units];
+    const moved = most(read.value.add(exact(whole ? 1 : mark).mul(by)), ZERO);
+    this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
   }
 
-  #toggle = (): void => {
-    this.#open = !this.#open;
+  #fold(open: boolean): void {
+    this.#open = open;
     this.requestUpdate();
-  };
+  }
 
   // Taking it away
 
-  get #cells(): Cells {
-    return cellsOf(this.#good!);
+  /** What is copied and downloaded. */
+  protected cells(good: R): Cells {
+    return cellsOf(good);
   }
 
   #copy = async (): Promise<void> => {
     try {
       // Absent on a page without https.
-      await navigator.clipboard.writeText(tabbedOf(this.#cells));
+      await navigator.clipboard.writeText(tabbedOf(this.cells(this.#good!)));
       this.#told = 'Copied.';
     } catch {
       this.#told = 'This browser does not allow copying here; the CSV holds the same.';
@@ -455,26 +414,17 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.requestUpdate();
   };
 
-  #download = (): void => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.#cells));
+  #download = (): void => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.#good!)));
 
-  #print = (): void => printAlone(this.shadowRoot!, this.calculator.title);
+  /** What is printed in place of the sheet. */
+  protected paper?(good: R): TemplateResult;
+
+  #print = (): void => printAlone(this.shadowRoot!, this.calculator.title, this.paper?.(this.#good!));
 }
 
 const rowOf = (target: EventTarget | null | undefined): string | undefined => (target as HTMLElement | null)?.dataset?.['row'];
 
 const isText = (target: unknown): target is HTMLInputElement =>
   target instanceof HTMLElement && target.matches("[type='text'], textarea");
-
-const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
-  <caption>${caption}</caption>
-  <thead>
-    <tr>
-      ${head.map((words) => html`<th scope="col">${words}</th>`)}
-    </tr>
-  </thead>
-  <tbody>
-    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${text}</td>`)}</tr>`)}
-  </tbody>
-</table>`;
 
 const sameInput = (a: Input, b: Input | undefined): boolean => !!b && Object.keys(a).every((key) => a[key] === b[key]);

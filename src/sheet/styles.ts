@@ -8,12 +8,10 @@ export const sheetStyles = css`
   :host {
     --_accent: var(--quilt-accent, #a63d40);
     --_space: var(--quilt-space, 0.5rem);
-    --_ink: currentColor;
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
-    --_rule: color-mix(in srgb, currentColor 18%, transparent);
     --_wash: color-mix(in srgb, var(--_accent) 10%, transparent);
     --_wash-strong: color-mix(in srgb, var(--_accent) 26%, transparent);
-    --_wash-other: color-mix(in srgb, currentColor 8%, transparent);
+    --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
     container-type: inline-size;
@@ -24,91 +22,72 @@ export const sheetStyles = css`
   * { box-sizing: border-box; margin: 0; }
   .sheet, .sheet > div { display: grid; gap: var(--_space); }
   .sheet > table, figure, [part='list'] { margin-block: var(--_space); }
-  p { color: var(--_soft); font-size: 0.9em; }
+  p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
   table { border-collapse: collapse; font: inherit; }
   th { font-weight: inherit; text-align: start; }
   th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
-  tr { border-block-end: 1px solid var(--_rule); }
+  tr { border-block-end: 1px solid var(--_faint); }
   thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: start; }
-  caption { padding-block-end: 0.3em; font-weight: 650; }
+  caption, figcaption { padding-block-end: 0.3em; font-weight: 650; }
+  figcaption { text-align: center; }
 
   .answer { justify-items: start; }
-  .answer p { font-size: 1em; }
-  .answer .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
-  strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; padding-inline-end: 0.3em; }
+  .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
+  strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
-  .stale :is(.buy, output, figure, [part='list']), .stale .buy + p { opacity: 0.72; }
+  .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
   .stale :is(strong, output) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
-  figcaption { padding-block-end: var(--_space); font-weight: 650; text-align: center; }
-  .how { color: var(--_soft); font-size: 0.9em; }
-  .reckoned output { font-weight: 600; }
-  .marked { background: var(--_wash-strong); }
-  [part='list'] td:first-child { font-variant-numeric: inherit; }
+  .reckoned output, .measurable input { font-weight: 600; }
+  .marked, .measured input { background: var(--_wash-strong); }
   [part='list'] td:not(:first-child) { white-space: nowrap; }
 
-  input, select, textarea { font: inherit; color: inherit; accent-color: var(--_accent); }
+  input, select, textarea, button { font: inherit; color: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
     inline-size: 100%;
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
-    background: var(--_wash-other);
+    background: var(--_faint);
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
-    border-radius: 3px 3px 0 0;
   }
-  [type='checkbox'] { inline-size: 1.4em; block-size: 1.4em; vertical-align: -0.3em; }
+  [type='checkbox'] { inline-size: 1.4em; block-size: 1.4em; }
   option { color: CanvasText; background: Canvas; }
-  .measurable [type='text'] { background: none; border-block-end-style: dotted; font-weight: 600; }
+  .measurable [type='text'] { background: none; border-block-end-style: dotted; }
   .measured [type='text'] { background: var(--_wash-strong); border-block-end-style: dashed; }
-  .wrong [part='cell'] { border-block-end: 3px solid var(--_accent); }
+  [aria-invalid] { border-block-end: 3px solid var(--_accent); }
   :focus-visible { outline: 2.5px solid var(--_accent-text); outline-offset: 1px; }
-  .error { display: block; color: var(--_accent-text); font-size: 1rem; }
-  .error::before { content: '↑ '; }
+  .error, button { color: var(--_accent-text); }
+  .error { display: block; font-size: 1rem; }
 
-  button {
-    font: inherit;
-    color: var(--_accent-text);
-    background: none;
-    border: 0;
-    padding: 0.3em 0;
-    text-align: start;
-    text-decoration: underline 1px;
-    text-underline-offset: 0.2em;
-    cursor: pointer;
-  }
-  button:disabled { opacity: 0.6; cursor: default; }
-  .fold { font-size: 0.9em; }
-  .actions { display: flex; flex-wrap: wrap; gap: 0 calc(var(--_space) * 2.5); }
-  .keys { display: none; flex-wrap: wrap; gap: 4px; padding-block-start: 6px; }
+  button { background: none; border: 0; padding: 0.3em 0; text-align: start; text-decoration: underline; cursor: pointer; }
+  button:disabled { opacity: 0.6; }
+  .actions, .keys { display: flex; flex-wrap: wrap; gap: 4px 1.2em; }
+  .keys { display: none; gap: 4px; padding-block-start: 6px; }
   .keys button { min-inline-size: 2.6rem; text-align: center; text-decoration: none; border: 1px solid; border-radius: 4px; }
   @media (any-pointer: coarse) {
     .keys { display: flex; }
     [type='text'], select, button { min-block-size: 2.6rem; }
   }
 
-  .paper { display: none; }
-  .swatch { inline-size: 3.5rem; block-size: 3.5rem; border: 1px dashed; }
-  .swatch img { inline-size: 3rem; block-size: 3rem; object-fit: cover; }
-
   @container (max-width: 34rem) {
     [part='table'] thead { display: none; }
     [part='table'] tr { display: grid; grid-template-columns: 1.1fr 1fr; align-items: baseline; }
-    [part='table'] :is(table, tbody, th, td) { display: block; inline-size: auto; }
-    .how, .fold td { grid-column: 1 / -1; }
+    [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
+    .how, .refine td { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
-    [part='list'] :is(th, td) { padding-inline: 0 calc(var(--_space) * 0.8); }
+    [part='list'] :is(th, td) { padding-inline: 0 var(--_space); }
   }
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }
   }
   /* Small enough for one page, with the lists beside the drawing. */
   @media print {
-    button, .keys, .fold { display: none; }
+    button, .keys, .refine { display: none; }
     :host { font-size: 9pt; line-height: 1.25; --_space: 0.25rem; }
     th, td { padding-block: 1px; }
     tr, figure { break-inside: avoid; }

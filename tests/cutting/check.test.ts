@@ -124,13 +124,14 @@ describe('checking a plan', { timeout: 60_000 }, () => {
       sheets: [{ times: 1, strips: [{ ...strip, y: exact(0) }, second], used: second.y.add(10) }],
       length: second.y.add(10),
     });
+    const onSheet = (height: string): CuttingPlan => ({ ...plan(apart), length: exact(height) });
     expect(faultsOf(checkPlan([piece(10, 5, 4)], cloth, plan(below)))).toEqual(['overlap']);
     const apart = { ...strip, y: exact(10), placed: [place(0, [0, 10, 10, 5])] };
     expect(checkPlan([piece(10, 5, 4)], cloth, plan(apart))).toEqual([]);
     const sheet: Cloth = { width: exact(18), height: exact(20) };
-    expect(checkPlan([piece(10, 5, 4)], sheet, plan(apart))).toEqual([]);
+    expect(checkPlan([piece(10, 5, 4)], sheet, onSheet('20'))).toEqual([]);
     const low: Cloth = { width: exact(18), height: exact('159/8') };
-    expect(faultsOf(checkPlan([piece(10, 5, 4)], low, plan(apart)))).toEqual(['outside']);
+    expect(faultsOf(checkPlan([piece(10, 5, 4)], low, onSheet('159/8')))).toEqual(['outside']);
   });
 
   /** Ways to spoil one piece of a sound plan, each with the faults of which one at least must be found. */

@@ -219,6 +219,12 @@ describe('cutting plans', { timeout: 60_000 }, () => {
     }
   });
 
+  test('the search ends where the bound is less than any piece', () => {
+    // By area these six take 2.9 in of cloth, yet none is slimmer than 2.99 in.
+    const found = plan([piece('3000010/1000003', '800/127', 6)], cloth('9999/254'));
+    expect(found.length.gte('3000010/1000003')).toBe(true);
+  });
+
   test('a million equal squares are counted, not laid out', () => {
     // Geometry: sixteen 2 1/2 in squares fill 40 in; 62,500 strips of 2 1/2 in.
     const found = plan([piece('5/2', '5/2', 1_000_000)], cloth(40));
@@ -235,7 +241,7 @@ describe('cutting plans', { timeout: 60_000 }, () => {
 
   test('more than can be placed one by one is refused, not hung on', () => {
     const tiny = planCloth([piece('1/100', '1/100', 999_999), piece(40, 100, 1)], cloth(40));
-    if (tiny.ok) expect(everyPiece(tiny).length).toBeLessThanOrEqual(20_000);
+    if (tiny.ok) expect(everyPiece(tiny).length).toBeLessThanOrEqual(5000);
     else expect(tiny.message).toMatch(/one by one/);
   });
 
@@ -263,7 +269,7 @@ describe('cutting plans', { timeout: 60_000 }, () => {
       [[piece(5, 5, 1)], { ...cloth(40), step: exact(0) }, undefined],
       [[piece(5, 1e9, 1)], cloth(40), 0],
       [[piece(5, 5, 600_000), piece(6, 6, 600_000)], cloth(40), undefined],
-      [Array.from({ length: 2001 }, () => piece(5, 5, 1)), cloth(40), undefined],
+      [Array.from({ length: 1001 }, () => piece(5, 5, 1)), cloth(40), undefined],
     ];
     for (const [pieces, from, at] of bad) {
       const found = planCloth(pieces, from);

@@ -101,11 +101,31 @@ describe('quick.html, from disk and without a network', () => {
     await page.close();
   });
 
-  it('shows everything in centimetres when asked', async () => {
+  it('shows the same quilt in centimetres when asked, and in inches again', async () => {
     const { page, faults } = await alone();
+    await write(page, 'input[name=length]', '72');
+    await write(page, 'quilt-backing >>> [data-row=overage]', '3');
+    await write(page, 'quilt-borders >>> [data-row=border1Sides]', '73');
+    /** The exact inches of every row that a metric ruler does not round. */
+    const lengths = (): Promise<string[]> =>
+      page.$$eval(TAGS.join(), (all) =>
+        all.flatMap((at) =>
+          (at as HTMLElementTagNameMap['quilt-backing']).result.working
+            .filter(({ id }) =>
+              /^(width|length|overage|fabricWidth|need.*|border1Sides|.*FinishedLength)$/.test(id),
+            )
+            .map(({ id, inches, value }) => `${id} ${inches ?? value.replace(/ in/g, '')}`),
+        ),
+      );
+    const before = await lengths();
     await page.select('select[name=units]', 'cm');
-    for (const [at, answer] of (await answers(page)).entries())
-      expect(answer, TAGS[at]).not.toMatch(/\d in\b/);
+    // 58 × 2.54
+    expect(await widths(page)).toEqual(TAGS.map(() => '147.32 cm'));
+    for (const answer of await answers(page)) expect(answer).not.toMatch(/\d in\b/);
+    expect(await lengths()).toEqual(before);
+    await page.select('select[name=units]', 'in');
+    expect(await widths(page)).toEqual(TAGS.map(() => '58 in'));
+    expect(await lengths()).toEqual(before);
     expect(faults).toEqual([]);
     await page.close();
   });
@@ -172,12 +192,15 @@ describe('quick.html, from disk and without a network', () => {
   });
 
   it.each([
-    '#width=',
-    '#width=%3Cimg%20src%3Dx%20onerror%3D%22hit%3D1%22%3E&units=furlong&size=x',
-    '#backing.measured=nonsense&borders.corners=constructor',
-    '#%E0%A4%A',
-    `#width=${'9'.repeat(10_000)}`,
-  ])('survives a link that is wrong: %.60s', async (hash) => {
+    ['an empty width', '#width='],
+    [
+      'markup, and choices that are none',
+      '#width=%3Cimg%20src%3Dx%20onerror%3D%22hit%3D1%22%3E&units=furlong&size=x',
+    ],
+    ['keys that are none', '#backing.measured=nonsense&borders.corners=constructor&nothing.at=all'],
+    ['bytes that are no text', '#width=%E0%A4%A&=&&'],
+    ['10,000 digits', `#width=${'9'.repeat(10_000)}`],
+  ])('survives a link that is wrong: %s', async (_, hash) => {
     const { page, faults } = await alone(hash);
     expect(
       await page.$$eval(TAGS.join(), (all) =>

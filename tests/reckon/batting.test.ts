@@ -245,7 +245,7 @@ describe('what cannot be', () => {
     [{ ...quilt, bed: 'constructor' }, 'bed', /not one of the choices/],
     [{ ...quilt, overage: '40' }, 'overage', /at most 36 in/],
     [{ ...quilt, roll: '0' }, 'roll', /more than 0/],
-    [{ ...quilt, roll: '96; wide' }, 'roll', /“wide”/],
+    [{ ...quilt, roll: '96; wide' }, 'roll', /wide”/],
     [{ ...quilt, width: '-5' }, 'width', /less than 0/],
     [{ ...quilt, shrinkage: 100 }, 'shrinkage', /between 0 and 50/],
     [{ bed: 'twin', drop: 61 }, 'drop', /at most 60 in/],

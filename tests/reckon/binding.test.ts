@@ -103,11 +103,11 @@ describe('the strip', () => {
     ['double', '1/4', '1/8', '1 3/4', '6 × 1/4 + 2 × 1/8 = 1 3/4 in'],
     ['single', '3/8', '1/8', '1 5/8', '4 × 3/8 + 1 × 1/8 = 1 5/8 in'],
     ['single', '3/8', '0', '1 1/2', '4 × 3/8 + 1 × 0 = 1 1/2 in'],
-    ['double', '0.3', '1/8', '2 1/8', '6 × 3/10 + 2 × 1/8 = ≈2 1/16 in, on a mark 2 1/8 in'],
+    ['double', '0.3', '1/8', '2 1/8', '6 × 3/10 + 2 × 1/8 = ≈2 1/16 in, cut 2 1/8 in'],
   ])('%s fold, %s in finished, %s in thick: %s in', (fold, finished, thickness, strip, how) => {
     const result = good({ ...quilt, fold, finished, thickness });
     expect(result.stripWidth).toBe(strip);
-    expect(row(result, 'strip')).toMatchObject({ how, from: ['finished', 'fold', 'thickness', 'mark'] });
+    expect(row(result, 'strip')).toMatchObject({ how, from: ['fold', 'mark', 'finished', 'thickness'] });
   });
 
   test('is as wide as the way of the folded strip round the edge, to the next mark', () => {

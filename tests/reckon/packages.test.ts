@@ -35,6 +35,8 @@ describe('a list of packages', () => {
     ['size 2 40in x 50in @ $9', [['size 2', '40', '50', 9]]],
     ['box 5 x 6', [['box', '5', '6']]],
     ['40x50', [['', '40', '50']]],
+    // a name that ends in a number does not run into the width: half a yard, not two and a half
+    [[{ name: 'pack 2', width: '1/2 yd', length: 40 }], [['pack 2', '18', '40']]],
     [`crib 3' 9" x 5'`, [['crib', '45', '60']]],
     // a unit that stands once holds for both: 127 cm = 50 in
     ['baby 127 x 254 cm @ 12,50', [['baby', '50', '100', 12.5]]],
@@ -61,7 +63,7 @@ describe('a list of packages', () => {
       { width: '1 yd', length: 40 },
       'a 3 x 4',
     ];
-    expect(writePackages(list)).toBe('small 40 x 50 @ 12.5; 1 yd x 40; a 3 x 4');
+    expect(writePackages(list)).toBe('small: 40 x 50 @ 12.5; 1 yd x 40; a 3 x 4');
     expect(read(writePackages(list))).toEqual(read(list));
     expect(writePackages('small 40 x 50')).toBe('small 40 x 50');
   });
@@ -73,25 +75,28 @@ describe('a list of packages', () => {
     ],
     ['small 40 x fifty', '“small 40 x fifty” is not a package.'],
     ['small 40 x 0', '“small 40 x 0”: The length has to be more than 0.'],
-    ['small 40 x 50 60', '“small 40 x 50 60”: Two numbers stand side by side'],
+    ['small 40 x 50 60', '“small 40 x 50 60” is not a package.'],
     ['small 40 x 50 @ cheap', '“small 40 x 50 @ cheap”: “ cheap” is not a number. Write it like 12.50.'],
     ['small 40 x 50 @', 'is not a package.'],
     ['small 40 x 50 @ 3 @ 4', 'is not a package.'],
     ['<img onerror=x>', '“<img onerror=x>” is not a package.'],
     [`a ${'9'.repeat(10_000)} x 5`, 'is not a package.'],
-    [' ; ;', 'There is no package here.'],
-    [[], 'There is no package here.'],
-    [{ name: 'small', width: 40, length: 50 }, 'There is no package here.'],
-    [[{ name: 'small', width: 40 }], 'Package 1 “small”: The length is missing.'],
+    [' ; ;', 'A list has 1 to 50 packages.'],
+    [[], 'A list has 1 to 50 packages.'],
+    [{ name: 'small', width: 40, length: 50 }, 'A list has 1 to 50 packages.'],
+    [[{ name: 'small', width: 40 }], '“small: 40 x” is not a package.'],
     [
       [
         { name: 'small', width: 40, length: 50 },
         { name: 'odd', width: {}, length: 2 },
       ],
-      'Package 2 “odd”: There is nothing here',
+      '“odd:  x 2” is not a package.',
     ],
-    [[{ name: 'small', width: 40, length: 50, price: 'abc' }], 'Package 1 “small”: “abc” is not a number.'],
-    [[null], 'Package 1 “” is not a package.'],
-    [Array.from({ length: 51 }, () => 'a 4 x 5'), 'At most 50 packages'],
+    [
+      [{ name: 'small', width: 40, length: 50, price: 'abc' }],
+      '“small: 40 x 50 @ abc”: “ abc” is not a number.',
+    ],
+    [[null], 'A list has 1 to 50 packages.'],
+    [Array.from({ length: 51 }, () => 'a 4 x 5'), 'A list has 1 to 50 packages.'],
   ])('%j is refused, and the entry named', (raw, words) => expect(refusalOf(raw)).toContain(words));
 });

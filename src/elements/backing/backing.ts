@@ -37,12 +37,13 @@ export class QuiltBacking extends QuiltSheet<BackingResult> {
     this.piecedStrip = false;
   }
 
-  protected override readonly calculator: Calculator<BackingResult> = {
+  override readonly calculator: Calculator<BackingResult> = {
     title: 'Backing',
     fields: backingFields,
     reckon: reckonBacking,
     draw: (result, style) => [drawBacking(result, style)],
     listings: (result, style) => [layouts(result, style)],
+    takes: ({ fabric, cuts }, [letter = '']) => [{ fabric: letter, need: fabric, cuts, pieces: [] }],
   };
 }
 

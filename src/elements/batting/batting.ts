@@ -46,7 +46,7 @@ export class QuiltBatting extends QuiltSheet<BattingResult> {
   /** Length to tuck under the pillows. Default 0. */
   declare tuck: string | number | undefined;
 
-  protected override readonly calculator: Calculator<BattingResult> = {
+  override readonly calculator: Calculator<BattingResult> = {
     title: 'Batting',
     fields: battingFields,
     reckon: reckonBatting,

@@ -30,7 +30,7 @@ export class QuiltBinding extends QuiltSheet<BindingResult> {
   /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  protected override readonly calculator: Calculator<BindingResult> = {
+  override readonly calculator: Calculator<BindingResult> = {
     title: 'Binding',
     fields: bindingFields,
     reckon: reckonBinding,

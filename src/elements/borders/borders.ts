@@ -2,7 +2,7 @@ import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
-import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
+import { clothWidth, propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {
@@ -19,20 +19,20 @@ const plans = ({ borders }: BordersResult, style: Style): Listing => ({
   ),
 });
 
-const clothOf = ({ working }: BordersResult): string =>
-  (working.find(({ id }) => id === 'washedWidth') ?? working.find(({ id }) => id === 'fabricWidth'))!.inches!;
-
-/** A border's cloth: whole strips across it, or its pieces along it. */
-const takeOf = ({ plan, strips, fabric, pieces }: Border, cloth: string, letter: string, at: number): Take => ({
-  title: `Border ${at + 1}`,
-  fabric: letter,
-  need: fabric,
-  width: cloth,
-  pieces:
-    plan === 'along'
-      ? pieces.map(({ width, length, count }) => ({ width, length, count, turn: false }))
-      : [{ width: cloth, length: pieces[0]!.width, count: strips, turn: false }],
-});
+/** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
+const takeOf = ({ plan, strips, fabric }: Border, result: BordersResult, letter: string, at: number): Take => {
+  const cuts = result.cuts.filter(({ piece }) => piece.startsWith(`border ${at + 1},`));
+  const own = cuts.map((cut) => ({ ...cut, turn: false }));
+  const alike = new Set(own.map(({ width }) => width)).size === 1;
+  const across = { width: clothWidth(result), length: own[0]!.width, count: strips, turn: false };
+  return {
+    title: `Border ${at + 1}`,
+    fabric: letter,
+    need: fabric,
+    cuts,
+    pieces: plan === 'along' ? own : alike ? [across] : [],
+  };
+};
 
 /**
  * Borders round a quilt top: cut lengths, strips, cloth, and the finished size.
@@ -55,13 +55,13 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  protected override readonly calculator: Calculator<BordersResult> = {
+  override readonly calculator: Calculator<BordersResult> = {
     title: 'Borders',
     fields: bordersFields,
     reckon: reckonBorders,
     draw: (result, style) => [drawBorders(result, style)],
     listings: (result, style) => [plans(result, style)],
-    takes: (result, letters) => result.borders.map((border, at) => takeOf(border, clothOf(result), letters[at] ?? letters.at(-1) ?? '', at)),
+    takes: (result, letters) => result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),
   };
 }
 

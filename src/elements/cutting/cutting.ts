@@ -1,30 +1,15 @@
 import { drawCutting } from '../../drawing/cutting.js';
-import { lengthOf } from '../../drawing/picture.js';
-import type { Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
-import { writeCutList } from '../../reckon/cut-list.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
-import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
+import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
-
-const strips = ({ fabrics }: CuttingResult, style: Style): Listing => ({
-  caption: 'Strips, from the top of the cloth',
-  head: ['Fabric', 'Strips', 'Height', 'What each gives'],
-  rows: fabrics.flatMap(({ fabric, strips }) =>
-    strips.map(({ count, height, gives }) => [
-      fabric || '–',
-      `${count}`,
-      lengthOf(height, style),
-      gives.map(({ piece, count }) => `${count} × ${piece}`).join(', '),
-    ]),
-  ),
-});
+import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; a table inside one of its cells is that cell's affair. */
-const listIn = (element: Element): string | undefined => {
+const listIn = (element: Element): string[][] | undefined => {
   const table = element.querySelector('table');
-  return table ? writeCutList([...table.rows].map(({ cells }) => [...cells].map((cell) => cell.textContent))) : undefined;
+  return table ? [...table.rows].map(({ cells }) => [...cells].map(({ textContent }) => textContent)) : undefined;
 };
 
 /**
@@ -54,22 +39,23 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     this.reckonAgain();
     if (ready) this.tell('change');
   });
-  #written: string | undefined;
+  #written: string[][] | undefined;
   readonly #watch = new MutationObserver(() => this.#read());
 
-  protected override readonly calculator: Calculator<CuttingResult> = {
+  override readonly calculator: Calculator<CuttingResult> = {
     title: 'Cutting plan',
     fields: cuttingFields,
-    reckon: (input) => reckonCutting(input, this.#plans.plan),
+    reckon: (input) => this.#plans.reckon((plan) => reckonCutting(input, plan)),
     draw: drawCutting,
-    listings: (result, style) => [strips(result, style)],
-    takes: ({ fabrics, cost }, letters) =>
-      fabrics.map(({ fabric, need, sheets, buy, width, pieces }) => ({
+    listings: ({ fabrics }, style) => [stripList(fabrics, style)],
+    takes: ({ fabrics }, letters) =>
+      fabrics.map(({ fabric, need, sheets, buy, cost, width, pieces }) => ({
         fabric: fabric || (letters[0] ?? ''),
         need,
         width,
-        pieces: pieces.map(({ width, length, count }) => ({ width, length, count, turn: !this.oneWay })),
-        ...(sheets && { item: buy.text, ...(fabrics.length === 1 && { cost: cost?.amount }) }),
+        cuts: pieces,
+        pieces: pieces.map((piece) => ({ ...piece, turn: !this.oneWay })),
+        ...(sheets && { item: buy.text, cost }),
       })),
   };
 
@@ -87,11 +73,11 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
 
   #read(): void {
     this.#written = listIn(this);
-    this.requestUpdate();
+    this.reckonAgain();
   }
 
   protected override reckonInput(): Input {
-    return { ...super.reckonInput(), list: this.list ?? this.#written };
+    return { ...super.reckonInput(), list: this.list ?? this.#written, widths: this.fabricWidth ? undefined : this.flow?.values['widths'] } as Input;
   }
 }
 

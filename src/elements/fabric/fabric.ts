@@ -30,7 +30,7 @@ export class QuiltFabric extends LitElement {
   }
 
   protected override updated(): void {
-    this.dispatchEvent(new Event('change', { bubbles: true, composed: true }));
+    this.dispatchEvent(new Event('reckoned', { bubbles: true }));
   }
 }
 

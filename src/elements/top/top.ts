@@ -29,19 +29,18 @@ export class QuiltTop extends QuiltSheet<TopResult> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  protected override readonly calculator: Calculator<TopResult> = {
+  override readonly calculator: Calculator<TopResult> = {
     title: 'Quilt top',
     fields: topFields,
     reckon: reckonTop,
     headline: ({ finished }, style) => ['Finished', `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`],
     draw: (result, style) => [drawTop(result, style)],
-    takes: ({ parts, working }, letters) =>
+    takes: ({ parts }, letters) =>
       parts.map(({ part, fabric, cuts }, at) => ({
         title: part.replace(/^./, (first) => first.toUpperCase()),
         fabric: letters[at] ?? letters.at(-1) ?? '',
         need: fabric,
-        width: (working.find(({ id }) => id === 'washedWidth') ?? working.find(({ id }) => id === 'fabricWidth'))!.inches!,
-        pieces: cuts.map(({ width, length, count }) => ({ width, length, count, turn: true })),
+        cuts,
       })),
     listings: ({ parts }, style) =>
       parts.length ? [{ caption: 'Cloth for it', head: ['Part', 'Cloth', 'Buy'], rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]) }] : [],

@@ -1,39 +1,30 @@
-import { html, nothing, type TemplateResult } from 'lit';
-import { styleMap } from 'lit/directives/style-map.js';
-import { lengthOf } from '../../drawing/picture.js';
-import type { Style } from '../../measure/format.js';
+import { html, type TemplateResult } from 'lit';
+import { drawCutting } from '../../drawing/cutting.js';
+import { exact, type Exact } from '../../measure/exact.js';
+import { asTyped, length, mixed, type Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
-import { reckonWorksheet, worksheetFields, type FabricInput, type ItemInput, type PartInput, type WorksheetResult } from '../../reckon/worksheet.js';
+import { PLANNING } from '../../reckon/cutting.js';
+import { isBlank, lengthOf, Refusal } from '../../reckon/fields.js';
+import { reckonWorksheet, worksheetFields, type WorksheetInput, type WorksheetResult } from '../../reckon/worksheet.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf, type Calculator, type Flow, type Listing } from '../../sheet/calculator.js';
+import { cellsOf, type Cells } from '../../sheet/export.js';
+import { figures, listing } from '../../sheet/lists.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
+import { COTTON_WIDTH } from '../../trade/conventions.js';
+import { stripList } from '../cutting/strips.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
+import { fabricKey, requirementSheet } from './paper.js';
+import { lettersOf, takesOf } from './part.js';
+import { shopping, worksheetCells, type Piece } from './shopping.js';
+import { worksheetStyles } from './styles.js';
 
 /** The calculators a worksheet holds, in the order the quilt's size flows through them. */
 const FLOWING = ['quilt-top', 'quilt-borders'];
 const PARTS = [...FLOWING, 'quilt-backing', 'quilt-binding', 'quilt-batting', 'quilt-cutting'];
 
 /** A part that has been defined; one that has not yet is left out until it is. */
-const isPart = (element: Element): element is QuiltSheet => 'takes' in element;
-
-const shopping = ({ fabrics, items, total }: WorksheetResult, style: Style): Listing => {
-  const priced = fabrics.some(({ cost }) => cost);
-  return {
-    caption: 'Shopping list',
-    head: ['Fabric', 'For', 'Needed', 'Buy', ...(priced ? ['Price', 'Cost'] : [])],
-    rows: [
-      ...fabrics.map(({ letter, name, parts, need, buy, price = '', cost = '' }) => [
-        [letter, name].filter(Boolean).join(' · ') || '–',
-        parts.map(({ title }) => title.toLowerCase()).join(', '),
-        lengthOf(need, style),
-        buy.text,
-        ...(priced ? [price, cost] : []),
-      ]),
-      ...items.map(({ title, text, cost = '' }) => [title, '', '', text, ...(priced ? ['', cost] : [])]),
-      ...(total ? [['Total', '', '', '', '', total]] : []),
-    ],
-  };
-};
+const isPart = (element: Element): element is QuiltSheet => 'calculator' in element;
 
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -43,6 +34,7 @@ const shopping = ({ fabrics, items, total }: WorksheetResult, style: Style): Lis
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
 export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
+  static override styles = [...QuiltSheet.styles, worksheetStyles];
   static override properties = propertiesOf(worksheetFields);
 
   /** How many kits to cut, for a shop. Default none. */
@@ -50,30 +42,32 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   /** How much cloth a bolt holds. A length. Default `15 yd`. */
   declare bolt: string | number | undefined;
 
-  #parts: PartInput[] = [];
-  #items: ItemInput[] = [];
-  #fabrics: FabricInput[] = [];
-  #troubles: string[] = [];
-  #gathered = '';
+  /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
+  #gathered: Pick<WorksheetInput, 'fabrics' | 'parts' | 'items' | 'troubles' | 'unfinished'> = {};
+  #told = '';
+  /** Parts that sizes were given to. */
+  #given: QuiltSheet[] = [];
+  #pieces: Piece[] = [];
+  #size = '';
   readonly #plans = new BackgroundPlans((ready) => {
     this.reckonAgain();
     if (ready) this.tell('change');
   });
   readonly #watch = new MutationObserver(() => this.#settle());
 
-  protected override readonly calculator: Calculator<WorksheetResult> = {
+  override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
     fields: worksheetFields,
-    reckon: (input) => reckonWorksheet(input, this.#plans.plan),
-    headline: ({ total, fabrics, items }) => (total ? ['In all', total] : ['Buy', `${fabrics.length + items.length} things`]),
-    draw: () => [],
-    listings: (result, style) => [shopping(result, style)],
+    reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
+    headline: ({ total, fabrics, items }) => (total ? ['In all', total.text] : ['Buy', `${fabrics.length + items.length} things`]),
+    draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
+    listings: (result, style) => [shopping(result, style), ...joint(result, style)],
   };
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#watch.observe(this, { childList: true, subtree: true, attributes: true });
-    for (const type of ['input', 'change']) this.addEventListener(type, this.#heard);
+    this.#watch.observe(this, { childList: true, subtree: true });
+    for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
     for (const name of PARTS) void customElements.whenDefined(name).then(() => this.#settle());
     this.#settle();
   }
@@ -93,68 +87,101 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   protected override reckonInput(): Input {
-    return { ...super.reckonInput(), fabrics: this.#fabrics, parts: this.#parts, items: this.#items, troubles: this.#troubles } as Input;
+    return { ...super.reckonInput(), ...this.#gathered } as Input;
   }
 
-  #held = (...names: string[]): QuiltSheet[] => [...this.querySelectorAll(names.join())].filter(isPart).filter((part) => part.closest('quilt-worksheet') === this);
+  /** Those of these names that are inside this worksheet, and not in one inside it. */
+  #held<E extends Element>(...names: string[]): E[] {
+    return [...this.querySelectorAll<E>(names.join())].filter((element) => element.closest('quilt-worksheet') === this);
+  }
+
+  /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+  #length = (raw: unknown): { text: unknown; inches?: Exact } => {
+    if (isBlank(raw)) return { text: undefined };
+    try {
+      const inches = lengthOf(raw, this.lengthStyle);
+      const text = asTyped(inches, this.lengthStyle);
+      return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
+    } catch (refusal) {
+      if (!(refusal instanceof Refusal)) throw refusal;
+      return { text: raw };
+    }
+  };
 
   /** Lets the sizes flow once through top, borders and the rest, and gathers what all take. One pass: nothing flows back. */
   #settle(): void {
-    const fabrics = [...this.querySelectorAll<QuiltFabric>('quilt-fabric')];
     const troubles: string[] = [];
-    const byLetter = new Map<string, QuiltFabric>();
-    for (const fabric of fabrics) {
+    const fabrics = new Map<string, QuiltFabric>();
+    for (const fabric of this.#held<QuiltFabric>('quilt-fabric:defined')) {
       const letter = fabric.letter?.trim() ?? '';
       if (!letter) troubles.push('A fabric has no letter. Write letter="A".');
-      else if (byLetter.has(letter)) troubles.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
-      else byLetter.set(letter, fabric);
+      else if (fabrics.has(letter)) troubles.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
+      else fabrics.set(letter, fabric);
     }
 
-    let size: Record<string, unknown> = { width: this.width, length: this.length };
-    let source = this.width === undefined ? '' : 'from the worksheet';
+    /** The narrowest of a part's fabrics, so that none of its cloth is short. */
+    const narrowest = (letters: string[]): { width: unknown; from: string } => {
+      const [first] = (letters.length ? letters : [''])
+        .map((letter) => {
+          const own = fabrics.get(letter)?.fabricWidth;
+          const { text, inches = exact(COTTON_WIDTH.replace(/ .*/, '')) } = this.#length(own ?? this.fabricWidth);
+          return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
+        })
+        .sort((a, b) => a.inches.compare(b.inches));
+      return first!;
+    };
+
+    let size: Record<string, unknown> = { width: this.#length(this.width).text, length: this.#length(this.length).text };
+    let source = 'from the worksheet';
+    const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => (fabricWidth ? [[letter, this.#length(fabricWidth).text]] : [])));
     const give = (part: QuiltSheet): void => {
-      const letter = (part.fabric ?? '').split(/[\s,]+/)[0]!;
-      const { units, shrinkage, increment, currency, seam } = this;
+      const { units, shrinkage, increment, currency } = this;
+      const { width, from } = narrowest(lettersOf(part));
       const values = {
         units,
         ...(part.localName === 'quilt-batting' ? {} : { shrinkage }),
         increment,
         currency,
         ...(part.localName === 'quilt-top' ? {} : size),
-        ...(part.localName === 'quilt-backing' ? {} : { seam }),
-        fabricWidth: byLetter.get(letter)?.fabricWidth ?? this.fabricWidth,
+        ...(part.localName === 'quilt-backing' ? {} : { seam: this.#length(this.seam).text }),
+        fabricWidth: width,
+        widths,
       };
-      const from = { width: source, length: source, fabricWidth: byLetter.get(letter)?.fabricWidth ? `fabric ${letter}` : 'from the worksheet' };
-      const flow: Flow = { values, from };
+      const flow: Flow = { values, from: { width: source, length: source, fabricWidth: from } };
       if (JSON.stringify(flow) !== JSON.stringify(part.flow)) part.flow = flow;
     };
     for (const name of FLOWING)
-      for (const part of this.#held(name)) {
+      for (const part of this.#held<Element>(name).filter(isPart)) {
         give(part);
         const { finished } = part.result as { finished?: { width: string; length: string } };
         size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
         source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
       }
-    const others = this.#held(...PARTS.filter((name) => !FLOWING.includes(name)));
-    others.forEach(give);
+    this.#held<Element>(...PARTS.filter((name) => !FLOWING.includes(name))).filter(isPart).forEach(give);
+    const parts = this.#held<Element>(...PARTS).filter(isPart);
+    for (const part of this.#given) if (!part.closest('quilt-worksheet')) part.flow = undefined;
+    this.#given = parts;
+    const [wide, long] = [size['width'], size['length']].map((side) => this.#length(side).inches);
+    this.#size = wide && long ? `${length(wide, this.lengthStyle)} × ${length(long, this.lengthStyle)}.` : '';
 
-    const all = this.#held(...PARTS);
-    const takes = all.flatMap((part) => part.takes.map((take) => ({ part, ...take })));
-    for (const part of all)
-      if (part.result.errors) troubles.push(`${part.calculatorTitle} is not on the list yet: it has something to mend.`);
-    const isItem = ({ part, item }: { part: QuiltSheet; item?: string }): boolean => item !== undefined || part.localName === 'quilt-batting';
-    const items = takes.filter(isItem).map(({ part, title, item, cost, fabric }) => {
-      const { buy, cost: own } = part.result as { buy?: { text: string }; cost?: { amount: string } };
-      return { title: item && fabric ? `${title}, fabric ${fabric}` : title, text: item ?? buy!.text, cost: cost ?? own?.amount };
-    });
-    const parts = takes
-      .filter((take) => !isItem(take) && take.need !== '0')
-      .map(({ title, fabric, need, width, pieces, washed }) => ({ title, fabric, need, width, washed, ...(pieces && { pieces }) }));
-    const declared = [...byLetter].map(([letter, { name, fabricWidth, price }]) => ({ letter, name, fabricWidth, price }));
-    const gathered = JSON.stringify([parts, items, declared, troubles]);
-    if (gathered === this.#gathered) return;
+    const unfinished = parts.flatMap(({ result: { errors }, calculator: { title } }) =>
+      errors ? `${title} is not on the list yet: ${errors[0]!.message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.` : [],
+    );
+    const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
+    const nameOf = (letter: string): string => fabrics.get(letter)?.name ?? '';
+    this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? nameOf(letter) : title, title, cut })));
+    const isItem = ({ part, item }: (typeof takes)[number]): boolean => item !== undefined || part.localName === 'quilt-batting';
+    const gathered = {
+      troubles,
+      unfinished,
+      fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
+      parts: takes.filter((take) => !isItem(take) && take.need !== '0').map(({ part: _, cuts: _cuts, ...take }) => take),
+      items: takes.filter(isItem).map(({ part: { result }, title, fabric, item, cost }) => ({ title, fabric, text: item ?? result.buy!.text, cost: cost ?? (item ? undefined : (result as WorksheetResult).cost?.amount) })),
+    };
+    const told = JSON.stringify(gathered);
+    if (told === this.#told) return;
+    this.#told = told;
     this.#gathered = gathered;
-    [this.#parts, this.#items, this.#fabrics, this.#troubles] = [parts, items, declared, troubles];
     this.requestUpdate();
   }
 
@@ -162,25 +189,36 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     return html`<slot></slot>${super.render()}`;
   }
 
-  /** The fabric key, with a box for each swatch; on paper also each part's cut list and layout. */
-  protected override more({ fabrics }: WorksheetResult): unknown {
-    const swatches = new Map([...this.querySelectorAll<QuiltFabric>('quilt-fabric')].map(({ letter, swatch }) => [letter, swatch]));
-    const box = (letter: string): TemplateResult => {
-      const swatch = swatches.get(letter);
-      const isColour = !!swatch && CSS.supports('color', swatch);
-      return html`<td class="swatch" style=${styleMap(isColour ? { background: swatch } : {})}>${swatch && !isColour ? html`<img src=${swatch} alt="" />` : nothing}</td>`;
-    };
-    return html`${fabrics.length
-        ? html`<table part="list" class="key">
-            <caption>Fabric key</caption>
-            <tbody>
-              ${fabrics.map(({ letter, name, buy }) => html`<tr>${box(letter)}<th scope="row">${letter || '–'}</th><td>${name}</td><td>${buy.text}</td></tr>`)}
-            </tbody>
-          </table>`
-        : nothing}
-      <div class="paper">${this.#held(...PARTS).map((part) => part.paper)}</div>`;
+  #key(result: WorksheetResult): unknown {
+    return fabricKey(result, new Map(this.#held<QuiltFabric>('quilt-fabric').map(({ letter = '', swatch = '' }) => [letter.trim(), swatch])));
   }
+
+  protected override more(result: WorksheetResult): unknown {
+    return this.#key(result);
+  }
+
+  protected override cells(result: WorksheetResult): Cells {
+    return [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+  }
+
+  protected override paper = (result: WorksheetResult): TemplateResult => {
+    const { lengthStyle: style } = this;
+    return requirementSheet(result, {
+      parts: this.#given,
+      pieces: this.#pieces,
+      key: this.#key(result),
+      joint: [...figures(this.calculator.draw(result, style)), ...joint(result, style).map(listing)],
+      size: this.#size,
+      style,
+    });
+  };
 }
+
+/** The strips of parts that are laid out together. */
+const joint = ({ fabrics }: WorksheetResult, style: Style): Listing[] => {
+  const plans = fabrics.flatMap(({ together }) => together ?? []);
+  return plans.length ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }] : [];
+};
 
 declare global {
   interface HTMLElementTagNameMap {

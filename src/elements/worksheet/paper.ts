@@ -1,0 +1,48 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Style } from '../../measure/format.js';
+import type { WorksheetResult } from '../../reckon/worksheet.js';
+import { figures, listing } from '../../sheet/lists.js';
+import type { QuiltSheet } from '../../sheet/sheet.js';
+import { linesOf, nameOf, shopping, type Piece } from './shopping.js';
+
+/** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
+export const fabricKey = (result: WorksheetResult, swatches: Map<string, string>): unknown => {
+  const amounts = new Map<string, { letter: string; name: string; texts: string[] }>();
+  for (const { letter, name, text } of linesOf(result))
+    if (letter) amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
+  const box = (swatch = ''): TemplateResult =>
+    CSS.supports('color', swatch)
+      ? html`<td class="swatch"><span .style=${`background:${swatch}`}></span></td>`
+      : html`<td class="swatch">${swatch && html`<img src=${swatch} alt="" />`}</td>`;
+  return amounts.size
+    ? html`<table part="list" class="key">
+        <caption>Fabric key</caption>
+        <tbody>
+          ${[...amounts.values()].map(({ letter, name, texts }) => html`<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${texts.join(' and ')}</td></tr>`)}
+        </tbody>
+      </table>`
+    : nothing;
+};
+
+/** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
+export const requirementSheet = (
+  result: WorksheetResult,
+  { parts, pieces, key, joint, size, style }: { parts: QuiltSheet[]; pieces: Piece[]; key: unknown; joint: unknown; size: string; style: Style },
+): TemplateResult => {
+  const names = [...new Set(pieces.map(nameOf))];
+  return html`<section class="paper">
+    <h1>${document.title}</h1>
+    <p>${size} Amounts are for planning: measure your own cloth and quilt before cutting.</p>
+    ${listing(shopping(result, style))} ${result.notes.map((note) => html`<p class="note">${note}</p>`)} ${key}
+    <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>
+    <div class="columns">
+      ${names.map((name) => listing({ caption: `Cut from ${name}`, rows: pieces.filter((piece) => nameOf(piece) === name).map(({ title, cut }) => [`${cut.count} ×`, cut.text, `${title}: ${cut.piece}`]) }))}
+    </div>
+    <div class="columns">
+      ${joint}
+      ${parts.map(({ calculator, result, lengthStyle }) =>
+        result.errors ? nothing : html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${figures(calculator.draw(result, lengthStyle))}</section>`,
+      )}
+    </div>
+  </section>`;
+};

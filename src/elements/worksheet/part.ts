@@ -1,0 +1,27 @@
+import { exact } from '../../measure/exact.js';
+import { mixed } from '../../measure/format.js';
+import type { PartInput } from '../../reckon/worksheet.js';
+import { clothWidth, type Take } from '../../sheet/calculator.js';
+import type { QuiltSheet } from '../../sheet/sheet.js';
+
+/** The letters of the fabrics that a part is cut from. */
+export const lettersOf = ({ fabric }: QuiltSheet): string[] => (fabric ?? '').split(/[\s,]+/).filter(Boolean);
+
+/** What a part takes from which fabric; nothing while it has something to mend. */
+export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
+  const { result, calculator } = part;
+  if (result.errors) return [];
+  const letters = lettersOf(part);
+  const { fabric, cuts, working } = result;
+  const takes: Take[] = calculator.takes?.(result, letters) ?? [{ fabric: letters[0] ?? '', need: fabric, cuts }];
+  const shrinkage = working.find(({ id }) => id === 'shrinkage')?.value.replace(/ ?%/, '') || '0';
+  const washed = mixed(exact(100).div(exact(100).sub(exact(shrinkage))));
+  return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
+    title: calculator.title,
+    width: clothWidth(result),
+    washed,
+    cuts,
+    pieces,
+    ...take,
+  }));
+};

@@ -1,0 +1,28 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { draw, type Picture } from '../drawing/picture.js';
+import type { Answer } from '../reckon/book.js';
+import type { Listing } from './calculator.js';
+
+/** A ruled table with its caption. */
+export const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
+  <caption>${caption}</caption>
+  <thead>
+    <tr>
+      ${head.map((words) => html`<th scope="col">${words}</th>`)}
+    </tr>
+  </thead>
+  <tbody>
+    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${text}</td>`)}</tr>`)}
+  </tbody>
+</table>`;
+
+/** What to cut, where anything is. */
+export const cutList = ({ cuts }: Answer): unknown =>
+  cuts[0] ? listing({ caption: 'Cut', rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) }) : nothing;
+
+export const figures = (pictures: Picture[]): TemplateResult[] =>
+  pictures.map(
+    (picture) => html`<figure part="figure">
+      ${picture.caption && html`<figcaption>${picture.caption}</figcaption>`} ${draw(picture)}
+    </figure>`,
+  );

@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  downTo,
+  exact,
+  least,
+  most,
+  nearestTo,
+  ONE,
+  rootUp,
+  sum,
+  toMark,
+  upTo,
+  wholeDown,
+  wholeUp,
+  ZERO,
+  type Exact,
+} from '../../src/measure/exact.js';
+import { fractions } from './arbitraries.js';
+
+const EIGHTH = exact(1, 8);
+const SIXTEENTH = exact(1, 16);
+const steps = fc.constantFrom(EIGHTH, SIXTEENTH, exact(9, 2), exact(1, 3), exact(5, 127), ONE);
+
+const text = (value: Exact): string => value.toFraction(true);
+
+describe('whole numbers', () => {
+  test.each([
+    ['5/2', 3, 2],
+    ['-5/2', -2, -3],
+    ['4', 4, 4],
+    ['-4', -4, -4],
+    ['0', 0, 0],
+    ['1/1000', 1, 0],
+  ])('%s lies between %i above and %i below', (value, up, down) => {
+    expect(wholeUp(exact(value))).toBe(up);
+    expect(wholeDown(exact(value))).toBe(down);
+  });
+});
+
+describe('rounding to a mark', () => {
+  test.each([
+    ['52 1/16', EIGHTH, '52 1/8', '52', '52 1/8'],
+    ['52 1/32', EIGHTH, '52 1/8', '52', '52'],
+    ['52 1/8', EIGHTH, '52 1/8', '52 1/8', '52 1/8'],
+    ['52 3/100', SIXTEENTH, '52 1/16', '52', '52'],
+    ['-52 1/32', EIGHTH, '-52', '-52 1/8', '-52'],
+  ])('%s up, down and nearest', (value, mark, up, down, nearest) => {
+    expect(text(upTo(exact(value), mark))).toBe(up);
+    expect(text(downTo(exact(value), mark))).toBe(down);
+    expect(text(nearestTo(exact(value), mark))).toBe(nearest);
+  });
+
+  test('goes to a multiple, on the side it says, by less than a step', () => {
+    fc.assert(
+      fc.property(fractions({ min: -100 }), steps, (value, step) => {
+        for (const rounded of [upTo(value, step), downTo(value, step), nearestTo(value, step)])
+          expect(rounded.div(step).d).toBe(1n);
+        const [up, down] = [upTo(value, step).sub(value), value.sub(downTo(value, step))];
+        expect(up.gte(0) && up.lt(step) && down.gte(0) && down.lt(step)).toBe(true);
+        expect(nearestTo(value, step).sub(value).abs().lte(least(up, down))).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('a size to cut', () => {
+  test.each([
+    ['12', '12'],
+    ['12 1/1000', '12'],
+    ['12 1/129', '12'],
+    ['12 1/128', '12 1/8'],
+    ['12 1/10', '12 1/8'],
+    ['12 1/8', '12 1/8'],
+  ])('%s in is %s in on a ruler of eighths', (value, mark) =>
+    expect(text(toMark(exact(value), EIGHTH))).toBe(mark),
+  );
+
+  test('is never short by 1/128 in, and never longer than the next mark', () => {
+    fc.assert(
+      fc.property(fractions(), steps, (value, mark) => {
+        const cut = toMark(value, mark);
+        expect(cut.div(mark).d).toBe(1n);
+        expect(value.sub(cut).lt(exact(1, 128))).toBe(true);
+        expect(cut.sub(value).lt(mark)).toBe(true);
+      }),
+    );
+  });
+
+  // "Setting triangles" chart, lukas.is-a-geek.org/tani/chart.htm: finished block, square for side triangles, square for
+  // corner triangles. 6 in agrees with the worked example in "On-point settings", Moonlight Quilters.
+  test.each([
+    [5, '8 3/8', '4 1/2'],
+    [6, '9 3/4', '5 1/8'],
+    [7, '11 1/4', '5 7/8'],
+    [8, '12 5/8', '6 5/8'],
+    [9, '14', '7 1/4'],
+    [10, '15 1/2', '8'],
+    [11, '16 7/8', '8 3/4'],
+    [12, '18 1/4', '9 3/8'],
+    // 13 √2 + 1 1/4 = 19.6348…, above 19 5/8 by 0.0098 in: the chart goes on to the next mark.
+    [13, '19 3/4', '10 1/8'],
+    [14, '21 1/8', '10 7/8'],
+    [15, '22 1/2', '11 1/2'],
+    // 16 √2 + 1 1/4 = 23.8774…, above 23 7/8 by 0.0024 in: the chart keeps the mark.
+    [16, '23 7/8', '12 1/4'],
+  ])('agrees with the published setting triangles of a %i in block', (block, side, corner) => {
+    const diagonal = rootUp(exact(2 * block * block));
+    expect(text(toMark(diagonal.add(exact('1.25')), EIGHTH))).toBe(side);
+    expect(text(toMark(diagonal.div(2).add(exact('0.875')), EIGHTH))).toBe(corner);
+  });
+});
+
+describe('rootUp', () => {
+  test.each([
+    ['0', '0'],
+    ['16', '4'],
+    ['1/4', '1/2'],
+    ['225', '15'],
+    // √2 = 1.41421…
+    ['2', '1 83/200'],
+  ])('√%s is %s', (value, root) => expect(text(rootUp(exact(value)))).toBe(root));
+
+  test('is the least thousandth whose square is not below', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fractions(),
+          fc.bigInt({ min: 0n, max: 10n ** 24n }).map((n) => exact(n)),
+        ),
+        (value) => {
+          const root = rootUp(value);
+          const before = root.sub(exact(1, 1000));
+          expect(root.mul(1000).d).toBe(1n);
+          expect(root.mul(root).gte(value)).toBe(true);
+          expect(before.lt(0) || before.mul(before).lt(value)).toBe(true);
+        },
+      ),
+    );
+  });
+});
+
+describe('least, most and sum', () => {
+  test('agree with sorting and adding whole numbers', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -1000, max: 1000 }), { minLength: 1 }), (numbers) => {
+        const sorted = numbers.toSorted((a, b) => a - b);
+        const [first, ...rest] = numbers.map((value) => exact(value, 8));
+        expect(
+          least(first!, ...rest)
+            .mul(8)
+            .valueOf(),
+        ).toBe(sorted[0]! + 0);
+        expect(
+          most(first!, ...rest)
+            .mul(8)
+            .valueOf(),
+        ).toBe(sorted.at(-1)! + 0);
+        expect(
+          sum([first!, ...rest])
+            .mul(8)
+            .valueOf(),
+        ).toBe(numbers.reduce((a, b) => a + b, 0));
+      }),
+    );
+  });
+  test('of nothing is 0', () => expect(sum([]).equals(ZERO)).toBe(true));
+});

@@ -1,0 +1,281 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkPlan } from '../../src/cutting/check.js';
+import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
+import { exact, sum, type Exact } from '../../src/measure/exact.js';
+import { reckonCutting, type CuttingInput, type CuttingResult, type FabricPlan, type Planner } from '../../src/reckon/cutting.js';
+
+const good = (input: CuttingInput, plan?: Planner): CuttingResult => {
+  const result = reckonCutting(input, plan);
+  if (result.errors) throw new Error(JSON.stringify(result.errors));
+  return result;
+};
+const inches = (text: string): number => exact(text).valueOf();
+const notesOf = (input: CuttingInput): string => good(input).notes.join('\n');
+
+// Verifying a layout, with nothing of the planner’s: sizes in whole sixteenths, which a plain number holds exactly.
+
+interface Laid {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
+}
+const sixteenths = (text: string): number => inches(text) * 16;
+const laidOn = (plan: FabricPlan, sheet: number): Laid[] =>
+  plan.layout
+    .filter((piece) => piece.sheet === sheet)
+    .map(({ x, y, width, height }) => ({
+      left: sixteenths(x),
+      top: sixteenths(y),
+      right: sixteenths(x) + sixteenths(width),
+      bottom: sixteenths(y) + sixteenths(height),
+    }));
+
+/** Whether edge-to-edge cuts, one after the other, take all of these apart; each cut tried in turn. */
+const comesApart = (pieces: Laid[]): boolean => {
+  if (pieces.length < 2) return true;
+  for (const [from, to] of [
+    ['left', 'right'],
+    ['top', 'bottom'],
+  ] as const)
+    for (const at of new Set(pieces.map((piece) => piece[from]))) {
+      const before = pieces.filter((piece) => piece[to] <= at);
+      const after = pieces.filter((piece) => piece[from] >= at);
+      if (before.length && after.length && before.length + after.length === pieces.length)
+        return comesApart(before) && comesApart(after);
+    }
+  return false;
+};
+
+const eighths = (min: number, max: number) => fc.integer({ min, max });
+const piece = fc.record({ width: eighths(8, 120), length: eighths(8, 120), count: fc.integer({ min: 1, max: 9 }) });
+const list = fc.array(piece, { minLength: 1, maxLength: 5 });
+const written = (pieces: { width: number; length: number; count: number }[], fabric = 'A'): string =>
+  pieces.map(({ width, length, count }, at) => `${fabric} | p${at} | ${width}/8 x ${length}/8 | ${count}`).join('\n');
+
+describe('any plan that is shown', { timeout: 120_000 }, () => {
+  test('has every piece once, on the cloth, apart from the others, and comes apart by edge-to-edge cuts', () => {
+    fc.assert(
+      fc.property(
+        list,
+        fc.constantFrom({}, { fabricWidth: '30' }, { sheet: 'fat-quarter' }, { sheet: '20 x 30' }),
+        fc.boolean(),
+        (pieces, from, oneWay) => {
+          const result = reckonCutting({ list: written(pieces), ...from, oneWay });
+          if (result.errors) {
+            expect(result.errors[0]!.message).toContain('does not fit');
+            return;
+          }
+          const [plan] = result.fabrics as [FabricPlan];
+          const cloth = { right: sixteenths(plan.width), bottom: sixteenths(plan.height) };
+          for (const sheet of new Set(plan.layout.map(({ sheet }) => sheet))) {
+            const laid = laidOn(plan, sheet);
+            for (const { left, top, right, bottom } of laid) {
+              expect(left >= 0 && top >= 0).toBe(true);
+              expect(right <= cloth.right && bottom <= cloth.bottom).toBe(true);
+            }
+            expect(comesApart(laid)).toBe(true);
+          }
+          for (const [at, { width, length, count }] of pieces.entries()) {
+            const mine = plan.layout.filter(({ piece }) => piece === `p${at}`);
+            expect(mine).toHaveLength(count);
+            for (const { width: w, height: h } of mine) {
+              const sides = [inches(w) * 8, inches(h) * 8];
+              if (oneWay) expect(sides).toEqual([width, length]);
+              else expect(sides.sort()).toEqual([width, length].sort());
+            }
+          }
+          if ('sheet' in from) expect(Math.max(...plan.layout.map(({ sheet }) => sheet)) + 1).toBe(result.sheets);
+          else expect(plan.strips.reduce((all, { count, height }) => all + count * sixteenths(height), 0)).toBe(cloth.bottom);
+          const given = plan.strips.flatMap(({ count, gives }) => gives.map((give) => give.count * count));
+          expect(given.reduce((all, some) => all + some, 0)).toBe(plan.layout.length);
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+
+  test('passes the independent check; one that does not is not shown', () => {
+    const asked: [CutPiece[], Cloth, CuttingPlan][] = [];
+    const watch: Planner = (pieces, cloth) => {
+      const plan = planCloth(pieces, cloth);
+      if (plan.ok) asked.push([pieces, cloth, plan]);
+      return plan;
+    };
+    fc.assert(
+      fc.property(list, fc.constantFrom(undefined, 'fat-eighth', 'fat-quarter'), (pieces, sheet) => {
+        reckonCutting({ list: written(pieces), sheet }, watch);
+      }),
+      { numRuns: 60 },
+    );
+    expect(asked.length).toBeGreaterThan(20);
+    for (const [pieces, cloth, plan] of asked) expect(checkPlan(pieces, cloth, plan)).toEqual([]);
+
+    const spoil: Planner = (pieces, cloth) => {
+      const plan = planCloth(pieces, cloth) as CuttingPlan;
+      const [sheet] = plan.sheets;
+      const [strip] = sheet!.strips;
+      const moved = strip!.placed.map((spot) => ({ ...spot, x: exact(0) }));
+      return { ...plan, sheets: [{ ...sheet!, strips: [{ ...strip!, placed: moved }, ...sheet!.strips.slice(1)] }, ...plan.sheets.slice(1)] };
+    };
+    const { errors } = reckonCutting({ list: 'A | square | 3 | 20' }, spoil);
+    expect(errors).toMatchObject([{ input: 'list' }]);
+    expect(errors![0]!.message).toContain('did not pass its check');
+  });
+});
+
+describe('amounts', { timeout: 120_000 }, () => {
+  test('are never short: the layout fits on what is bought once it is washed, and what is bought is on a step of the shop', () => {
+    const STEPS: Record<string, Exact[]> = { '1/8 yd': [exact(9, 2)], thirds: [exact(9, 2), exact(12)], '10 cm': [exact(500, 127)] };
+    fc.assert(
+      fc.property(list, fc.constantFrom(0, 3, '4.5'), fc.constantFrom(...Object.keys(STEPS)), fc.constantFrom('40', '42 1/2'), (pieces, shrinkage, increment, fabricWidth) => {
+        const input = { list: `${written(pieces)}\n${written(pieces.slice(0, 2), 'B')}`, shrinkage, increment, fabricWidth };
+        const result = good(input);
+        const kept = exact(100).sub(exact(shrinkage)).div(100);
+        for (const { fabric, need, buy, layout, pieces, width } of result.fabrics) {
+          expect(exact(width).equals(exact(fabricWidth).mul(kept))).toBe(true);
+          const bought = exact(buy.inches);
+          expect(bought.gte(exact(need))).toBe(true);
+          expect(STEPS[increment]!.some((step) => bought.div(step).d === 1n)).toBe(true);
+          for (const { x, y, width: w, height: h } of layout) {
+            expect(exact(x).add(exact(w)).lte(exact(width))).toBe(true);
+            expect(exact(y).add(exact(h)).lte(bought.mul(kept))).toBe(true);
+          }
+          const area = sum(pieces.map((cut) => exact(cut.width).mul(exact(cut.length)).mul(cut.count)));
+          expect(area.lte(exact(width).mul(bought).mul(kept))).toBe(true);
+          expect(['A', 'B']).toContain(fabric);
+        }
+        expect(sum(result.fabrics.map(({ buy }) => exact(buy.inches))).equals(exact(result.buy.inches))).toBe(true);
+        expect(exact(result.fabric).add(exact(result.spare)).equals(exact(result.buy.inches))).toBe(true);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('of sheets are whole sheets; once they are washed, smaller ones', () => {
+    // geometry: 5 × 5 squares of 3 1/2 fit 18 × 20 in (5 × 3 1/2 = 17 1/2); less 3 % they are 17.46 × 19.4, and 4 × 5 fit
+    expect(good({ list: 'A | square | 3 1/2 | 25', sheet: 'fat-quarter' })).toMatchObject({ sheets: 1, buy: { amount: '1', unit: 'sheet', text: '1 fat quarter' } });
+    expect(good({ list: 'A | square | 3 1/2 | 20', sheet: 'fat-quarter', shrinkage: 3 }).sheets).toBe(1);
+    expect(good({ list: 'A | square | 3 1/2 | 25', sheet: 'fat-quarter', shrinkage: 3 }).sheets).toBe(2);
+  });
+
+  test('of sheets may be named or measured', () => {
+    // geometry: 18 × 20 in hold 4 × 5 squares of 4 in; 9 × 20 in hold 2 × 5
+    for (const [sheet, sheets, name] of [
+      ['fat-quarter', 1, '1 fat quarter'],
+      ['Fat Quarter', 1, '1 fat quarter'],
+      ['fat-eighth', 2, '2 fat eighths'],
+      ['18 x 20', 1, '1 sheet'],
+      ['20 x 9', 2, '2 sheets'],
+      ['square-10', 5, '5 10 in squares'],
+    ] as const)
+      expect(good({ list: 'A | square | 4 | 20', sheet }), sheet).toMatchObject({ sheets, fabric: '0', buy: { text: name } });
+    for (const sheet of ['flat quarter', 'constructor', '__proto__', '18 x', '0 x 20', '-1 x 4'])
+      expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors, sheet).toMatchObject([{ input: 'sheet' }]);
+  });
+
+  test('cost what the price says: of a yard, a metre or a sheet', () => {
+    // 10 × 9 squares of 4 in: nine strips of 4 in are 36 in, 1 yd
+    const yard = { list: 'A | square | 4 | 90', price: '12.50' };
+    expect(good(yard).cost).toMatchObject({ amount: '12.50' });
+    expect(good({ ...yard, increment: '9 in' }).cost).toMatchObject({ amount: '12.50' });
+    expect(good({ ...yard, list: `${yard.list}\nB | square | 4 | 90` })).toMatchObject({ cost: { amount: '25.00' }, fabrics: [{ cost: '12.50' }, { cost: '12.50' }] });
+    // 36 in are 0.9144 m: 1 m on steps of 10 cm
+    expect(good({ ...yard, increment: '10 cm' }).cost).toMatchObject({ amount: '12.50' });
+    expect(good({ list: 'A | square | 4 | 20\nB | square | 4 | 40', sheet: 'fat-quarter', price: '3.20' })).toMatchObject({ cost: { amount: '9.60' }, fabrics: [{ cost: '3.20' }, { cost: '6.40' }] });
+  });
+
+  test('a fabric narrower than the others is planned on its own width', () => {
+    const result = good({ list: 'A | square | 4 | 10\nB | square | 4 | 10', widths: { B: '36 in' } });
+    // 40 ÷ 4 = 10 in one strip; 36 ÷ 4 = 9, so two
+    expect(result.fabrics.map(({ width, need }) => [width, need])).toEqual([
+      ['40', '4'],
+      ['36', '8'],
+    ]);
+    expect(reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } }).errors).toMatchObject([{ input: 'fabricWidth' }]);
+  });
+
+  test('warn, for each fabric, where hardly any cloth is to spare', () => {
+    // one strip of 4 in from 4 1/2 in (1/8 yd): 1/2 in to spare; one of 3 in: 1 1/2 in
+    const notes = notesOf({ list: 'A | square | 4 | 10\nB | square | 3 | 10' });
+    expect(notes).toMatch(/Fabric A: .*1\/2 in to spare.*next step up is 1\/4 yd/);
+    expect(notes).not.toMatch(/Fabric B: .*to spare/);
+  });
+});
+
+describe('a one-way print', () => {
+  test('is never turned', () => {
+    // geometry: a piece 4 wide and 50 long has to run along the cloth, ten side by side
+    const long = { list: 'A | stripe | 4 x 50 | 10' };
+    expect(good({ ...long, oneWay: true })).toMatchObject({ fabric: '50' });
+    // 50 wide lies across no cloth of 40 in
+    const across = { list: 'A | stripe | 50 x 4 | 10' };
+    expect(good(across)).toMatchObject({ fabric: '50' });
+    const { errors } = reckonCutting({ ...across, oneWay: true });
+    expect(errors).toMatchObject([{ input: 'list' }]);
+    expect(errors![0]!.message).toMatch(/^stripe, 50 × 4 in: .*does not fit/);
+  });
+});
+
+describe('folding', () => {
+  const folds = (input: CuttingInput): string => notesOf({ list: 'A | square | 3 | 10', ...input });
+
+  test('says how the cloth lies so that a cut across it fits the ruler and the mat', () => {
+    // geometry: 40 in folded once are 20, within 24; 108 ÷ 4 = 27
+    expect(folds({})).toContain('folded once');
+    expect(folds({ fabricWidth: '22' })).toContain('without a fold');
+    expect(folds({ ruler: '12 in' })).toContain('folded twice, in four layers');
+    expect(folds({ ruler: '40 in' })).toContain('folded once');
+    expect(folds({ ruler: '40 in', mat: '24 x 48' })).toContain('without a fold');
+    expect(folds({ sheet: 'fat-quarter' })).toContain('without a fold');
+    expect(folds({ sheet: 'fat-quarter', ruler: '12 in' })).toContain('folded once');
+  });
+
+  test('warns of a cut that fits neither, and then tells nobody to make it', () => {
+    const wide = folds({ fabricWidth: '108' });
+    expect(wide).toContain('A cut across 108 in does not fit');
+    expect(wide).not.toContain('Cut each strip');
+    expect(folds({ mat: '9 x 9' })).toContain('does not fit');
+  });
+
+  test('counts for the cuts along the cloth too', () => {
+    const tall = (length: string): string => notesOf({ list: `A | panel | 30 x ${length} | 2`, oneWay: true });
+    expect(tall('20')).not.toMatch(/taller|tall is longer/);
+    expect(tall('40')).toContain('taller than 24 in once');
+    expect(tall('60')).toMatch(/60 in tall is longer than the ruler even folded once/);
+  });
+});
+
+describe('bad and large lists', { timeout: 60_000 }, () => {
+  test('a piece larger than the cloth is named', () => {
+    const { errors } = reckonCutting({ list: 'A | square | 3 | 10\nB | panel | 45 x 50 | 1' });
+    expect(errors).toMatchObject([{ input: 'list' }]);
+    expect(errors![0]!.message).toMatch(/^panel, 45 × 50 in: .*does not fit on cloth 40 in wide/);
+    expect(reckonCutting({ list: 'A | square | 21 | 1', sheet: 'fat-quarter' }).errors![0]!.message).toMatch(/^square, 21 × 21 in: /);
+  });
+
+  test('a million of a piece is reckoned or refused in a sentence', () => {
+    const result = reckonCutting({ list: 'A | square | 2 | 1000000' });
+    // 20 to a strip of 2 in: 50,000 strips
+    if (!result.errors) expect(result.fabric).toBe('100000');
+    else expect(result.errors[0]).toMatchObject({ input: 'list' });
+    const tooMany = reckonCutting({ list: 'A | square | 2 | 1000001' }).errors!;
+    expect(tooMany[0]!.message).toContain('more than a million pieces');
+    const together = reckonCutting({ list: 'A | a | 2 | 600000\nA | b | 2 | 600000' }).errors!;
+    expect(together[0]!.message).toContain('more than a million pieces');
+  });
+
+  test('no list at all is asked for, with a line that works', () => {
+    const { errors } = reckonCutting();
+    expect(errors).toMatchObject([{ input: 'list' }]);
+    const example = /like (.+)\.$/.exec(errors![0]!.message)![1];
+    expect(good({ list: example }).fabrics).toHaveLength(1);
+  });
+
+  test('while a plan is being made there is no amount, and it says how far it is', () => {
+    const { errors, buy } = reckonCutting({ list: 'A | square | 3 | 10' }, () => 0.42);
+    expect(buy).toBeUndefined();
+    expect(errors![0]!.message).toMatch(/being planned: 42 % done\.$/);
+  });
+});

@@ -1,0 +1,303 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkPlan } from '../../src/cutting/check.js';
+import { planCloth } from '../../src/cutting/plan.js';
+import { exact, sum, type Exact } from '../../src/measure/exact.js';
+import type { Cut } from '../../src/reckon/book.js';
+import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';
+
+const good = (input: TopInput): TopResult => {
+  const result = reckonTop(input);
+  if (result.errors) throw new Error(JSON.stringify(result.errors));
+  return result;
+};
+const inches = (text: string): number => exact(text).valueOf();
+
+// Building. Every length is a whole number of eighths, which a plain number holds exactly.
+
+/** A finished piece of the top: what it is, and its two sides in inches. */
+interface Built {
+  is: 'block' | 'sashing' | 'stone';
+  wide: number;
+  high: number;
+}
+
+/** A straight set, put together row by row and column by column. */
+const buildStraight = (
+  block: number,
+  sashing: number,
+  across: number,
+  down: number,
+  { frame, cornerstones }: { frame: boolean; cornerstones: boolean },
+): { pieces: Built[]; width: number; length: number } => {
+  /** Blocks and gaps along one side, in order. */
+  const along = (count: number): ('block' | 'gap')[] => [
+    ...(frame && sashing ? (['gap'] as const) : []),
+    ...Array.from({ length: count }, (_, at) => (at && sashing ? (['gap', 'block'] as const) : (['block'] as const))).flat(),
+    ...(frame && sashing ? (['gap'] as const) : []),
+  ];
+  const sizeOf = { block, gap: sashing };
+  const reach = (steps: ('block' | 'gap')[]): number => steps.reduce((all, step) => all + sizeOf[step], 0);
+  const columns = along(across);
+  const pieces = along(down).flatMap((row): Built[] =>
+    row === 'gap' && !cornerstones
+      ? [{ is: 'sashing', wide: reach(columns), high: sashing }]
+      : columns.map((column) => ({
+          is: row !== column ? 'sashing' : row === 'gap' ? 'stone' : 'block',
+          wide: sizeOf[column],
+          high: sizeOf[row],
+        })),
+  );
+  return { pieces, width: reach(columns), length: reach(along(down)) };
+};
+
+/**
+ * A set on point, turned by an eighth so that its blocks are cells of a plain lattice: the cells, and the edges and
+ * corners of all of them, each counted once.
+ */
+const buildOnPoint = (across: number, down: number): { cells: number; edges: number; corners: number } => {
+  const cells: [number, number][] = [];
+  for (let row = 0; row < down; row += 1)
+    for (let column = 0; column < across; column += 1) {
+      cells.push([row + column, column - row]);
+      // A block between four others.
+      if (row + 1 < down && column + 1 < across) cells.push([row + column + 1, column - row]);
+    }
+  const edges = new Set<string>();
+  const corners = new Set<string>();
+  for (const [a, b] of cells)
+    for (const one of [0, 1]) {
+      edges.add(`along ${a} ${b + one}`).add(`beside ${a + one} ${b}`);
+      corners.add(`${a + one} ${b}`).add(`${a + one} ${b + 1}`);
+    }
+  return { cells: cells.length, edges: edges.size, corners: corners.size };
+};
+
+/** Cut pieces by their size, shorter side first, without what they are called. */
+const bySize = (cuts: { count: number; width: Exact; length: Exact }[]): Record<string, number> => {
+  const counts: Record<string, number> = {};
+  for (const { count, width, length } of cuts) {
+    const size = [width, length].sort((a, b) => a.compare(b)).map((side) => side.toFraction(true)).join(' × ');
+    counts[size] = (counts[size] ?? 0) + count;
+  }
+  return counts;
+};
+const cutSizes = (cuts: Cut[]): Record<string, number> =>
+  bySize(cuts.map(({ count, width, length }) => ({ count, width: exact(width), length: exact(length) })));
+/** With a seam allowance of 1/4 in all round (common practice). */
+const toCut = (built: Built[]): Record<string, number> =>
+  bySize(built.map(({ wide, high }) => ({ count: 1, width: exact(wide * 8 + 4, 8), length: exact(high * 8 + 4, 8) })));
+
+const straight = fc.record({
+  block: fc.integer({ min: 8, max: 160 }).map((eighths) => eighths / 8),
+  sashing: fc.oneof(fc.constant(0), fc.integer({ min: 2, max: 40 }).map((eighths) => eighths / 8)),
+  across: fc.integer({ min: 1, max: 9 }),
+  down: fc.integer({ min: 1, max: 9 }),
+  frame: fc.boolean(),
+  cornerstones: fc.boolean(),
+});
+
+describe('a straight set', { timeout: 60_000 }, () => {
+  test('is what its pieces come to when they are put together', () => {
+    fc.assert(
+      fc.property(straight, ({ block, sashing, across, down, frame, cornerstones }) => {
+        const { pieces, width, length } = buildStraight(block, sashing, across, down, { frame, cornerstones });
+        const area = pieces.reduce((all, { wide, high }) => all + wide * high, 0);
+        expect(area).toBe(width * length);
+        const result = reckonTop({ block, sashing, across, down, frame, cornerstones, fabricWidth: 400 });
+        if (result.errors) throw new Error(JSON.stringify(result.errors));
+        expect([inches(result.finished.width), inches(result.finished.length)]).toEqual([width, length]);
+        expect([inches(result.unfinished.width), inches(result.unfinished.length)]).toEqual([width + 0.5, length + 0.5]);
+        expect(result.blocks).toBe(pieces.filter(({ is }) => is === 'block').length);
+        expect(cutSizes(result.pieces)).toEqual(toCut(pieces.filter(({ is }) => is !== 'block')));
+        const stones = result.parts.find(({ part }) => part === 'cornerstones')?.cuts ?? [];
+        expect(stones.reduce((all, { count }) => all + count, 0)).toBe(pieces.filter(({ is }) => is === 'stone').length);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('of 4 × 5 blocks of 12 in, framed by 2 in sashing with cornerstones, is 58 × 72 in', () => {
+    // geometry: 4 × 12 + 5 × 2 and 5 × 12 + 6 × 2; 5 × 5 + 6 × 4 = 49 sashing pieces; 5 × 6 cornerstones
+    const result = good({ block: 12, across: 4, down: 5, sashing: 2, cornerstones: true, frame: true });
+    expect(result.finished).toEqual({ width: '58', length: '72' });
+    expect(cutSizes(result.pieces)).toEqual({ '2 1/2 × 12 1/2': 49, '2 1/2 × 2 1/2': 30 });
+  });
+
+  test('without sashing there is nothing to cut but the blocks', () => {
+    const result = good({ block: 12, across: 4, down: 5, frame: true, cornerstones: true });
+    expect(result).toMatchObject({ finished: { width: '48', length: '60' }, pieces: [], parts: [], fabric: '0' });
+  });
+
+  test('a row of sashing follows the width that was measured', () => {
+    const input = { block: 12, across: 3, down: 3, sashing: 2, measured: { finishedWidth: '40 1/4' } };
+    const result = good(input);
+    expect(result.finished).toEqual({ width: '40 1/4', length: '40' });
+    // 40 1/4 + 2 × 1/4
+    expect(cutSizes(result.pieces)).toMatchObject({ '2 1/2 × 40 3/4': 2 });
+  });
+});
+
+const onPoint = fc.record({
+  block: fc.integer({ min: 24, max: 160 }).map((eighths) => eighths / 8),
+  sashing: fc.oneof(fc.constant(0), fc.integer({ min: 2, max: 32 }).map((eighths) => eighths / 8)),
+  across: fc.integer({ min: 1, max: 8 }),
+  down: fc.integer({ min: 1, max: 8 }),
+});
+
+describe('a set on point', { timeout: 60_000 }, () => {
+  const reckon = (input: TopInput): TopResult => good({ ...input, set: 'on-point', cornerstones: true, fabricWidth: 400 });
+
+  test('has the blocks, sashing pieces and cornerstones that are counted on its lattice', () => {
+    fc.assert(
+      fc.property(onPoint, ({ block, sashing, across, down }) => {
+        const { cells, edges, corners } = buildOnPoint(across, down);
+        const result = reckon({ block, sashing, across, down });
+        expect(result.blocks).toBe(cells);
+        const counted = (part: string): number =>
+          result.parts.find((one) => one.part === part)?.cuts.reduce((all, { count }) => all + count, 0) ?? 0;
+        expect([counted('sashing'), counted('cornerstones')]).toEqual(sashing ? [edges, corners] : [0, 0]);
+        if (sashing)
+          expect(cutSizes(result.parts.slice(0, 2).flatMap(({ cuts }) => cuts))).toEqual(
+            bySize([
+              { count: edges, width: exact(sashing).add('1/2'), length: exact(block).add('1/2') },
+              { count: corners, width: exact(sashing).add('1/2'), length: exact(sashing).add('1/2') },
+            ]),
+          );
+      }),
+    );
+  });
+
+  test('its pieces and triangles have the area of the finished rectangle', () => {
+    fc.assert(
+      fc.property(onPoint, ({ block, sashing, across, down }) => {
+        const { cells, edges, corners } = buildOnPoint(across, down);
+        const result = reckon({ block, sashing, across, down });
+        const pitch = block + sashing;
+        // Between two tips at the edge fits a triangle whose legs are a block and a sashing; at a corner of the top, one
+        // whose long side is a block between two sashings. Half of leg × leg; a quarter of long side × long side.
+        const side = (pitch * pitch) / 2;
+        const corner = (block + 2 * sashing) ** 2 / 4;
+        const area =
+          cells * block ** 2 + (sashing ? edges * block * sashing + corners * sashing ** 2 : 0) + result.sideTriangles! * side + 4 * corner;
+        const { width, length } = result.finished;
+        // √2 is rounded up to 1/1000 in on either side
+        const most = area + (inches(width) + inches(length)) / 1000;
+        expect(inches(width) * inches(length)).toBeGreaterThanOrEqual(area - 1e-9);
+        expect(inches(width) * inches(length)).toBeLessThanOrEqual(most);
+      }),
+    );
+  });
+
+  test('a square cut for its triangles is as large as the finished triangle and its seams, and no mark larger', () => {
+    fc.assert(
+      fc.property(onPoint, ({ block, sashing, across, down }) => {
+        const { sideSquare, cornerSquare } = reckon({ block, sashing, across, down });
+        // A side triangle's long side + 1 1/4; a corner triangle's leg + 7/8 (“Setting triangles” chart,
+        // lukas.is-a-geek.org/tani/chart.htm)
+        const side = (block + sashing) * Math.SQRT2 + 1.25;
+        const corner = (block + 2 * sashing) / Math.SQRT2 + 0.875;
+        for (const [cut, wanted] of [
+          [sideSquare, side],
+          [cornerSquare, corner],
+        ] as const) {
+          // nobody can cut 1/64 in
+          expect(inches(cut!)).toBeGreaterThan(wanted - 1 / 64);
+          expect(inches(cut!)).toBeLessThan(wanted + 1 / 8 + 1 / 64);
+        }
+      }),
+    );
+  });
+
+  test('squares enough for every triangle', () => {
+    fc.assert(
+      fc.property(onPoint, (input) => {
+        const result = reckon(input);
+        const squares = result.parts.at(-1)!.cuts.map(({ count }) => count);
+        const [sides, corners] = squares.length === 2 ? squares : [0, squares[0]];
+        // tips at the edge, less one, on each of the four sides
+        const gaps = 2 * (input.across - 1) + 2 * (input.down - 1);
+        expect(result.sideTriangles).toBe(gaps);
+        expect(sides! * 4).toBeGreaterThanOrEqual(gaps);
+        expect(sides! * 4).toBeLessThan(gaps + 4);
+        expect(corners! * 2).toBe(4);
+      }),
+    );
+  });
+
+  test('with sashing but without cornerstones is refused in a sentence', () => {
+    const result = reckonTop({ block: 12, across: 3, down: 3, set: 'on-point', sashing: 2 });
+    expect(result.errors).toMatchObject([{ input: 'cornerstones' }]);
+  });
+});
+
+describe('cloth', { timeout: 120_000 }, () => {
+  const inputs = fc.record({
+    block: fc.integer({ min: 24, max: 120 }).map((eighths) => `${eighths}/8`),
+    sashing: fc.integer({ min: 2, max: 40 }).map((eighths) => `${eighths}/8`),
+    across: fc.integer({ min: 1, max: 6 }),
+    down: fc.integer({ min: 1, max: 6 }),
+    set: fc.constantFrom('straight', 'on-point'),
+    cornerstones: fc.boolean(),
+    frame: fc.boolean(),
+    fabricWidth: fc.integer({ min: 24, max: 108 }),
+    shrinkage: fc.constantFrom(0, 0, 3),
+    increment: fc.constantFrom('1/8 yd', 'thirds', '10 cm'),
+  });
+
+  test('is enough for every piece: a checked plan lays them all on what is bought, once it is washed', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const result = reckonTop(input);
+        if (result.errors) {
+          expect(result.errors[0]!.input).toMatch(/^(cornerstones|block|sashing)$/);
+          return;
+        }
+        const kept = exact(100 - input.shrinkage, 100);
+        const cloth = { width: exact(input.fabricWidth).mul(kept) };
+        const lies = (cuts: Cut[], bought: Exact): void => {
+          const pieces = cuts.map(({ count, width, length }) => ({ count, width: exact(length), height: exact(width), turn: true }));
+          const plan = planCloth(pieces, cloth);
+          if (!plan.ok) throw new Error(plan.message);
+          expect(checkPlan(pieces, cloth, plan)).toEqual([]);
+          expect(plan.length.lte(bought.mul(kept))).toBe(true);
+          const area = sum(pieces.map(({ width, height, count }) => width.mul(height).mul(count)));
+          expect(area.lte(cloth.width.mul(bought).mul(kept))).toBe(true);
+        };
+        for (const { cuts, fabric, buy } of result.parts) {
+          lies(cuts, exact(fabric));
+          expect(exact(buy.inches).gte(exact(fabric))).toBe(true);
+        }
+        if (result.pieces.length) lies(result.pieces, exact(result.fabric));
+        expect(exact(result.fabric).add(exact(result.spare)).equals(exact(result.buy.inches))).toBe(true);
+        const apart = sum(result.parts.map(({ fabric }) => exact(fabric)));
+        expect(exact(result.fabric).lte(apart)).toBe(true);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('bad input', { timeout: 60_000 }, () => {
+  const KEYS = ['block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame', 'fabricWidth', 'seam', 'mark', 'shrinkage', 'increment', 'price', 'currency', 'units', 'lang', 'measured'];
+
+  test('of every kind gives a sentence, and never throws', () => {
+    const written = fc.oneof(fc.anything(), fc.string(), fc.constantFrom('0', '-1', '1/0', '1e9', 'NaN', '12', '3', '200', '1/64'), fc.double());
+    fc.assert(
+      fc.property(fc.dictionary(fc.constantFrom(...KEYS), written), (junk) => {
+        const result = reckonTop({ block: '12', across: '3', down: '3', ...junk });
+        if (result.errors) {
+          expect(result.buy).toBeUndefined();
+          for (const { message } of result.errors) expect(message).toMatch(/^[A-Z“].*[.?]$/su);
+        } else expect(JSON.stringify(result)).not.toMatch(/NaN|Infinity|undefined/);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('says what is missing, with an example that works', () => {
+    const { errors } = reckonTop();
+    expect(errors?.map(({ input }) => input)).toEqual(['block', 'across', 'down']);
+    for (const { message } of errors!) expect(message).toMatch(/ is missing\. Write it like /);
+  });
+});
