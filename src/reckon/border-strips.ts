@@ -1,5 +1,5 @@
 import { fewest, reachOf } from '../cutting/joins.js';
-import { planStock } from '../cutting/stock.js';
+import { fewestShared } from '../cutting/share.js';
 import { most, sum, toMark, wholeDown, ZERO, type Exact } from '../measure/exact.js';
 import type { Piece } from './border-lengths.js';
 import type { Book } from './book.js';
@@ -87,10 +87,12 @@ export const borderPlans = (lots: Lot[], { book, cloth, clothRow, kept }: Cloth)
       joins += (strips - 1) * count;
       rests.push({ length: length.sub(cloth.sub(loss).mul(strips - 1)), count });
     }
-    const shared = planStock(rests, cloth);
-    if (!shared.ok) return undefined;
-    const how = `${joins ? `${joins} whole + ` : ''}${shared.count} cut into ${list(rests, ', ')}`;
-    return { lot, strips: joins + shared.count, joins, how };
+    const shared = fewestShared(
+      rests.flatMap(({ length, count }) => Array<Exact>(count).fill(length)),
+      cloth,
+    );
+    const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}`;
+    return { lot, strips: joins + shared, joins, how };
   };
 
   const across = (plan: BorderPlan['plan'], cut: (lot: Lot) => LotStrips | undefined): WordedPlan[] => {

@@ -104,6 +104,7 @@ export interface WorksheetResult extends Answer {
 }
 
 const entries = <T>(list: T[] | undefined): T[] => (Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : []);
+const sentences = (list: unknown): string[] => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 
 interface Part {
   title: string;
@@ -153,8 +154,8 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       text: textOf(text),
       paid: cost,
     }));
-    const unfinished = (input.unfinished ?? []).map(textOf);
-    notes.push(...(input.troubles ?? []).map(textOf), ...unfinished);
+    const unfinished = sentences(input.unfinished);
+    notes.push(...sentences(input.troubles), ...unfinished);
     book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
 
     const money = (value: Exact): Money => ({ amount: value.valueOf().toFixed(2), text: book.money(value) });
@@ -216,7 +217,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
         const each = wholeDown(bolt.div(bought));
         if (each) {
           bolts = Math.ceil(kits / each);
-          book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
+          book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
           if (price) bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
         } else {
           tooLong = true;

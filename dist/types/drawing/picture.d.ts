@@ -1,0 +1,58 @@
+import { type TemplateResult } from 'lit';
+import { type Style } from '../measure/format.js';
+import type { Row } from '../reckon/book.js';
+/** What a shape stands for; the look is in {@link drawingStyles}. */
+export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare' | 'outline';
+/** A rectangle, in inches from the top left corner. */
+export interface Box {
+    x: number;
+    y: number;
+    width: number;
+    height: number;
+    is: Stuff;
+    /** Words in its middle, left out where they do not fit. */
+    label?: string;
+}
+/** Any other closed shape: corner points in inches. */
+export interface Shape {
+    points: [number, number][];
+    is: Stuff;
+}
+export interface Line {
+    from: [number, number];
+    to: [number, number];
+    is: 'seam' | 'fold' | 'grain';
+}
+/** A dimension line along one side of the picture; `row` 1 is the nearest to it. */
+export interface Dimension {
+    side: 'top' | 'right' | 'bottom' | 'left';
+    from: number;
+    to: number;
+    text: string;
+    row?: number;
+}
+/** A drawing to scale. All measures are inches. */
+export interface Picture {
+    /** What it shows, for someone who cannot see it. */
+    title: string;
+    /** A heading over it, where there are several. */
+    caption?: string;
+    width: number;
+    height: number;
+    boxes: Box[];
+    shapes?: Shape[];
+    lines?: Line[];
+    dimensions?: Dimension[];
+}
+/** A result's exact inches as a number to draw with. */
+export declare const inchesOf: (text: string) => number;
+/** The inches of a row of the working; 0 where there is no such row. */
+export declare const inchesIn: ({ working }: {
+    working: Row[];
+}, id: string) => number;
+/** A result's exact inches as the reader writes them. */
+export declare const lengthOf: (text: string, style: Style) => string;
+/** Draws to scale, with its dimension lines round it. */
+export declare const draw: (picture: Picture) => TemplateResult;
+/** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
+export declare const drawingStyles: import("lit").CSSResult;

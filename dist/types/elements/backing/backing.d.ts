@@ -1,0 +1,26 @@
+import { type BackingResult } from '../../reckon/backing.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * Cloth for a quilt's back: panels, seams, every layout that is possible, and what to buy.
+ *
+ * @tagname quilt-backing
+ */
+export declare class QuiltBacking extends QuiltSheet<BackingResult> {
+    static properties: import("lit").PropertyDeclarations;
+    /** Cloth added on each side of the quilt. A length. Default `4 in`. */
+    overage: string | number | undefined;
+    /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
+    repeat: string | number | undefined;
+    /** The print has a right way up, so panels may not be turned. Default false. */
+    oneWay: boolean;
+    /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+    piecedStrip: boolean;
+    constructor();
+    readonly calculator: Calculator<BackingResult>;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-backing': QuiltBacking;
+    }
+}

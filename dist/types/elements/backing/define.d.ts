@@ -1,0 +1,2 @@
+import { QuiltBacking } from './backing.js';
+export { QuiltBacking };

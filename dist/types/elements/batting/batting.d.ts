@@ -1,0 +1,29 @@
+import { type BattingResult } from '../../reckon/batting.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed.
+ *
+ * @tagname quilt-batting
+ */
+export declare class QuiltBatting extends QuiltSheet<BattingResult> {
+    static properties: import("lit").PropertyDeclarations;
+    /** Batting added on each side of the quilt. A length. Default `4 in`. */
+    overage: string | number | undefined;
+    /** The shop's own packages: `small 40 x 50 @ 12.50; large 90 x 100 @ 29`. Default: the usual sizes. */
+    packages: string | undefined;
+    /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
+    roll: string | number | undefined;
+    /** The bed the quilt is for: `twin`, `queen` … Default `none`: `width` and `length` are given. */
+    bed: string | undefined;
+    /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`. */
+    drop: string | number | undefined;
+    /** Length to tuck under the pillows. Default 0. */
+    tuck: string | number | undefined;
+    readonly calculator: Calculator<BattingResult>;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-batting': QuiltBatting;
+    }
+}

@@ -1,0 +1,2 @@
+import { QuiltBatting } from './batting.js';
+export { QuiltBatting };

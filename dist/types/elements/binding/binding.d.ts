@@ -1,0 +1,35 @@
+import { type BindingResult } from '../../reckon/binding.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * Strips and cloth for a quilt's binding: double-fold or single-fold, cut straight or on the bias.
+ *
+ * @tagname quilt-binding
+ */
+export declare class QuiltBinding extends QuiltSheet<BindingResult> {
+    static properties: import("lit").PropertyDeclarations;
+    /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
+    perimeter: string | number | undefined;
+    /** Added for the mitred corners and the closing tails. A length. Default `10 in`. */
+    allowance: string | number | undefined;
+    /** What the strips are cut to. A length. Default `2 1/2 in`, or reckoned from `finished`. */
+    stripWidth: string | number | undefined;
+    /** What shall show on the front. A length; used where no `strip-width` is given. Default none. */
+    finished: string | number | undefined;
+    /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`. */
+    thickness: string | number | undefined;
+    /** `double` or `single`. Default `double`. */
+    fold: string | undefined;
+    /** `straight` (across the cloth) or `bias`. Default `straight`. */
+    cut: string | undefined;
+    /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
+    join: string | undefined;
+    /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
+    mark: string | number | undefined;
+    readonly calculator: Calculator<BindingResult>;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-binding': QuiltBinding;
+    }
+}

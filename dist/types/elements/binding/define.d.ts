@@ -1,0 +1,2 @@
+import { QuiltBinding } from './binding.js';
+export { QuiltBinding };

@@ -1,0 +1,2 @@
+import { QuiltBorders } from './borders.js';
+export { QuiltBorders };

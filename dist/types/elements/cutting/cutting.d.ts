@@ -1,0 +1,36 @@
+import type { Input } from '../../reckon/book.js';
+import { type CuttingResult } from '../../reckon/cutting.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
+ * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
+ * `errors` until its plan is ready, and a `change` event tells when it is.
+ *
+ * @tagname quilt-cutting
+ */
+export declare class QuiltCutting extends QuiltSheet<CuttingResult> {
+    #private;
+    static properties: import("lit").PropertyDeclarations;
+    /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
+    list: string | string[][] | undefined;
+    /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
+    sheet: string | undefined;
+    /** The print has a right way up, so pieces may not be turned. Default false. */
+    oneWay: boolean;
+    /** How long the ruler is. A length. Default `24 in`. */
+    ruler: string | number | undefined;
+    /** The cutting mat. Default `24 x 36`. */
+    mat: string | undefined;
+    /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+    mark: string | number | undefined;
+    readonly calculator: Calculator<CuttingResult>;
+    connectedCallback(): void;
+    disconnectedCallback(): void;
+    protected reckonInput(): Input;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-cutting': QuiltCutting;
+    }
+}

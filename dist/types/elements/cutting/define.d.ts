@@ -1,0 +1,2 @@
+import { QuiltCutting } from './cutting.js';
+export { QuiltCutting };

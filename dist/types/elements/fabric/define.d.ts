@@ -1,0 +1,2 @@
+import { QuiltFabric } from './fabric.js';
+export { QuiltFabric };

@@ -1,0 +1,26 @@
+import { LitElement, nothing, type PropertyDeclarations } from 'lit';
+/**
+ * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
+ *
+ * @tagname quilt-fabric
+ */
+export declare class QuiltFabric extends LitElement {
+    static properties: PropertyDeclarations;
+    /** The letter that parts name it by: `A`. Required. */
+    letter: string | undefined;
+    /** What the shop calls it. Default none. */
+    name: string | undefined;
+    /** Its usable width, selvages off. A length. Default: the worksheet's. */
+    fabricWidth: string | number | undefined;
+    /** Price of one yard or metre. Default none. */
+    price: string | number | undefined;
+    /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+    swatch: string | undefined;
+    protected render(): typeof nothing;
+    protected updated(): void;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-fabric': QuiltFabric;
+    }
+}

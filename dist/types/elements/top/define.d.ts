@@ -1,0 +1,2 @@
+import { QuiltTop } from './top.js';
+export { QuiltTop };

@@ -1,0 +1,33 @@
+import { type TopResult } from '../../reckon/top.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
+ *
+ * @tagname quilt-top
+ */
+export declare class QuiltTop extends QuiltSheet<TopResult> {
+    static properties: import("lit").PropertyDeclarations;
+    /** A block's finished side. A length. Required. */
+    block: string | number | undefined;
+    /** Blocks across, a whole number. Required. */
+    across: string | number | undefined;
+    /** Blocks down, a whole number. Required. */
+    down: string | number | undefined;
+    /** Finished width of the sashing between blocks. A length. Default 0, none. */
+    sashing: string | number | undefined;
+    /** Squares where sashing crosses. Default false. */
+    cornerstones: boolean;
+    /** Sashing round the outside too. Default false. */
+    frame: boolean;
+    /** `straight` or `on-point`. Default `straight`. */
+    set: string | undefined;
+    /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+    mark: string | number | undefined;
+    readonly calculator: Calculator<TopResult>;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-top': QuiltTop;
+    }
+}

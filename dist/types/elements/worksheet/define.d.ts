@@ -1,0 +1,2 @@
+import { QuiltWorksheet } from './worksheet.js';
+export { QuiltWorksheet };

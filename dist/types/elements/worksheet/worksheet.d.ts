@@ -1,0 +1,34 @@
+import { type TemplateResult } from 'lit';
+import type { Input } from '../../reckon/book.js';
+import { type WorksheetResult } from '../../reckon/worksheet.js';
+import { type Calculator } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+/**
+ * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
+ * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
+ *
+ * @tagname quilt-worksheet
+ * @slot - The quilt's parts and fabrics, in any order and any markup.
+ */
+export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
+    #private;
+    static styles: import("lit").CSSResult[];
+    static properties: import("lit").PropertyDeclarations;
+    /** How many kits to cut, for a shop. Default none. */
+    kits: string | number | undefined;
+    /** How much cloth a bolt holds. A length. Default `15 yd`. */
+    bolt: string | number | undefined;
+    readonly calculator: Calculator<WorksheetResult>;
+    connectedCallback(): void;
+    disconnectedCallback(): void;
+    protected willUpdate(): void;
+    protected reckonInput(): Input;
+    protected render(): TemplateResult;
+    /** The fabric key, with a box for each swatch; on paper also each part's cut list and layout. */
+    protected more({ fabrics }: WorksheetResult): unknown;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-worksheet': QuiltWorksheet;
+    }
+}

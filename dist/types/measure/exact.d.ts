@@ -1,0 +1,28 @@
+import Fraction from 'fraction.js';
+/** An exact rational number. A length is always a number of inches. */
+export type Exact = Fraction;
+/** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
+export declare const exact: (value: number | string | bigint | Exact, over?: number | bigint) => Exact;
+export declare const ZERO: Fraction;
+export declare const ONE: Fraction;
+export declare const least: (first: Exact, ...rest: Exact[]) => Exact;
+export declare const most: (first: Exact, ...rest: Exact[]) => Exact;
+export declare const sum: (values: Exact[]) => Exact;
+/** The least whole number that is not below the value. */
+export declare const wholeUp: (value: Exact) => number;
+/** The greatest whole number that is not above the value. */
+export declare const wholeDown: (value: Exact) => number;
+export declare const upTo: (value: Exact, step: Exact) => Exact;
+export declare const downTo: (value: Exact, step: Exact) => Exact;
+export declare const nearestTo: (value: Exact, step: Exact) => Exact;
+/** A size to cut, on a ruler mark: rounded up, unless it is above a mark by less than anybody can cut. */
+export declare const toMark: (value: Exact, mark: Exact) => Exact;
+/** The least whole number, counting from `from`, that fits; whatever is above one that fits must fit too. */
+export declare const leastWhole: (fits: (count: number) => boolean, from?: number) => number;
+/** The greatest multiple of a step whose square is not above the value. */
+export declare const rootDown: (value: Exact, step: Exact) => Exact;
+/**
+ * A square root that is never short: the least multiple of 1/1000 whose square is not below the value.
+ * A whole-number root is found exactly.
+ */
+export declare const rootUp: (value: Exact) => Exact;

@@ -1,0 +1,25 @@
+import { type Exact } from './exact.js';
+import { type Units } from './units.js';
+/** How lengths are shown: in which units, and whether the language marks decimals with a comma. */
+export interface Style {
+    units: Units;
+    comma?: boolean;
+}
+/** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
+export declare const mixed: (value: Exact) => string;
+/** The same text with typographic fractions: `121½`, `59 5⁄16`. */
+export declare const typographic: (text: string) => string;
+/** A decimal number, rounded to at most so many places; no noughts at its end. */
+export declare const decimal: (value: Exact, places: number, comma?: boolean) => string;
+/**
+ * A length in the style's units without the unit: `52 1/2`, `133.35`. Shown exactly where a person could read it
+ * (64ths and thirds of an inch, thousandths of a centimetre); otherwise to the nearest 1/16 in or millimetre, behind an ≈.
+ */
+export declare const number: (inches: Exact, { units, comma }: Style) => string;
+/** A length with its unit: `52 1/2 in`, `133.35 cm`. */
+export declare const length: (inches: Exact, style: Style) => string;
+/**
+ * A length as the reader would type it again: in the style's units where that is exact, else in the other system's
+ * where that is (150 cm on a page in inches), else rounded as {@link length} does.
+ */
+export declare const asTyped: (inches: Exact, style: Style) => string;

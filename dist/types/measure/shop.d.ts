@@ -1,0 +1,33 @@
+import { type Exact } from './exact.js';
+import { type Reading } from './parse.js';
+/** The step a shop cuts cloth in, and the unit it sells by. */
+export interface Step {
+    /** Every multiple of each of these, in inches, can be bought: one size, or eighths and thirds of a yard. */
+    sizes: Exact[];
+    unit: 'yd' | 'm' | 'in';
+}
+/** An amount to buy, already rounded up to a step the shop cuts. */
+export interface Purchase {
+    /** Exact inches, as a mixed number: `"135"`. */
+    inches: string;
+    /** In the shop's unit, as a mixed number of yards or decimal metres: `"3 3/4"`. */
+    amount: string;
+    /** `yd`, `m` or `in`; a package of batting is `package`. */
+    unit: string;
+    /** For people: `"3 3/4 yd"`. */
+    text: string;
+}
+/** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
+export declare const parseStep: (text: string, reading: Reading) => {
+    ok: true;
+    value: Step;
+} | {
+    ok: false;
+    message: string;
+};
+/** The least amount the shop cuts that is not below the need. */
+export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
+/** The next amount the shop cuts above this one. */
+export declare const stepAbove: (inches: Exact, { sizes }: Step) => Exact;
+/** An amount on a step, in the shop's unit. */
+export declare const purchase: (inches: Exact, { unit }: Step, comma?: boolean) => Purchase;

@@ -1,0 +1,17 @@
+import { type Exact } from './exact.js';
+/** What a bare number means, and what answers are shown in. */
+export type Units = 'in' | 'cm';
+/** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
+export declare const INCHES: {
+    readonly in: import("fraction.js").default;
+    readonly ft: import("fraction.js").default;
+    readonly yd: import("fraction.js").default;
+    readonly mm: import("fraction.js").default;
+    readonly cm: import("fraction.js").default;
+    readonly m: import("fraction.js").default;
+};
+export type Unit = keyof typeof INCHES;
+export declare const toUnit: (inches: Exact, unit: Unit) => Exact;
+export declare const fromUnit: (amount: Exact, unit: Unit) => Exact;
+/** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
+export declare const writesComma: (lang: string | undefined) => boolean;

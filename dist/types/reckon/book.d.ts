@@ -1,0 +1,148 @@
+import { type Style } from '../measure/format.js';
+import { type Exact } from '../measure/exact.js';
+import { type Purchase, type Step } from '../measure/shop.js';
+import { type Fields, type Values } from './fields.js';
+/**
+ * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
+ * (inches). `measured` holds values typed over reckoned rows, by row id.
+ */
+export type Input<F extends Fields = Fields> = {
+    [K in keyof F]?: unknown;
+} & {
+    /** What a bare number is in and what the working is shown in: `in` (default) or `cm`. */
+    units?: unknown;
+    /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */
+    lang?: unknown;
+    measured?: Record<string, unknown>;
+};
+/** One line of the working. */
+export interface Row {
+    /** The input's key, or a name for the reckoned value. */
+    id: string;
+    label: string;
+    /** As shown: `66 in`. */
+    value: string;
+    /** The exact inches, where the value is a length: `"66"`. */
+    inches?: string;
+    /** How it was got, with the numbers filled in: `58 + 2 × 4 = 66 in`. */
+    how: string;
+    /** The ids of the rows it was reckoned from. */
+    from: string[];
+    /** `given` is an input; a `measurable` row may be typed over, and is then `measured`. */
+    role: 'given' | 'reckoned' | 'measurable' | 'measured';
+    /** For a measured row: what was reckoned there. */
+    reckoned?: string;
+    /** A refinement, folded away at first. */
+    more?: true;
+}
+/** An input that could not be used, and a sentence about it. */
+export interface Problem {
+    /** The input's key in camelCase, or the id of a typed-over row. */
+    input: string;
+    message: string;
+}
+/** What a calculator gives back when an input could not be used. */
+export interface Refused {
+    errors: Problem[];
+    /** The input rows only. */
+    working: Row[];
+    buy?: undefined;
+}
+/** What every calculator gives back. */
+export interface Answer {
+    errors?: undefined;
+    /** What to buy, rounded up to the shop's step. */
+    buy: Purchase;
+    /** Exact inches needed before rounding. */
+    fabric: string;
+    /** Exact inches bought beyond the need. */
+    spare: string;
+    /** What it costs, where a price was given. */
+    cost?: {
+        amount: string;
+        text: string;
+    };
+    /** One sentence under the answer. */
+    summary: string;
+    /** What to cut. Empty where nothing is cut. */
+    cuts: Cut[];
+    /** Things the reader should know about this answer. */
+    notes: string[];
+    working: Row[];
+}
+/** One line of a cut list. */
+export interface Cut {
+    count: number;
+    /** What it is for. */
+    piece: string;
+    /** On the ruler's marks, exact inches. */
+    width: string;
+    length: string;
+    /** As shown: `3 1/2 in × 66 in`. */
+    text: string;
+}
+/** Whatever a calculator's own part returns; the book adds the rest. */
+export type Own<R extends Answer> = Omit<R, 'working' | 'notes' | 'cost' | 'errors'>;
+/** Less than this to spare calls for a warning. Common practice, no source. */
+export declare const SMALL_SPARE: import("fraction.js").default;
+/**
+ * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
+ * the way the reader writes them.
+ */
+export declare class Book<F extends Fields> {
+    #private;
+    readonly fields: F;
+    readonly input: Input<F>;
+    readonly style: Style;
+    readonly values: Values<F>;
+    readonly errors: Problem[];
+    readonly rows: Row[];
+    readonly notes: string[];
+    cost: Answer['cost'];
+    constructor(fields: F, input: Input<F>);
+    /** A length as a bare number in the reader's units. */
+    n: (value: Exact) => string;
+    /** A length with its unit. */
+    l: (value: Exact) => string;
+    /** `12 × 14 in`, both sides in the reader's units. */
+    size: (width: Exact, height: Exact) => string;
+    /** Says that the inputs cannot go together. */
+    refuse(input: keyof F & string, message: string): never;
+    /** Says of what is refused in here which input is to blame. */
+    blame<T>(input: string, work: () => T): T;
+    /** Says which of these are missing: inputs that are optional only beside another. */
+    require(...keys: (keyof F & string)[]): void;
+    /** Adds the rows of these inputs. */
+    given(...keys: (keyof F & string)[]): void;
+    /**
+     * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit, and
+     * an `=` at the end for the row's own value; the rows so named are what it was reckoned from, with any in `from`.
+     */
+    row(id: string, label: string, value: Exact | string, how: string, from?: string[]): void;
+    /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
+    measurable(id: string, label: string, reckoned: Exact, how: string, from?: string[]): Exact;
+    /**
+     * Adds the cloth's usable width, and its width once washed where it shrinks; gives back the width that holds, the id of
+     * its row, and what a wash leaves of any length.
+     */
+    cloth(): {
+        cloth: Exact;
+        widthId: string;
+        kept: Exact;
+    };
+    percent: (share: Exact) => string;
+    /** A line of the cut list. */
+    cut(count: number, piece: string, width: Exact, long: Exact): Cut;
+    /** An amount of cloth as a shop counts it. */
+    inShopUnit(inches: Exact, { unit }: Step): string;
+    /**
+     * Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. The
+     * calculator's fields hold `increment`, `price` and `currency`.
+     */
+    buy(fabric: Exact, how: string, from?: string[], label?: string): Pick<Answer, 'buy' | 'fabric' | 'spare'>;
+    /** Adds the cost of so much, where a price was given. */
+    price(amount: Exact, text: string, price?: Exact | undefined, from?: string[]): void;
+    money(value: Exact): string;
+    /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
+    finish<R extends Answer>(work: () => Own<R>): R | Refused;
+}

@@ -1,0 +1,23 @@
+import { type Exact } from '../measure/exact.js';
+import type { Style } from '../measure/format.js';
+/** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
+export interface ListedPiece {
+    /** The fabric's letter or name; empty where the list names none. */
+    fabric: string;
+    piece: string;
+    /** Cut sizes in inches. */
+    width: Exact;
+    length: Exact;
+    /** How many squares or rectangles to cut. */
+    count: number;
+    /** For triangles: how a square is cut up. */
+    cutUp: string;
+}
+/** The list as text, a line each with | between its cells. */
+export declare const writeCutList: (list: unknown) => string;
+/**
+ * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
+ * piece, cut size, how many. Sizes are cut sizes unless the line says "finished"; half- and quarter-square triangles are
+ * counted as triangles. Throws a {@link Refusal} that names the line.
+ */
+export declare const readCutList: (list: unknown, style: Style, mark: Exact) => ListedPiece[];

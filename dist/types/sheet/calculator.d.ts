@@ -1,0 +1,52 @@
+import type { PropertyDeclarations } from 'lit';
+import type { Style } from '../measure/format.js';
+import type { Answer, Input, Refused } from '../reckon/book.js';
+import type { Fields } from '../reckon/fields.js';
+import type { Picture } from '../drawing/picture.js';
+/** A table under the drawing: other ways to do it, or what a shop has. */
+export interface Listing {
+    caption: string;
+    head?: string[];
+    rows: string[][];
+}
+/** What a sheet shows: a calculator, its words and its drawings. */
+export interface Calculator<R extends Answer = Answer> {
+    /** Heads the sheet and names its files: `Backing`. */
+    title: string;
+    fields: Fields;
+    reckon(input: Input): R | Refused;
+    /** What stands in large type, in two parts. Default `Buy` and the amount. */
+    headline?(result: R, style: Style): [string, string];
+    draw(result: R, style: Style): Picture[];
+    listings?(result: R, style: Style): Listing[];
+    /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
+    takes?(result: R, letters: string[]): Take[];
+}
+/** What a result takes from one fabric; see the worksheet's parts. Lengths are exact inches. */
+export interface Take {
+    /** The fabric's letter. */
+    fabric: string;
+    /** Words for it, where one calculator takes several. */
+    title?: string;
+    need: string;
+    /** The cloth's usable width. */
+    width: string;
+    pieces?: {
+        width: string;
+        length: string;
+        count: number;
+        turn: boolean;
+    }[];
+    /** Bought by the piece in place of cloth: `4 fat quarters`. */
+    item?: string;
+    cost?: string | undefined;
+}
+/** Values a worksheet gives the calculators inside it, and in words where each comes from. */
+export interface Flow {
+    values: Record<string, unknown>;
+    from: Record<string, string>;
+}
+/** `fabricWidth` → `fabric-width`. */
+export declare const attributeOf: (key: string) => string;
+/** Lit's declarations for a calculator's inputs: an attribute and a property each. */
+export declare const propertiesOf: (fields: Fields) => PropertyDeclarations;

@@ -1,0 +1,15 @@
+import { type TemplateResult } from 'lit';
+import type { Field } from '../reckon/fields.js';
+/** What a cell needs to show itself. */
+export interface CellState {
+    id: string;
+    /** Missing for a reckoned row that may be typed over. */
+    field?: Field | undefined;
+    /** What stands in the cell: the reader's own text while she types or where it is wrong. */
+    text: string;
+    wrong: boolean;
+}
+/** A cell to type in, a choice, or a box to tick. */
+export declare const cell: ({ id, field, text, wrong }: CellState) => TemplateResult;
+/** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
+export declare const fractionKeys: (type: (text: string) => void) => TemplateResult;

@@ -1,0 +1,11 @@
+import type { Answer } from '../reckon/book.js';
+/** Rows of cells, the heads first. Numbers stay numbers, so that a spreadsheet can add them up. */
+export type Cells = (string | number)[][];
+/** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */
+export declare const cellsOf: ({ working, cuts }: Answer) => Cells;
+/** RFC 4180, with a byte-order mark so that every program reads UTF-8. */
+export declare const csvOf: (cells: Cells) => string;
+/** Tabs between cells: pastes into the columns of any spreadsheet. */
+export declare const tabbedOf: (cells: Cells) => string;
+/** Offers a file to the reader. */
+export declare const download: (name: string, text: string) => void;

@@ -1,0 +1,5 @@
+/**
+ * Prints one sheet alone: a copy of it in a frame of its own, so that the page around it stays off the paper. Styles are
+ * handed over as style sheet objects, which a strict content policy allows.
+ */
+export declare const printAlone: (sheet: ShadowRoot, title: string) => void;

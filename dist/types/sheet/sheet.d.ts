@@ -1,0 +1,81 @@
+import { LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { type Style } from '../measure/format.js';
+import type { Answer, Input, Refused } from '../reckon/book.js';
+import { type Calculator, type Flow } from './calculator.js';
+import { type Cells } from './export.js';
+/**
+ * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
+ * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ *
+ * @fires input - Something was typed; `result` already follows it.
+ * @fires change - A cell was left with another value.
+ * @csspart sheet - The whole sheet.
+ * @csspart answer - The answer in large type.
+ * @csspart table - The rows.
+ * @csspart cell - A cell to type in.
+ * @csspart value - A reckoned value.
+ * @csspart how - How a value was got.
+ * @csspart figure - What holds a drawing.
+ * @csspart error - What is wrong in a row.
+ * @csspart drawing - The drawing to scale.
+ * @csspart list - The cut list and other lists.
+ * @csspart action - Copy, CSV and print.
+ * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
+ * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ */
+export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+    #private;
+    static formAssociated: boolean;
+    static styles: import("lit").CSSResult[];
+    static properties: PropertyDeclarations;
+    /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+    units: string | undefined;
+    /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+    lock: string | undefined;
+    /** The letter of the fabric this part is cut from. Default none. */
+    fabric: string | undefined;
+    /** The form field's name; its value is the amount to buy. Default none. */
+    name: string | undefined;
+    /** Values typed over reckoned rows, by the row's id. Default none. */
+    measured: Record<string, string> | undefined;
+    /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+    flow: Flow | undefined;
+    /** Finished width. A length as people write it, or a number of inches. */
+    width: string | number | undefined;
+    /** Finished length. A length as people write it, or a number of inches. */
+    length: string | number | undefined;
+    /** Usable width of the cloth, selvages off. Default `40 in`. */
+    fabricWidth: string | number | undefined;
+    /** Seam allowance. The default is the calculator's. */
+    seam: string | number | undefined;
+    /** How much the material shrinks in the wash, in percent. Default 0. */
+    shrinkage: string | number | undefined;
+    /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+    increment: string | undefined;
+    /** Price of one yard or metre. Default none. */
+    price: string | number | undefined;
+    /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+    currency: string | undefined;
+    /** What is reckoned and drawn here. */
+    abstract readonly calculator: Calculator<R>;
+    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+    get result(): R | Refused;
+    /** Reckons again though no input changed: what it depends on did. */
+    protected reckonAgain(): void;
+    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+    get value(): string;
+    /** The form this element belongs to, if any. */
+    get form(): HTMLFormElement | null;
+    /** How lengths are shown here. */
+    get lengthStyle(): Style;
+    /** The inputs as the calculator takes them. */
+    protected reckonInput(): Input;
+    formResetCallback(): void;
+    protected updated(): void;
+    protected render(): TemplateResult;
+    /** What an element shows besides, under its lists. */
+    protected more(_good: R): unknown;
+    protected tell(type: string): void;
+    /** What is copied and downloaded. */
+    protected cells(good: R): Cells;
+}
