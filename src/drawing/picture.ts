@@ -72,7 +72,15 @@ const LINE = 11;
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** Draws to scale, with its dimension lines round it. */
-export const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [] }: Picture): TemplateResult => {
+export const draw = ({
+  title,
+  width,
+  height,
+  boxes,
+  shapes,
+  lines,
+  dimensions = [],
+}: Picture): TemplateResult => {
   const margin = (side: Dimension['side']): number =>
     EDGE + ROW * Math.max(0, ...dimensions.map((line) => (line.side === side ? (line.row ?? 1) : 0)));
   const top = margin('top');
@@ -84,7 +92,8 @@ export const draw = ({ title, width, height, boxes, shapes, lines, dimensions = 
   const left = margin('left') + (full - wide - sides) / 2;
   const x = (inches: number): number => round(left + inches * scale);
   const y = (inches: number): number => round(top + inches * scale);
-  const path = (points: [number, number][]): string => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
+  const path = (points: [number, number][]): string =>
+    `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
   /** A box's words lie along it, or stand where only that fits. */
   const label = ({ x: from, y: down, width, height, label = '' }: Box): unknown => {
@@ -103,7 +112,8 @@ export const draw = ({ title, width, height, boxes, shapes, lines, dimensions = 
     const edge = { left, top, right: left + wide, bottom }[side];
     const level = round(edge + outward * ((row - 0.5) * ROW + 2));
     const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
-    const tick = (at: number): string => `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
+    const tick = (at: number): string =>
+      `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
     const middle = (start + end) / 2;
     const gap = Math.min(text.length * LETTER + EDGE, end - start) / 2;
     return svg`<g transform=${upright ? 'rotate(-90)' : nothing}>

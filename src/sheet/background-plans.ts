@@ -40,17 +40,21 @@ export class BackgroundPlans {
   }
 
   readonly #plan: Planner = (...asked) => {
-    const key = JSON.stringify(asked, (_, value: unknown) => (typeof value === 'bigint' ? `${value}` : value));
+    const key = JSON.stringify(asked, (_, value: unknown) =>
+      typeof value === 'bigint' ? `${value}` : value,
+    );
     this.#used.add(key);
     const ready = this.#plans.get(key);
     if (ready) return ready;
-    if (asked[0].reduce((all, { count }) => all + count, 0) <= PLANNED_AT_ONCE) return this.#keep(key, planCloth(...asked));
+    if (asked[0].reduce((all, { count }) => all + count, 0) <= PLANNED_AT_ONCE)
+      return this.#keep(key, planCloth(...asked));
     this.#wanted.set(key, asked);
     return this.#job?.key === key ? this.#job.done : 0;
   };
 
   #keep(key: string, plan: Plan): Plan {
-    for (const old of this.#plans.keys()) if (this.#plans.size >= MOST_KEPT && !this.#used.has(old)) this.#plans.delete(old);
+    for (const old of this.#plans.keys())
+      if (this.#plans.size >= MOST_KEPT && !this.#used.has(old)) this.#plans.delete(old);
     this.#plans.set(key, plan);
     return plan;
   }

@@ -45,7 +45,8 @@ export interface Take {
 
 /** The usable width of the cloth that a result was reckoned with, once washed. */
 export const clothWidth = ({ working }: Answer): string =>
-  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ?? '0';
+  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ??
+  '0';
 
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {
@@ -54,7 +55,8 @@ export interface Flow {
 }
 
 /** `fabricWidth` → `fabric-width`. */
-export const attributeOf = (key: string): string => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+export const attributeOf = (key: string): string =>
+  key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Lit's declarations for a calculator's inputs: an attribute and a property each. */
 export const propertiesOf = (fields: Fields): PropertyDeclarations =>

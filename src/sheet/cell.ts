@@ -62,13 +62,18 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
 };
 
 /** A button; `open` says whether what it unfolds is seen. */
-export const action = (words: string, act: () => unknown, { off = false, open }: { off?: boolean; open?: boolean } = {}): TemplateResult =>
+export const action = (
+  words: string,
+  act: () => unknown,
+  { off = false, open }: { off?: boolean; open?: boolean } = {},
+): TemplateResult =>
   html`<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
 
 /** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
 export const fractionKeys = (type: (text: string) => void): TemplateResult =>
   html`<span class="keys" role="group" aria-label="Fraction keys">
     ${[...'⅛¼⅜½⅝¾⅞⅓⅔'].map(
-      (sign) => html`<button type="button" tabindex="-1" @pointerdown=${(event: Event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`,
+      (sign) =>
+        html`<button type="button" tabindex="-1" @pointerdown=${(event: Event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`,
     )}
   </span>`;

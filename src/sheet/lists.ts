@@ -18,7 +18,9 @@ export const listing = ({ caption, head = [], rows }: Listing): TemplateResult =
 
 /** What to cut, where anything is. */
 export const cutList = ({ cuts }: Answer): unknown =>
-  cuts[0] ? listing({ caption: 'Cut', rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) }) : nothing;
+  cuts[0]
+    ? listing({ caption: 'Cut', rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })
+    : nothing;
 
 export const figures = (pictures: Picture[]): TemplateResult[] =>
   pictures.map(

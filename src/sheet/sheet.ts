@@ -90,7 +90,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #result: R | Refused | undefined;
   #good: R | undefined;
   /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
-  #editing: { id: string; text: string; before: string; measured: Record<string, string> | undefined } | undefined;
+  #editing:
+    { id: string; text: string; before: string; measured: Record<string, string> | undefined } | undefined;
   #marked: string[] = [];
   #open = false;
   #told = '';
@@ -135,7 +136,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
-    const given = ['units', ...Object.keys(this.calculator.fields)].map((key) => [key, this.#own[key] ?? this.flow?.values[key]]);
+    const given = ['units', ...Object.keys(this.calculator.fields)].map((key) => [
+      key,
+      this.#own[key] ?? this.flow?.values[key],
+    ]);
     return { ...Object.fromEntries(given), lang: languageAt(this), measured: this.measured } as Input;
   }
 
@@ -204,21 +208,25 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         </thead>
         <tbody>
           ${rows.filter((row) => !row.more).map(this.#row)}
-          ${refined[0] &&
-          html`<tr class="refine">
+          ${
+            refined[0] &&
+            html`<tr class="refine">
             <td colspan="3">
               ${action(open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`, () => this.#fold(!open), { open })}
             </td>
-          </tr>`}
+          </tr>`
+          }
           ${open ? refined.map(this.#row) : nothing}
         </tbody>
       </table>
-      ${good &&
-      html`<div>
+      ${
+        good &&
+        html`<div>
         ${figures(calculator.draw(good, style))} ${cutList(good)}
         ${good.cuts[0] && html`<p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`}
         ${calculator.listings?.(good, style).map(listing)} ${this.more(good)}
-      </div>`}
+      </div>`
+      }
       <p>Amounts are for planning: measure your own cloth and quilt before cutting.</p>
       <p class="actions">
         ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
@@ -235,9 +243,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #answer(rows: Row[]): TemplateResult {
     const { errors } = this.result;
     const good = this.#good;
-    const [lead, large] = good ? (this.calculator.headline?.(good, this.lengthStyle) ?? ['Buy', good.buy.text]) : [];
+    const [lead, large] = good
+      ? (this.calculator.headline?.(good, this.lengthStyle) ?? ['Buy', good.buy.text])
+      : [];
     const notes = errors
-      ? [`${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`]
+      ? [
+          `${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
+        ]
       : good!.notes;
     return html`<div part="answer" class="answer" role="status">
       ${good && html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
@@ -255,19 +267,29 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const open = field ? !locked : role !== 'reckoned';
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
-    const chosen = field && 'options' in field ? text.split(', ').map((part) => field.options[part] ?? part).join(', ') : text;
+    const chosen =
+      field && 'options' in field
+        ? text
+            .split(', ')
+            .map((part) => field.options[part] ?? part)
+            .join(', ')
+        : text;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
       <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
       <td class="amount">
-        ${open
-          ? cell({ id, field, text, wrong: !!message && !!text })
-          : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`}
+        ${
+          open
+            ? cell({ id, field, text, wrong: !!message && !!text })
+            : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`
+        }
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
       </td>
       <td part="how" class="how" id="how-${id}">
-        ${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-          ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
-          : ((flows && this.flow!.from[id]) || how)}
+        ${
+          role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
+            ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
+            : (flows && this.flow!.from[id]) || how
+        }
         ${message && html`<span part="error" class="error">${message}</span>`}
       </td>
     </tr>`;
@@ -296,7 +318,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const input = target as HTMLInputElement;
     const choices = [...this.renderRoot.querySelectorAll<HTMLSelectElement>(`select[data-row=${id}]`)];
     const text =
-      input.type === 'checkbox' ? (input.checked ? 'yes' : 'no') : choices.map(({ value }) => value).join(', ') || input.value;
+      input.type === 'checkbox'
+        ? input.checked
+          ? 'yes'
+          : 'no'
+        : choices.map(({ value }) => value).join(', ') || input.value;
     if (this.#editing?.id === id) this.#editing.text = text;
     this.#take(id, text);
   };
@@ -318,7 +344,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const id = rowOf(target);
     if (!id) return;
     this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
-    if (isText(target)) this.#editing = { id, text: target.value, before: target.value, measured: this.measured };
+    if (isText(target))
+      this.#editing = { id, text: target.value, before: target.value, measured: this.measured };
     this.requestUpdate();
   };
 
@@ -361,9 +388,16 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const enter = key === 'Enter';
     // In a cell of several lines these keys move among its lines.
     const lines = target instanceof HTMLTextAreaElement;
-    const step = lines ? 0 : key === 'ArrowDown' || (enter && !event.shiftKey) ? 1 : enter || key === 'ArrowUp' ? -1 : 0;
+    const step = lines
+      ? 0
+      : key === 'ArrowDown' || (enter && !event.shiftKey)
+        ? 1
+        : enter || key === 'ArrowUp'
+          ? -1
+          : 0;
     if (step && altKey && isText(target)) this.#nudge(target, -step);
-    else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement))) this.#walk(target as HTMLElement, step);
+    else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement)))
+      this.#walk(target as HTMLElement, step);
     else if (key === 'Escape' && isText(target)) {
       const { before, measured } = this.#editing!;
       this.#replace(target, before);
@@ -414,7 +448,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.requestUpdate();
   };
 
-  #download = (): void => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.#good!)));
+  #download = (): void =>
+    download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.#good!)));
 
   /** What is printed in place of the sheet. */
   protected paper?(good: R): TemplateResult;
@@ -422,9 +457,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #print = (): void => printAlone(this.shadowRoot!, this.calculator.title, this.paper?.(this.#good!));
 }
 
-const rowOf = (target: EventTarget | null | undefined): string | undefined => (target as HTMLElement | null)?.dataset?.['row'];
+const rowOf = (target: EventTarget | null | undefined): string | undefined =>
+  (target as HTMLElement | null)?.dataset?.['row'];
 
 const isText = (target: unknown): target is HTMLInputElement =>
   target instanceof HTMLElement && target.matches("[type='text'], textarea");
 
-const sameInput = (a: Input, b: Input | undefined): boolean => !!b && Object.keys(a).every((key) => a[key] === b[key]);
+const sameInput = (a: Input, b: Input | undefined): boolean =>
+  !!b && Object.keys(a).every((key) => a[key] === b[key]);

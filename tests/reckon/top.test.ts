@@ -201,9 +201,9 @@ describe('a set on point', { timeout: 60_000 }, () => {
           [sideSquare, side],
           [cornerSquare, corner],
         ] as const) {
-          // nobody can cut 1/64 in
-          expect(inches(cut!)).toBeGreaterThan(wanted - 1 / 64);
-          expect(inches(cut!)).toBeLessThan(wanted + 1 / 8 + 1 / 64);
+          // nobody can cut 1/128 in
+          expect(inches(cut!)).toBeGreaterThan(wanted - 1 / 128);
+          expect(inches(cut!)).toBeLessThan(wanted + 1 / 8 + 1 / 128);
         }
       }),
     );
