@@ -29,11 +29,11 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
       for (const { x, y, width, height, piece } of sheets[0]!)
         boxes.push({ x: inchesOf(x), y: inchesOf(y), width: inchesOf(width), height: inchesOf(height), is: LOOKS[kinds.indexOf(piece) % 3]!, label: piece });
-      const times = plan.sheets && sheets.length > 1 ? `, ${sheets.length} of them` : '';
+      const some = plan.sheets! > sheets.length ? `${sheets.length} of ` : '';
       const dimensions = corner({ width: plan.width, length: plan.height }, style);
       for (const [at, edge] of plan.sheets ? [] : stripEdges(plan).entries())
         if (at < 40) dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
-      const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}${times}: ${plan.buy.text}`;
+      const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${some}${plan.buy.text}`;
       return { title: `${title}. Laid out: ${kinds.join(', ')}.`, caption: title, width, height, boxes, dimensions };
     });
   });

@@ -63,7 +63,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
   const book = new Book(backingFields, input);
   return book.finish<BackingResult>(() => {
     const { n, l } = book;
-    const { width, length, seam, repeat, oneWay, piecedStrip, fabricWidth } = book.values;
+    const { width, length, seam, repeat, oneWay, piecedStrip } = book.values;
     const loss = seam.mul(2);
 
     book.given('width', 'length');
@@ -119,7 +119,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     book.row('panels', 'Panels side by side', panels, `${joined(panels)} ${reaches}`);
     const repeats = panelLength.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
     book.row('panel', 'Each panel, along the cloth', panelLength, `{${alongRow}}${washed}${repeats} =`);
-    const cuts = [book.cut(panels, 'backing panel', fabricWidth, panelLength)];
+    const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
     if (strip) {
       book.row(
         'strip',
@@ -134,7 +134,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
         strip.count,
         `${joined(strip.count)} ≥ {${alongRow} unit}`,
       );
-      cuts.push(book.cut(strip.count, 'strip, to be joined end to end', strip.height, fabricWidth));
+      cuts.push(book.cut(strip.count, 'strip, to be joined end to end', strip.height.mul(kept), cloth));
     }
     const runs = seams ? `, running ${lengthwise ? 'along the quilt’s length' : 'across the quilt'}` : '';
     return {
@@ -142,7 +142,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
       need,
       summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seams || 'no'} seam${seams > 1 ? 's' : ''}${runs}, for a back ${book.size(need.width, need.length)}.`,
       layouts,
-      leftover: side.gt(across) ? { width: side.sub(across), length: panelLength } : undefined,
+      leftover: side.gt(across) ? { width: side.sub(across), length: panelLength.mul(kept) } : undefined,
       cuts,
     };
   });

@@ -21,7 +21,7 @@ export const buyPackage = (
   const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
   const [beside, beyond] = [width.sub(across), length.sub(along)];
 
-  const best = book.values.packages?.every((other) => other.price) ? 'cheapest' : 'smallest';
+  const best = price ? 'cheapest' : 'smallest';
   book.row(
     'buy',
     'Buy',

@@ -77,7 +77,7 @@ export interface BattingResult extends Answer {
   quilt: Size;
   /** About what the quilt will be once washed. */
   washed: Size;
-  /** Every package, best first: those that fit, by price where the whole list has prices, else by area. */
+  /** Every package, best first: those that fit, by price, and those without a price after them by area. */
   packages: BattingPackageResult[];
   /** Ways to cut it from a roll, best first: the fewest lengths, then the least batting. */
   rolls: BattingRoll[];

@@ -75,12 +75,15 @@ export interface BindingResult extends Answer {
  */
 const stripOf = (book: BindingJob['book']): Pick<BindingJob, 'strip' | 'stripRow' | 'stripInput'> => {
   const { stripWidth, finished, fold, thickness, mark } = book.values;
-  if (stripWidth) return { strip: stripWidth, stripRow: 'stripWidth', stripInput: 'stripWidth' };
   const label = 'Cut the strips';
-  if (!finished) {
-    const strip = lengthOf(BINDING_STRIP, book.style);
-    book.row('strip', label, strip, 'the usual width');
-    return { strip, stripRow: 'strip', stripInput: 'fabricWidth' };
+  if (!finished || stripWidth) {
+    const written = stripWidth ?? lengthOf(BINDING_STRIP, book.style);
+    // What lies between two marks is cut on the upper one, and takes that much cloth.
+    const strip = most(written, toMark(written, mark));
+    const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';
+    if (stripWidth && strip.equals(stripWidth)) return { strip, stripRow: 'stripWidth', stripInput };
+    book.row('strip', label, strip, stripWidth ? '{stripWidth}, up to a mark of {mark unit}' : 'the usual width');
+    return { strip, stripRow: 'strip', stripInput };
   }
   const [widths, edges] = fold === 'double' ? [6, 2] : [4, 1];
   const whole = finished.mul(widths).add(thickness.mul(edges));

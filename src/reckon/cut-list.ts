@@ -1,4 +1,4 @@
-import { exact, toMark, type Exact } from '../measure/exact.js';
+import { toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
@@ -75,14 +75,22 @@ const USUAL: Partial<Record<Column, number>> = { fabric: 0, piece: 1, size: 2, c
 const kindOf = (words: string): keyof typeof PATCHES =>
   /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
 
-const sizeOf = (written: string, words: string, style: Style, mark: Exact): Pick<ListedPiece, 'width' | 'length'> => {
+/** How sizes are shown and cut, and the seam allowance that a finished size lacks. */
+export interface Cutting {
+  style: Style;
+  mark: Exact;
+  seam: Exact;
+}
+
+const sizeOf = (written: string, words: string, { style, mark, seam }: Cutting): Pick<ListedPiece, 'width' | 'length'> => {
   const plain = written.replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ').trim();
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
   if (width.lte(0) || length.lte(0)) refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
-  if (!/\bfinished\b/i.test(words)) return { width, length };
-  const added = exact(PATCHES[kindOf(words)].added);
-  return { width: toMark(width.add(added), mark), length: toMark(length.add(added), mark) };
+  const added = /\bfinished\b/i.test(words) ? seam.mul(PATCHES[kindOf(words)].seams) : ZERO;
+  // What lies between two marks is cut on the upper one, and takes that much cloth.
+  const cut = (side: Exact): Exact => toMark(side.add(added), mark);
+  return { width: cut(width), length: cut(length) };
 };
 
 /**
@@ -91,7 +99,7 @@ const sizeOf = (written: string, words: string, style: Style, mark: Exact): Pick
  * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
  * triangles"). Throws a {@link Refusal} that names the line.
  */
-export const readCutList = (list: unknown, style: Style, mark: Exact): ListedPiece[] => {
+export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   const lines = linesOf(list);
   const [head = []] = lines;
   const named = columnsOf(head);
@@ -115,7 +123,7 @@ export const readCutList = (list: unknown, style: Style, mark: Exact): ListedPie
       if (count > MOST_PIECES) refuse('That is more than a million pieces. Write fewer, like 1000.');
       const { each, words: cutUp } = PATCHES[kindOf(words)];
       const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
-      return { fabric: cell('fabric'), piece: piece || 'piece', ...sizeOf(size, words, style, mark), count: asSquares ? count : Math.ceil(count / each), cutUp };
+      return { fabric: cell('fabric'), piece: piece || 'piece', ...sizeOf(size, words, cutting), count: asSquares ? count : Math.ceil(count / each), cutUp };
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);

@@ -6,6 +6,7 @@ import { mixed } from '../measure/format.js';
 import { splitSize } from '../measure/parse.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SHEETS } from '../trade/cloths.js';
+import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { readCutList, writeCutList } from './cut-list.js';
@@ -16,6 +17,7 @@ export const cuttingFields = {
   list: optional({ kind: 'own', label: 'Cut list', lines: true, read: (raw) => raw, write: writeCutList, hint: 'fabric | piece | cut size | how many; a line each' }),
   sheet: optional(textField('Cut from', { hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20' })),
   ...clothFields,
+  seam: lengthField('Seam allowance', { initial: SEAM, zero: true, most: '2 in', hint: 'what a finished size lacks', more: true }),
   oneWay: flagField('One-way print'),
   ruler: lengthField('Ruler, length', { initial: RULER, most: '120 in', more: true }),
   mat: sizeField('Cutting mat', { initial: MAT, more: true }),
@@ -160,12 +162,12 @@ export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planClot
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
     const { n, l, size } = book;
-    const { list, oneWay, ruler, mat, increment, mark, price, shrinkage } = book.values;
+    const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam } = book.values;
     book.given('list', 'sheet');
-    const listed = book.blame('list', () => readCutList(list, book.style, mark));
+    const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
     const sheet = sheetOf(book, ONE.sub(shrinkage));
     const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
-    book.given('oneWay', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+    book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
     const letters = [...new Set(listed.map(({ fabric }) => fabric))];
     let bought: ReturnType<Book<typeof cuttingFields>['buy']> | undefined;

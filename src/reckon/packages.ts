@@ -71,15 +71,16 @@ export interface RankedPackage extends Package {
   turned: boolean;
 }
 
-/** Those that fit first; then by price where every one has a price, else by area. */
-export const rankPackages = (packages: Package[], need: { width: Exact; length: Exact }): RankedPackage[] => {
-  const priced = packages.every(({ price }) => price);
-  const rank = ({ width, length, price }: Package): Exact => (priced ? price! : width.mul(length));
-  return packages
+/** Those that fit first; then those with the least price, and after them those without one by area. */
+export const rankPackages = (packages: Package[], need: { width: Exact; length: Exact }): RankedPackage[] =>
+  packages
     .map((pack) => {
       const straight = pack.width.gte(need.width) && pack.length.gte(need.length);
       const turned = !straight && pack.width.gte(need.length) && pack.length.gte(need.width);
       return { ...pack, fits: straight || turned, turned };
     })
-    .sort((a, b) => Number(b.fits) - Number(a.fits) || rank(a).compare(rank(b)));
-};
+    .sort((a, b) => {
+      const area = a.width.mul(a.length).compare(b.width.mul(b.length));
+      const price = a.price && b.price ? a.price.compare(b.price) : Number(!a.price) - Number(!b.price);
+      return Number(b.fits) - Number(a.fits) || price || area;
+    });

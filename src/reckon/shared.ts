@@ -3,6 +3,7 @@ import { COTTON_WIDTH, OVERAGE, RULER_MARK, STEP } from '../trade/conventions.js
 import type { Book } from './book.js';
 import {
   choiceField,
+  isBlank,
   lengthField,
   moneyField,
   optional,
@@ -41,8 +42,11 @@ export const withOverage = (
   rows: Size = { width: 'width', length: 'length' },
 ): Size<Exact> => {
   book.given('overage');
+  const { overage } = book.values;
+  if (!isBlank(book.input.overage) && overage.gt(quilt.width) && overage.gt(quilt.length))
+    book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
   const side = (of: keyof Size, id: string): Exact => {
-    const need = quilt[of].add(book.values.overage.mul(2));
+    const need = quilt[of].add(overage.mul(2));
     book.row(id, `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
     return need;
   };

@@ -3,6 +3,7 @@ import { mixed } from '../measure/format.js';
 import { purchase, toStep, type Purchase } from '../measure/shop.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
+import { PATCHES } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
@@ -114,11 +115,13 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const sides = 2 * (across - 1) + 2 * (down - 1);
     let sideSquare: Exact | undefined;
     let cornerSquare: Exact | undefined;
+    const triangleSeam = { side: seam.mul(PATCHES.quarter.seams), corner: seam.mul(PATCHES.half.seams) };
     if (onPoint) {
-      cornerSquare = toMark(diagonal(block.add(sashing.mul(2))).div(2).add(exact(7, 8)), mark);
-      sideSquare = toMark(diagonal(pitch).add(exact(5, 4)), mark);
-      book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + 1 1/4, up to the mark`, ['block', 'sashing', 'mark']);
-      book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + 7/8, up to the mark`, ['block', 'sashing', 'mark']);
+      if (sashed && !frame) book.notes.push('On point, sashing runs round every block, on the outside too.');
+      cornerSquare = toMark(diagonal(block.add(sashing.mul(2))).div(2).add(triangleSeam.corner), mark);
+      sideSquare = toMark(diagonal(pitch).add(triangleSeam.side), mark);
+      book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(triangleSeam.side)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
+      book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(triangleSeam.corner)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
       book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, ['across', 'down']);
       if (sides) setting.push(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
       setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));

@@ -245,7 +245,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     const bought = items.map(({ paid: written, ...item }) => {
       const cost = paid(written, `The price of ${item.text}`);
       if (cost) itemCost = itemCost.add(cost);
-      else unpriced.push(item.text);
+      else unpriced.push(`${item.text}${item.fabric && ` of fabric ${item.fabric}`}`);
       return { ...item, ...(cost && { cost: money(cost) }) };
     });
     total = total.add(itemCost);

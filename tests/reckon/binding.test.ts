@@ -135,7 +135,9 @@ describe('the strip', () => {
     const result = good({ ...quilt, stripWidth: '2 1/4', finished: '3/8' });
     expect(result.stripWidth).toBe('2 1/4');
     expect(result.notes).toContain('The strip width is used, not the finished width.');
-    expect(good({ ...quilt, stripWidth: '2.3' }).stripWidth).toBe('2 3/10');
+    // 2 3/8 is the next mark, and what is really cut off the cloth.
+    expect(good({ ...quilt, stripWidth: '2.3' }).stripWidth).toBe('2 3/8');
+    expect(good({ ...quilt, stripWidth: '2.3', mark: '0.1' }).stripWidth).toBe('2 3/10');
   });
 
   test('a finished width too small for any mark still has a strip', () => {

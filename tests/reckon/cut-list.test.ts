@@ -5,12 +5,11 @@ import { readCutList, writeCutList } from '../../src/reckon/cut-list.js';
 import { reckonCutting, type CuttingInput } from '../../src/reckon/cutting.js';
 import { Refusal } from '../../src/reckon/fields.js';
 
-const inInches = { units: 'in' } as const;
-const MARK = exact(1, 8);
+const inInches = { style: { units: 'in' }, mark: exact(1, 8), seam: exact(1, 4) } as const;
 
 /** What is read, as a person would write it: fabric, piece, width, length, how many. */
-const read = (list: unknown, style: Parameters<typeof readCutList>[1] = inInches): (string | number)[][] =>
-  readCutList(list, style, MARK).map(({ fabric, piece, width, length, count }) => [
+const read = (list: unknown, cutting: Parameters<typeof readCutList>[1] = inInches): (string | number)[][] =>
+  readCutList(list, cutting).map(({ fabric, piece, width, length, count }) => [
     fabric,
     piece,
     width.toFraction(true),
@@ -21,7 +20,7 @@ const read = (list: unknown, style: Parameters<typeof readCutList>[1] = inInches
 /** The sentence with which a list is refused. */
 const refusal = (list: unknown): string => {
   try {
-    readCutList(list, inInches, MARK);
+    readCutList(list, inInches);
   } catch (error) {
     if (error instanceof Refusal) return error.message;
     throw error;
@@ -138,8 +137,8 @@ describe('a line of a cut list', () => {
       expect(size(written), written).toEqual(['2 1/2', '6 1/2']);
     for (const written of ['3 1/2', '3 1/2 in square', '3 1/2" squares', '3 1/2 x 3 1/2', 'square, 3 1/2 in', '3 1/2 in unfinished'])
       expect(size(written), written).toEqual(['3 1/2', '3 1/2']);
-    // 9 cm are 90 ÷ 25.4 in
-    expect(read('A | square | 9,5 x 9,5 cm | 2', { units: 'cm', comma: true })).toEqual([['A', 'square', '3 94/127', '3 94/127', 2]]);
+    // 9.5 cm are 95 ÷ 25.4 in, and on a mark of 1 mm
+    expect(read('A | square | 9,5 x 9,5 cm | 2', { ...inInches, style: { units: 'cm', comma: true }, mark: exact(5, 127) })).toEqual([['A', 'square', '3 94/127', '3 94/127', 2]]);
   });
 
   // “Cutting half- and quarter-square triangles”, All People Quilt; “How to measure and cut triangles”, Granny Maud’s
@@ -165,6 +164,11 @@ describe('a line of a cut list', () => {
     ]);
     expect(read('Piece | Finished width | Finished length | How many\nrail | 2 | 6 | 1')).toEqual([['', 'rail', '2 1/2', '6 1/2', 1]]);
     expect(read('Piece | Unfinished size | How many\nsquare | 3 | 12')).toEqual([['', 'square', '3', '3', 12]]);
+  });
+
+  test('is cut on the ruler’s marks, never below what is written, and takes the seam allowance there is', () => {
+    expect(read('A | square | 3.3 | 1')[0]!.slice(2)).toEqual(['3 3/8', '3 3/8', 1]);
+    expect(read('A | square | 3 finished | 1', { ...inInches, seam: exact(3, 8) })[0]!.slice(2)).toEqual(['3 3/4', '3 3/4', 1]);
   });
 
   test('that counts the squares for triangles is not halved', () => {
@@ -239,7 +243,7 @@ describe('junk', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(junk, (list) => {
         try {
-          for (const { width, length, count } of readCutList(list, inInches, MARK)) {
+          for (const { width, length, count } of readCutList(list, inInches)) {
             expect(width.gt(0) && length.gt(0)).toBe(true);
             expect(Number.isSafeInteger(count)).toBe(true);
           }

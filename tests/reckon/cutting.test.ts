@@ -279,3 +279,15 @@ describe('bad and large lists', { timeout: 60_000 }, () => {
     expect(errors![0]!.message).toMatch(/being planned: 42 % done\.$/);
   });
 });
+
+test('a finished size is cut with the list’s own seam allowance', () => {
+  // Geometry: 3 in finished with 3/8 in all round is 3 3/4 in.
+  const result = reckonCutting({ list: 'A | square | 3 finished | 4', seam: '3/8' });
+  expect(result.errors ? undefined : result.cuts[0]!.text).toBe('3 3/4 × 3 3/4 in');
+});
+
+test('a size between two marks is cut on the upper one, and takes that much cloth', () => {
+  // 13 strips of 2.4 in are cut at 2 1/2 in on a ruler of eighths: 32 1/2 in.
+  const result = reckonCutting({ list: 'A | strip | 2.4 x 40 | 13' });
+  expect(result.errors ? undefined : result.fabric).toBe('32 1/2');
+});

@@ -223,8 +223,8 @@ describe('prices', () => {
   });
 
   test('that are missing are named, so that nobody takes the total for all', () => {
-    expect(notesOf({ parts, fabrics: [fabrics[0]!, { letter: 'B' }], items: [{ title: 'Batting', text: '1 queen package' }] })).toContain(
-      'The total leaves out what has no price: Fabric B, 1 queen package.',
+    expect(notesOf({ parts, fabrics: [fabrics[0]!, { letter: 'B' }], items: [{ title: 'Batting', text: '1 queen package' }, { title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] })).toContain(
+      'The total leaves out what has no price: Fabric B, 1 queen package, 5 fat quarters of fabric A.',
     );
     expect(good({ parts })).not.toHaveProperty('total');
     expect(notesOf({ parts })).not.toContain('price');

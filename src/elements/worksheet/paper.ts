@@ -30,19 +30,20 @@ export const requirementSheet = (
   { parts, pieces, key, joint, size, style }: { parts: QuiltSheet[]; pieces: Piece[]; key: unknown; joint: unknown; size: string; style: Style },
 ): TemplateResult => {
   const names = [...new Set(pieces.map(nameOf))];
+  const cutFrom = (name: string): TemplateResult =>
+    listing({ caption: `Cut from ${name}`, rows: pieces.filter((piece) => nameOf(piece) === name).map(({ cut }) => [`${cut.count} ×`, cut.text, cut.piece]) });
+  const drawn = ({ calculator, result, lengthStyle }: QuiltSheet): unknown => {
+    if (result.errors) return nothing;
+    const [first, ...others] = figures(calculator.draw(result, lengthStyle));
+    return html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${first}</section>${others}`;
+  };
   return html`<section class="paper">
     <h1>${document.title}</h1>
     <p>${size} Amounts are for planning: measure your own cloth and quilt before cutting.</p>
     ${listing(shopping(result, style))} ${result.notes.map((note) => html`<p class="note">${note}</p>`)} ${key}
-    <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>
     <div class="columns">
-      ${names.map((name) => listing({ caption: `Cut from ${name}`, rows: pieces.filter((piece) => nameOf(piece) === name).map(({ title, cut }) => [`${cut.count} ×`, cut.text, `${title}: ${cut.piece}`]) }))}
-    </div>
-    <div class="columns">
-      ${joint}
-      ${parts.map(({ calculator, result, lengthStyle }) =>
-        result.errors ? nothing : html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${figures(calculator.draw(result, lengthStyle))}</section>`,
-      )}
+      <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>
+      ${names.map(cutFrom)} ${joint} ${parts.map(drawn)}
     </div>
   </section>`;
 };

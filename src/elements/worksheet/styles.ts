@@ -2,17 +2,25 @@ import { css } from 'lit';
 
 /** The fabric key, and what only a printed worksheet shows. */
 export const worksheetStyles = css`
-  .swatch { inline-size: 3.5rem; block-size: 3.5rem; padding: 0; border: 1px dashed; }
-  .swatch :is(img, span) { display: block; inline-size: 100%; block-size: 3.4rem; object-fit: cover; print-color-adjust: exact; }
+  .swatch { padding: 2px; }
+  .swatch > * { display: block; inline-size: 3rem; block-size: 3rem; object-fit: cover; border: 1px solid; print-color-adjust: exact; }
+  .key :is(td, th) { vertical-align: middle; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
   @media print {
-    .swatch { inline-size: 3cm; block-size: 3cm; }
-    .swatch :is(img, span) { inline-size: 1cm; block-size: 0.6cm; }
-    .paper > * { margin-block-end: 0.4cm; }
+    .paper > * { margin-block-end: 0.3cm; }
+    .paper table { inline-size: 100%; }
+    .paper [part='list'] td { white-space: normal; }
+    .columns [part='list'] td:first-child { white-space: nowrap; }
+    /* The fabrics side by side, each with a box to tape its swatch into. */
+    .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }
+    .key tr { inline-size: 3.4cm; border: 0; }
+    .key :is(td, th) { display: block; padding-inline: 0; }
+    .key .swatch { block-size: 3.2cm; border: 1px dashed; }
+    .swatch > * { inline-size: 1cm; block-size: 0.6cm; }
     .columns { columns: 2; column-gap: 1cm; }
-    .columns > * { break-inside: avoid; inline-size: 100%; }
-    h1, h2, caption { break-after: avoid; }
+    .columns > * { margin-block-end: 0.3cm; break-inside: avoid; }
+    .columns .drawing { max-block-size: 11cm; }
     p { orphans: 3; widows: 3; }
   }
 `;

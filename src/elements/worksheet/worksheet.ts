@@ -169,7 +169,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     );
     const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
     const nameOf = (letter: string): string => fabrics.get(letter)?.name ?? '';
-    this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? nameOf(letter) : title, title, cut })));
+    this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? nameOf(letter) : title, title, cut: { ...cut, piece: cut.piece.replace(`${letter} · `, '') } })));
     const isItem = ({ part, item }: (typeof takes)[number]): boolean => item !== undefined || part.localName === 'quilt-batting';
     const gathered = {
       troubles,
