@@ -29,13 +29,20 @@ const write = () => {
   const tag = element.localName;
   const set = settings(element);
   const { buy, summary } = element.result;
-  const answer = buy ? `${tag === 'quilt-top' ? '' : `Buy ${buy.text}. `}${summary}` : 'The answer stands here once its script has run.';
+  const answer = buy
+    ? `${tag === 'quilt-top' ? '' : `Buy ${buy.text}. `}${summary}`
+    : 'The answer stands here once its script has run.';
   if (how === 'frame') {
-    const address = new URLSearchParams([['calculator', tag.slice(6)], ...set.map(([name, value]) => [name, value])]);
+    const address = new URLSearchParams([
+      ['calculator', tag.slice(6)],
+      ...set.map(([name, value]) => [name, value]),
+    ]);
     snippet.value = `<iframe src="${escaped(`${base}frame.html?${address}`)}" title="${escaped(answer)}" style="width: 100%; height: 60rem; border: 0"></iframe>`;
     return;
   }
-  const attributes = set.map(([name, value]) => (value === '' ? ` ${name}` : ` ${name}="${escaped(value)}"`)).join('');
+  const attributes = set
+    .map(([name, value]) => (value === '' ? ` ${name}` : ` ${name}="${escaped(value)}"`))
+    .join('');
   const script =
     how === 'module'
       ? `<script type="module" src="${escaped(base)}quilt-reckoner.js"></script>`

@@ -1,2 +1,2 @@
 /*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */
-import{i as t,A as e,d as i}from"./chunks/lit-element-Cvtuahnn.js";class r extends t{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},price:{},swatch:{}}}render(){return e}updated(){this.dispatchEvent(new Event("change",{bubbles:!0,composed:!0}))}}i("quilt-fabric",r);export{r as QuiltFabric};
+import{i as t,A as e,d as r}from"./chunks/lit-element-UQNx1Chv.js";class i extends t{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},price:{},swatch:{}}}render(){return e}updated(){this.dispatchEvent(new Event("reckoned",{bubbles:!0}))}}r("quilt-fabric",i);export{i as QuiltFabric};

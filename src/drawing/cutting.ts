@@ -1,4 +1,5 @@
-import type { Style } from '../measure/format.js';
+import { exact } from '../measure/exact.js';
+import { number, type Style } from '../measure/format.js';
 import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
 import { inchesOf, lengthOf, type Box, type Picture } from './picture.js';
 import { corner } from './sides.js';
@@ -24,17 +25,36 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
     const height = inchesOf(plan.height);
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
     const alike = new Map<string, FabricPlan['layout'][]>();
-    for (const sheet of sheetsOf(plan)) alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
+    for (const sheet of sheetsOf(plan))
+      alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets): Picture => {
       const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
-      for (const { x, y, width, height, piece } of sheets[0]!)
-        boxes.push({ x: inchesOf(x), y: inchesOf(y), width: inchesOf(width), height: inchesOf(height), is: LOOKS[kinds.indexOf(piece) % 3]!, label: piece });
+      for (const { x, y, width, height, piece } of sheets[0]!) {
+        const sides = [...new Set([width, height])].map((side) => number(exact(side), style));
+        boxes.push({
+          x: inchesOf(x),
+          y: inchesOf(y),
+          width: inchesOf(width),
+          height: inchesOf(height),
+          is: LOOKS[kinds.indexOf(piece) % 3]!,
+          label: piece,
+          short: sides.join(' × '),
+        });
+      }
       const some = plan.sheets! > sheets.length ? `${sheets.length} of ` : '';
       const dimensions = corner({ width: plan.width, length: plan.height }, style);
       for (const [at, edge] of plan.sheets ? [] : stripEdges(plan).entries())
-        if (at < 40) dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
+        if (at < 40)
+          dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
       const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${some}${plan.buy.text}`;
-      return { title: `${title}. Laid out: ${kinds.join(', ')}.`, caption: title, width, height, boxes, dimensions };
+      return {
+        title: `${title}. Laid out: ${kinds.join(', ')}.`,
+        caption: title,
+        width,
+        height,
+        boxes,
+        dimensions,
+      };
     });
   });
 

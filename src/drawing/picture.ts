@@ -15,6 +15,8 @@ export interface Box {
   is: Stuff;
   /** Words in its middle, left out where they do not fit. */
   label?: string;
+  /** Fewer words, where those do not fit. */
+  short?: string;
 }
 
 /** Any other closed shape: corner points in inches. */
@@ -96,13 +98,16 @@ export const draw = ({
     `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
   /** A box's words lie along it, or stand where only that fits. */
-  const label = ({ x: from, y: down, width, height, label = '' }: Box): unknown => {
-    const room = label.length * LETTER;
-    const turned = width * scale < room;
-    const [along, across] = turned ? [height, width] : [width, height];
-    if (!label || along * scale < room || across * scale < LINE) return nothing;
+  const label = ({ x: from, y: down, width, height, label = '', short = '' }: Box): unknown => {
+    const fits = (words: string, along: number, across: number): boolean =>
+      along * scale >= words.length * LETTER && across * scale >= LINE;
+    const words = [label, short].find(
+      (words) => words && (fits(words, width, height) || fits(words, height, width)),
+    );
+    if (!words) return nothing;
+    const turned = !fits(words, width, height);
     const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-    return svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${label}</text>`;
+    return svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`;
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */

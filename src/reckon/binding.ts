@@ -82,7 +82,12 @@ const stripOf = (book: BindingJob['book']): Pick<BindingJob, 'strip' | 'stripRow
     const strip = most(written, toMark(written, mark));
     const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';
     if (stripWidth && strip.equals(stripWidth)) return { strip, stripRow: 'stripWidth', stripInput };
-    book.row('strip', label, strip, stripWidth ? '{stripWidth}, up to a mark of {mark unit}' : 'the usual width');
+    book.row(
+      'strip',
+      label,
+      strip,
+      stripWidth ? '{stripWidth}, up to a mark of {mark unit}' : 'the usual width',
+    );
     return { strip, stripRow: 'strip', stripInput };
   }
   const [widths, edges] = fold === 'double' ? [6, 2] : [4, 1];

@@ -50,12 +50,16 @@ const linesOf = (list: unknown): string[][] => {
     : textOf(list)
         .split(/\r?\n/)
         .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
-  return lines.map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim())).filter((line) => line.some(Boolean));
+  return lines
+    .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
+    .filter((line) => line.some(Boolean));
 };
 
 /** The list as text, a line each with | between its cells. */
 export const writeCutList = (list: unknown): string =>
-  linesOf(list).map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
+  linesOf(list)
+    .map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | '))
+    .join('\n');
 
 /** Which column holds what, from the words in the head; each column is taken once. */
 const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
@@ -82,11 +86,18 @@ export interface Cutting {
   seam: Exact;
 }
 
-const sizeOf = (written: string, words: string, { style, mark, seam }: Cutting): Pick<ListedPiece, 'width' | 'length'> => {
-  const plain = written.replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ').trim();
+const sizeOf = (
+  written: string,
+  words: string,
+  { style, mark, seam }: Cutting,
+): Pick<ListedPiece, 'width' | 'length'> => {
+  const plain = written
+    .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
+    .trim();
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
-  if (width.lte(0) || length.lte(0)) refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
+  if (width.lte(0) || length.lte(0))
+    refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
   const added = /\bfinished\b/i.test(words) ? seam.mul(PATCHES[kindOf(words)].seams) : ZERO;
   // What lies between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
@@ -109,9 +120,15 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   if (!body.length) refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
   if (columns.size === undefined && (columns.width === undefined || columns.length === undefined))
     refuse('The cut list has no column for the cut size. Head one “Cut size”.');
-  if (columns.count === undefined) refuse('The cut list has no column for the number of pieces. Head one “How many”.');
-  if (body.length > MOST_LINES) refuse(`A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts.`);
-  const sizeHead = hasHead ? `${head[columns.size ?? columns.width!]!} ${head[columns.length ?? columns.size!]!}` : '';
+  if (columns.count === undefined)
+    refuse('The cut list has no column for the number of pieces. Head one “How many”.');
+  if (body.length > MOST_LINES)
+    refuse(
+      `A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts.`,
+    );
+  const sizeHead = hasHead
+    ? `${head[columns.size ?? columns.width!]!} ${head[columns.length ?? columns.size!]!}`
+    : '';
   return body.map((cells, at) => {
     const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
     try {
@@ -119,11 +136,21 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
       const piece = cell('piece');
       const words = `${piece} ${size} ${sizeHead}`;
       const written = cell('count');
-      const count = /^\d{1,9}$/.test(written) ? Number(written) : refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
+      const count = /^\d{1,9}$/.test(written)
+        ? Number(written)
+        : refuse(
+            `${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
+          );
       if (count > MOST_PIECES) refuse('That is more than a million pieces. Write fewer, like 1000.');
       const { each, words: cutUp } = PATCHES[kindOf(words)];
       const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
-      return { fabric: cell('fabric'), piece: piece || 'piece', ...sizeOf(size, words, cutting), count: asSquares ? count : Math.ceil(count / each), cutUp };
+      return {
+        fabric: cell('fabric'),
+        piece: piece || 'piece',
+        ...sizeOf(size, words, cutting),
+        count: asSquares ? count : Math.ceil(count / each),
+        cutUp,
+      };
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;
       return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);

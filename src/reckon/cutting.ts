@@ -10,14 +10,40 @@ import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { readCutList, writeCutList } from './cut-list.js';
-import { flagField, lengthField, lengthOf, moneyField, optional, readField, sizeField, textField } from './fields.js';
+import {
+  flagField,
+  lengthField,
+  lengthOf,
+  moneyField,
+  optional,
+  readField,
+  sizeField,
+  textField,
+} from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
 
 export const cuttingFields = {
-  list: optional({ kind: 'own', label: 'Cut list', lines: true, read: (raw) => raw, write: writeCutList, hint: 'fabric | piece | cut size | how many; a line each' }),
-  sheet: optional(textField('Cut from', { hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20' })),
+  list: optional({
+    kind: 'own',
+    label: 'Cut list',
+    lines: true,
+    read: (raw) => raw,
+    write: writeCutList,
+    hint: 'fabric | piece | cut size | how many; a line each',
+  }),
+  sheet: optional(
+    textField('Cut from', {
+      hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
+    }),
+  ),
   ...clothFields,
-  seam: lengthField('Seam allowance', { initial: SEAM, zero: true, most: '2 in', hint: 'what a finished size lacks', more: true }),
+  seam: lengthField('Seam allowance', {
+    initial: SEAM,
+    zero: true,
+    most: '2 in',
+    hint: 'what a finished size lacks',
+    more: true,
+  }),
   oneWay: flagField('One-way print'),
   ruler: lengthField('Ruler, length', { initial: RULER, most: '120 in', more: true }),
   mat: sizeField('Cutting mat', { initial: MAT, more: true }),
@@ -97,7 +123,11 @@ export const canBeCut = (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan): b
 };
 
 /** A plan in words that anyone can read: its strips, and where each piece lies. */
-export const laidOut = (plan: CuttingPlan, { width, height = plan.length }: Cloth, names: string[]): Pick<FabricPlan, 'strips' | 'layout' | 'width' | 'height'> => ({
+export const laidOut = (
+  plan: CuttingPlan,
+  { width, height = plan.length }: Cloth,
+  names: string[],
+): Pick<FabricPlan, 'strips' | 'layout' | 'width' | 'height'> => ({
   strips: plan.sheets.flatMap(({ times, strips }) =>
     strips.map((strip) => ({
       count: strip.times * times,
@@ -138,8 +168,14 @@ const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefin
   const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
   const sides = named ? [named.height, named.width] : splitSize(written);
   if (!sides)
-    return book.refuse('sheet', `“${written}” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`);
-  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept))) as [Exact, Exact];
+    return book.refuse(
+      'sheet',
+      `“${written}” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+    );
+  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept))) as [
+    Exact,
+    Exact,
+  ];
   if (a.lte(0) || b.lte(0)) book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
   return { width: most(a, b), height: least(a, b), name: named?.name ?? 'sheet' };
 };
@@ -158,7 +194,10 @@ const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twic
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
  */
-export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planCloth): CuttingResult | Refused => {
+export const reckonCutting = (
+  input: CuttingInput = {},
+  plan: Planner = planCloth,
+): CuttingResult | Refused => {
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
     const { n, l, size } = book;
@@ -173,21 +212,46 @@ export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planClot
     let bought: ReturnType<Book<typeof cuttingFields>['buy']> | undefined;
     const fabrics = letters.map((fabric): FabricPlan => {
       const mine = listed.filter((piece) => piece.fabric === fabric);
-      const pieces = mine.map(({ width, length, count }) => ({ width, height: length, count, turn: !oneWay }));
+      const pieces = mine.map(({ width, length, count }) => ({
+        width,
+        height: length,
+        count,
+        turn: !oneWay,
+      }));
       const own = sheet ? undefined : input.widths?.[fabric];
       const width = own
-        ? book.blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style)).mul(kept)
+        ? book
+            .blame('fabricWidth', () =>
+              readField(lengthField(`The width of fabric ${fabric}`), own, book.style),
+            )
+            .mul(kept)
         : cloth;
-      const on = { width, height: sheet?.height, step: increment.sizes.length === 1 ? increment.sizes[0]!.mul(kept) : undefined };
+      const on = {
+        width,
+        height: sheet?.height,
+        step: increment.sizes.length === 1 ? increment.sizes[0]!.mul(kept) : undefined,
+      };
       const planned = plan(pieces, on);
-      if (typeof planned === 'number') return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
+      if (typeof planned === 'number')
+        return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
       if (!planned.ok) {
         const piece = mine[planned.piece ?? -1];
-        return book.refuse('list', `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`);
+        return book.refuse(
+          'list',
+          `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`,
+        );
       }
-      if (!canBeCut(pieces, on, planned)) return book.refuse('list', 'This plan did not pass its check and is not shown. Try the list in two parts.');
+      if (!canBeCut(pieces, on, planned))
+        return book.refuse(
+          'list',
+          'This plan did not pass its check and is not shown. Try the list in two parts.',
+        );
 
-      const laid = laidOut(planned, on, mine.map(({ piece }) => piece));
+      const laid = laidOut(
+        planned,
+        on,
+        mine.map(({ piece }) => piece),
+      );
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
       const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
@@ -195,7 +259,13 @@ export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planClot
       let buy: Purchase;
       if (sheet) {
         buy = sheets(sheet, planned.count);
-        book.row(`fabric-${fabric}`, called, buy.text, `${size(sheet.width, sheet.height)} each; no fewer than ${planned.bound.toFraction()} would do`, from);
+        book.row(
+          `fabric-${fabric}`,
+          called,
+          buy.text,
+          `${size(sheet.width, sheet.height)} each; no fewer than ${planned.bound.toFraction()} would do`,
+          from,
+        );
       } else if (letters.length > 1) {
         book.row(`fabric-${fabric}`, called, need, how, from);
         ({ buy } = book.upToStep(need, `${called}: `));
@@ -205,31 +275,62 @@ export const reckonCutting = (input: CuttingInput = {}, plan: Planner = planClot
         need: sheet ? '0' : mixed(need),
         ...(sheet && { sheets: planned.count }),
         buy,
-        ...(price && { cost: nearestTo((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price), exact(1, 100)).valueOf().toFixed(2) }),
+        ...(price && {
+          cost: nearestTo(
+            (sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price),
+            exact(1, 100),
+          )
+            .valueOf()
+            .toFixed(2),
+        }),
         ...laid,
-        pieces: mine.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
+        pieces: mine.map(({ piece, width, length, count, cutUp }) =>
+          book.cut(
+            count,
+            [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '),
+            width,
+            length,
+          ),
+        ),
       };
     });
 
     const reach = least(ruler, most(...mat));
-    const largest = (lengths: string[]): Exact => lengths.map((length) => exact(length)).reduce((a, b) => most(a, b), exact(0));
+    const largest = (lengths: string[]): Exact =>
+      lengths.map((length) => exact(length)).reduce((a, b) => most(a, b), exact(0));
     const widest = largest(fabrics.map(({ width }) => width));
     const tallest = largest(fabrics.flatMap(({ strips }) => strips.map(({ height }) => height)));
     const across = FOLDS[foldsFor(widest, reach)];
     if (!across)
-      book.notes.push(`A cut across ${l(widest)} does not fit a ruler and mat of ${l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`);
-    else book.notes.push(`Cut each strip across the cloth ${across}, so that the cut fits a ${l(reach)} ruler.`);
+      book.notes.push(
+        `A cut across ${l(widest)} does not fit a ruler and mat of ${l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,
+      );
+    else
+      book.notes.push(`Cut each strip across the cloth ${across}, so that the cut fits a ${l(reach)} ruler.`);
     const folds = foldsFor(tallest, reach);
-    if (folds > 1) book.notes.push(`A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`);
-    else if (folds) book.notes.push(`Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`);
+    if (folds > 1)
+      book.notes.push(
+        `A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`,
+      );
+    else if (folds)
+      book.notes.push(
+        `Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`,
+      );
 
     const cuts = fabrics.flatMap(({ pieces }) => pieces);
     const shared = { layout: fabrics[0]!.layout, fabrics, cuts };
     if (bought)
-      return { ...bought, ...shared, summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.` };
-    const total = (of: 'need' | 'inches' | 'amount'): Exact => sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
+      return {
+        ...bought,
+        ...shared,
+        summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
+      };
+    const total = (of: 'need' | 'inches' | 'amount'): Exact =>
+      sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
     const count = total('amount');
-    const buy = sheet ? sheets(sheet, count.valueOf()) : purchase(total('inches'), increment, book.style.comma);
+    const buy = sheet
+      ? sheets(sheet, count.valueOf())
+      : purchase(total('inches'), increment, book.style.comma);
     book.price(sheet ? count : toPriced(total('inches'), increment), buy.text, price, ['list', 'price']);
     return {
       ...shared,

@@ -60,7 +60,10 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const allowance = seam.mul(2);
     const cutSize = (finished: Exact): Exact => toMark(finished.add(allowance), mark);
     if (onPoint && sashed && !cornerstones)
-      book.refuse('cornerstones', 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.');
+      book.refuse(
+        'cornerstones',
+        'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.',
+      );
 
     book.given('block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame');
     const inner = onPoint ? (across - 1) * (down - 1) : 0;
@@ -69,27 +72,46 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       'blocks',
       'Blocks in all',
       `${blocks}`,
-      onPoint ? `${across} × ${down} + ${across - 1} × ${down - 1} = ${blocks}` : `${across} × ${down} = ${blocks}`,
+      onPoint
+        ? `${across} × ${down} + ${across - 1} × ${down - 1} = ${blocks}`
+        : `${across} × ${down} = ${blocks}`,
       ['across', 'down', 'set'],
     );
 
     const pitch = block.add(sashing);
     const sideOf = (count: number): Exact =>
-      onPoint
-        ? diagonal(pitch.mul(count).add(sashing))
-        : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
+      onPoint ? diagonal(pitch.mul(count).add(sashing)) : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
     const howSide = (count: number, side: Exact): string => {
-      if (onPoint) return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
+      if (onPoint)
+        return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
       const gaps = count + (frame ? 1 : -1);
       return `${count} × ${n(block)}${sashed ? ` + ${gaps} × ${n(sashing)}` : ''} = ${l(side)}`;
     };
     const width = sideOf(across);
     const length = sideOf(down);
     const from = ['block', 'sashing', 'set', 'frame'];
-    const finishedWidth = book.measurable('finishedWidth', 'Top width, finished', width, howSide(across, width), ['across', ...from]);
-    const finishedLength = book.measurable('finishedLength', 'Top length, finished', length, howSide(down, length), ['down', ...from]);
+    const finishedWidth = book.measurable(
+      'finishedWidth',
+      'Top width, finished',
+      width,
+      howSide(across, width),
+      ['across', ...from],
+    );
+    const finishedLength = book.measurable(
+      'finishedLength',
+      'Top length, finished',
+      length,
+      howSide(down, length),
+      ['down', ...from],
+    );
     const unfinished = { width: finishedWidth.add(allowance), length: finishedLength.add(allowance) };
-    book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
+    book.row(
+      'unfinished',
+      'Before its borders are sewn on',
+      book.size(unfinished.width, unfinished.length),
+      `${l(allowance)} more each way`,
+      ['finishedWidth', 'finishedLength', 'seam'],
+    );
     const { cloth, kept } = book.cloth();
     book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
@@ -104,11 +126,15 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       } else {
         const upright = across + (frame ? 1 : -1);
         const level = down + (frame ? 1 : -1);
-        if (upright) sashes.push(book.cut(upright * down, 'sashing between blocks', short.width, short.length));
+        if (upright)
+          sashes.push(book.cut(upright * down, 'sashing between blocks', short.width, short.length));
         if (level && cornerstones) {
           sashes.push(book.cut(level * across, 'sashing between rows', short.width, short.length));
           if (upright) stones.push(book.cut(upright * level, 'cornerstone', short.width, short.width));
-        } else if (level) sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(finishedWidth)));
+        } else if (level)
+          sashes.push(
+            book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(finishedWidth)),
+          );
       }
     }
     const setting: Cut[] = [];
@@ -118,18 +144,52 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const triangleSeam = { side: seam.mul(PATCHES.quarter.seams), corner: seam.mul(PATCHES.half.seams) };
     if (onPoint) {
       if (sashed && !frame) book.notes.push('On point, sashing runs round every block, on the outside too.');
-      cornerSquare = toMark(diagonal(block.add(sashing.mul(2))).div(2).add(triangleSeam.corner), mark);
+      cornerSquare = toMark(
+        diagonal(block.add(sashing.mul(2)))
+          .div(2)
+          .add(triangleSeam.corner),
+        mark,
+      );
       sideSquare = toMark(diagonal(pitch).add(triangleSeam.side), mark);
-      book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(triangleSeam.side)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
-      book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(triangleSeam.corner)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
-      book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, ['across', 'down']);
-      if (sides) setting.push(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
+      book.row(
+        'sideSquare',
+        'Square for four side triangles',
+        sideSquare,
+        `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(triangleSeam.side)}, up to the mark`,
+        ['block', 'sashing', 'seam', 'mark'],
+      );
+      book.row(
+        'cornerSquare',
+        'Square for two corner triangles',
+        cornerSquare,
+        `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(triangleSeam.corner)}, up to the mark`,
+        ['block', 'sashing', 'seam', 'mark'],
+      );
+      book.row(
+        'sideTriangles',
+        'Side triangles',
+        `${sides}`,
+        `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`,
+        ['across', 'down'],
+      );
+      if (sides)
+        setting.push(
+          book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare),
+        );
       setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));
     }
 
     const clothFor = (cuts: Cut[], part: keyof typeof topFields): Exact => {
       if (!cuts.length) return exact(0);
-      const plan = planCloth(cuts.map((cut) => ({ width: exact(cut.length), height: exact(cut.width), count: cut.count, turn: true })), { width: cloth });
+      const plan = planCloth(
+        cuts.map((cut) => ({
+          width: exact(cut.length),
+          height: exact(cut.width),
+          count: cut.count,
+          turn: true,
+        })),
+        { width: cloth },
+      );
       return plan.ok ? plan.length.div(kept) : book.refuse(part, plan.message);
     };
     const kinds = [
@@ -141,18 +201,32 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       .filter(({ cuts }) => cuts.length)
       .map(({ part, cuts, key }) => {
         const fabric = clothFor(cuts, key);
-        return { part, fabric: mixed(fabric), buy: purchase(toStep(fabric, increment), increment, book.style.comma), cuts };
+        return {
+          part,
+          fabric: mixed(fabric),
+          buy: purchase(toStep(fabric, increment), increment, book.style.comma),
+          cuts,
+        };
       });
     const pieces = [...sashes, ...stones, ...setting];
     const fabric = parts.length === 1 ? exact(parts[0]!.fabric) : clothFor(pieces, 'sashing');
-    const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth']);
+    const bought = book.buy(
+      fabric,
+      parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks',
+      ['sashing', 'block', 'fabricWidth'],
+    );
     return {
       ...bought,
       finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
       unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
       blocks,
       pieces,
-      ...(sideSquare && cornerSquare && { sideTriangles: sides, sideSquare: mixed(sideSquare), cornerSquare: mixed(cornerSquare) }),
+      ...(sideSquare &&
+        cornerSquare && {
+          sideTriangles: sides,
+          sideSquare: mixed(sideSquare),
+          cornerSquare: mixed(cornerSquare),
+        }),
       parts,
       cuts: pieces,
       summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,

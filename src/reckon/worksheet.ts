@@ -5,7 +5,16 @@ import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.j
 import { BOLT } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { canBeCut, laidOut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
-import { countField, lengthField, lengthOf, moneyField, optional, readField, Refusal, textOf } from './fields.js';
+import {
+  countField,
+  lengthField,
+  lengthOf,
+  moneyField,
+  optional,
+  readField,
+  Refusal,
+  textOf,
+} from './fields.js';
 import { clothFields, quiltFields, shopFields } from './shared.js';
 
 const { shrinkage, increment, currency } = shopFields;
@@ -13,10 +22,22 @@ const { shrinkage, increment, currency } = shopFields;
 export const worksheetFields = {
   width: optional(quiltFields.width, { more: true, hint: 'where there is no quilt top to reckon it from' }),
   length: optional(quiltFields.length, { more: true, hint: 'where there is no quilt top to reckon it from' }),
-  fabricWidth: optional(lengthField(clothFields.fabricWidth.label, { more: true, hint: 'of every fabric that does not say its own' })),
+  fabricWidth: optional(
+    lengthField(clothFields.fabricWidth.label, {
+      more: true,
+      hint: 'of every fabric that does not say its own',
+    }),
+  ),
   seam: optional(lengthField('Seam allowance', { zero: true, most: '2 in', more: true })),
   kits: optional(countField('Kits', 10_000, { hint: 'for a shop: how many kits to cut' })),
-  bolt: { ...lengthField('Cloth on a bolt', { initial: BOLT, most: '10000 in', hint: 'a kit’s cloth is never pieced from two bolts' }), write: soldLength },
+  bolt: {
+    ...lengthField('Cloth on a bolt', {
+      initial: BOLT,
+      most: '10000 in',
+      hint: 'a kit’s cloth is never pieced from two bolts',
+    }),
+    write: soldLength,
+  },
   shrinkage,
   increment,
   currency,
@@ -103,7 +124,8 @@ export interface WorksheetResult extends Answer {
   kits?: { count: number; each?: Money; cost?: Money };
 }
 
-const entries = <T>(list: T[] | undefined): T[] => (Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : []);
+const entries = <T>(list: T[] | undefined): T[] =>
+  Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const sentences = (list: unknown): string[] => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 
 interface Part {
@@ -122,7 +144,8 @@ const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part
   const name = textOf(title);
   const amount = (written: unknown): Exact => {
     const value = lengthOf(written, inInches);
-    if (value.lt(ZERO)) throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
+    if (value.lt(ZERO))
+      throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
     return value;
   };
   const cut = entries(pieces);
@@ -131,7 +154,12 @@ const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part
     need: amount(need),
     width: amount(width ?? 0),
     washed: amount(washed),
-    pieces: cut.map(({ width, length, count, turn }) => ({ width: amount(width), height: amount(length), count, turn: !!turn })),
+    pieces: cut.map(({ width, length, count, turn }) => ({
+      width: amount(width),
+      height: amount(length),
+      count,
+      turn: !!turn,
+    })),
     names: cut.map(({ piece }) => textOf(piece) || name),
   };
 };
@@ -146,7 +174,11 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
   return book.finish<WorksheetResult>(() => {
     const { l, notes } = book;
     const { increment, kits, bolt } = book.values;
-    const declared = entries(input.fabrics).map(({ letter, name, price }) => ({ letter: textOf(letter).trim(), name: textOf(name), price }));
+    const declared = entries(input.fabrics).map(({ letter, name, price }) => ({
+      letter: textOf(letter).trim(),
+      name: textOf(name),
+      price,
+    }));
     const items = entries(input.items).map(({ title, fabric, text, cost }) => ({
       title: textOf(title),
       fabric: textOf(fabric),
@@ -156,7 +188,17 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     }));
     const unfinished = sentences(input.unfinished);
     notes.push(...sentences(input.troubles), ...unfinished);
-    book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
+    book.given(
+      'kits',
+      'bolt',
+      'width',
+      'length',
+      'fabricWidth',
+      'seam',
+      'shrinkage',
+      'increment',
+      'currency',
+    );
 
     const money = (value: Exact): Money => ({ amount: value.valueOf().toFixed(2), text: book.money(value) });
     const cents = (value: Exact): Exact => nearestTo(value, exact(1, 100));
@@ -172,7 +214,9 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     };
 
     /** The parts of one fabric; a part that names none has a line of its own, since its cloth may be any. */
-    const groups = new Map<string, { letter: string; parts: Part[] }>(declared.map(({ letter }) => [letter, { letter, parts: [] }]));
+    const groups = new Map<string, { letter: string; parts: Part[] }>(
+      declared.map(({ letter }) => [letter, { letter, parts: [] }]),
+    );
     for (const [at, part] of entries(input.parts).entries()) {
       const letter = textOf(part.fabric).trim();
       const key = letter || `part ${at}`;
@@ -190,7 +234,9 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       const called = letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
       if (!parts.length) {
         if (!unfinished.length && !items.some((item) => item.fabric === letter))
-          notes.push(`${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`);
+          notes.push(
+            `${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`,
+          );
         return [];
       }
       if (!fabric && declared.length)
@@ -209,19 +255,41 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       if (cost) total = total.add(cost);
       else unpriced.push(called);
 
-      const sums = parts.length > 1 ? `${parts.map(({ need }) => book.n(need)).join(' + ')} = ${l(added)}` : parts[0]!.title.toLowerCase();
-      book.row(`need-${key}`, `${called}${fabric?.name ? `, ${fabric.name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
-      book.row(`buy-${key}`, 'Buy', buy.text, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
+      const sums =
+        parts.length > 1
+          ? `${parts.map(({ need }) => book.n(need)).join(' + ')} = ${l(added)}`
+          : parts[0]!.title.toLowerCase();
+      book.row(
+        `need-${key}`,
+        `${called}${fabric?.name ? `, ${fabric.name}` : ''}`,
+        need,
+        saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums,
+      );
+      book.row(
+        `buy-${key}`,
+        'Buy',
+        buy.text,
+        `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`,
+        [`need-${key}`],
+      );
       let bolts: number | undefined;
       if (kits) {
         const each = wholeDown(bolt.div(bought));
         if (each) {
           bolts = Math.ceil(kits / each);
-          book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
+          book.row(
+            `bolts-${key}`,
+            `Bolts for ${kits} kits`,
+            `${bolts}`,
+            `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`,
+            [`buy-${key}`, 'kits'],
+          );
           if (price) bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
         } else {
           tooLong = true;
-          notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt.`);
+          notes.push(
+            `${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt.`,
+          );
         }
       }
       return [
@@ -255,7 +323,14 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       if (unpriced.length) notes.push(`The total leaves out what has no price: ${unpriced.join(', ')}.`);
       const costs = [...lines, ...bought].flatMap(({ cost }) => cost?.text ?? []);
       book.row('total', kits ? 'One kit' : 'Total', book.money(total), costs.join(' + '));
-      if (kits && !tooLong) book.row('kitCost', `All ${kits} kits`, book.money(whole), `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`, ['kits', 'bolt']);
+      if (kits && !tooLong)
+        book.row(
+          'kitCost',
+          `All ${kits} kits`,
+          book.money(whole),
+          `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`,
+          ['kits', 'bolt'],
+        );
     }
 
     const need = sum(lines.map(({ need }) => exact(need)));
@@ -265,19 +340,26 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       buy: purchase(inches, increment, book.style.comma),
       fabric: mixed(need),
       spare: mixed(inches.sub(need)),
-      summary: count || bought.length
-        ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(({ text }) => text)].join(', ')}.`
-        : 'Nothing on the list yet: put calculators inside this worksheet.',
+      summary:
+        count || bought.length
+          ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(({ text }) => text)].join(', ')}.`
+          : 'Nothing on the list yet: put calculators inside this worksheet.',
       cuts: [] as Cut[],
       fabrics: lines,
       items: bought,
       ...(priced && { total: money(total) }),
-      ...(kits && { kits: { count: kits, ...(priced && { each: money(total), ...(!tooLong && { cost: money(whole) }) }) } }),
+      ...(kits && {
+        kits: { count: kits, ...(priced && { each: money(total), ...(!tooLong && { cost: money(whole) }) }) },
+      }),
     };
   });
 
   /** Several parts of one cloth: laid out together where that takes less than one after the other. */
-  function planTogether(parts: Part[], plan: Planner, called: string): { need: Exact; laid?: ReturnType<typeof laidOut> } {
+  function planTogether(
+    parts: Part[],
+    plan: Planner,
+    called: string,
+  ): { need: Exact; laid?: ReturnType<typeof laidOut> } {
     const added = sum(parts.map(({ need }) => need));
     const cut = parts.filter(({ pieces }) => pieces.length);
     if (cut.length < 2) return { need: added };
@@ -285,10 +367,19 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     const pieces = cut.flatMap(({ pieces }) => pieces);
     const cloth = { width: least(cut[0]!.width, ...cut.map(({ width }) => width)) };
     const planned = plan(pieces, cloth);
-    if (typeof planned === 'number') book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
-    if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned)) return { need: added };
+    if (typeof planned === 'number')
+      book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
+    if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
+      return { need: added };
     const length = planned.length.mul(most(cut[0]!.washed, ...cut.map(({ washed }) => washed)));
     if (length.gte(apart)) return { need: added };
-    return { need: added.sub(apart).add(length), laid: laidOut(planned, cloth, cut.flatMap(({ names }) => names)) };
+    return {
+      need: added.sub(apart).add(length),
+      laid: laidOut(
+        planned,
+        cloth,
+        cut.flatMap(({ names }) => names),
+      ),
+    };
   }
 };

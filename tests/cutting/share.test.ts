@@ -19,5 +19,10 @@ test('needs as few lengths as the general plan for the same pieces, which is tes
 
 test('shares where longest-first into the first length that has room would not', () => {
   // Geometry: 20 + 10 + 10 and 16 + 14 + 10 fill two lengths of 40; longest first leaves 10 over.
-  expect(fewestShared([20, 16, 14, 10, 10, 10].map((length) => exact(length)), exact(40))).toBe(2);
+  expect(
+    fewestShared(
+      [20, 16, 14, 10, 10, 10].map((length) => exact(length)),
+      exact(40),
+    ),
+  ).toBe(2);
 });

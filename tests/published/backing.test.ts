@@ -14,7 +14,9 @@ test.each([
   [90, 108, 'crosswise', 3],
 ])('a top of %i × %i in, by the published rule', (width, length, direction, panels) => {
   const result = reckonBacking({ width, length, overage: 3, fabricWidth: '43 1/2' });
-  const rule = result.errors ? undefined : result.layouts.find((layout) => layout.direction === direction && !layout.strip);
+  const rule = result.errors
+    ? undefined
+    : result.layouts.find((layout) => layout.direction === direction && !layout.strip);
   expect(rule?.panels).toBe(panels);
   expect(rule?.fabric).toBe(String((direction === 'crosswise' ? width : length) * panels + 6 * panels));
 });
@@ -23,5 +25,7 @@ test.each([
 test('the default overage is what longarm quilters ask for', () => {
   const result = reckonBacking({ width: 60, length: 80 });
   if (result.errors) throw new Error('refused');
-  expect([exact(result.need.width).sub(60).valueOf(), exact(result.need.length).sub(80).valueOf()]).toEqual([8, 8]);
+  expect([exact(result.need.width).sub(60).valueOf(), exact(result.need.length).sub(80).valueOf()]).toEqual([
+    8, 8,
+  ]);
 });

@@ -40,7 +40,12 @@ describe('triangle squares', () => {
   });
 
   test('a half-square triangle is half of its square, a quarter-square triangle a quarter (geometry)', () => {
-    const squares = (piece: string): number | undefined => good({ list: `A | ${piece} | 3 | 9` }).cuts[0]?.count;
-    expect([squares('half-square triangles'), squares('quarter-square triangles'), squares('squares')]).toEqual([5, 3, 9]);
+    const squares = (piece: string): number | undefined =>
+      good({ list: `A | ${piece} | 3 | 9` }).cuts[0]?.count;
+    expect([
+      squares('half-square triangles'),
+      squares('quarter-square triangles'),
+      squares('squares'),
+    ]).toEqual([5, 3, 9]);
   });
 });

@@ -1,14 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBacking, type BackingInput, type BackingLayout, type BackingResult } from '../../src/reckon/backing.js';
+import {
+  reckonBacking,
+  type BackingInput,
+  type BackingLayout,
+  type BackingResult,
+} from '../../src/reckon/backing.js';
 
 const good = (input: BackingInput): BackingResult => {
   const result = reckonBacking(input);
   if (result.errors) throw new Error(JSON.stringify(result.errors));
   return result;
 };
-const wrong = (input: BackingInput) => reckonBacking(input).errors?.map(({ input, message }) => [input, message]);
+const wrong = (input: BackingInput) =>
+  reckonBacking(input).errors?.map(({ input, message }) => [input, message]);
 const inches = (text: string): number => exact(text).valueOf();
 const quilt = { width: 58, length: 70 };
 
@@ -28,7 +34,15 @@ describe('a quilt of 58 × 70 in', () => {
   test('lists every layout; pieced strips come after whole panels', () => {
     // Geometry, lengthwise: one panel of 78 in covers 40; missing 66 − 40 + 1 = 27 in tall, twice 40 − 1 ≥ 78 long.
     // Crosswise: one panel of 66 in; missing 78 − 40 + 1 = 39 in tall, twice: 66 + 78 = 144 in.
-    expect(result.layouts.map(({ direction, panels, strip, seams, fabric }) => [direction, panels, strip?.count, seams, fabric])).toEqual([
+    expect(
+      result.layouts.map(({ direction, panels, strip, seams, fabric }) => [
+        direction,
+        panels,
+        strip?.count,
+        seams,
+        fabric,
+      ]),
+    ).toEqual([
       ['crosswise', 2, undefined, 1, '132'],
       ['lengthwise', 2, undefined, 1, '156'],
       ['lengthwise', 1, 2, 2, '132'],
@@ -72,7 +86,10 @@ describe('the cloth', () => {
     const size = { width: 44, length: 90 };
     expect(good(size).fabric).toBe('156');
     expect(good({ ...size, piecedStrip: true }).fabric).toBe('137');
-    expect(good({ ...size, piecedStrip: true }).layouts[0]).toMatchObject({ seams: 3, strip: { count: 3, height: '13' } });
+    expect(good({ ...size, piecedStrip: true }).layouts[0]).toMatchObject({
+      seams: 3,
+      strip: { count: 3, height: '13' },
+    });
   });
 
   test('shrinkage buys longer and reckons with narrower cloth', () => {
@@ -100,13 +117,38 @@ describe('what cannot be', () => {
   });
 
   test('nothing throws, whatever is written where', () => {
-    const keys = fc.constantFrom('width', 'length', 'overage', 'fabricWidth', 'seam', 'repeat', 'oneWay', 'piecedStrip', 'shrinkage', 'increment', 'price', 'currency', 'units', 'lang', 'measured');
-    const written = fc.oneof(fc.anything(), fc.string(), fc.constantFrom('0', '-1', '1/0', '1e999', 'NaN', '<img onerror>', '9'.repeat(10_000)), fc.double());
+    const keys = fc.constantFrom(
+      'width',
+      'length',
+      'overage',
+      'fabricWidth',
+      'seam',
+      'repeat',
+      'oneWay',
+      'piecedStrip',
+      'shrinkage',
+      'increment',
+      'price',
+      'currency',
+      'units',
+      'lang',
+      'measured',
+    );
+    const written = fc.oneof(
+      fc.anything(),
+      fc.string(),
+      fc.constantFrom('0', '-1', '1/0', '1e999', 'NaN', '<img onerror>', '9'.repeat(10_000)),
+      fc.double(),
+    );
     fc.assert(
       fc.property(fc.array(fc.tuple(keys, written), { maxLength: 4 }), (changes) => {
         const result = reckonBacking({ ...quilt, ...(Object.fromEntries(changes) as BackingInput) });
         // What was typed stays as it is; what was reckoned never holds such a thing.
-        const reckoned = { ...result, errors: undefined, working: result.working.filter(({ role }) => role !== 'given') };
+        const reckoned = {
+          ...result,
+          errors: undefined,
+          working: result.working.filter(({ role }) => role !== 'given'),
+        };
         expect(JSON.stringify(reckoned)).not.toMatch(/NaN|Infinity|undefined/);
       }),
     );
@@ -126,15 +168,27 @@ const inputs = fc.record({
   shrinkage: fc.constantFrom(0, 0, 3),
 });
 const written = (input: Record<string, unknown>): BackingInput =>
-  Object.fromEntries(Object.entries(input).map(([key, value]) => [key, typeof value === 'number' && key !== 'shrinkage' ? value / 8 : value]));
+  Object.fromEntries(
+    Object.entries(input).map(([key, value]) => [
+      key,
+      typeof value === 'number' && key !== 'shrinkage' ? value / 8 : value,
+    ]),
+  );
 
 /**
  * Lays a layout out on cloth of this length: cuts its pieces one below the other, washes them, sews them side by side, and
  * gives the back that comes out. Pieces that do not fit on the cloth give nothing.
  */
-const sewn = (layout: BackingLayout, cloth: number, { fabricWidth, seam, shrinkage }: { fabricWidth: number; seam: number; shrinkage: number }) => {
+const sewn = (
+  layout: BackingLayout,
+  cloth: number,
+  { fabricWidth, seam, shrinkage }: { fabricWidth: number; seam: number; shrinkage: number },
+) => {
   const wash = 1 - shrinkage / 100;
-  const pieces = [...Array<number>(layout.panels).fill(inches(layout.panelLength)), ...Array<number>(layout.strip?.count ?? 0).fill(inches(layout.strip?.height ?? '0'))];
+  const pieces = [
+    ...Array<number>(layout.panels).fill(inches(layout.panelLength)),
+    ...Array<number>(layout.strip?.count ?? 0).fill(inches(layout.strip?.height ?? '0')),
+  ];
   if (pieces.reduce((all, piece) => all + piece, 0) > cloth + 1e-9) return { across: 0, along: 0 };
   const width = fabricWidth * wash;
   let across = 0;
@@ -156,9 +210,14 @@ describe('for any quilt', () => {
         const result = reckonBacking(written(input));
         if (result.errors) return;
         const need = { width: inches(result.need.width), length: inches(result.need.length) };
-        const cloth = { fabricWidth: input.fabricWidth / 8, seam: input.seam / 8, shrinkage: input.shrinkage };
+        const cloth = {
+          fabricWidth: input.fabricWidth / 8,
+          seam: input.seam / 8,
+          shrinkage: input.shrinkage,
+        };
         for (const layout of result.layouts) {
-          const [across, along] = layout.direction === 'lengthwise' ? [need.width, need.length] : [need.length, need.width];
+          const [across, along] =
+            layout.direction === 'lengthwise' ? [need.width, need.length] : [need.length, need.width];
           const bought = inches(layout.buy.inches);
           const back = sewn(layout, bought, cloth);
           expect(back.across).toBeGreaterThanOrEqual(across - 1e-9);
@@ -177,7 +236,10 @@ describe('for any quilt', () => {
         const eighths = { width: input.width + 2 * input.overage, length: input.length + 2 * input.overage };
         const cloth = (input.fabricWidth * (100 - input.shrinkage)) / 100;
         const tried: number[] = [];
-        for (const [across, along] of [[eighths.width, eighths.length], ...(input.oneWay ? [] : [[eighths.length, eighths.width]])] as [number, number][])
+        for (const [across, along] of [
+          [eighths.width, eighths.length],
+          ...(input.oneWay ? [] : [[eighths.length, eighths.width]]),
+        ] as [number, number][])
           for (let panels = 1; panels < 200; panels += 1) {
             if (panels * cloth - 2 * input.seam * (panels - 1) < across - 1e-9) continue;
             let cut = (along * 100) / (100 - input.shrinkage);
@@ -193,11 +255,18 @@ describe('for any quilt', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const metric = Object.fromEntries(
-          Object.entries(written(input)).map(([key, value]) => [key, typeof value === 'number' && key !== 'shrinkage' ? `${(value * 2.54).toFixed(6)} cm` : value]),
+          Object.entries(written(input)).map(([key, value]) => [
+            key,
+            typeof value === 'number' && key !== 'shrinkage' ? `${(value * 2.54).toFixed(6)} cm` : value,
+          ]),
         );
-        const [a, b] = [reckonBacking(written(input)), reckonBacking({ ...metric, units: 'cm', increment: '1/8 yd' })];
+        const [a, b] = [
+          reckonBacking(written(input)),
+          reckonBacking({ ...metric, units: 'cm', increment: '1/8 yd' }),
+        ];
         expect(b.errors?.map(({ input }) => input)).toEqual(a.errors?.map(({ input }) => input));
-        if (!a.errors && !b.errors) expect([b.fabric, b.buy, b.layouts[0]!.panels]).toEqual([a.fabric, a.buy, a.layouts[0]!.panels]);
+        if (!a.errors && !b.errors)
+          expect([b.fabric, b.buy, b.layouts[0]!.panels]).toEqual([a.fabric, a.buy, a.layouts[0]!.panels]);
       }),
     );
   });

@@ -149,7 +149,9 @@ describe('a package', () => {
       { name: 'medium', width: '70', length: '80', fits: true, price: '31.00' },
       { name: 'small', width: '40', length: '50', fits: false, price: '12.50' },
     ]);
-    expect(good({ ...quilt, packages: `odd 67 x 79; ${shop}` }).buy.text).toBe('1 large package, 90 × 100 in');
+    expect(good({ ...quilt, packages: `odd 67 x 79; ${shop}` }).buy.text).toBe(
+      '1 large package, 90 × 100 in',
+    );
     expect(good({ ...quilt, packages: [{ name: 'a', width: 70, length: '80' }] }).buy.text).toContain(
       '1 a package',
     );

@@ -3,7 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import { reckonCutting, type CuttingInput, type CuttingResult, type FabricPlan, type Planner } from '../../src/reckon/cutting.js';
+import {
+  reckonCutting,
+  type CuttingInput,
+  type CuttingResult,
+  type FabricPlan,
+  type Planner,
+} from '../../src/reckon/cutting.js';
 
 const good = (input: CuttingInput, plan?: Planner): CuttingResult => {
   const result = reckonCutting(input, plan);
@@ -49,10 +55,16 @@ const comesApart = (pieces: Laid[]): boolean => {
 };
 
 const eighths = (min: number, max: number) => fc.integer({ min, max });
-const piece = fc.record({ width: eighths(8, 120), length: eighths(8, 120), count: fc.integer({ min: 1, max: 9 }) });
+const piece = fc.record({
+  width: eighths(8, 120),
+  length: eighths(8, 120),
+  count: fc.integer({ min: 1, max: 9 }),
+});
 const list = fc.array(piece, { minLength: 1, maxLength: 5 });
 const written = (pieces: { width: number; length: number; count: number }[], fabric = 'A'): string =>
-  pieces.map(({ width, length, count }, at) => `${fabric} | p${at} | ${width}/8 x ${length}/8 | ${count}`).join('\n');
+  pieces
+    .map(({ width, length, count }, at) => `${fabric} | p${at} | ${width}/8 x ${length}/8 | ${count}`)
+    .join('\n');
 
 describe('any plan that is shown', { timeout: 120_000 }, () => {
   test('has every piece once, on the cloth, apart from the others, and comes apart by edge-to-edge cuts', () => {
@@ -86,8 +98,12 @@ describe('any plan that is shown', { timeout: 120_000 }, () => {
               else expect(sides.sort()).toEqual([width, length].sort());
             }
           }
-          if ('sheet' in from) expect(Math.max(...plan.layout.map(({ sheet }) => sheet)) + 1).toBe(result.sheets);
-          else expect(plan.strips.reduce((all, { count, height }) => all + count * sixteenths(height), 0)).toBe(cloth.bottom);
+          if ('sheet' in from)
+            expect(Math.max(...plan.layout.map(({ sheet }) => sheet)) + 1).toBe(result.sheets);
+          else
+            expect(plan.strips.reduce((all, { count, height }) => all + count * sixteenths(height), 0)).toBe(
+              cloth.bottom,
+            );
           const given = plan.strips.flatMap(({ count, gives }) => gives.map((give) => give.count * count));
           expect(given.reduce((all, some) => all + some, 0)).toBe(plan.layout.length);
         },
@@ -117,7 +133,13 @@ describe('any plan that is shown', { timeout: 120_000 }, () => {
       const [sheet] = plan.sheets;
       const [strip] = sheet!.strips;
       const moved = strip!.placed.map((spot) => ({ ...spot, x: exact(0) }));
-      return { ...plan, sheets: [{ ...sheet!, strips: [{ ...strip!, placed: moved }, ...sheet!.strips.slice(1)] }, ...plan.sheets.slice(1)] };
+      return {
+        ...plan,
+        sheets: [
+          { ...sheet!, strips: [{ ...strip!, placed: moved }, ...sheet!.strips.slice(1)] },
+          ...plan.sheets.slice(1),
+        ],
+      };
     };
     const { errors } = reckonCutting({ list: 'A | square | 3 | 20' }, spoil);
     expect(errors).toMatchObject([{ input: 'list' }]);
@@ -127,35 +149,55 @@ describe('any plan that is shown', { timeout: 120_000 }, () => {
 
 describe('amounts', { timeout: 120_000 }, () => {
   test('are never short: the layout fits on what is bought once it is washed, and what is bought is on a step of the shop', () => {
-    const STEPS: Record<string, Exact[]> = { '1/8 yd': [exact(9, 2)], thirds: [exact(9, 2), exact(12)], '10 cm': [exact(500, 127)] };
+    const STEPS: Record<string, Exact[]> = {
+      '1/8 yd': [exact(9, 2)],
+      thirds: [exact(9, 2), exact(12)],
+      '10 cm': [exact(500, 127)],
+    };
     fc.assert(
-      fc.property(list, fc.constantFrom(0, 3, '4.5'), fc.constantFrom(...Object.keys(STEPS)), fc.constantFrom('40', '42 1/2'), (pieces, shrinkage, increment, fabricWidth) => {
-        const input = { list: `${written(pieces)}\n${written(pieces.slice(0, 2), 'B')}`, shrinkage, increment, fabricWidth };
-        const result = good(input);
-        const kept = exact(100).sub(exact(shrinkage)).div(100);
-        for (const { fabric, need, buy, layout, pieces, width } of result.fabrics) {
-          expect(exact(width).equals(exact(fabricWidth).mul(kept))).toBe(true);
-          const bought = exact(buy.inches);
-          expect(bought.gte(exact(need))).toBe(true);
-          expect(STEPS[increment]!.some((step) => bought.div(step).d === 1n)).toBe(true);
-          for (const { x, y, width: w, height: h } of layout) {
-            expect(exact(x).add(exact(w)).lte(exact(width))).toBe(true);
-            expect(exact(y).add(exact(h)).lte(bought.mul(kept))).toBe(true);
+      fc.property(
+        list,
+        fc.constantFrom(0, 3, '4.5'),
+        fc.constantFrom(...Object.keys(STEPS)),
+        fc.constantFrom('40', '42 1/2'),
+        (pieces, shrinkage, increment, fabricWidth) => {
+          const input = {
+            list: `${written(pieces)}\n${written(pieces.slice(0, 2), 'B')}`,
+            shrinkage,
+            increment,
+            fabricWidth,
+          };
+          const result = good(input);
+          const kept = exact(100).sub(exact(shrinkage)).div(100);
+          for (const { fabric, need, buy, layout, pieces, width } of result.fabrics) {
+            expect(exact(width).equals(exact(fabricWidth).mul(kept))).toBe(true);
+            const bought = exact(buy.inches);
+            expect(bought.gte(exact(need))).toBe(true);
+            expect(STEPS[increment]!.some((step) => bought.div(step).d === 1n)).toBe(true);
+            for (const { x, y, width: w, height: h } of layout) {
+              expect(exact(x).add(exact(w)).lte(exact(width))).toBe(true);
+              expect(exact(y).add(exact(h)).lte(bought.mul(kept))).toBe(true);
+            }
+            const area = sum(pieces.map((cut) => exact(cut.width).mul(exact(cut.length)).mul(cut.count)));
+            expect(area.lte(exact(width).mul(bought).mul(kept))).toBe(true);
+            expect(['A', 'B']).toContain(fabric);
           }
-          const area = sum(pieces.map((cut) => exact(cut.width).mul(exact(cut.length)).mul(cut.count)));
-          expect(area.lte(exact(width).mul(bought).mul(kept))).toBe(true);
-          expect(['A', 'B']).toContain(fabric);
-        }
-        expect(sum(result.fabrics.map(({ buy }) => exact(buy.inches))).equals(exact(result.buy.inches))).toBe(true);
-        expect(exact(result.fabric).add(exact(result.spare)).equals(exact(result.buy.inches))).toBe(true);
-      }),
+          expect(
+            sum(result.fabrics.map(({ buy }) => exact(buy.inches))).equals(exact(result.buy.inches)),
+          ).toBe(true);
+          expect(exact(result.fabric).add(exact(result.spare)).equals(exact(result.buy.inches))).toBe(true);
+        },
+      ),
       { numRuns: 60 },
     );
   });
 
   test('of sheets are whole sheets; once they are washed, smaller ones', () => {
     // geometry: 5 × 5 squares of 3 1/2 fit 18 × 20 in (5 × 3 1/2 = 17 1/2); less 3 % they are 17.46 × 19.4, and 4 × 5 fit
-    expect(good({ list: 'A | square | 3 1/2 | 25', sheet: 'fat-quarter' })).toMatchObject({ sheets: 1, buy: { amount: '1', unit: 'sheet', text: '1 fat quarter' } });
+    expect(good({ list: 'A | square | 3 1/2 | 25', sheet: 'fat-quarter' })).toMatchObject({
+      sheets: 1,
+      buy: { amount: '1', unit: 'sheet', text: '1 fat quarter' },
+    });
     expect(good({ list: 'A | square | 3 1/2 | 20', sheet: 'fat-quarter', shrinkage: 3 }).sheets).toBe(1);
     expect(good({ list: 'A | square | 3 1/2 | 25', sheet: 'fat-quarter', shrinkage: 3 }).sheets).toBe(2);
   });
@@ -170,9 +212,15 @@ describe('amounts', { timeout: 120_000 }, () => {
       ['20 x 9', 2, '2 sheets'],
       ['square-10', 5, '5 10 in squares'],
     ] as const)
-      expect(good({ list: 'A | square | 4 | 20', sheet }), sheet).toMatchObject({ sheets, fabric: '0', buy: { text: name } });
+      expect(good({ list: 'A | square | 4 | 20', sheet }), sheet).toMatchObject({
+        sheets,
+        fabric: '0',
+        buy: { text: name },
+      });
     for (const sheet of ['flat quarter', 'constructor', '__proto__', '18 x', '0 x 20', '-1 x 4'])
-      expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors, sheet).toMatchObject([{ input: 'sheet' }]);
+      expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors, sheet).toMatchObject([
+        { input: 'sheet' },
+      ]);
   });
 
   test('cost what the price says: of a yard, a metre or a sheet', () => {
@@ -180,10 +228,15 @@ describe('amounts', { timeout: 120_000 }, () => {
     const yard = { list: 'A | square | 4 | 90', price: '12.50' };
     expect(good(yard).cost).toMatchObject({ amount: '12.50' });
     expect(good({ ...yard, increment: '9 in' }).cost).toMatchObject({ amount: '12.50' });
-    expect(good({ ...yard, list: `${yard.list}\nB | square | 4 | 90` })).toMatchObject({ cost: { amount: '25.00' }, fabrics: [{ cost: '12.50' }, { cost: '12.50' }] });
+    expect(good({ ...yard, list: `${yard.list}\nB | square | 4 | 90` })).toMatchObject({
+      cost: { amount: '25.00' },
+      fabrics: [{ cost: '12.50' }, { cost: '12.50' }],
+    });
     // 36 in are 0.9144 m: 1 m on steps of 10 cm
     expect(good({ ...yard, increment: '10 cm' }).cost).toMatchObject({ amount: '12.50' });
-    expect(good({ list: 'A | square | 4 | 20\nB | square | 4 | 40', sheet: 'fat-quarter', price: '3.20' })).toMatchObject({ cost: { amount: '9.60' }, fabrics: [{ cost: '3.20' }, { cost: '6.40' }] });
+    expect(
+      good({ list: 'A | square | 4 | 20\nB | square | 4 | 40', sheet: 'fat-quarter', price: '3.20' }),
+    ).toMatchObject({ cost: { amount: '9.60' }, fabrics: [{ cost: '3.20' }, { cost: '6.40' }] });
   });
 
   test('a fabric narrower than the others is planned on its own width', () => {
@@ -193,7 +246,9 @@ describe('amounts', { timeout: 120_000 }, () => {
       ['40', '4'],
       ['36', '8'],
     ]);
-    expect(reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } }).errors).toMatchObject([{ input: 'fabricWidth' }]);
+    expect(reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } }).errors).toMatchObject([
+      { input: 'fabricWidth' },
+    ]);
   });
 
   test('warn, for each fabric, where hardly any cloth is to spare', () => {
@@ -240,7 +295,8 @@ describe('folding', () => {
   });
 
   test('counts for the cuts along the cloth too', () => {
-    const tall = (length: string): string => notesOf({ list: `A | panel | 30 x ${length} | 2`, oneWay: true });
+    const tall = (length: string): string =>
+      notesOf({ list: `A | panel | 30 x ${length} | 2`, oneWay: true });
     expect(tall('20')).not.toMatch(/taller|tall is longer/);
     expect(tall('40')).toContain('taller than 24 in once');
     expect(tall('60')).toMatch(/60 in tall is longer than the ruler even folded once/);
@@ -252,7 +308,9 @@ describe('bad and large lists', { timeout: 60_000 }, () => {
     const { errors } = reckonCutting({ list: 'A | square | 3 | 10\nB | panel | 45 x 50 | 1' });
     expect(errors).toMatchObject([{ input: 'list' }]);
     expect(errors![0]!.message).toMatch(/^panel, 45 × 50 in: .*does not fit on cloth 40 in wide/);
-    expect(reckonCutting({ list: 'A | square | 21 | 1', sheet: 'fat-quarter' }).errors![0]!.message).toMatch(/^square, 21 × 21 in: /);
+    expect(reckonCutting({ list: 'A | square | 21 | 1', sheet: 'fat-quarter' }).errors![0]!.message).toMatch(
+      /^square, 21 × 21 in: /,
+    );
   });
 
   test('a million of a piece is reckoned or refused in a sentence', () => {

@@ -33,7 +33,9 @@ const buildStraight = (
   /** Blocks and gaps along one side, in order. */
   const along = (count: number): ('block' | 'gap')[] => [
     ...(frame && sashing ? (['gap'] as const) : []),
-    ...Array.from({ length: count }, (_, at) => (at && sashing ? (['gap', 'block'] as const) : (['block'] as const))).flat(),
+    ...Array.from({ length: count }, (_, at) =>
+      at && sashing ? (['gap', 'block'] as const) : (['block'] as const),
+    ).flat(),
     ...(frame && sashing ? (['gap'] as const) : []),
   ];
   const sizeOf = { block, gap: sashing };
@@ -77,7 +79,10 @@ const buildOnPoint = (across: number, down: number): { cells: number; edges: num
 const bySize = (cuts: { count: number; width: Exact; length: Exact }[]): Record<string, number> => {
   const counts: Record<string, number> = {};
   for (const { count, width, length } of cuts) {
-    const size = [width, length].sort((a, b) => a.compare(b)).map((side) => side.toFraction(true)).join(' × ');
+    const size = [width, length]
+      .sort((a, b) => a.compare(b))
+      .map((side) => side.toFraction(true))
+      .join(' × ');
     counts[size] = (counts[size] ?? 0) + count;
   }
   return counts;
@@ -86,11 +91,20 @@ const cutSizes = (cuts: Cut[]): Record<string, number> =>
   bySize(cuts.map(({ count, width, length }) => ({ count, width: exact(width), length: exact(length) })));
 /** With a seam allowance of 1/4 in all round (common practice). */
 const toCut = (built: Built[]): Record<string, number> =>
-  bySize(built.map(({ wide, high }) => ({ count: 1, width: exact(wide * 8 + 4, 8), length: exact(high * 8 + 4, 8) })));
+  bySize(
+    built.map(({ wide, high }) => ({
+      count: 1,
+      width: exact(wide * 8 + 4, 8),
+      length: exact(high * 8 + 4, 8),
+    })),
+  );
 
 const straight = fc.record({
   block: fc.integer({ min: 8, max: 160 }).map((eighths) => eighths / 8),
-  sashing: fc.oneof(fc.constant(0), fc.integer({ min: 2, max: 40 }).map((eighths) => eighths / 8)),
+  sashing: fc.oneof(
+    fc.constant(0),
+    fc.integer({ min: 2, max: 40 }).map((eighths) => eighths / 8),
+  ),
   across: fc.integer({ min: 1, max: 9 }),
   down: fc.integer({ min: 1, max: 9 }),
   frame: fc.boolean(),
@@ -101,17 +115,25 @@ describe('a straight set', { timeout: 60_000 }, () => {
   test('is what its pieces come to when they are put together', () => {
     fc.assert(
       fc.property(straight, ({ block, sashing, across, down, frame, cornerstones }) => {
-        const { pieces, width, length } = buildStraight(block, sashing, across, down, { frame, cornerstones });
+        const { pieces, width, length } = buildStraight(block, sashing, across, down, {
+          frame,
+          cornerstones,
+        });
         const area = pieces.reduce((all, { wide, high }) => all + wide * high, 0);
         expect(area).toBe(width * length);
         const result = reckonTop({ block, sashing, across, down, frame, cornerstones, fabricWidth: 400 });
         if (result.errors) throw new Error(JSON.stringify(result.errors));
         expect([inches(result.finished.width), inches(result.finished.length)]).toEqual([width, length]);
-        expect([inches(result.unfinished.width), inches(result.unfinished.length)]).toEqual([width + 0.5, length + 0.5]);
+        expect([inches(result.unfinished.width), inches(result.unfinished.length)]).toEqual([
+          width + 0.5,
+          length + 0.5,
+        ]);
         expect(result.blocks).toBe(pieces.filter(({ is }) => is === 'block').length);
         expect(cutSizes(result.pieces)).toEqual(toCut(pieces.filter(({ is }) => is !== 'block')));
         const stones = result.parts.find(({ part }) => part === 'cornerstones')?.cuts ?? [];
-        expect(stones.reduce((all, { count }) => all + count, 0)).toBe(pieces.filter(({ is }) => is === 'stone').length);
+        expect(stones.reduce((all, { count }) => all + count, 0)).toBe(
+          pieces.filter(({ is }) => is === 'stone').length,
+        );
       }),
       { numRuns: 200 },
     );
@@ -126,7 +148,12 @@ describe('a straight set', { timeout: 60_000 }, () => {
 
   test('without sashing there is nothing to cut but the blocks', () => {
     const result = good({ block: 12, across: 4, down: 5, frame: true, cornerstones: true });
-    expect(result).toMatchObject({ finished: { width: '48', length: '60' }, pieces: [], parts: [], fabric: '0' });
+    expect(result).toMatchObject({
+      finished: { width: '48', length: '60' },
+      pieces: [],
+      parts: [],
+      fabric: '0',
+    });
   });
 
   test('a row of sashing follows the width that was measured', () => {
@@ -140,13 +167,17 @@ describe('a straight set', { timeout: 60_000 }, () => {
 
 const onPoint = fc.record({
   block: fc.integer({ min: 24, max: 160 }).map((eighths) => eighths / 8),
-  sashing: fc.oneof(fc.constant(0), fc.integer({ min: 2, max: 32 }).map((eighths) => eighths / 8)),
+  sashing: fc.oneof(
+    fc.constant(0),
+    fc.integer({ min: 2, max: 32 }).map((eighths) => eighths / 8),
+  ),
   across: fc.integer({ min: 1, max: 8 }),
   down: fc.integer({ min: 1, max: 8 }),
 });
 
 describe('a set on point', { timeout: 60_000 }, () => {
-  const reckon = (input: TopInput): TopResult => good({ ...input, set: 'on-point', cornerstones: true, fabricWidth: 400 });
+  const reckon = (input: TopInput): TopResult =>
+    good({ ...input, set: 'on-point', cornerstones: true, fabricWidth: 400 });
 
   test('has the blocks, sashing pieces and cornerstones that are counted on its lattice', () => {
     fc.assert(
@@ -179,7 +210,10 @@ describe('a set on point', { timeout: 60_000 }, () => {
         const side = (pitch * pitch) / 2;
         const corner = (block + 2 * sashing) ** 2 / 4;
         const area =
-          cells * block ** 2 + (sashing ? edges * block * sashing + corners * sashing ** 2 : 0) + result.sideTriangles! * side + 4 * corner;
+          cells * block ** 2 +
+          (sashing ? edges * block * sashing + corners * sashing ** 2 : 0) +
+          result.sideTriangles! * side +
+          4 * corner;
         const { width, length } = result.finished;
         // √2 is rounded up to 1/1000 in on either side
         const most = area + (inches(width) + inches(length)) / 1000;
@@ -218,8 +252,8 @@ describe('a set on point', { timeout: 60_000 }, () => {
         // tips at the edge, less one, on each of the four sides
         const gaps = 2 * (input.across - 1) + 2 * (input.down - 1);
         expect(result.sideTriangles).toBe(gaps);
-        expect(sides! * 4).toBeGreaterThanOrEqual(gaps);
-        expect(sides! * 4).toBeLessThan(gaps + 4);
+        expect(sides * 4).toBeGreaterThanOrEqual(gaps);
+        expect(sides * 4).toBeLessThan(gaps + 4);
         expect(corners! * 2).toBe(4);
       }),
     );
@@ -256,7 +290,12 @@ describe('cloth', { timeout: 120_000 }, () => {
         const kept = exact(100 - input.shrinkage, 100);
         const cloth = { width: exact(input.fabricWidth).mul(kept) };
         const lies = (cuts: Cut[], bought: Exact): void => {
-          const pieces = cuts.map(({ count, width, length }) => ({ count, width: exact(length), height: exact(width), turn: true }));
+          const pieces = cuts.map(({ count, width, length }) => ({
+            count,
+            width: exact(length),
+            height: exact(width),
+            turn: true,
+          }));
           const plan = planCloth(pieces, cloth);
           if (!plan.ok) throw new Error(plan.message);
           expect(checkPlan(pieces, cloth, plan)).toEqual([]);
@@ -279,17 +318,43 @@ describe('cloth', { timeout: 120_000 }, () => {
 });
 
 describe('bad input', { timeout: 60_000 }, () => {
-  const KEYS = ['block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame', 'fabricWidth', 'seam', 'mark', 'shrinkage', 'increment', 'price', 'currency', 'units', 'lang', 'measured'];
+  const KEYS = [
+    'block',
+    'across',
+    'down',
+    'set',
+    'sashing',
+    'cornerstones',
+    'frame',
+    'fabricWidth',
+    'seam',
+    'mark',
+    'shrinkage',
+    'increment',
+    'price',
+    'currency',
+    'units',
+    'lang',
+    'measured',
+  ];
 
   test('of every kind gives a sentence, and never throws', () => {
-    const written = fc.oneof(fc.anything(), fc.string(), fc.constantFrom('0', '-1', '1/0', '1e9', 'NaN', '12', '3', '200', '1/64'), fc.double());
+    const written = fc.oneof(
+      fc.anything(),
+      fc.string(),
+      fc.constantFrom('0', '-1', '1/0', '1e9', 'NaN', '12', '3', '200', '1/64'),
+      fc.double(),
+    );
     fc.assert(
       fc.property(fc.dictionary(fc.constantFrom(...KEYS), written), (junk) => {
         const result = reckonTop({ block: '12', across: '3', down: '3', ...junk });
         if (result.errors) {
           expect(result.buy).toBeUndefined();
           for (const { message } of result.errors) expect(message).toMatch(/^[A-Z“].*[.?]$/su);
-        } else expect(JSON.stringify({ ...result, working: result.working.filter(({ role }) => role !== 'given') })).not.toMatch(/NaN|Infinity|undefined/);
+        } else
+          expect(
+            JSON.stringify({ ...result, working: result.working.filter(({ role }) => role !== 'given') }),
+          ).not.toMatch(/NaN|Infinity|undefined/);
       }),
       { numRuns: 500 },
     );
@@ -308,7 +373,11 @@ test('setting triangles leave room for any seam allowance', () => {
   for (const seam of [0.25, 0.375, 0.5, 1]) {
     const result = reckonTop({ block: 8, across: 3, down: 5, set: 'on-point', seam });
     if (result.errors) throw new Error(JSON.stringify(result.errors));
-    expect(exact(result.sideSquare!).valueOf()).toBeGreaterThanOrEqual(8 * Math.SQRT2 + 2 * seam * (1 + Math.SQRT2));
-    expect(exact(result.cornerSquare!).valueOf()).toBeGreaterThanOrEqual(8 / Math.SQRT2 + seam * (2 + Math.SQRT2));
+    expect(exact(result.sideSquare!).valueOf()).toBeGreaterThanOrEqual(
+      8 * Math.SQRT2 + 2 * seam * (1 + Math.SQRT2),
+    );
+    expect(exact(result.cornerSquare!).valueOf()).toBeGreaterThanOrEqual(
+      8 / Math.SQRT2 + seam * (2 + Math.SQRT2),
+    );
   }
 });

@@ -4,14 +4,26 @@ import { checkPlan } from '../../src/cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
 import type { Planner } from '../../src/reckon/cutting.js';
-import { reckonWorksheet, type PartInput, type ShoppingLine, type WorksheetInput, type WorksheetResult } from '../../src/reckon/worksheet.js';
+import {
+  reckonWorksheet,
+  type PartInput,
+  type ShoppingLine,
+  type WorksheetInput,
+  type WorksheetResult,
+} from '../../src/reckon/worksheet.js';
 
 const good = (input: WorksheetInput, plan?: Planner): WorksheetResult => {
   const result = reckonWorksheet(input, plan);
   if (result.errors) throw new Error(JSON.stringify(result.errors));
   return result;
 };
-const part = (title: string, fabric: string, need: string, more: Partial<PartInput> = {}): PartInput => ({ title, fabric, need, width: '40', ...more });
+const part = (title: string, fabric: string, need: string, more: Partial<PartInput> = {}): PartInput => ({
+  title,
+  fabric,
+  need,
+  width: '40',
+  ...more,
+});
 const notesOf = (input: WorksheetInput): string => good(input).notes.join('\n');
 const bought = (lines: ShoppingLine[]): Exact => sum(lines.map(({ buy }) => exact(buy.inches)));
 
@@ -28,26 +40,44 @@ describe('the shopping list', { timeout: 120_000 }, () => {
   test('adds the parts of one fabric before it rounds, and rounds once', () => {
     // 23 + 12 1/2 = 35 1/2 in, 1 yd; apart they would be 3/4 yd and 3/8 yd
     const { fabrics } = good({ parts: [part('Border 1', 'A', '23'), part('Binding', 'A', '12 1/2')] });
-    expect(fabrics).toMatchObject([{ letter: 'A', need: '35 1/2', spare: '1/2', buy: { text: '1 yd' }, parts: [{ title: 'Border 1', need: '23' }, { title: 'Binding', need: '12 1/2' }] }]);
+    expect(fabrics).toMatchObject([
+      {
+        letter: 'A',
+        need: '35 1/2',
+        spare: '1/2',
+        buy: { text: '1 yd' },
+        parts: [
+          { title: 'Border 1', need: '23' },
+          { title: 'Binding', need: '12 1/2' },
+        ],
+      },
+    ]);
   });
 
   test('is never short, and is on a step of the shop', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.constantFrom('A', 'B', 'C', ''), need), { minLength: 1, maxLength: 8 }), increment, (parts, increment) => {
-        const result = good({ parts: parts.map(([fabric, need]) => part('Part', fabric, need)), increment });
-        for (const letter of ['A', 'B', 'C']) {
-          const wanted = sum(parts.filter(([fabric]) => fabric === letter).map(([, need]) => exact(need)));
-          const [line] = result.fabrics.filter((line) => line.letter === letter);
-          expect(exact(line?.need ?? 0).equals(wanted)).toBe(true);
-          if (!line) continue;
-          const amount = exact(line.buy.inches);
-          expect(amount.gte(wanted)).toBe(true);
-          expect(amount.sub(wanted).equals(exact(line.spare))).toBe(true);
-          expect(STEPS[increment]!.some((step) => amount.div(step).d === 1n)).toBe(true);
-        }
-        const apart = parts.filter(([fabric]) => !fabric);
-        expect(result.fabrics.filter(({ letter }) => !letter)).toHaveLength(apart.length);
-      }),
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom('A', 'B', 'C', ''), need), { minLength: 1, maxLength: 8 }),
+        increment,
+        (parts, increment) => {
+          const result = good({
+            parts: parts.map(([fabric, need]) => part('Part', fabric, need)),
+            increment,
+          });
+          for (const letter of ['A', 'B', 'C']) {
+            const wanted = sum(parts.filter(([fabric]) => fabric === letter).map(([, need]) => exact(need)));
+            const [line] = result.fabrics.filter((line) => line.letter === letter);
+            expect(exact(line?.need ?? 0).equals(wanted)).toBe(true);
+            if (!line) continue;
+            const amount = exact(line.buy.inches);
+            expect(amount.gte(wanted)).toBe(true);
+            expect(amount.sub(wanted).equals(exact(line.spare))).toBe(true);
+            expect(STEPS[increment]!.some((step) => amount.div(step).d === 1n)).toBe(true);
+          }
+          const apart = parts.filter(([fabric]) => !fabric);
+          expect(result.fabrics.filter(({ letter }) => !letter)).toHaveLength(apart.length);
+        },
+      ),
     );
   });
 
@@ -66,7 +96,9 @@ describe('the shopping list', { timeout: 120_000 }, () => {
   });
 
   test('warns of a small spare, and of which fabric', () => {
-    expect(notesOf({ parts: [part('Binding', 'A', '22'), part('Backing', 'B', '30')] })).toMatch(/Fabric A: .*1\/2 in to spare.*next step up is 3\/4 yd/);
+    expect(notesOf({ parts: [part('Binding', 'A', '22'), part('Backing', 'B', '30')] })).toMatch(
+      /Fabric A: .*1\/2 in to spare.*next step up is 3\/4 yd/,
+    );
     expect(notesOf({ parts: [part('Backing', 'B', '30')] })).not.toContain('to spare');
   });
 
@@ -78,16 +110,23 @@ describe('the shopping list', { timeout: 120_000 }, () => {
       ['', '20', '5/8 yd'],
     ]);
     expect(notes.join()).not.toContain('names no fabric');
-    expect(notesOf({ parts, fabrics: [{ letter: 'A' }] })).toMatch(/Backing names no fabric.*Write fabric="A"/);
+    expect(notesOf({ parts, fabrics: [{ letter: 'A' }] })).toMatch(
+      /Backing names no fabric.*Write fabric="A"/,
+    );
   });
 
   test('has a line for a letter that is not declared, and says so', () => {
-    const input = { fabrics: [{ letter: 'A', name: 'Harbour' }], parts: [part('Binding', 'A', '20'), part('Backing', 'Q', '135')] };
+    const input = {
+      fabrics: [{ letter: 'A', name: 'Harbour' }],
+      parts: [part('Binding', 'A', '20'), part('Backing', 'Q', '135')],
+    };
     expect(good(input).fabrics.map(({ letter, name }) => [letter, name])).toEqual([
       ['A', 'Harbour'],
       ['Q', ''],
     ]);
-    expect(notesOf(input)).toMatch(/Fabric Q is used by backing, but not declared\. Add a <quilt-fabric letter="Q">\./);
+    expect(notesOf(input)).toMatch(
+      /Fabric Q is used by backing, but not declared\. Add a <quilt-fabric letter="Q">\./,
+    );
     expect(notesOf({ parts: input.parts })).not.toContain('declared');
   });
 
@@ -95,7 +134,9 @@ describe('the shopping list', { timeout: 120_000 }, () => {
     const fabrics = [{ letter: 'A' }, { letter: 'B' }];
     const parts = [part('Binding', 'B', '20')];
     expect(notesOf({ fabrics, parts })).toContain('Fabric A is declared, but no part is cut from it.');
-    expect(notesOf({ fabrics, parts, items: [{ title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] })).not.toContain('Fabric A');
+    expect(
+      notesOf({ fabrics, parts, items: [{ title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] }),
+    ).not.toContain('Fabric A');
     const sentence = 'Borders is not on the list yet: it has something to mend.';
     const unfinished = notesOf({ fabrics, parts, unfinished: [sentence] });
     expect(unfinished).not.toContain('Fabric A');
@@ -110,75 +151,112 @@ describe('the shopping list', { timeout: 120_000 }, () => {
 
 describe('parts planned together', { timeout: 120_000 }, () => {
   const size = fc.integer({ min: 8, max: 160 }).map((eighths) => `${eighths}/8`);
-  const pieces = fc.array(fc.record({ width: size, length: size, count: fc.integer({ min: 1, max: 6 }), turn: fc.boolean() }), { minLength: 1, maxLength: 3 });
+  const pieces = fc.array(
+    fc.record({ width: size, length: size, count: fc.integer({ min: 1, max: 6 }), turn: fc.boolean() }),
+    { minLength: 1, maxLength: 3 },
+  );
   const share = fc.constantFrom('1', '100/97');
   const toCut = (list: { width: string; length: string; count: number; turn: boolean }[]): CutPiece[] =>
-    list.map(({ width, length, count, turn }) => ({ width: exact(width), height: exact(length), count, turn }));
+    list.map(({ width, length, count, turn }) => ({
+      width: exact(width),
+      height: exact(length),
+      count,
+      turn,
+    }));
   /** Each part’s own need: what a plan of it alone takes, before the wash. */
   const alone = (cut: CutPiece[], cloth: Cloth, washed: string): string =>
     (planCloth(cut, cloth) as CuttingPlan).length.mul(exact(washed)).toFraction(true);
 
   test('never take more than apart, and the layout that is shown is one that can be cut', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(pieces, share, fc.constantFrom('36', '40')), { minLength: 2, maxLength: 3 }), increment, (parts, increment) => {
-        const input = parts.map(([list, washed, width], at) =>
-          part(`Part ${at}`, 'A', alone(toCut(list), { width: exact(width) }, washed), { width, washed, pieces: list }),
-        );
-        const asked: [CutPiece[], Cloth, CuttingPlan][] = [];
-        const watch: Planner = (pieces, cloth) => {
-          const plan = planCloth(pieces, cloth);
-          if (plan.ok) asked.push([pieces, cloth, plan]);
-          return plan;
-        };
-        const [line] = good({ parts: input, increment }, watch).fabrics as [ShoppingLine];
-        const apart = sum(input.map(({ need }) => exact(need)));
-        expect(exact(line.need).add(exact(line.saved)).equals(apart)).toBe(true);
-        expect(exact(line.saved).gte(0)).toBe(true);
-        expect(exact(line.buy.inches).gte(exact(line.need))).toBe(true);
-        expect(!!line.together).toBe(exact(line.saved).gt(0));
-        if (!line.together) return;
-        const [[cut, cloth, plan]] = asked as [(typeof asked)[0]];
-        expect(checkPlan(cut, cloth, plan)).toEqual([]);
-        // every piece of every part, on cloth as wide as the narrowest, on what is bought once the part that shrinks most is washed
-        const all = parts.flatMap(([list]) => list);
-        const most = parts.reduce((most, [, washed]) => (exact(washed).gt(most) ? exact(washed) : most), exact(1));
-        expect(line.together.layout).toHaveLength(all.reduce((count, one) => count + one.count, 0));
-        const narrowest = Math.min(...parts.map(([, , width]) => Number(width)));
-        for (const { x, y, width, height } of line.together.layout) {
-          expect(exact(x).add(exact(width)).lte(narrowest)).toBe(true);
-          expect(exact(y).add(exact(height)).mul(most).lte(exact(line.buy.inches))).toBe(true);
-        }
-        const names = line.together.layout.map(({ piece }) => piece);
-        for (const [at, [list]] of parts.entries())
-          expect(names.filter((name) => name === `Part ${at}`)).toHaveLength(list.reduce((count, one) => count + one.count, 0));
-      }),
+      fc.property(
+        fc.array(fc.tuple(pieces, share, fc.constantFrom('36', '40')), { minLength: 2, maxLength: 3 }),
+        increment,
+        (parts, increment) => {
+          const input = parts.map(([list, washed, width], at) =>
+            part(`Part ${at}`, 'A', alone(toCut(list), { width: exact(width) }, washed), {
+              width,
+              washed,
+              pieces: list,
+            }),
+          );
+          const asked: [CutPiece[], Cloth, CuttingPlan][] = [];
+          const watch: Planner = (pieces, cloth) => {
+            const plan = planCloth(pieces, cloth);
+            if (plan.ok) asked.push([pieces, cloth, plan]);
+            return plan;
+          };
+          const [line] = good({ parts: input, increment }, watch).fabrics as [ShoppingLine];
+          const apart = sum(input.map(({ need }) => exact(need)));
+          expect(exact(line.need).add(exact(line.saved)).equals(apart)).toBe(true);
+          expect(exact(line.saved).gte(0)).toBe(true);
+          expect(exact(line.buy.inches).gte(exact(line.need))).toBe(true);
+          expect(!!line.together).toBe(exact(line.saved).gt(0));
+          if (!line.together) return;
+          const [[cut, cloth, plan]] = asked as [(typeof asked)[0]];
+          expect(checkPlan(cut, cloth, plan)).toEqual([]);
+          // every piece of every part, on cloth as wide as the narrowest, on what is bought once the part that shrinks most is washed
+          const all = parts.flatMap(([list]) => list);
+          const most = parts.reduce(
+            (most, [, washed]) => (exact(washed).gt(most) ? exact(washed) : most),
+            exact(1),
+          );
+          expect(line.together.layout).toHaveLength(all.reduce((count, one) => count + one.count, 0));
+          const narrowest = Math.min(...parts.map(([, , width]) => Number(width)));
+          for (const { x, y, width, height } of line.together.layout) {
+            expect(exact(x).add(exact(width)).lte(narrowest)).toBe(true);
+            expect(exact(y).add(exact(height)).mul(most).lte(exact(line.buy.inches))).toBe(true);
+          }
+          const names = line.together.layout.map(({ piece }) => piece);
+          for (const [at, [list]] of parts.entries())
+            expect(names.filter((name) => name === `Part ${at}`)).toHaveLength(
+              list.reduce((count, one) => count + one.count, 0),
+            );
+        },
+      ),
       { numRuns: 100 },
     );
   });
 
   test('save cloth where one leaves room for another', () => {
     // two strips of 30 × 3 leave 10 × 3 each, where two squares of 3 fit
-    const strips = part('Border 1', 'A', '6', { pieces: [{ width: '30', length: '3', count: 2, turn: false }] });
-    const squares = part('Cornerstones', 'A', '3', { pieces: [{ width: '3', length: '3', count: 2, turn: true }] });
+    const strips = part('Border 1', 'A', '6', {
+      pieces: [{ width: '30', length: '3', count: 2, turn: false }],
+    });
+    const squares = part('Cornerstones', 'A', '3', {
+      pieces: [{ width: '3', length: '3', count: 2, turn: true }],
+    });
     const [line] = good({ parts: [strips, squares] }, planCloth).fabrics;
-    expect(line).toMatchObject({ need: '6', saved: '3', together: { fabric: 'A', width: '40', height: '6' } });
+    expect(line).toMatchObject({
+      need: '6',
+      saved: '3',
+      together: { fabric: 'A', width: '40', height: '6' },
+    });
   });
 
   test('leave out a part that is cut on its own', () => {
     const backing = part('Backing', 'A', '135', { pieces: [] });
-    const binding = part('Binding', 'A', '20', { pieces: [{ width: '2 1/2', length: '40', count: 8, turn: true }] });
-    expect(good({ parts: [backing, binding] }, planCloth).fabrics).toMatchObject([{ need: '155', saved: '0' }]);
+    const binding = part('Binding', 'A', '20', {
+      pieces: [{ width: '2 1/2', length: '40', count: 8, turn: true }],
+    });
+    expect(good({ parts: [backing, binding] }, planCloth).fabrics).toMatchObject([
+      { need: '155', saved: '0' },
+    ]);
   });
 
   test('are added until their plan is ready, and it says so', () => {
-    const parts = ['Binding', 'Border 1'].map((title) => part(title, 'A', '20', { pieces: [{ width: '2', length: '2', count: 9, turn: true }] }));
+    const parts = ['Binding', 'Border 1'].map((title) =>
+      part(title, 'A', '20', { pieces: [{ width: '2', length: '2', count: 9, turn: true }] }),
+    );
     const { fabrics, notes } = good({ parts }, () => 0.5);
     expect(fabrics).toMatchObject([{ need: '40', saved: '0' }]);
     expect(notes.join()).toContain('being planned');
   });
 
   test('are added where they cannot lie together', () => {
-    const parts = ['1', '2'].map((name) => part(name, 'A', '50', { pieces: [{ width: '50', length: '50', count: 1, turn: true }] }));
+    const parts = ['1', '2'].map((name) =>
+      part(name, 'A', '50', { pieces: [{ width: '50', length: '50', count: 1, turn: true }] }),
+    );
     expect(good({ parts }, planCloth).fabrics).toMatchObject([{ need: '100', saved: '0' }]);
   });
 });
@@ -192,11 +270,18 @@ describe('prices', () => {
 
   test('are of a yard, or of a metre where the shop’s step is metric', () => {
     // 5/8 × 13.50 = 8.4375 and 3 3/4 × 19.80 = 74.25
-    expect(good({ parts, fabrics })).toMatchObject({ fabrics: [{ price: { amount: '13.50' }, cost: { amount: '8.44' } }, { cost: { amount: '74.25' } }], total: { amount: '82.69' } });
+    expect(good({ parts, fabrics })).toMatchObject({
+      fabrics: [{ price: { amount: '13.50' }, cost: { amount: '8.44' } }, { cost: { amount: '74.25' } }],
+      total: { amount: '82.69' },
+    });
     // 20 in are 0.508 m, 0.6 m on the step; 135 in are 3.429 m, 3.5 m
-    expect(good({ parts, fabrics, increment: '10 cm' })).toMatchObject({ fabrics: [{ cost: { amount: '8.10' } }, { cost: { amount: '69.30' } }] });
+    expect(good({ parts, fabrics, increment: '10 cm' })).toMatchObject({
+      fabrics: [{ cost: { amount: '8.10' } }, { cost: { amount: '69.30' } }],
+    });
     // a step in inches does not make the price one of an inch: 27 in are 3/4 yd
-    expect(good({ parts: [parts[0]!], fabrics, increment: '9 in' })).toMatchObject({ fabrics: [{ cost: { amount: '10.13' } }] });
+    expect(good({ parts: [parts[0]!], fabrics, increment: '9 in' })).toMatchObject({
+      fabrics: [{ cost: { amount: '10.13' } }],
+    });
   });
 
   test('are written as the language and the currency have it', () => {
@@ -208,7 +293,8 @@ describe('prices', () => {
       ['ar-EG', 'EGP'],
     ] as const) {
       const result = good({ parts, fabrics, lang, currency });
-      const write = (amount: number): string => new Intl.NumberFormat(lang, { style: 'currency', currency }).format(amount);
+      const write = (amount: number): string =>
+        new Intl.NumberFormat(lang, { style: 'currency', currency }).format(amount);
       expect(result.total!.text).toBe(write(82.69));
       expect(result.fabrics.map(({ cost }) => cost!.text)).toEqual([write(8.44), write(74.25)]);
     }
@@ -217,13 +303,35 @@ describe('prices', () => {
   });
 
   test('of items count too, and are written like the others', () => {
-    const result = good({ parts, fabrics, items: [{ title: 'Batting', text: '1 queen package', cost: '38.50' }], currency: 'EUR', lang: 'de' });
-    expect(result.items).toMatchObject([{ cost: { amount: '38.50', text: new Intl.NumberFormat('de', { style: 'currency', currency: 'EUR' }).format(38.5) } }]);
+    const result = good({
+      parts,
+      fabrics,
+      items: [{ title: 'Batting', text: '1 queen package', cost: '38.50' }],
+      currency: 'EUR',
+      lang: 'de',
+    });
+    expect(result.items).toMatchObject([
+      {
+        cost: {
+          amount: '38.50',
+          text: new Intl.NumberFormat('de', { style: 'currency', currency: 'EUR' }).format(38.5),
+        },
+      },
+    ]);
     expect(result.total!.amount).toBe('121.19');
   });
 
   test('that are missing are named, so that nobody takes the total for all', () => {
-    expect(notesOf({ parts, fabrics: [fabrics[0]!, { letter: 'B' }], items: [{ title: 'Batting', text: '1 queen package' }, { title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] })).toContain(
+    expect(
+      notesOf({
+        parts,
+        fabrics: [fabrics[0]!, { letter: 'B' }],
+        items: [
+          { title: 'Batting', text: '1 queen package' },
+          { title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' },
+        ],
+      }),
+    ).toContain(
       'The total leaves out what has no price: Fabric B, 1 queen package, 5 fat quarters of fabric A.',
     );
     expect(good({ parts })).not.toHaveProperty('total');
@@ -232,7 +340,9 @@ describe('prices', () => {
 
   test('that are no numbers are named, and the rest is reckoned', () => {
     const result = good({ parts, fabrics: [{ letter: 'A', price: 'a lot' }, fabrics[1]!] });
-    expect(result.notes.join()).toMatch(/The price of fabric A: “a lot” is not a number\. Write it like 12\.50\./);
+    expect(result.notes.join()).toMatch(
+      /The price of fabric A: “a lot” is not a number\. Write it like 12\.50\./,
+    );
     expect(result.total!.amount).toBe('74.25');
     expect(result.fabrics).toHaveLength(2);
   });
@@ -252,23 +362,30 @@ describe('kits', () => {
 
   test('come from whole bolts: never too few, and no more than it takes', () => {
     fc.assert(
-      fc.property(need, fc.integer({ min: 1, max: 200 }), fc.integer({ min: 10, max: 60 }), increment, (need, kits, yards, increment) => {
-        const result = good({ parts: [part('Backing', 'A', need)], kits, bolt: `${yards} yd`, increment });
-        const [{ bolts, buy }] = result.fabrics as [ShoppingLine];
-        const bolt = exact(yards * 36);
-        if (exact(buy.inches).gt(bolt)) {
-          expect(bolts).toBeUndefined();
-          expect(result.notes.join()).toContain('longer than a bolt');
-          return;
-        }
-        expect(bolts).toBe(cutFromBolts(exact(buy.inches), kits, bolt));
-      }),
+      fc.property(
+        need,
+        fc.integer({ min: 1, max: 200 }),
+        fc.integer({ min: 10, max: 60 }),
+        increment,
+        (need, kits, yards, increment) => {
+          const result = good({ parts: [part('Backing', 'A', need)], kits, bolt: `${yards} yd`, increment });
+          const [{ bolts, buy }] = result.fabrics as [ShoppingLine];
+          const bolt = exact(yards * 36);
+          if (exact(buy.inches).gt(bolt)) {
+            expect(bolts).toBeUndefined();
+            expect(result.notes.join()).toContain('longer than a bolt');
+            return;
+          }
+          expect(bolts).toBe(cutFromBolts(exact(buy.inches), kits, bolt));
+        },
+      ),
       { numRuns: 300 },
     );
   });
 
   test('of 5/8 yd from bolts of 15 yd: 24 to a bolt, so 24 take one and 25 two', () => {
-    const bolts = (kits: number): number | undefined => good({ parts: [part('Binding', 'A', '20')], kits }).fabrics[0]!.bolts;
+    const bolts = (kits: number): number | undefined =>
+      good({ parts: [part('Binding', 'A', '20')], kits }).fabrics[0]!.bolts;
     expect([bolts(24), bolts(25)]).toEqual([1, 2]);
   });
 
@@ -280,18 +397,27 @@ describe('kits', () => {
       kits: 30,
     };
     // one kit: 5/8 × 10 + 12 = 18.25; all: 2 bolts × 15 yd × 10 + 30 × 12 = 660
-    expect(good(input).kits).toMatchObject({ count: 30, each: { amount: '18.25' }, cost: { amount: '660.00' } });
+    expect(good(input).kits).toMatchObject({
+      count: 30,
+      each: { amount: '18.25' },
+      cost: { amount: '660.00' },
+    });
     expect(good({ ...input, fabrics: [], items: [] }).kits).toEqual({ count: 30 });
   });
 
   test('longer than a bolt are named; the rest is reckoned, but not what all would cost', () => {
     const result = good({
       parts: [part('Backing', 'A', '300'), part('Binding', 'B', '20')],
-      fabrics: [{ letter: 'A', price: '10' }, { letter: 'B', price: '10' }],
+      fabrics: [
+        { letter: 'A', price: '10' },
+        { letter: 'B', price: '10' },
+      ],
       kits: 4,
       bolt: '8 yd',
     });
-    expect(result.notes.join()).toMatch(/Fabric A: a kit’s 8 3\/8 yd is longer than a bolt of 8 yd\. Write a longer bolt\./);
+    expect(result.notes.join()).toMatch(
+      /Fabric A: a kit’s 8 3\/8 yd is longer than a bolt of 8 yd\. Write a longer bolt\./,
+    );
     expect(result.fabrics.map(({ bolts }) => bolts)).toEqual([undefined, 1]);
     expect(result.kits!.each).toBeDefined();
     expect(result.kits).not.toHaveProperty('cost');
@@ -313,27 +439,61 @@ describe('kits', () => {
   });
 
   test('as many as a shop cuts are reckoned at once', () => {
-    expect(good({ parts: [part('Binding', 'A', '20')], kits: 10_000 }).fabrics[0]!.bolts).toBe(Math.ceil(10_000 / 24));
+    expect(good({ parts: [part('Binding', 'A', '20')], kits: 10_000 }).fabrics[0]!.bolts).toBe(
+      Math.ceil(10_000 / 24),
+    );
     expect(reckonWorksheet({ kits: 10_001 }).errors).toMatchObject([{ input: 'kits' }]);
-    for (const kits of ['0', '-2', '2.5', 'some']) expect(reckonWorksheet({ kits }).errors, kits).toMatchObject([{ input: 'kits' }]);
+    for (const kits of ['0', '-2', '2.5', 'some'])
+      expect(reckonWorksheet({ kits }).errors, kits).toMatchObject([{ input: 'kits' }]);
   });
 });
 
 describe('bad input', { timeout: 60_000 }, () => {
   test('of every kind gives sentences, and never throws', () => {
     const junk = fc.anything({ withNullPrototype: true, withBigInt: true, withDate: true, withMap: true });
-    const KEYS = ['fabrics', 'parts', 'items', 'troubles', 'unfinished', 'width', 'length', 'fabricWidth', 'seam', 'kits', 'bolt', 'shrinkage', 'increment', 'currency', 'units', 'lang', 'measured'];
+    const KEYS = [
+      'fabrics',
+      'parts',
+      'items',
+      'troubles',
+      'unfinished',
+      'width',
+      'length',
+      'fabricWidth',
+      'seam',
+      'kits',
+      'bolt',
+      'shrinkage',
+      'increment',
+      'currency',
+      'units',
+      'lang',
+      'measured',
+    ];
     const lists = fc.record(
       {
         fabrics: fc.array(fc.oneof(junk, fc.dictionary(fc.constantFrom('letter', 'name', 'price'), junk))),
-        parts: fc.array(fc.oneof(junk, fc.dictionary(fc.constantFrom('title', 'fabric', 'need', 'width', 'washed', 'pieces'), fc.oneof(junk, fc.constantFrom('12', '-3', 'A'))))),
-        items: fc.array(fc.oneof(junk, fc.dictionary(fc.constantFrom('title', 'fabric', 'text', 'cost'), junk))),
+        parts: fc.array(
+          fc.oneof(
+            junk,
+            fc.dictionary(
+              fc.constantFrom('title', 'fabric', 'need', 'width', 'washed', 'pieces'),
+              fc.oneof(junk, fc.constantFrom('12', '-3', 'A')),
+            ),
+          ),
+        ),
+        items: fc.array(
+          fc.oneof(junk, fc.dictionary(fc.constantFrom('title', 'fabric', 'text', 'cost'), junk)),
+        ),
       },
       { requiredKeys: [] },
     );
     fc.assert(
       fc.property(fc.dictionary(fc.constantFrom(...KEYS), junk), lists, (one, other) => {
-        const result = reckonWorksheet({ parts: [part('Binding', 'A', '20')], ...one, ...other } as WorksheetInput, planCloth);
+        const result = reckonWorksheet(
+          { parts: [part('Binding', 'A', '20')], ...one, ...other } as WorksheetInput,
+          planCloth,
+        );
         if (result.errors) {
           expect(result.buy).toBeUndefined();
           for (const { message } of result.errors) expect(message).toMatch(/[.?]$/u);

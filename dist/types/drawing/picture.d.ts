@@ -12,6 +12,8 @@ export interface Box {
     is: Stuff;
     /** Words in its middle, left out where they do not fit. */
     label?: string;
+    /** Fewer words, where those do not fit. */
+    short?: string;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
@@ -53,6 +55,6 @@ export declare const inchesIn: ({ working }: {
 /** A result's exact inches as the reader writes them. */
 export declare const lengthOf: (text: string, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
-export declare const draw: (picture: Picture) => TemplateResult;
+export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 export declare const drawingStyles: import("lit").CSSResult;

@@ -1,4 +1,5 @@
 import { type Exact } from './exact.js';
+import { type Style } from './format.js';
 import { type Reading } from './parse.js';
 /** The step a shop cuts cloth in, and the unit it sells by. */
 export interface Step {
@@ -29,5 +30,9 @@ export declare const parseStep: (text: string, reading: Reading) => {
 export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
 /** The next amount the shop cuts above this one. */
 export declare const stepAbove: (inches: Exact, { sizes }: Step) => Exact;
+/** What a price is of: yards, or metres where the shop's step is metric. */
+export declare const toPriced: (inches: Exact, { unit }: Step) => Exact;
+/** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
+export declare const soldLength: (inches: Exact, { units, comma }: Style) => string;
 /** An amount on a step, in the shop's unit. */
 export declare const purchase: (inches: Exact, { unit }: Step, comma?: boolean) => Purchase;

@@ -1,102 +1,71 @@
 import { type RollPlan } from '../cutting/rolls.js';
-import { type Purchase } from '../measure/shop.js';
+import type { Purchase } from '../measure/shop.js';
 import { type Answer, type Input, type Refused } from './book.js';
+import { type Field } from './fields.js';
+import { type Package } from './packages.js';
+import { type Size } from './shared.js';
 export declare const battingFields: {
-    readonly shrinkage: {
-        readonly hint: "cotton batting 3 to 5 %";
-        readonly kind: "percent";
-        readonly label: "Shrinkage";
-        readonly initial: "0";
-        readonly more: true;
+    shrinkage: {
+        hint: string;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        label: string;
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
+        write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
+    } | {
+        hint: string;
+        options: Record<string, string>;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        label: string;
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
+        write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
     };
-    readonly price: {
-        readonly label: "Price of a yard or metre from the roll";
-        readonly kind: "money";
-        readonly optional: true;
-        readonly more: true;
+    price: {
+        label: string;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
+        write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
+        hint?: string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
+    } | {
+        label: string;
+        options: Record<string, string>;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
+        write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
+        hint?: string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
     };
-    readonly increment: {
-        readonly kind: "step";
-        readonly label: "The shop cuts by";
-        readonly initial: {
-            readonly in: "1/8 yd";
-            readonly cm: "10 cm";
-        };
-        readonly more: true;
-    };
-    readonly currency: {
-        readonly kind: "text";
-        readonly label: "Currency";
-        readonly optional: true;
-        readonly more: true;
-        readonly pattern: RegExp;
-        readonly example: "EUR";
-    };
-    readonly bed: {
-        readonly kind: "choice";
-        readonly label: "Quilt for a bed";
-        readonly initial: "none";
-        readonly options: {
-            readonly none: "no bed";
-        };
-    };
-    readonly width: {
-        readonly optional: true;
-        readonly kind: "length";
-        readonly label: "Quilt width";
-    };
-    readonly length: {
-        readonly optional: true;
-        readonly kind: "length";
-        readonly label: "Quilt length";
-    };
-    readonly drop: {
-        readonly kind: "length";
-        readonly label: "Drop over the edge";
-        readonly initial: "12 in";
-        readonly zero: true;
-        readonly most: "60 in";
-        readonly hint: "at both sides and the foot";
-    };
-    readonly tuck: {
-        readonly kind: "length";
-        readonly label: "Tuck under the pillows";
-        readonly initial: "0";
-        readonly zero: true;
-        readonly most: "60 in";
-    };
-    readonly overage: {
-        readonly kind: "length";
-        readonly label: "Overage, each side";
-        readonly initial: "4 in";
-        readonly zero: true;
-        readonly most: "36 in";
-        readonly hint: "what longarm quilters ask for";
-    };
-    readonly roll: {
-        readonly kind: "lengths";
-        readonly label: "From a roll this wide";
-        readonly optional: true;
-        readonly most: "400 in";
-        readonly hint: "in place of a package";
-    };
-    readonly packages: {
-        readonly kind: "own";
-        readonly label: "Packages";
-        readonly optional: true;
-        readonly read: (raw: unknown, style: import("../measure/format.js").Style) => import("./packages.js").Package[];
-        readonly write: (raw: unknown) => string;
-        readonly hint: "the usual sizes where nothing is written";
-        readonly more: true;
-    };
+    increment: Field<import("../measure/shop.js").Step>;
+    currency: Field<string | undefined>;
+    bed: Field<string>;
+    width: Field<import("fraction.js").default | undefined>;
+    length: Field<import("fraction.js").default | undefined>;
+    drop: Field<import("fraction.js").default>;
+    tuck: Field<import("fraction.js").default>;
+    overage: Field<import("fraction.js").default>;
+    roll: Field<import("fraction.js").default[] | undefined>;
+    packages: Field<Package[] | undefined>;
 };
 /** Input of {@link reckonBatting}: `width` and `length`, or `bed`, `drop` and `tuck`; `overage`, `packages`, `roll`, … */
 export type BattingInput = Input<typeof battingFields>;
-/** A rectangle's two sides. */
-export interface Size<Length = string> {
-    width: Length;
-    length: Length;
-}
 /** A package that is sold, and whether it will do. Lengths are exact inches. */
 export interface BattingPackageResult extends Size {
     name: string;
@@ -127,7 +96,7 @@ export interface BattingResult extends Answer {
     quilt: Size;
     /** About what the quilt will be once washed. */
     washed: Size;
-    /** Every package, best first: those that fit, by price where the whole list has prices, else by area. */
+    /** Every package, best first: those that fit, by price, and those without a price after them by area. */
     packages: BattingPackageResult[];
     /** Ways to cut it from a roll, best first: the fewest lengths, then the least batting. */
     rolls: BattingRoll[];

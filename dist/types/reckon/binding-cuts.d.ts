@@ -2,17 +2,13 @@ import { type Exact } from '../measure/exact.js';
 import type { BindingResult, bindingFields } from './binding.js';
 import type { Book, Own } from './book.js';
 /** A binding whose length and strip are known, and what it is cut from. */
-export interface BindingJob {
+export interface BindingJob extends ReturnType<Book<typeof bindingFields>['cloth']> {
     book: Book<typeof bindingFields>;
     need: Exact;
     strip: Exact;
-    /** The row that holds the strip's width, and the input to change where it cannot be cut. */
-    stripId: string;
+    /** The id of the row that holds the strip's width, and the input to change where it cannot be cut. */
+    stripRow: 'stripWidth' | 'strip';
     stripInput: 'stripWidth' | 'finished' | 'fabricWidth';
-    cloth: Exact;
-    widthId: string;
-    /** What a wash leaves of any length. */
-    kept: Exact;
     /** Joined at 45°, as bias always is. */
     diagonal: boolean;
     /** What each join uses up. */

@@ -1,6 +1,7 @@
-import { type Style } from '../measure/format.js';
+import Fraction from 'fraction.js';
 import { type Exact } from '../measure/exact.js';
-import { type Purchase, type Step } from '../measure/shop.js';
+import { type Style } from '../measure/format.js';
+import { type Purchase } from '../measure/shop.js';
 import { type Fields, type Values } from './fields.js';
 /**
  * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
@@ -81,10 +82,14 @@ export interface Cut {
     /** As shown: `3 1/2 in × 66 in`. */
     text: string;
 }
+/** A result whose lengths are not yet written out. */
+export type Unwritten<T> = T extends string ? string extends T ? T | Exact : T : {
+    [K in keyof T]: Unwritten<T[K]>;
+};
 /** Whatever a calculator's own part returns; the book adds the rest. */
-export type Own<R extends Answer> = Omit<R, 'working' | 'notes' | 'cost' | 'errors'>;
+export type Own<R extends Answer> = Unwritten<Omit<R, 'working' | 'notes' | 'cost' | 'errors'>>;
 /** Less than this to spare calls for a warning. Common practice, no source. */
-export declare const SMALL_SPARE: import("fraction.js").default;
+export declare const SMALL_SPARE: Fraction;
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
  * the way the reader writes them.
@@ -94,6 +99,7 @@ export declare class Book<F extends Fields> {
     readonly fields: F;
     readonly input: Input<F>;
     readonly style: Style;
+    readonly lang: string;
     readonly values: Values<F>;
     readonly errors: Problem[];
     readonly rows: Row[];
@@ -112,36 +118,50 @@ export declare class Book<F extends Fields> {
     blame<T>(input: string, work: () => T): T;
     /** Says which of these are missing: inputs that are optional only beside another. */
     require(...keys: (keyof F & string)[]): void;
-    /** Adds the rows of these inputs. */
+    /** Adds the rows of these inputs, or of all that have none yet. */
     given(...keys: (keyof F & string)[]): void;
     /**
-     * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit, and
-     * an `=` at the end for the row's own value; the rows so named are what it was reckoned from, with any in `from`.
+     * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
+     * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
+     * so named are what it was reckoned from, with any in `from`.
      */
-    row(id: string, label: string, value: Exact | string, how: string, from?: string[]): void;
+    row(id: string, label: string, value: Exact | string | number, how: string, from?: string[]): Row;
     /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
     measurable(id: string, label: string, reckoned: Exact, how: string, from?: string[]): Exact;
     /**
-     * Adds the cloth's usable width, and its width once washed where it shrinks; gives back the width that holds, the id of
-     * its row, and what a wash leaves of any length.
+     * Adds the cloth's usable width, and its width once washed where it shrinks. Gives back the width that holds, how a row
+     * names it, what a wash leaves of any length, and how a row takes that into account.
      */
     cloth(): {
         cloth: Exact;
-        widthId: string;
+        clothRow: string;
         kept: Exact;
+        washed: string;
     };
-    percent: (share: Exact) => string;
+    /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
+    joined(count: number, each: string, losses: string, reach: Exact): string;
+    /** What a size is cut to, where it lies between the ruler's marks. */
+    onMark(size: Exact): string;
     /** A line of the cut list. */
     cut(count: number, piece: string, width: Exact, long: Exact): Cut;
-    /** An amount of cloth as a shop counts it. */
-    inShopUnit(inches: Exact, { unit }: Step): string;
+    /** What to buy of so much cloth: rounded up to the shop's step. */
+    toBuy(fabric: Exact): Purchase;
+    /** The same, with a warning of a small spare: of `Fabric A: `, where there are several. */
+    upToStep(fabric: Exact, of?: string): {
+        bought: Exact;
+        buy: Purchase;
+    };
     /**
      * Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. The
      * calculator's fields hold `increment`, `price` and `currency`.
      */
-    buy(fabric: Exact, how: string, from?: string[], label?: string): Pick<Answer, 'buy' | 'fabric' | 'spare'>;
+    buy(fabric: Exact, how: string, from?: string[], label?: string): {
+        buy: Purchase;
+        fabric: Exact;
+        spare: Exact;
+    };
     /** Adds the cost of so much, where a price was given. */
-    price(amount: Exact, text: string, price?: Exact | undefined, from?: string[]): void;
+    price(amount: Exact, text: string, price?: Fraction | undefined, from?: string[]): void;
     money(value: Exact): string;
     /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
     finish<R extends Answer>(work: () => Own<R>): R | Refused;

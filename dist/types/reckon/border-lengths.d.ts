@@ -1,10 +1,15 @@
 import { type Exact } from '../measure/exact.js';
 import type { Book } from './book.js';
-import { type Fields } from './fields.js';
-/** A border's finished width at two opposite sides, and the row it is from. */
-export interface Width {
+import type { bordersFields } from './borders.js';
+/** A length, and how a row names it: `{width} + 2 × {borders 0}`. */
+export interface Named {
     value: Exact;
-    from: string;
+    words: string;
+}
+/** A border's finished widths: of its sides, and of top and bottom (`end`). */
+export interface Widths {
+    side: Named;
+    end: Named;
 }
 /** Equal pieces of one border, in exact cut sizes. */
 export interface Piece {
@@ -15,30 +20,14 @@ export interface Piece {
     /** The rows that the sizes are from. */
     from: string[];
 }
-/** One side of the top as it stands: what it measures finished, how that is written, and the rows it is from. */
-interface Side {
-    value: Exact;
-    words: string;
-    from: string[];
-}
 /** The top while borders are sewn on, one after the other; each puts its rows into the book. */
 export declare class GrowingTop {
-    #private;
-    readonly book: Pick<Book<Fields>, 'n' | 'l' | 'row' | 'measurable'>;
-    readonly seam: Exact;
-    readonly mark: Exact;
-    width: Side;
-    length: Side;
-    constructor(book: Pick<Book<Fields>, 'n' | 'l' | 'row' | 'measurable'>, seam: Exact, mark: Exact, width: Exact, length: Exact);
+    readonly book: Book<typeof bordersFields>;
+    width: Named;
+    length: Named;
+    constructor(book: Book<typeof bordersFields>);
     /** What to cut for a border, by its number from the inside; from then on the top has it. */
-    sew(number: number, corners: string, widths: {
-        side: Width;
-        end: Width;
-    }): Piece[];
+    sew(number: number, corners: string, widths: Widths): Piece[];
     /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
-    lacking([width, length]: [Exact, Exact]): {
-        side: Width;
-        end: Width;
-    };
+    lacking([width, length]: [Exact, Exact]): Widths;
 }
-export {};

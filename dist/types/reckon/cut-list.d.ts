@@ -15,9 +15,16 @@ export interface ListedPiece {
 }
 /** The list as text, a line each with | between its cells. */
 export declare const writeCutList: (list: unknown) => string;
+/** How sizes are shown and cut, and the seam allowance that a finished size lacks. */
+export interface Cutting {
+    style: Style;
+    mark: Exact;
+    seam: Exact;
+}
 /**
  * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
- * piece, cut size, how many. Sizes are cut sizes unless the line says "finished"; half- and quarter-square triangles are
- * counted as triangles. Throws a {@link Refusal} that names the line.
+ * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
+ * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
+ * triangles"). Throws a {@link Refusal} that names the line.
  */
-export declare const readCutList: (list: unknown, style: Style, mark: Exact) => ListedPiece[];
+export declare const readCutList: (list: unknown, cutting: Cutting) => ListedPiece[];

@@ -3,85 +3,24 @@ import type { NoPlan } from '../cutting/grid.js';
 import { type Purchase } from '../measure/shop.js';
 import { type Answer, type Cut, type Input, type Refused } from './book.js';
 export declare const cuttingFields: {
-    readonly shrinkage: {
-        readonly kind: "percent";
-        readonly label: "Shrinkage";
-        readonly initial: "0";
-        readonly hint: "cotton about 3 % when prewashed";
-        readonly more: true;
-    };
-    readonly increment: {
-        readonly kind: "step";
-        readonly label: "The shop cuts by";
-        readonly initial: {
-            readonly in: "1/8 yd";
-            readonly cm: "10 cm";
-        };
-        readonly more: true;
-    };
-    readonly price: {
-        readonly kind: "money";
-        readonly label: "Price of a yard or metre";
-        readonly optional: true;
-        readonly more: true;
-    };
-    readonly currency: {
-        readonly kind: "text";
-        readonly label: "Currency";
-        readonly optional: true;
-        readonly more: true;
-        readonly pattern: RegExp;
-        readonly example: "EUR";
-    };
-    readonly mark: {
-        readonly kind: "mark";
-        readonly label: "Cut to marks of";
-        readonly initial: {
-            readonly in: "1/8 in";
-            readonly cm: "1 mm";
-        };
-        readonly more: true;
-    };
-    readonly oneWay: {
-        readonly kind: "flag";
-        readonly label: "One-way print";
-    };
-    readonly ruler: {
-        readonly kind: "length";
-        readonly label: "Ruler, length";
-        readonly initial: "24 in";
-        readonly most: "120 in";
-        readonly more: true;
-    };
-    readonly mat: {
-        readonly kind: "size";
-        readonly label: "Cutting mat";
-        readonly initial: "24 x 36";
-        readonly more: true;
-    };
-    readonly fabricWidth: {
-        readonly kind: "length";
-        readonly label: "Usable width of the cloth";
-        readonly initial: "40 in";
-        readonly hint: "selvages off; measure yours";
-    };
-    readonly list: {
-        readonly kind: "own";
-        readonly label: "Cut list";
-        readonly lines: true;
-        readonly read: (raw: unknown) => unknown;
-        readonly write: (list: unknown) => string;
-        readonly hint: "fabric | piece | cut size | how many; a line each";
-    };
-    readonly sheet: {
-        readonly kind: "text";
-        readonly label: "Cut from";
-        readonly optional: true;
-        readonly hint: "empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20";
-    };
+    price: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    shrinkage: import("./fields.js").Field<import("fraction.js").default>;
+    increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
+    currency: import("./fields.js").Field<string | undefined>;
+    mark: import("./fields.js").Field<import("fraction.js").default>;
+    seam: import("./fields.js").Field<import("fraction.js").default>;
+    oneWay: import("./fields.js").Field<boolean>;
+    ruler: import("./fields.js").Field<import("fraction.js").default>;
+    mat: import("./fields.js").Field<[import("fraction.js").default, import("fraction.js").default]>;
+    fabricWidth: import("./fields.js").Field<import("fraction.js").default>;
+    list: import("./fields.js").Field<unknown>;
+    sheet: import("./fields.js").Field<string | undefined>;
 };
 /** Input of {@link reckonCutting}: `list` (rows of cells, or text), `sheet`, `oneWay`, `ruler`, `mat`, `fabricWidth`, … */
-export type CuttingInput = Input<typeof cuttingFields>;
+export type CuttingInput = Input<typeof cuttingFields> & {
+    /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
+    widths?: Record<string, unknown> | undefined;
+};
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
     x: string;
@@ -111,6 +50,8 @@ export interface FabricPlan {
     /** Sheets needed, where it is cut from sheets. */
     sheets?: number;
     buy: Purchase;
+    /** What it costs, as a decimal number, where a price was given. */
+    cost?: string;
     strips: CutStrip[];
     layout: LaidPiece[];
     pieces: Cut[];
@@ -126,8 +67,14 @@ export interface CuttingResult extends Answer {
     layout: LaidPiece[];
     fabrics: FabricPlan[];
 }
-/** Plans pieces on cloth; an element gives one that plans without holding up the page. */
-export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan;
+/** Plans pieces on cloth. One that plans without holding up the page gives how much is done, from 0 to 1, until it is. */
+export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan | number;
+/** Begins the message of a list whose plan is not ready yet. */
+export declare const PLANNING = "The layout is being planned";
+/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
+export declare const canBeCut: (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan) => boolean;
+/** A plan in words that anyone can read: its strips, and where each piece lies. */
+export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[]) => Pick<FabricPlan, "strips" | "layout" | "width" | "height">;
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.

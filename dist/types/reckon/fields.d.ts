@@ -1,99 +1,82 @@
-import { type Exact } from '../measure/exact.js';
+import type { Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { type Step } from '../measure/shop.js';
-interface Base {
-    /** What a person calls it. */
-    label: string;
-    /** A few words beside it, where nothing was reckoned. */
-    hint?: string;
-    /** Shown among the refinements, folded away at first. */
-    more?: true;
-}
-/** One input of a calculator: what may be written there and what stands there when nothing is. */
-export type Field = Base & ({
-    kind: 'length';
-    initial?: string;
-    optional?: true;
-    zero?: true;
-    most?: string;
-} | {
-    kind: 'lengths';
-    optional?: true;
-    most?: string;
-} | {
-    kind: 'size';
-    initial?: string;
-    optional?: true;
-} | {
-    kind: 'count';
-    initial?: string;
-    optional?: true;
-    least?: number;
-    most: number;
-} | {
-    kind: 'percent';
-    initial: string;
-} | {
-    kind: 'money';
-    optional: true;
-} | {
-    kind: 'choice';
-    initial: string;
-    options: Record<string, string>;
-} | {
-    kind: 'choices';
-    initial: string;
-    options: Record<string, string>;
-} | {
-    kind: 'flag';
-} | {
-    kind: 'step';
-    initial: {
-        in: string;
-        cm: string;
-    };
-} | {
-    kind: 'mark';
-    initial: {
-        in: string;
-        cm: string;
-    };
-} | {
-    kind: 'text';
-    optional: true;
-    pattern?: RegExp;
-    example?: string;
-} | {
-    kind: 'own';
-    optional?: true;
-    lines?: true;
-    read: (raw: unknown, style: Style) => unknown;
-    write: (raw: unknown) => string;
-});
-export type Fields = Record<string, Field>;
-type ValueOf<F extends Field> = F['kind'] extends 'length' | 'percent' | 'money' | 'mark' ? Exact : F['kind'] extends 'lengths' ? Exact[] : F['kind'] extends 'size' ? [Exact, Exact] : F['kind'] extends 'count' ? number : F['kind'] extends 'choices' ? string[] : F['kind'] extends 'flag' ? boolean : F['kind'] extends 'step' ? Step : F extends {
-    read: (raw: unknown, style: Style) => infer Own;
-} ? Own : string;
-/** The values read from a calculator's fields; an optional one that was left out is undefined. */
-export type Values<F extends Fields> = {
-    [K in keyof F]: F[K] extends {
-        optional: true;
-    } ? ValueOf<F[K]> | undefined : ValueOf<F[K]>;
-};
+import type { Units } from '../measure/units.js';
 /** A value a person could not have meant; the message is a sentence for her. */
 export declare class Refusal extends Error {
     readonly input: string;
     constructor(message: string, input?: string);
 }
+/** Throws a {@link Refusal}; which input it is about may be said further up. */
+export declare const refuse: (message: string, input?: string) => never;
+interface About {
+    /** A few words beside it, where nothing was reckoned. */
+    hint?: string;
+    /** Shown among the refinements, folded away at first. */
+    more?: true;
+    /** What stands there when nothing is written. */
+    initial?: string | Record<Units, string>;
+    optional?: true;
+}
+interface Plain<T> extends About {
+    kind: 'length' | 'lengths' | 'size' | 'count' | 'percent' | 'money' | 'flag' | 'step' | 'text' | 'own';
+    /** What a person calls it. */
+    label: string;
+    /** Something that could be written there, where nothing is initial. */
+    example?: string;
+    /** Written over several lines. */
+    lines?: true;
+    /** Reads what was written. Throws only a {@link Refusal}. */
+    read(raw: unknown, style: Style): T;
+    /** The value as its reader would write it. Default: as it was written. */
+    write?(value: T, style: Style, raw: unknown): string;
+}
+interface Choice<T> extends Plain<T> {
+    /** What can be chosen, each with words for it. */
+    options: Record<string, string>;
+}
+/** One input of a calculator: what may be written there and what stands there when nothing is. */
+export type Field<T = unknown> = Plain<T> | Choice<T>;
+export type Fields = Record<string, Field>;
+/** The values read from a calculator's fields; an optional one that was left out is undefined. */
+export type Values<F extends Fields> = {
+    [K in keyof F]: ReturnType<F[K]['read']>;
+};
 /** What stands in a field when nothing is written there. */
-export declare const initialOf: (field: Field, style: Style) => string | undefined;
+export declare const initialOf: ({ initial }: Field, { units }: Style) => string | undefined;
 export declare const isBlank: (raw: unknown) => boolean;
 /** What was written, as text; nothing for what nobody writes, such as an object. */
 export declare const textOf: (raw: unknown) => string;
-/** Reads a length of any size and sign. Throws a {@link Refusal}. */
-export declare const lengthOf: (raw: unknown, style: Style) => Exact;
 /** That something has to be written here, and an example. */
 export declare const missing: (field: Field, style: Style) => string;
 /** Reads one field. Throws only a {@link Refusal}. */
-export declare const readField: (field: Field, raw: unknown, style: Style) => unknown;
+export declare const readField: <T>(field: Field<T>, raw: unknown, style: Style) => T;
+/** The same input, which may also be left out. */
+export declare const optional: <T>(field: Field<T>, about?: About) => Field<T | undefined>;
+/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+export declare const lengthOf: (raw: unknown, style: Style) => Exact;
+interface Limits {
+    /** It may be 0. */
+    zero?: true;
+    /** Default 1000 in. */
+    most?: string;
+}
+export declare const lengthField: (label: string, { zero, most, ...about }?: About & Limits) => Field<Exact>;
+/** Several lengths, with commas between. */
+export declare const lengthsField: (label: string, { most, ...about }: About & Limits) => Field<Exact[]>;
+/** Two sides: `60 x 80`. */
+export declare const sizeField: (label: string, about: About) => Field<[Exact, Exact]>;
+export declare const countField: (label: string, most: number, about?: About) => Field<number>;
+/** A share, written in percent. */
+export declare const percentField: (label: string, about: About) => Field<Exact>;
+export declare const moneyField: (label: string) => Field<Exact | undefined>;
+export declare const flagField: (label: string, about?: About) => Field<boolean>;
+/** One of several; the first stands there when nothing is written. */
+export declare const choiceField: (label: string, options: Record<string, string>) => Field<string>;
+/** One of several for all, or more with commas between. */
+export declare const choicesField: (label: string, options: Record<string, string>) => Field<string[]>;
+/** What a shop cuts cloth by. */
+export declare const stepField: (label: string, about: About) => Field<Step>;
+/** Any text, or any of a pattern. */
+export declare const textField: (label: string, about: About, pattern?: RegExp, example?: string) => Field<string>;
 export {};

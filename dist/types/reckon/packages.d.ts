@@ -7,21 +7,21 @@ export interface Package {
     length: Exact;
     price?: Exact;
 }
+/** A list as text, as {@link readPackages} reads it. */
+export declare const writePackages: (raw: unknown) => string;
 /**
  * Reads a list of packages: text with semicolons between (`small 40 x 50 @ 12.50; large 90 x 100 @ 29`), or an array of
  * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a {@link Refusal} that names the
  * entry it cannot read.
  */
 export declare const readPackages: (raw: unknown, style: Style) => Package[];
-/** The list as {@link readPackages} reads it again. */
-export declare const writePackages: (raw: unknown) => string;
 /** A package, and whether it covers what is needed. */
 export interface RankedPackage extends Package {
     fits: boolean;
     /** It covers it only turned. */
     turned: boolean;
 }
-/** Those that fit first; then by price where every one has a price, else by area. */
+/** Those that fit first; then those with the least price, and after them those without one by area. */
 export declare const rankPackages: (packages: Package[], need: {
     width: Exact;
     length: Exact;

@@ -1,65 +1,36 @@
+import type { Exact } from '../measure/exact.js';
+import type { Book } from './book.js';
+import { type Field, type Fields } from './fields.js';
 /** The finished quilt's two sides. */
 export declare const quiltFields: {
-    readonly width: {
-        readonly kind: "length";
-        readonly label: "Quilt width";
-    };
-    readonly length: {
-        readonly kind: "length";
-        readonly label: "Quilt length";
-    };
+    width: Field<import("fraction.js").default>;
+    length: Field<import("fraction.js").default>;
 };
+/** What is added round the quilt for its back and its batting. */
+export declare const overageField: Field<import("fraction.js").default>;
+/** A rectangle's two sides. */
+export interface Size<Length = string> {
+    width: Length;
+    length: Length;
+}
+/** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
+export declare const withOverage: (book: Book<Fields & {
+    overage: Field<Exact>;
+}>, name: string, quilt: Size<Exact>, rows?: Size) => Size<Exact>;
 /** The cloth as it lies in the shop. */
 export declare const clothFields: {
-    readonly fabricWidth: {
-        readonly kind: "length";
-        readonly label: "Usable width of the cloth";
-        readonly initial: "40 in";
-        readonly hint: "selvages off; measure yours";
-    };
+    fabricWidth: Field<import("fraction.js").default>;
 };
+/** How strips are sewn end to end. */
+export declare const joinField: Field<string>;
 /** How the cloth is washed, sold and priced. */
 export declare const shopFields: {
-    readonly shrinkage: {
-        readonly kind: "percent";
-        readonly label: "Shrinkage";
-        readonly initial: "0";
-        readonly hint: "cotton about 3 % when prewashed";
-        readonly more: true;
-    };
-    readonly increment: {
-        readonly kind: "step";
-        readonly label: "The shop cuts by";
-        readonly initial: {
-            readonly in: "1/8 yd";
-            readonly cm: "10 cm";
-        };
-        readonly more: true;
-    };
-    readonly price: {
-        readonly kind: "money";
-        readonly label: "Price of a yard or metre";
-        readonly optional: true;
-        readonly more: true;
-    };
-    readonly currency: {
-        readonly kind: "text";
-        readonly label: "Currency";
-        readonly optional: true;
-        readonly more: true;
-        readonly pattern: RegExp;
-        readonly example: "EUR";
-    };
+    shrinkage: Field<import("fraction.js").default>;
+    increment: Field<import("../measure/shop.js").Step>;
+    price: Field<import("fraction.js").default | undefined>;
+    currency: Field<string | undefined>;
 };
 /** What the reader's ruler marks; cut sizes fall on it. */
 export declare const markField: {
-    readonly mark: {
-        readonly kind: "mark";
-        readonly label: "Cut to marks of";
-        readonly initial: {
-            readonly in: "1/8 in";
-            readonly cm: "1 mm";
-        };
-        readonly more: true;
-    };
+    mark: Field<import("fraction.js").default>;
 };

@@ -1,80 +1,46 @@
+import { type Exact } from '../measure/exact.js';
+import { type Style } from '../measure/format.js';
 import { type Purchase } from '../measure/shop.js';
 import { type Answer, type Input, type Refused } from './book.js';
-import type { Planner } from './cutting.js';
+import { type FabricPlan, type Planner } from './cutting.js';
 export declare const worksheetFields: {
-    readonly width: {
-        readonly optional: true;
-        readonly more: true;
-        readonly hint: "where there is no quilt top to reckon it from";
-        readonly kind: "length";
-        readonly label: "Quilt width";
+    width: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    length: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    fabricWidth: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    seam: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    kits: import("./fields.js").Field<number | undefined>;
+    bolt: {
+        write: (inches: Exact, { units, comma }: Style) => string;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        label: string;
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: Style): import("fraction.js").default;
+        hint?: string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
+    } | {
+        write: (inches: Exact, { units, comma }: Style) => string;
+        options: Record<string, string>;
+        kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
+        label: string;
+        example?: string;
+        lines?: true;
+        read(raw: unknown, style: Style): import("fraction.js").default;
+        hint?: string;
+        more?: true;
+        initial?: string | Record<import("../measure/units.js").Units, string>;
+        optional?: true;
     };
-    readonly length: {
-        readonly optional: true;
-        readonly more: true;
-        readonly hint: "where there is no quilt top to reckon it from";
-        readonly kind: "length";
-        readonly label: "Quilt length";
-    };
-    readonly fabricWidth: {
-        readonly kind: "length";
-        readonly label: "Usable width of the cloth";
-        readonly optional: true;
-        readonly more: true;
-        readonly hint: "of every fabric that does not say its own";
-    };
-    readonly seam: {
-        readonly kind: "length";
-        readonly label: "Seam allowance";
-        readonly optional: true;
-        readonly zero: true;
-        readonly most: "2 in";
-        readonly more: true;
-    };
-    readonly kits: {
-        readonly kind: "count";
-        readonly label: "Kits";
-        readonly optional: true;
-        readonly most: 10000;
-        readonly hint: "for a shop: how many kits to cut";
-    };
-    readonly bolt: {
-        readonly kind: "length";
-        readonly label: "Cloth on a bolt";
-        readonly initial: "15 yd";
-        readonly most: "10000 in";
-        readonly hint: "a kit’s cloth is never pieced from two bolts";
-    };
-    readonly shrinkage: {
-        readonly kind: "percent";
-        readonly label: "Shrinkage";
-        readonly initial: "0";
-        readonly hint: "cotton about 3 % when prewashed";
-        readonly more: true;
-    };
-    readonly increment: {
-        readonly kind: "step";
-        readonly label: "The shop cuts by";
-        readonly initial: {
-            readonly in: "1/8 yd";
-            readonly cm: "10 cm";
-        };
-        readonly more: true;
-    };
-    readonly currency: {
-        readonly kind: "text";
-        readonly label: "Currency";
-        readonly optional: true;
-        readonly more: true;
-        readonly pattern: RegExp;
-        readonly example: "EUR";
-    };
+    shrinkage: import("./fields.js").Field<import("fraction.js").default>;
+    increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
+    currency: import("./fields.js").Field<string | undefined>;
 };
 /** A fabric as the page declares it. */
 export interface FabricInput {
     letter: string;
     name?: string | undefined;
-    fabricWidth?: unknown;
     /** Of one yard or metre. */
     price?: unknown;
 }
@@ -87,21 +53,26 @@ export interface PartInput {
     /** Exact inches of cloth, before rounding. */
     need: string;
     /** The cloth's usable width it was reckoned with, exact inches. */
-    width: string;
-    /** What is cut from it, for planning several parts together; absent where a part is not cut in pieces. */
+    width?: string;
+    /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
     pieces?: {
+        piece?: string;
         width: string;
         length: string;
         count: number;
         turn: boolean;
     }[];
-    /** Inches bought for one inch of washed cloth. */
+    /** Inches bought for one inch of washed cloth. Default 1. */
     washed?: string;
 }
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {
     title: string;
+    /** The letter of the fabric it is of, where it is cloth. */
+    fabric?: string | undefined;
+    /** What to buy: `5 fat quarters`. */
     text: string;
+    /** A decimal number. */
     cost?: string | undefined;
 }
 /** Input of {@link reckonWorksheet}. */
@@ -109,11 +80,16 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
     fabrics?: FabricInput[];
     parts?: PartInput[];
     items?: ItemInput[];
-    /** What is wrong elsewhere on the worksheet. */
+    /** What is wrong elsewhere on the worksheet, in sentences. */
     troubles?: string[];
+    /** Parts that are not on the list yet, in sentences. */
+    unfinished?: string[];
 };
+/** An amount of money: a decimal number, and as people write it. */
+export type Money = NonNullable<Answer['cost']>;
 /** One fabric on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
+    /** Empty for a part that names no fabric. */
     letter: string;
     name: string;
     /** What it is for, each with its own need. */
@@ -126,21 +102,32 @@ export interface ShoppingLine {
     /** What planning the parts together saves. */
     saved: string;
     buy: Purchase;
-    price?: string;
-    cost?: string;
-    /** Where kits are cut: bolts needed, and no fewer would do. */
+    /** Exact inches bought beyond the need. */
+    spare: string;
+    price?: Money;
+    cost?: Money;
+    /** Where kits are cut: bolts needed; fewer would not do. */
     bolts?: number;
+    /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
+    together?: FabricPlan;
 }
 /** What {@link reckonWorksheet} gives back. */
 export interface WorksheetResult extends Answer {
     fabrics: ShoppingLine[];
-    items: ItemInput[];
+    items: {
+        title: string;
+        fabric: string;
+        name: string;
+        text: string;
+        cost?: Money;
+    }[];
     /** All costs together, where there are prices. */
-    total?: string;
+    total?: Money;
+    /** What one kit comes to, and the whole bolts and the items for all of them. */
     kits?: {
         count: number;
-        costEach: string;
-        cost: string;
+        each?: Money;
+        cost?: Money;
     };
 }
 /**

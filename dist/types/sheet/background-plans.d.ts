@@ -1,11 +1,11 @@
-import type { Planner } from '../reckon/cutting.js';
-/** Plans long lists in the background, one at a time; asking for another list stops the one under way. */
+import { type Planner } from '../reckon/cutting.js';
+/** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 export declare class BackgroundPlans {
     #private;
     readonly tell: (ready: boolean) => void;
     /** @param tell is called when a plan is ready, and now and then before. */
     constructor(tell: (ready: boolean) => void);
-    /** The plan where it is ready; else a message that says how far it is. */
-    readonly plan: Planner;
+    /** Reckons with the plans that are ready, and goes on with those that are not. */
+    reckon<R>(work: (plan: Planner) => R): R;
     stop(): void;
 }

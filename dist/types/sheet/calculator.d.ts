@@ -1,6 +1,6 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Style } from '../measure/format.js';
-import type { Answer, Input, Refused } from '../reckon/book.js';
+import type { Answer, Cut, Input, Refused } from '../reckon/book.js';
 import type { Fields } from '../reckon/fields.js';
 import type { Picture } from '../drawing/picture.js';
 /** A table under the drawing: other ways to do it, or what a shop has. */
@@ -29,8 +29,11 @@ export interface Take {
     /** Words for it, where one calculator takes several. */
     title?: string;
     need: string;
-    /** The cloth's usable width. */
-    width: string;
+    /** The cloth's usable width. Default: the result's. */
+    width?: string;
+    /** What is cut from it. */
+    cuts: Cut[];
+    /** What other parts' pieces may be laid beside. Default: the cuts; none where they lie as the result says. */
     pieces?: {
         width: string;
         length: string;
@@ -41,6 +44,8 @@ export interface Take {
     item?: string;
     cost?: string | undefined;
 }
+/** The usable width of the cloth that a result was reckoned with, once washed. */
+export declare const clothWidth: ({ working }: Answer) => string;
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {
     values: Record<string, unknown>;

@@ -11,5 +11,10 @@ export interface CellState {
 }
 /** A cell to type in, a choice, or a box to tick. */
 export declare const cell: ({ id, field, text, wrong }: CellState) => TemplateResult;
+/** A button; `open` says whether what it unfolds is seen. */
+export declare const action: (words: string, act: () => unknown, { off, open }?: {
+    off?: boolean;
+    open?: boolean;
+}) => TemplateResult;
 /** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
 export declare const fractionKeys: (type: (text: string) => void) => TemplateResult;

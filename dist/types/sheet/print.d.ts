@@ -1,5 +1,6 @@
+import { type TemplateResult } from 'lit';
 /**
- * Prints one sheet alone: a copy of it in a frame of its own, so that the page around it stays off the paper. Styles are
- * handed over as style sheet objects, which a strict content policy allows.
+ * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
+ * stays off the paper. Styles are handed over as style sheet objects, which a strict content policy allows.
  */
-export declare const printAlone: (sheet: ShadowRoot, title: string) => void;
+export declare const printAlone: (sheet: ShadowRoot, title: string, paper?: TemplateResult) => void;

@@ -78,4 +78,6 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     protected tell(type: string): void;
     /** What is copied and downloaded. */
     protected cells(good: R): Cells;
+    /** What is printed in place of the sheet. */
+    protected paper?(good: R): TemplateResult;
 }

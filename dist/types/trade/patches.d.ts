@@ -1,20 +1,21 @@
 /**
- * What is added to a patch's finished size before it is cut, in inches, with a seam allowance of 1/4 in: "Cutting half-
- * and quarter-square triangles", All People Quilt; "How to measure and cut triangles", Granny Maud's Girl, 11 June 2018.
+ * What a patch's cut size has over its finished size, in seam allowances: with 1/4 in that is 1/2, 7/8 and 1 1/4 in, as in
+ * "Cutting half- and quarter-square triangles", All People Quilt, and "How to measure and cut triangles", Granny Maud's
+ * Girl, 11 June 2018. Geometry needs 2 + √2 = 3.41… and 2 + 2 √2 = 4.83…, so no allowance comes out short.
  */
 export declare const PATCHES: {
     readonly rectangle: {
-        readonly added: "1/2";
+        readonly seams: "2";
         readonly each: 1;
         readonly words: "";
     };
     readonly half: {
-        readonly added: "7/8";
+        readonly seams: "7/2";
         readonly each: 2;
         readonly words: "cut once on the diagonal";
     };
     readonly quarter: {
-        readonly added: "1 1/4";
+        readonly seams: "5";
         readonly each: 4;
         readonly words: "cut twice on the diagonal";
     };

@@ -1,6 +1,11 @@
 import { drawBacking } from '../../drawing/backing.js';
 import type { Style } from '../../measure/format.js';
-import { backingFields, reckonBacking, type BackingLayout, type BackingResult } from '../../reckon/backing.js';
+import {
+  backingFields,
+  reckonBacking,
+  type BackingLayout,
+  type BackingResult,
+} from '../../reckon/backing.js';
 import { lengthOf } from '../../drawing/picture.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
@@ -11,7 +16,12 @@ const words = ({ panels, strip, seams, direction }: BackingLayout): string =>
 const layouts = ({ layouts }: BackingResult, style: Style): Listing => ({
   caption: 'Ways to lay it out',
   head: ['Panels', 'Seams', 'Cloth', 'Buy'],
-  rows: layouts.map((layout) => [words(layout), `${layout.seams}`, lengthOf(layout.fabric, style), layout.buy.text]),
+  rows: layouts.map((layout) => [
+    words(layout),
+    `${layout.seams}`,
+    lengthOf(layout.fabric, style),
+    layout.buy.text,
+  ]),
 });
 
 /**

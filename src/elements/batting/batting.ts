@@ -12,7 +12,11 @@ const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => 
   {
     caption: 'Packages',
     head: ['Package', 'Size', 'Does it do?'],
-    rows: packages.map((pack) => [pack.name, sizeOf(pack, style), `${pack.fits ? 'yes' : 'too small'}${pack.price ? `, ${pack.price}` : ''}`]),
+    rows: packages.map((pack) => [
+      pack.name,
+      sizeOf(pack, style),
+      `${pack.fits ? 'yes' : 'too small'}${pack.price ? `, ${pack.price}` : ''}`,
+    ]),
   },
   {
     caption: 'From the roll',

@@ -2,7 +2,13 @@ import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
-import { clothWidth, propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
+import {
+  clothWidth,
+  propertiesOf,
+  type Calculator,
+  type Listing,
+  type Take,
+} from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {
@@ -15,12 +21,22 @@ const plans = ({ borders }: BordersResult, style: Style): Listing => ({
   caption: 'Ways to cut the strips',
   head: ['Border', 'Strips', 'Joins', 'Cloth'],
   rows: borders.flatMap(({ plans }, at) =>
-    plans.map(({ plan, strips, joins, fabric }) => [`${at + 1}: ${PLAN_WORDS[plan]}`, `${strips}`, `${joins}`, lengthOf(fabric, style)]),
+    plans.map(({ plan, strips, joins, fabric }) => [
+      `${at + 1}: ${PLAN_WORDS[plan]}`,
+      `${strips}`,
+      `${joins}`,
+      lengthOf(fabric, style),
+    ]),
   ),
 });
 
 /** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
-const takeOf = ({ plan, strips, fabric }: Border, result: BordersResult, letter: string, at: number): Take => {
+const takeOf = (
+  { plan, strips, fabric }: Border,
+  result: BordersResult,
+  letter: string,
+  at: number,
+): Take => {
   const cuts = result.cuts.filter(({ piece }) => piece.startsWith(`border ${at + 1},`));
   const own = cuts.map((cut) => ({ ...cut, turn: false }));
   const alike = new Set(own.map(({ width }) => width)).size === 1;
@@ -61,7 +77,8 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
     reckon: reckonBorders,
     draw: (result, style) => [drawBorders(result, style)],
     listings: (result, style) => [plans(result, style)],
-    takes: (result, letters) => result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),
+    takes: (result, letters) =>
+      result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),
   };
 }
 

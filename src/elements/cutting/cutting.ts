@@ -9,7 +9,9 @@ import { stripList } from './strips.js';
 /** The cut list in the author's own table; a table inside one of its cells is that cell's affair. */
 const listIn = (element: Element): string[][] | undefined => {
   const table = element.querySelector('table');
-  return table ? [...table.rows].map(({ cells }) => [...cells].map(({ textContent }) => textContent)) : undefined;
+  return table
+    ? [...table.rows].map(({ cells }) => [...cells].map(({ textContent }) => textContent))
+    : undefined;
 };
 
 /**
@@ -77,7 +79,11 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
   }
 
   protected override reckonInput(): Input {
-    return { ...super.reckonInput(), list: this.list ?? this.#written, widths: this.fabricWidth ? undefined : this.flow?.values['widths'] } as Input;
+    return {
+      ...super.reckonInput(),
+      list: this.list ?? this.#written,
+      widths: this.fabricWidth ? undefined : this.flow?.values['widths'],
+    };
   }
 }
 

@@ -33,7 +33,10 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     title: 'Quilt top',
     fields: topFields,
     reckon: reckonTop,
-    headline: ({ finished }, style) => ['Finished', `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`],
+    headline: ({ finished }, style) => [
+      'Finished',
+      `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`,
+    ],
     draw: (result, style) => [drawTop(result, style)],
     takes: ({ parts }, letters) =>
       parts.map(({ part, fabric, cuts }, at) => ({
@@ -43,7 +46,15 @@ export class QuiltTop extends QuiltSheet<TopResult> {
         cuts,
       })),
     listings: ({ parts }, style) =>
-      parts.length ? [{ caption: 'Cloth for it', head: ['Part', 'Cloth', 'Buy'], rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]) }] : [],
+      parts.length
+        ? [
+            {
+              caption: 'Cloth for it',
+              head: ['Part', 'Cloth', 'Buy'],
+              rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]),
+            },
+          ]
+        : [],
   };
 }
 

@@ -27,11 +27,23 @@ export const fabricKey = (result: WorksheetResult, swatches: Map<string, string>
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 export const requirementSheet = (
   result: WorksheetResult,
-  { parts, pieces, key, joint, size, style }: { parts: QuiltSheet[]; pieces: Piece[]; key: unknown; joint: unknown; size: string; style: Style },
+  {
+    parts,
+    pieces,
+    key,
+    joint,
+    size,
+    style,
+  }: { parts: QuiltSheet[]; pieces: Piece[]; key: unknown; joint: unknown; size: string; style: Style },
 ): TemplateResult => {
   const names = [...new Set(pieces.map(nameOf))];
   const cutFrom = (name: string): TemplateResult =>
-    listing({ caption: `Cut from ${name}`, rows: pieces.filter((piece) => nameOf(piece) === name).map(({ cut }) => [`${cut.count} ×`, cut.text, cut.piece]) });
+    listing({
+      caption: `Cut from ${name}`,
+      rows: pieces
+        .filter((piece) => nameOf(piece) === name)
+        .map(({ cut }) => [`${cut.count} ×`, cut.text, cut.piece]),
+    });
   const drawn = ({ calculator, result, lengthStyle }: QuiltSheet): unknown => {
     if (result.errors) return nothing;
     const [first, ...others] = figures(calculator.draw(result, lengthStyle));

@@ -13,7 +13,9 @@ export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
   if (result.errors) return [];
   const letters = lettersOf(part);
   const { fabric, cuts, working } = result;
-  const takes: Take[] = calculator.takes?.(result, letters) ?? [{ fabric: letters[0] ?? '', need: fabric, cuts }];
+  const takes: Take[] = calculator.takes?.(result, letters) ?? [
+    { fabric: letters[0] ?? '', need: fabric, cuts },
+  ];
   const shrinkage = working.find(({ id }) => id === 'shrinkage')?.value.replace(/ ?%/, '') || '0';
   const washed = mixed(exact(100).div(exact(100).sub(exact(shrinkage))));
   return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({

@@ -25,14 +25,19 @@ interface Line {
 /** The list's lines in the order of their letters; what has no letter comes last. */
 export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
   [
-    ...fabrics.map(({ parts, buy, ...line }) => ({ ...line, ...buy, uses: parts.map(({ title }) => title.toLowerCase()).join(', ') })),
+    ...fabrics.map(({ parts, buy, ...line }) => ({
+      ...line,
+      ...buy,
+      uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
+    })),
     ...items.map(({ fabric, title, text, ...item }) => {
       const [, amount = text, unit = ''] = /^(\d+) (\D.*)/.exec(text) ?? [];
       return { ...item, letter: fabric, uses: title.toLowerCase(), need: '', amount, unit, text };
     }),
   ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 
-export const nameOf = ({ letter, name }: { letter: string; name: string }): string => [letter, name].filter(Boolean).join(' · ') || '–';
+export const nameOf = ({ letter, name }: { letter: string; name: string }): string =>
+  [letter, name].filter(Boolean).join(' · ') || '–';
 
 /** The shopping list as it is shown. */
 export const shopping = (result: WorksheetResult, style: Style): Listing => {
@@ -64,7 +69,8 @@ export interface Piece {
 
 /** The shopping list and the cut list as cells, numbers as numbers. */
 export const worksheetCells = (result: WorksheetResult, pieces: Piece[], { units }: Style): Cells => {
-  const number = (written: string | undefined): number | string => (written ? +decimal(exact(written), 4) : '');
+  const number = (written: string | undefined): number | string =>
+    written ? +decimal(exact(written), 4) : '';
   const long = (inches: string): number | string => inches && +decimal(toUnit(exact(inches), units), 4);
   const numeric = (amount: string): number | string => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
   return [
@@ -85,7 +91,16 @@ export const worksheetCells = (result: WorksheetResult, pieces: Piece[], { units
     [],
     ['Cut list'],
     ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],
-    ...pieces.map(({ letter, name, title, cut }) => [letter, name, title, cut.piece, cut.count, long(cut.width), long(cut.length), cut.text]),
+    ...pieces.map(({ letter, name, title, cut }) => [
+      letter,
+      name,
+      title,
+      cut.piece,
+      cut.count,
+      long(cut.width),
+      long(cut.length),
+      cut.text,
+    ]),
     [],
   ];
 };

@@ -11,7 +11,7 @@ export const worksheetStyles = css`
     .paper > * { margin-block-end: 0.3cm; }
     .paper table { inline-size: 100%; }
     .paper [part='list'] td { white-space: normal; }
-    .columns [part='list'] td:first-child { white-space: nowrap; }
+    .columns [part='list'] td:not(:last-child) { white-space: nowrap; }
     /* The fabrics side by side, each with a box to tape its swatch into. */
     .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }
     .key tr { inline-size: 3.4cm; border: 0; }

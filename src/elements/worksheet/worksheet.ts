@@ -5,7 +5,12 @@ import { asTyped, length, mixed, type Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
 import { PLANNING } from '../../reckon/cutting.js';
 import { isBlank, lengthOf, Refusal } from '../../reckon/fields.js';
-import { reckonWorksheet, worksheetFields, type WorksheetInput, type WorksheetResult } from '../../reckon/worksheet.js';
+import {
+  reckonWorksheet,
+  worksheetFields,
+  type WorksheetInput,
+  type WorksheetResult,
+} from '../../reckon/worksheet.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf, type Calculator, type Flow, type Listing } from '../../sheet/calculator.js';
 import { cellsOf, type Cells } from '../../sheet/export.js';
@@ -59,8 +64,10 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     title: 'Shopping list',
     fields: worksheetFields,
     reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
-    headline: ({ total, fabrics, items }) => (total ? ['In all', total.text] : ['Buy', `${fabrics.length + items.length} things`]),
-    draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
+    headline: ({ total, fabrics, items }) =>
+      total ? ['In all', total.text] : ['Buy', `${fabrics.length + items.length} things`],
+    draw: (result) =>
+      drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
     listings: (result, style) => [shopping(result, style), ...joint(result, style)],
   };
 
@@ -87,12 +94,14 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   protected override reckonInput(): Input {
-    return { ...super.reckonInput(), ...this.#gathered } as Input;
+    return { ...super.reckonInput(), ...this.#gathered };
   }
 
   /** Those of these names that are inside this worksheet, and not in one inside it. */
   #held<E extends Element>(...names: string[]): E[] {
-    return [...this.querySelectorAll<E>(names.join())].filter((element) => element.closest('quilt-worksheet') === this);
+    return [...this.querySelectorAll<E>(names.join())].filter(
+      (element) => element.closest('quilt-worksheet') === this,
+    );
   }
 
   /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
@@ -115,7 +124,10 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     for (const fabric of this.#held<QuiltFabric>('quilt-fabric:defined')) {
       const letter = fabric.letter?.trim() ?? '';
       if (!letter) troubles.push('A fabric has no letter. Write letter="A".');
-      else if (fabrics.has(letter)) troubles.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
+      else if (fabrics.has(letter))
+        troubles.push(
+          `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
+        );
       else fabrics.set(letter, fabric);
     }
 
@@ -124,16 +136,25 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       const [first] = (letters.length ? letters : [''])
         .map((letter) => {
           const own = fabrics.get(letter)?.fabricWidth;
-          const { text, inches = exact(COTTON_WIDTH.replace(/ .*/, '')) } = this.#length(own ?? this.fabricWidth);
+          const { text, inches = exact(COTTON_WIDTH.replace(/ .*/, '')) } = this.#length(
+            own ?? this.fabricWidth,
+          );
           return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
         })
         .sort((a, b) => a.inches.compare(b.inches));
       return first!;
     };
 
-    let size: Record<string, unknown> = { width: this.#length(this.width).text, length: this.#length(this.length).text };
+    let size: Record<string, unknown> = {
+      width: this.#length(this.width).text,
+      length: this.#length(this.length).text,
+    };
     let source = 'from the worksheet';
-    const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => (fabricWidth ? [[letter, this.#length(fabricWidth).text]] : [])));
+    const widths = Object.fromEntries(
+      [...fabrics].flatMap(([letter, { fabricWidth }]) =>
+        fabricWidth ? [[letter, this.#length(fabricWidth).text]] : [],
+      ),
+    );
     const give = (part: QuiltSheet): void => {
       const { units, shrinkage, increment, currency } = this;
       const { width, from } = narrowest(lettersOf(part));
@@ -157,7 +178,9 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
         size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
         source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
       }
-    this.#held<Element>(...PARTS.filter((name) => !FLOWING.includes(name))).filter(isPart).forEach(give);
+    this.#held<Element>(...PARTS.filter((name) => !FLOWING.includes(name)))
+      .filter(isPart)
+      .forEach(give);
     const parts = this.#held<Element>(...PARTS).filter(isPart);
     for (const part of this.#given) if (!part.closest('quilt-worksheet')) part.flow = undefined;
     this.#given = parts;
@@ -165,18 +188,37 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     this.#size = wide && long ? `${length(wide, this.lengthStyle)} × ${length(long, this.lengthStyle)}.` : '';
 
     const unfinished = parts.flatMap(({ result: { errors }, calculator: { title } }) =>
-      errors ? `${title} is not on the list yet: ${errors[0]!.message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.` : [],
+      errors
+        ? `${title} is not on the list yet: ${errors[0]!.message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.`
+        : [],
     );
     const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
     const nameOf = (letter: string): string => fabrics.get(letter)?.name ?? '';
-    this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? nameOf(letter) : title, title, cut: { ...cut, piece: cut.piece.replace(`${letter} · `, '') } })));
-    const isItem = ({ part, item }: (typeof takes)[number]): boolean => item !== undefined || part.localName === 'quilt-batting';
+    this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) =>
+      cuts.map((cut) => ({
+        letter,
+        name: letter ? nameOf(letter) : title,
+        title,
+        cut: { ...cut, piece: cut.piece.replace(`${letter} · `, '') },
+      })),
+    );
+    const isItem = ({ part, item }: (typeof takes)[number]): boolean =>
+      item !== undefined || part.localName === 'quilt-batting';
     const gathered = {
       troubles,
       unfinished,
       fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
-      parts: takes.filter((take) => !isItem(take) && take.need !== '0').map(({ part: _, cuts: _cuts, ...take }) => take),
-      items: takes.filter(isItem).map(({ part: { result }, title, fabric, item, cost }) => ({ title, fabric, text: item ?? result.buy!.text, cost: cost ?? (item ? undefined : (result as WorksheetResult).cost?.amount) })),
+      parts: takes
+        .filter((take) => !isItem(take) && take.need !== '0')
+        .map(({ part: _, cuts: _cuts, ...take }) => take),
+      items: takes
+        .filter(isItem)
+        .map(({ part: { result }, title, fabric, item, cost }) => ({
+          title,
+          fabric,
+          text: item ?? result.buy!.text,
+          cost: cost ?? (item ? undefined : (result as WorksheetResult).cost?.amount),
+        })),
     };
     const told = JSON.stringify(gathered);
     if (told === this.#told) return;
@@ -190,7 +232,15 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   #key(result: WorksheetResult): unknown {
-    return fabricKey(result, new Map(this.#held<QuiltFabric>('quilt-fabric').map(({ letter = '', swatch = '' }) => [letter.trim(), swatch])));
+    return fabricKey(
+      result,
+      new Map(
+        this.#held<QuiltFabric>('quilt-fabric').map(({ letter = '', swatch = '' }) => [
+          letter.trim(),
+          swatch,
+        ]),
+      ),
+    );
   }
 
   protected override more(result: WorksheetResult): unknown {
@@ -217,7 +267,9 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
 /** The strips of parts that are laid out together. */
 const joint = ({ fabrics }: WorksheetResult, style: Style): Listing[] => {
   const plans = fabrics.flatMap(({ together }) => together ?? []);
-  return plans.length ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }] : [];
+  return plans.length
+    ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }]
+    : [];
 };
 
 declare global {

@@ -89,7 +89,7 @@ describe('quilt-backing: a 58 × 70 in quilt, 4 in overage, 40 in cloth', () => 
       expect(sizes[at]![0], `${at}`).to.be.closeTo(wide!, 0.05);
       expect(sizes[at]![1], `${at}`).to.be.closeTo(high!, 0.05);
     }
-    expect(find(sheet, 'svg')!.getAttribute('aria-label')).to.include('66 in by 78 in').and.include('1 seam');
+    expect(find(sheet, 'svg')!.getAttribute('aria-label')).to.include('66 × 78 in').and.include('1 seam');
   });
 
   it('follows when the width becomes 150 cm', async () => {

@@ -2,6 +2,7 @@ import { type TemplateResult } from 'lit';
 import type { Input } from '../../reckon/book.js';
 import { type WorksheetResult } from '../../reckon/worksheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
+import { type Cells } from '../../sheet/export.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -24,8 +25,9 @@ export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     protected willUpdate(): void;
     protected reckonInput(): Input;
     protected render(): TemplateResult;
-    /** The fabric key, with a box for each swatch; on paper also each part's cut list and layout. */
-    protected more({ fabrics }: WorksheetResult): unknown;
+    protected more(result: WorksheetResult): unknown;
+    protected cells(result: WorksheetResult): Cells;
+    protected paper: (result: WorksheetResult) => TemplateResult;
 }
 declare global {
     interface HTMLElementTagNameMap {

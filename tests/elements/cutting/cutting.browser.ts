@@ -1,0 +1,182 @@
+import { expect } from 'chai';
+import type { QuiltCutting } from '../../../src/index.js';
+import type { CuttingResult } from '../../../src/reckon/cutting.js';
+import {
+  all,
+  answer,
+  answered,
+  buttonIn,
+  cell,
+  drawn,
+  enter,
+  find,
+  leave,
+  listed,
+  listen,
+  messageAt,
+  press,
+  refused,
+  settled,
+  show,
+  text,
+  valueIn,
+  write,
+  writeAndLeave,
+  type Sheet,
+} from '../../sheet/fixture.js';
+
+type Cutting = QuiltCutting & Sheet;
+
+const TABLE = `<table>
+  <thead><tr><th>How many</th><th>Piece</th><th>Fabric</th><th>Cut size</th></tr></thead>
+  <tbody>
+    <tr><td>12</td><td>square</td><td>A</td><td>3 1/2 in</td></tr>
+    <tr><td>8</td><td>half-square triangles</td><td>B</td><td>3 in finished</td></tr>
+    <tr><td>10</td><td>rail</td><td>A</td><td>2 1/2 × 6 1/2</td></tr>
+  </tbody>
+</table>`;
+const cutting = (inside = TABLE, attributes = ''): Promise<Cutting> => show<Cutting>(`<quilt-cutting ${attributes}>${inside}</quilt-cutting>`);
+const many = (count: number, side = '2'): string => `A | square | ${side} | ${count}\nA | rail | 1 1/2 x 4 | ${count}`;
+const plans = (sheet: Sheet): CuttingResult['fabrics'] => answered<CuttingResult>(sheet).fabrics;
+const isPlanning = (sheet: Sheet): boolean => !!sheet.result.errors?.some(({ message }) => message.includes('being planned'));
+/** Once the plan is ready; the element says so with a change. */
+const planned = async (sheet: Sheet): Promise<void> => {
+  while (isPlanning(sheet)) await new Promise((done) => sheet.addEventListener('change', done, { once: true }));
+  await settled(sheet);
+};
+
+describe('quilt-cutting', () => {
+  it('takes its list from the table the author wrote, by its head words', async () => {
+    const sheet = await cutting();
+    expect(plans(sheet).map(({ fabric, pieces }) => [fabric, pieces.map(({ count, width, length }) => `${count} of ${width} × ${length}`)])).to.deep.equal([
+      ['A', ['12 of 3 1/2 × 3 1/2', '10 of 2 1/2 × 6 1/2']],
+      // 8 triangles are 4 squares of 3 + 7/8 (“Cutting half- and quarter-square triangles”, All People Quilt)
+      ['B', ['4 of 3 7/8 × 3 7/8']],
+    ]);
+    expect(listed(sheet, 'Cut')[0]).to.deep.equal(['12 ×', 'A · square', '3 1/2 × 3 1/2 in']);
+    expect(listed(sheet, 'Cut')[2]!.join(' ')).to.include('cut once on the diagonal');
+    expect(answer(sheet)).to.include('A 3/8 yd, B 1/8 yd');
+    // the table is the author’s and stays in the page
+    expect(sheet.querySelector('table')!.rows).to.have.length(4);
+  });
+
+  it('draws each fabric to scale, piece by piece, with its strips beside it', async () => {
+    const sheet = await cutting();
+    const [plan] = plans(sheet);
+    const { rectangles, width, height, words } = drawn(sheet);
+    expect(rectangles).to.have.length(1 + plan!.layout.length);
+    expect(plan!.layout).to.have.length(22);
+    expect(width / height).to.be.closeTo(40 / Number(plan!.height.split(' ')[0]), 0.3);
+    expect(words).to.include('40 in');
+    expect(all(sheet, 'svg[role=img]')).to.have.length(2);
+    const strips = listed(sheet, 'Strips, from the top of the cloth');
+    expect(strips.map(([fabric]) => fabric)).to.include.members(['A', 'B']);
+    const given = strips.filter(([fabric]) => fabric === 'A').flatMap(([, strips, , gives]) => [...gives!.matchAll(/(\d+) × square/g)].map(([, count]) => Number(count) * Number(strips)));
+    expect(given.reduce((all, some) => all + some, 0)).to.equal(12);
+  });
+
+  it('names a small piece by its size where its name does not fit', async () => {
+    const sheet = await cutting('', 'list="A | the narrowest rail of all of them | 2 x 6 | 12"');
+    const words = drawn(sheet).words.join();
+    expect(words).to.include('2 × 6').and.not.include('narrowest');
+  });
+
+  it('follows the table when a script changes it', async () => {
+    const sheet = await cutting();
+    sheet.querySelector('td')!.textContent = '24';
+    await Promise.resolve();
+    await settled(sheet);
+    expect(answered(sheet).cuts[0]!.count).to.equal(24);
+    sheet.querySelector('table')!.remove();
+    await Promise.resolve();
+    await settled(sheet);
+    expect(refused(sheet).errors[0]!.message).to.include('The cut list is empty');
+  });
+
+  it('lets the reader type over the list, or paste rows from a spreadsheet', async () => {
+    const sheet = await cutting();
+    expect(cell(sheet, 'list').localName).to.equal('textarea');
+    expect(valueIn(sheet, 'list').split('\n')).to.have.length(4);
+    await writeAndLeave(sheet, 'list', 'Fabric\tPatch\tSize\tQty\nC\tsquare; light or dark\t4\t6');
+    expect(answered(sheet).cuts.map(({ count, piece }) => `${count} ${piece}`)).to.deep.equal(['6 C · square; light or dark']);
+    // Enter is a new line here, not the next cell
+    await enter(sheet, 'list');
+    cell(sheet, 'list').setSelectionRange(0, 0);
+    await press(sheet, 'Enter');
+    expect((sheet.shadowRoot!.activeElement as HTMLElement).dataset['row']).to.equal('list');
+  });
+
+  for (const [what, inside, sentence] of [
+    ['no column for the size', '<table><tr><th>Piece</th><th>How many</th></tr><tr><td>square</td><td>3</td></tr></table>', /no column for the cut size\. Head one “Cut size”\./],
+    ['no column for how many', '<table><tr><th>Piece</th><th>Cut size</th></tr><tr><td>square</td><td>3</td></tr></table>', /no column for the number of pieces\. Head one “How many”\./],
+    ['a piece larger than the cloth', '<table><tr><td>A</td><td>panel</td><td>50 x 60</td><td>1</td></tr></table>', /^panel, 50 × 60 in: .*does not fit/],
+    ['a table inside a table', `<table><tr><td>A</td><td>square</td><td><table><tr><td>3</td></tr><tr><td>4</td></tr></table></td><td>12</td></tr></table>`, /^Line 1, square: /],
+    ['a million and one of a piece', '<table><tr><td>A</td><td>square</td><td>3</td><td>1000001</td></tr></table>', /more than a million pieces/],
+    ['nothing inside', '', /The cut list is empty\. Write a line like A \| square \| 3 1\/2 \| 12\./],
+  ] as const)
+    it(`says in the row of the list what is wrong with ${what}`, async () => {
+      const sheet = await cutting(inside);
+      expect(messageAt(sheet, 'list')).to.match(sentence);
+      expect(refused(sheet).buy).to.equal(undefined);
+    });
+
+  it('counts fat quarters, draws those cut alike once, and says how many they are', async () => {
+    const sheet = await cutting('', 'list="A | square | 4 1/2 | 40" sheet="fat-quarter"');
+    // geometry: 4 × 4 squares of 4 1/2 in 18 × 20 in; 40 ÷ 16 = 2 1/2
+    expect(answer(sheet)).to.match(/^Buy 3 fat quarters/);
+    expect(all(sheet, 'figcaption').map(text)).to.deep.equal(['Fabric A: 2 of 3 fat quarters', 'Fabric A: 1 of 3 fat quarters']);
+  });
+
+  it('plans a long list in the background, shows how far it is, and tells when it is ready', async () => {
+    const sheet = await cutting('', `list="${many(120)}"`);
+    expect(isPlanning(sheet)).to.be.true;
+    expect(messageAt(sheet, 'list')).to.match(/being planned: \d+ % done\.$/);
+    expect(buttonIn(sheet, 'Print').disabled).to.be.true;
+    const heard = listen(sheet);
+    await planned(sheet);
+    expect(heard.at(-1)).to.equal(`change ${answered(sheet).buy.text}`);
+    expect(messageAt(sheet, 'list')).to.equal('');
+    expect(plans(sheet)[0]!.layout).to.have.length(240);
+    // the same list again is there at once
+    sheet.setAttribute('price', '12');
+    await settled(sheet);
+    expect(isPlanning(sheet)).to.be.false;
+  });
+
+  it('drops a plan that nobody waits for any more', async () => {
+    const sheet = await cutting('', `list="${many(400)}"`);
+    expect(isPlanning(sheet)).to.be.true;
+    await write(sheet, 'list', 'A | square | 3 | 4');
+    expect(isPlanning(sheet)).to.be.false;
+    expect(answered(sheet).cuts[0]!.count).to.equal(4);
+    const heard = listen(sheet);
+    await leave(sheet);
+    await new Promise((done) => setTimeout(done, 300));
+    expect(heard).to.deep.equal([`change ${answered(sheet).buy.text}`]);
+    expect(answered(sheet).cuts).to.have.length(1);
+  });
+
+  it('plans on when it is moved in the page, and for each of many fabrics', async () => {
+    const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + (at % 3)} | 40`).join('\n');
+    const sheet = await cutting('', `list="${list}"`);
+    expect(isPlanning(sheet)).to.be.true;
+    const elsewhere = document.createElement('section');
+    sheet.parentElement!.append(elsewhere);
+    elsewhere.append(sheet);
+    await planned(sheet);
+    expect(plans(sheet)).to.have.length(24);
+    for (const { layout } of plans(sheet)) expect(layout).to.have.length(40);
+  });
+
+  it('keeps the last good plan, marked stale, while a new one is made', async () => {
+    const sheet = await cutting('', 'list="A | square | 3 | 4"');
+    const before = text(find(sheet, 'strong'));
+    sheet.list = many(200);
+    await settled(sheet);
+    expect(isPlanning(sheet)).to.be.true;
+    expect(text(find(sheet, 'strong'))).to.equal(before);
+    expect(find(sheet, '.stale')).to.not.equal(null);
+    await planned(sheet);
+    expect(find(sheet, '.stale')).to.equal(null);
+  });
+});
