@@ -30,7 +30,9 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets): Picture => {
       const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
       for (const { x, y, width, height, piece } of sheets[0]!) {
-        const sides = [...new Set([width, height])].map((side) => number(exact(side), style));
+        const sides = [...new Set([width, height])]
+          .sort((a, b) => inchesOf(a) - inchesOf(b))
+          .map((side) => number(exact(side), style));
         boxes.push({
           x: inchesOf(x),
           y: inchesOf(y),

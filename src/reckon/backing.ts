@@ -118,7 +118,12 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     const reaches = strip ? `< {${acrossRow} unit}: a strip makes up the rest` : `≥ {${acrossRow} unit}`;
     book.row('panels', 'Panels side by side', panels, `${joined(panels)} ${reaches}`);
     const repeats = panelLength.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
-    book.row('panel', 'Each panel, along the cloth', panelLength, `{${alongRow}}${washed}${repeats} =`);
+    book.row(
+      'panel',
+      'Each panel, along the cloth',
+      panelLength,
+      washed || repeats ? `{${alongRow}}${washed}${repeats} =` : `{${alongRow} unit}`,
+    );
     const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
     if (strip) {
       book.row(

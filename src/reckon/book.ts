@@ -225,7 +225,14 @@ export class Book<F extends Fields> {
    * so named are what it was reckoned from, with any in `from`.
    */
   row(id: string, label: string, value: Exact | string | number, how: string, from: string[] = []): Row {
-    const row: Row = { id, label, value: `${value as string}`, how: '', from: [...from], role: 'reckoned' };
+    const row: Row = {
+      id,
+      label,
+      value: `${value as string}`,
+      how: '',
+      from: [...new Set(from)],
+      role: 'reckoned',
+    };
     if (value instanceof Fraction) {
       row.value = this.l(value);
       row.inches = mixed(value);

@@ -200,7 +200,7 @@ export const reckonCutting = (
 ): CuttingResult | Refused => {
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
-    const { n, l, size } = book;
+    const { l, size } = book;
     const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam } = book.values;
     book.given('list', 'sheet');
     const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));

@@ -20,12 +20,13 @@ export const sheetStyles = css`
   }
   :host([hidden]) { display: none; }
   * { box-sizing: border-box; margin: 0; }
-  .sheet, .sheet > div { display: grid; gap: var(--_space); }
+  .sheet, .sheet > div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); }
   .sheet > table, figure, [part='list'] { margin-block: var(--_space); }
   p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
   table { border-collapse: collapse; font: inherit; }
   th { font-weight: inherit; text-align: start; }
   th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
+  tr:has(textarea) > * { vertical-align: top; }
   tr { border-block-end: 1px solid var(--_faint); }
   thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: start; }
   caption, figcaption { padding-block-end: 0.3em; font-weight: 650; }
@@ -80,7 +81,9 @@ export const sheetStyles = css`
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, .refine td { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
-    [part='list'] :is(th, td) { padding-inline: 0 var(--_space); }
+    [part='list'] { font-size: 0.85em; }
+    [part='list'] :is(th, td) { padding-inline: 0 0.5em; }
+    [part='list'] td:not(:first-child) { white-space: normal; }
   }
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }

@@ -6,11 +6,13 @@ import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from './strips.js';
 
-/** The cut list in the author's own table; a table inside one of its cells is that cell's affair. */
+/** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
 const listIn = (element: Element): string[][] | undefined => {
   const table = element.querySelector('table');
   return table
-    ? [...table.rows].map(({ cells }) => [...cells].map(({ textContent }) => textContent))
+    ? [...table.rows].map(({ cells }) =>
+        [...cells].map((cell) => (cell.querySelector('table') ? 'a table in a cell' : cell.textContent)),
+      )
     : undefined;
 };
 

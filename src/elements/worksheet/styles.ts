@@ -7,6 +7,10 @@ export const worksheetStyles = css`
   .key :is(td, th) { vertical-align: middle; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
+  /* Six columns on a phone. */
+  @container (max-width: 24rem) {
+    [part='list'] { font-size: 0.73em; }
+  }
   @media print {
     .paper > * { margin-block-end: 0.3cm; }
     .paper table { inline-size: 100%; }

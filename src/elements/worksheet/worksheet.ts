@@ -53,6 +53,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   /** Parts that sizes were given to. */
   #given: QuiltSheet[] = [];
   #pieces: Piece[] = [];
+  #swatches = new Map<string, string>();
   #size = '';
   readonly #plans = new BackgroundPlans((ready) => {
     this.reckonAgain();
@@ -85,8 +86,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     this.#plans.stop();
   }
 
-  #heard = ({ target }: Event): void => {
-    if (target !== this) this.#settle();
+  /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+  #heard = ({ target, type }: Event): void => {
+    if (target === this) return;
+    if (type === 'reckoned') queueMicrotask(() => this.#settle());
+    else this.#settle();
   };
 
   protected override willUpdate(): void {
@@ -211,16 +215,15 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       parts: takes
         .filter((take) => !isItem(take) && take.need !== '0')
         .map(({ part: _, cuts: _cuts, ...take }) => take),
-      items: takes
-        .filter(isItem)
-        .map(({ part: { result }, title, fabric, item, cost }) => ({
-          title,
-          fabric,
-          text: item ?? result.buy!.text,
-          cost: cost ?? (item ? undefined : (result as WorksheetResult).cost?.amount),
-        })),
+      items: takes.filter(isItem).map(({ part: { result }, title, fabric, item, cost }) => ({
+        title,
+        fabric,
+        text: item ?? result.buy!.text,
+        cost: cost ?? (item ? undefined : (result as WorksheetResult).cost?.amount),
+      })),
     };
-    const told = JSON.stringify(gathered);
+    this.#swatches = new Map([...fabrics].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+    const told = JSON.stringify([gathered, ...this.#swatches.values()]);
     if (told === this.#told) return;
     this.#told = told;
     this.#gathered = gathered;
@@ -232,15 +235,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   #key(result: WorksheetResult): unknown {
-    return fabricKey(
-      result,
-      new Map(
-        this.#held<QuiltFabric>('quilt-fabric').map(({ letter = '', swatch = '' }) => [
-          letter.trim(),
-          swatch,
-        ]),
-      ),
-    );
+    return fabricKey(result, this.#swatches);
   }
 
   protected override more(result: WorksheetResult): unknown {
@@ -248,7 +243,9 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   protected override cells(result: WorksheetResult): Cells {
-    return [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+    const cells = [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+    const widest = Math.max(...cells.map((row) => row.length));
+    return cells.map((row) => [...row, ...Array<string>(widest - row.length).fill('')]);
   }
 
   protected override paper = (result: WorksheetResult): TemplateResult => {

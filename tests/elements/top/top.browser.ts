@@ -25,7 +25,9 @@ const top = (attributes: Record<string, string | true> = {}): Promise<Sheet> =>
 const framed = { sashing: '2', cornerstones: true, frame: true } as const;
 
 /** The closed shapes of the drawing: one for each block on point. */
-const shapes = (sheet: Sheet): SVGPathElement[] => [...find(sheet, 'svg[role=img]')!.querySelectorAll<SVGPathElement>('path[d$=Z]')];
+const shapes = (sheet: Sheet): SVGPathElement[] => [
+  ...find(sheet, 'svg[role=img]')!.querySelectorAll<SVGPathElement>('path[d$=Z]'),
+];
 
 describe('quilt-top', () => {
   it('shows the finished size in large type, and every piece to cut', async () => {
@@ -50,7 +52,9 @@ describe('quilt-top', () => {
     expect(rectangles).to.have.length(51);
     const scale = width / 58;
     const sized = (side: number): number =>
-      rectangles.filter((at) => Math.abs(at.width - side * scale) < 0.1 && Math.abs(at.height - side * scale) < 0.1).length;
+      rectangles.filter(
+        (at) => Math.abs(at.width - side * scale) < 0.1 && Math.abs(at.height - side * scale) < 0.1,
+      ).length;
     expect([sized(12), sized(2)]).to.deep.equal([20, 30]);
     expect(words).to.include.members(['58 in', '72 in']);
   });
@@ -59,7 +63,12 @@ describe('quilt-top', () => {
     const sheet = await top({ across: '3', down: '3' });
     await choose(sheet, 'set', 'on-point');
     // 3 × 3 + 2 × 2 blocks; 12 in: 18 1/4 and 9 3/8 in (“Setting triangles” chart, lukas.is-a-geek.org/tani/chart.htm)
-    expect(answered<TopResult>(sheet)).to.include({ blocks: 13, sideSquare: '18 1/4', cornerSquare: '9 3/8', sideTriangles: 8 });
+    expect(answered<TopResult>(sheet)).to.include({
+      blocks: 13,
+      sideSquare: '18 1/4',
+      cornerSquare: '9 3/8',
+      sideTriangles: 8,
+    });
     expect(shapes(sheet)).to.have.length(13);
     const { width, height } = drawn(sheet);
     expect(width / height).to.be.closeTo(1, 0.001);
@@ -92,7 +101,11 @@ describe('quilt-top', () => {
     expect(refused(sheet).errors.map(({ input }) => input)).to.deep.equal(['across', 'down']);
     expect(messageAt(sheet, 'across')).to.match(/missing\. Write it like 4\.$/);
     const locked = await top({ lock: 'block across' });
-    expect([isOpen(locked, 'block'), isOpen(locked, 'across'), isOpen(locked, 'down')]).to.deep.equal([false, false, true]);
+    expect([isOpen(locked, 'block'), isOpen(locked, 'across'), isOpen(locked, 'down')]).to.deep.equal([
+      false,
+      false,
+      true,
+    ]);
   });
 
   it('draws a hundred by a hundred blocks as one field', async () => {

@@ -1,0 +1,383 @@
+import { expect } from 'chai';
+import {
+  all,
+  answer,
+  answered,
+  find,
+  how,
+  listed,
+  listen,
+  messageAt,
+  pressButton,
+  text,
+  valueIn,
+  write,
+  writeAndLeave,
+  type Sheet,
+} from '../../sheet/fixture.js';
+import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet } from './quilt.js';
+
+const size = (sheet: Sheet): string[] => ['width', 'length'].map((id) => valueIn(sheet, id));
+const notes = (sheet: Sheet): string => all(sheet, '.note').map(text).join('\n');
+
+describe('sizes in a quilt-worksheet', () => {
+  it('flow from the top to the borders, and from those to the rest', async () => {
+    const sheet = await quilt();
+    // geometry: 4 × 12 + 5 × 2 by 5 × 12 + 6 × 2; with borders of 2 and 5 in 14 more each way
+    expect(size(part(sheet, 'borders'))).to.deep.equal(['58 in', '72 in']);
+    for (const name of ['backing', 'binding', 'batting'] as const) {
+      expect(size(part(sheet, name)), name).to.deep.equal(['72 in', '86 in']);
+      expect(how(part(sheet, name), 'width')).to.equal('from the borders');
+    }
+    expect(how(part(sheet, 'borders'), 'width')).to.equal('from the quilt top');
+    expect(how(part(sheet, 'backing'), 'fabricWidth')).to.equal('fabric E');
+    await writeAndLeave(part(sheet, 'top'), 'across', '5');
+    await calm(sheet);
+    expect(size(part(sheet, 'binding'))).to.deep.equal(['86 in', '86 in']);
+  });
+
+  it('come from the worksheet where it holds no top', async () => {
+    const sheet = await worksheet(PARTS.borders + PARTS.binding, 'width="150 cm" length="60"');
+    expect(size(part(sheet, 'borders'))).to.deep.equal(['150 cm', '60 in']);
+    expect(how(part(sheet, 'borders'), 'width')).to.equal('from the worksheet');
+    // 60 + 14
+    expect(valueIn(part(sheet, 'binding'), 'length')).to.equal('74 in');
+    const bare = await worksheet(PARTS.binding, 'width="50" length="60"');
+    expect(size(part(bare, 'binding'))).to.deep.equal(['50 in', '60 in']);
+  });
+
+  it('that a part has of its own win', async () => {
+    const sheet = await quilt('', {
+      binding: '<quilt-binding fabric="C" width="50" length="60"></quilt-binding>',
+    });
+    expect(size(part(sheet, 'binding'))).to.deep.equal(['50 in', '60 in']);
+    expect(size(part(sheet, 'batting'))).to.deep.equal(['72 in', '86 in']);
+  });
+
+  it('may be typed over in one part, and put back', async () => {
+    const sheet = await quilt();
+    const backing = part(sheet, 'backing');
+    const before = needs(sheet);
+    await writeAndLeave(backing, 'width', '100');
+    await calm(sheet);
+    expect(how(backing, 'width')).to.match(/^your own put back 72 in$/);
+    expect(needs(sheet)).to.not.deep.equal(before);
+    expect(size(part(sheet, 'batting'))).to.deep.equal(['72 in', '86 in']);
+    await pressButton(backing, 'put back', 'width');
+    await calm(sheet);
+    expect(size(backing)).to.deep.equal(['72 in', '86 in']);
+    expect(how(backing, 'width')).to.equal('from the borders');
+    expect(needs(sheet)).to.deep.equal(before);
+  });
+
+  it('follow what was measured on the top', async () => {
+    const sheet = await quilt();
+    await writeAndLeave(part(sheet, 'top'), 'finishedWidth', '57 1/2');
+    await calm(sheet);
+    expect(size(part(sheet, 'borders'))[0]).to.equal('57 1/2 in');
+    expect(size(part(sheet, 'backing'))[0]).to.equal('71 1/2 in');
+  });
+
+  it('mean the same where a part has units of its own', async () => {
+    const sheet = await worksheet(
+      '<quilt-binding units="in"></quilt-binding>',
+      'units="cm" width="150" length="180" fabric-width="100"',
+    );
+    expect(size(part(sheet, 'binding'))).to.deep.equal(['150 cm', '180 cm']);
+    expect(valueIn(part(sheet, 'binding'), 'fabricWidth')).to.equal('100 cm');
+  });
+
+  it('with units, seam, shrinkage and step are set once for all', async () => {
+    const sheet = await quilt('units="cm" shrinkage="3" increment="25 cm" seam="1 cm"');
+    for (const name of ['borders', 'backing', 'binding'] as const) {
+      const { working } = answered(part(sheet, name));
+      const shown = (id: string): string | undefined => working.find((row) => row.id === id)?.value;
+      expect([shown('shrinkage'), shown('increment')], name).to.deep.equal(['3 %', '25 cm']);
+      expect(shown('width')).to.match(/ (cm|in)$/);
+    }
+    expect(valueIn(part(sheet, 'borders'), 'seam')).to.equal('1 cm');
+    // the seam of a backing is another one: 1/2 in (trade.md, common practice)
+    expect(valueIn(part(sheet, 'backing'), 'seam')).to.equal('1.27 cm');
+  });
+
+  it('are noticed when a script sets a property', async () => {
+    const sheet = await quilt();
+    (part(sheet, 'top') as Sheet & { block: string }).block = '10';
+    await calm(sheet);
+    // 4 × 10 + 5 × 2 + 14
+    expect(valueIn(part(sheet, 'backing'), 'width')).to.equal('64 in');
+    part(sheet, 'fabric').setAttribute('name', 'Dry Sand');
+    await calm(sheet);
+    expect(listed(sheet, 'Shopping list')[0]![0]).to.equal('A · Dry Sand');
+  });
+
+  it('reach every result before the page hears of the change', async () => {
+    const sheet = await quilt();
+    const heard: (string | undefined)[] = [];
+    sheet.parentElement!.addEventListener(
+      'input',
+      () => heard.push(list(sheet).fabrics.find(({ letter }) => letter === 'C')?.need),
+      { once: true },
+    );
+    await write(part(sheet, 'top'), 'across', '5');
+    await calm(sheet);
+    expect(heard).to.deep.equal([needs(sheet)['C']]);
+  });
+});
+
+describe('cloth in a quilt-worksheet', () => {
+  it('is as wide as the fabric says, and as the narrowest where a part has several', async () => {
+    const narrow = [
+      ...FABRICS.filter((one) => !one.includes('"C"')),
+      '<quilt-fabric letter="C" fabric-width="36"></quilt-fabric>',
+    ].join('');
+    const sheet = await worksheet(narrow + PARTS.top + PARTS.binding + PARTS.backing, 'fabric-width="42"');
+    expect(valueIn(part(sheet, 'binding'), 'fabricWidth')).to.equal('36 in');
+    expect(how(part(sheet, 'binding'), 'fabricWidth')).to.equal('fabric C');
+    expect(valueIn(part(sheet, 'top'), 'fabricWidth')).to.equal('36 in');
+    expect(valueIn(part(sheet, 'backing'), 'fabricWidth')).to.equal('106 in');
+  });
+
+  it('of a cut list is as wide as each of its fabrics', async () => {
+    const cutting = (own = ''): string =>
+      `<quilt-cutting ${own} list="A | square | 4 | 10\nN | square | 4 | 10"></quilt-cutting>`;
+    const narrow = '<quilt-fabric letter="N" fabric-width="36"></quilt-fabric>';
+    // 40 ÷ 4 = 10 in a strip of 4 in; 36 ÷ 4 = 9
+    expect(needs(await worksheet(FABRICS[0]! + narrow + cutting()))).to.deep.equal({ A: '4', N: '8' });
+    expect(needs(await worksheet(FABRICS[0]! + narrow + cutting('fabric-width="40"')))).to.deep.equal({
+      A: '4',
+      N: '4',
+    });
+  });
+});
+
+describe('the shopping list of a quilt-worksheet', () => {
+  it('has each fabric once for all its parts, and what is bought by the piece', async () => {
+    const sheet = await quilt();
+    const rows = listed(sheet, 'Shopping list');
+    expect(rows.map(([fabric, uses]) => [fabric, uses])).to.deep.equal([
+      ['A · Wet Sand', 'cutting plan'],
+      ['B · Gull Grey', 'sashing'],
+      ['C · Slate Roof', 'cornerstones, border 1, binding'],
+      ['D · Harbour', 'border 2'],
+      ['E · Long Horizon', 'backing'],
+      ['–', 'batting'],
+      ['Total', ''],
+    ]);
+    for (const row of rows) expect(row).to.have.length(6);
+    // 12 squares of 6 1/2: 2 × 3 in a fat quarter
+    expect(rows[0]!.slice(2)).to.deep.equal(['', '2 fat quarters', '', '€7.20']);
+    expect(rows[5]!.slice(2)).to.deep.equal(['', '1 large package, 90 × 108 in', '', '€38.50']);
+    const { fabrics, total } = list(sheet);
+    const parts = ['top', 'borders', 'binding'] as const;
+    expect(parts.every((name) => answered(part(sheet, name)).fabric)).to.be.true;
+    const costs = [...fabrics.map(({ cost }) => Number(cost!.amount)), 7.2, 38.5];
+    expect(Number(total!.amount)).to.be.closeTo(
+      costs.reduce((all, cost) => all + cost),
+      0.005,
+    );
+    expect(answer(sheet)).to.match(new RegExp(`^In all €${total!.amount}`));
+    expect(rows.at(-1)!.at(-1)).to.equal(`€${total!.amount}`);
+  });
+
+  it('writes money as the language of the page has it', async () => {
+    const sheet = await quilt('lang="de" currency="EUR"');
+    const costs = listed(sheet, 'Shopping list').map((row) => row.at(-1)!);
+    const written = new Intl.NumberFormat('de', { style: 'currency', currency: 'EUR' });
+    expect(costs[0]).to.equal(written.format(7.2).replace(/\s/, ' '));
+    expect(costs.at(-1)).to.equal(written.format(Number(list(sheet).total!.amount)).replace(/\s/, ' '));
+  });
+
+  it('needs neither fabrics nor prices', async () => {
+    const sheet = await worksheet(Object.values(PARTS).join(''));
+    const rows = listed(sheet, 'Shopping list');
+    expect(rows.map(([fabric]) => fabric)).to.deep.equal(['A', 'B', 'C', 'D', 'E', '–', 'Total']);
+    expect(notes(sheet)).to.not.include('declared');
+    const plain = await worksheet(
+      '<quilt-backing width="58" length="70"></quilt-backing><quilt-binding width="58" length="70"></quilt-binding>',
+    );
+    expect(listed(plain, 'Shopping list').map((row) => row.slice(0, 2))).to.deep.equal([
+      ['–', 'backing'],
+      ['–', 'binding'],
+    ]);
+    expect(find(plain, 'table.key')).to.equal(null);
+  });
+
+  it('shows how parts of one cloth are laid out together, where that takes less', async () => {
+    // 8 strips of 2 1/2 × 40 and rails of 31 × 2 1/2 leave 9 in beside each rail, room for three squares of 2 1/2
+    const rails = '<quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting>';
+    const squares = '<quilt-cutting list="C | square | 2 1/2 | 18"></quilt-cutting>';
+    const sheet = await worksheet(rails + squares);
+    // 6 × 2 1/2 and ⌈18 ÷ 16⌉ × 2 1/2 in by themselves
+    expect(list(sheet).fabrics[0]).to.include({ need: '15', saved: '5' });
+    expect(all(sheet, 'svg[role=img]')).to.have.length(1);
+    expect(listed(sheet, 'Parts cut together: strips, from the top of the cloth').length).to.be.greaterThan(
+      0,
+    );
+    expect(how(sheet, 'need-C')).to.include('15 + 5 = 20 in; planned together 15 in');
+  });
+
+  it('ends with a key to the fabrics: letter, name, amounts and a box for a swatch', async () => {
+    const sheet = await quilt('', {
+      cutting: '<quilt-cutting sheet="fat-quarter" list="D | square | 6 1/2 | 12"></quilt-cutting>',
+    });
+    sheet.querySelector('[letter=B]')!.setAttribute('swatch', 'data:image/gif;base64,R0lGODlhAQABAAAAACw=');
+    await calm(sheet);
+    const rows = [...find<HTMLTableElement>(sheet, 'table.key')!.tBodies[0]!.rows];
+    expect(rows.map(({ cells }) => [...cells].slice(1).map((at) => text(at)))).to.deep.equal(
+      ['B', 'C', 'D', 'E'].map((letter) => {
+        const line = list(sheet).fabrics.find((one) => one.letter === letter)!;
+        return [letter, line.name, `${line.buy.text}${letter === 'D' ? ' and 2 fat quarters' : ''}`];
+      }),
+    );
+    for (const { cells } of rows) expect(cells[0]!.className).to.equal('swatch');
+    expect(rows[0]!.querySelector('img')!.getAttribute('alt')).to.equal('');
+    expect(rows[1]!.cells[0]!.childElementCount).to.equal(0);
+  });
+
+  it('colours the box in the fabric’s colour', async () => {
+    const sheet = await quilt();
+    const box = find(sheet, 'table.key td.swatch > *')!;
+    expect(getComputedStyle(box).backgroundColor).to.equal('rgb(217, 199, 163)');
+  });
+});
+
+describe('what is wrong in a quilt-worksheet', () => {
+  it('in one part is named, and the rest is reckoned', async () => {
+    const sheet = await quilt('', {
+      binding: '<quilt-binding fabric="C" strip-width="wide"></quilt-binding>',
+      cutting: '<quilt-cutting list="A | square | 3"></quilt-cutting>',
+    });
+    expect(notes(sheet)).to.include('Binding is not on the list yet: it has something to mend.');
+    expect(notes(sheet)).to.include('Cutting plan is not on the list yet');
+    expect(Object.keys(needs(sheet))).to.deep.equal(['B', 'C', 'D', 'E']);
+    // nobody can say yet what is cut from A
+    expect(notes(sheet)).to.not.include('Fabric A');
+    await writeAndLeave(part(sheet, 'binding'), 'stripWidth', '2 1/2');
+    await calm(sheet);
+    expect(notes(sheet)).to.not.include('Binding');
+  });
+
+  it('in the borders leaves no size to flow on, and no wrong amount', async () => {
+    const sheet = await quilt();
+    await writeAndLeave(part(sheet, 'borders'), 'borders', 'two');
+    await calm(sheet);
+    for (const name of ['borders', 'backing', 'binding', 'batting'] as const)
+      expect(part(sheet, name).result.errors, name).to.not.equal(undefined);
+    expect(Object.keys(needs(sheet))).to.deep.equal(['B', 'C']);
+    await writeAndLeave(part(sheet, 'borders'), 'borders', '2, 5');
+    await calm(sheet);
+    expect(size(part(sheet, 'backing'))).to.deep.equal(['72 in', '86 in']);
+  });
+
+  for (const [what, fabrics, sentence] of [
+    [
+      'two fabrics with one letter',
+      '<quilt-fabric letter="C" name="First"></quilt-fabric><quilt-fabric letter=" C " name="Second"></quilt-fabric>',
+      /Two fabrics have the letter C; the first is used/,
+    ],
+    [
+      'a fabric without a letter',
+      '<quilt-fabric name="Wet Sand"></quilt-fabric><quilt-fabric letter="C" name="First"></quilt-fabric>',
+      /A fabric has no letter\. Write letter="A"\./,
+    ],
+    [
+      'a letter that is not declared',
+      '<quilt-fabric letter="A"></quilt-fabric>',
+      /Fabric C is used by binding, but not declared\. Add a <quilt-fabric letter="C">/,
+    ],
+    [
+      'a fabric that nothing is cut from',
+      '<quilt-fabric letter="C" name="First"></quilt-fabric><quilt-fabric letter="Z"></quilt-fabric>',
+      /Fabric Z is declared, but no part is cut from it/,
+    ],
+    [
+      'a part that names no fabric',
+      '<quilt-fabric letter="C" name="First"></quilt-fabric><quilt-backing width="58" length="70"></quilt-backing>',
+      /Backing names no fabric/,
+    ],
+    [
+      'a price that is no number',
+      '<quilt-fabric letter="C" name="First" price="cheap"></quilt-fabric>',
+      /The price of fabric C: “cheap” is not a number/,
+    ],
+  ] as const)
+    it(`is said of ${what}, and the rest is reckoned`, async () => {
+      const sheet = await worksheet(
+        `${fabrics}<quilt-binding width="58" length="70" fabric="C"></quilt-binding>`,
+      );
+      expect(notes(sheet)).to.match(sentence);
+      // 8 strips of 2 1/2 in: 266 in are 7 × 37 1/2 + 2 1/2 and more (tests/elements/binding)
+      expect(needs(sheet)).to.include({ C: '20' });
+      if (fabrics.includes('First'))
+        expect(list(sheet).fabrics.find(({ letter }) => letter === 'C')!.name).to.equal('First');
+    });
+
+  it('with a width that is none is said where the width counts', async () => {
+    const sheet = await worksheet(
+      '<quilt-fabric letter="C" fabric-width="wide"></quilt-fabric><quilt-binding width="58" length="70" fabric="C"></quilt-binding>',
+    );
+    expect(messageAt(part(sheet, 'binding'), 'fabricWidth')).to.include('“wide” is not a length');
+    expect(notes(sheet)).to.include('Binding is not on the list yet');
+  });
+
+  it('in the worksheet’s own cells keeps the last good list, marked stale', async () => {
+    const sheet = await quilt();
+    const before = answer(sheet);
+    await writeAndLeave(sheet, 'kits', 'some');
+    expect(messageAt(sheet, 'kits')).to.include('“some” is not a number');
+    expect(find(sheet, '.stale')).to.not.equal(null);
+    expect(before).to.include(text(find(sheet, 'strong')));
+  });
+});
+
+describe('kits in a quilt-worksheet', () => {
+  it('are typed in, and give bolts for each fabric', async () => {
+    const sheet = await quilt();
+    expect(valueIn(sheet, 'bolt')).to.equal('15 yd');
+    await writeAndLeave(sheet, 'kits', '24');
+    for (const { buy, bolts } of list(sheet).fabrics) {
+      const [whole = '0', part = '0'] = buy.amount.includes(' ')
+        ? buy.amount.split(' ')
+        : buy.amount.includes('/')
+          ? ['0', buy.amount]
+          : [buy.amount];
+      const [top, under = 1] = part.split('/').map(Number);
+      const yards = Number(whole) + top! / under;
+      expect(bolts).to.equal(Math.ceil(24 / Math.floor(15 / yards + 1e-9)));
+    }
+    const rows = listed(sheet, 'Shopping list for one kit');
+    expect(rows.map((row) => row.length)).to.deep.equal(rows.map(() => 7));
+    expect(rows[1]!.at(-1)).to.equal(String(list(sheet).fabrics[0]!.bolts));
+  });
+
+  it('longer than a bolt are named, with the rest reckoned', async () => {
+    const sheet = await quilt('kits="4" bolt="1 yd" currency="EUR"');
+    expect(notes(sheet)).to.match(
+      /Fabric E: a kit’s .* is longer than a bolt of 1 yd\. Write a longer bolt\./,
+    );
+    expect(list(sheet).fabrics.find(({ letter }) => letter === 'B')!.need).to.not.equal('0');
+    expect(list(sheet).kits).to.not.have.property('cost');
+  });
+});
+
+describe('events in a quilt-worksheet', () => {
+  it('are input and change, once each for what is typed', async () => {
+    const sheet = await quilt();
+    const heard = listen(sheet, sheet.parentElement!);
+    await writeAndLeave(part(sheet, 'binding'), 'allowance', '12');
+    await calm(sheet);
+    expect(heard.map((event) => event.split(' ')[0])).to.deep.equal(['input', 'change']);
+  });
+
+  it('of fabrics that come or change are no change of the reader’s', async () => {
+    const heard: string[] = [];
+    const note = (event: Event): void => void heard.push(event.type);
+    document.addEventListener('change', note);
+    const sheet = await worksheet(FABRICS.join('') + PARTS.binding, 'width="50" length="60"');
+    part(sheet, 'fabric').setAttribute('name', 'Dry Sand');
+    await calm(sheet);
+    document.removeEventListener('change', note);
+    expect(heard).to.deep.equal([]);
+  });
+});
