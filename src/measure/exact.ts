@@ -7,6 +7,8 @@ export type Exact = Fraction;
 export const exact = (value: number | string | bigint | Exact, over?: number | bigint): Exact =>
   new Fraction(value as number, over as number);
 
+export const isExact = (value: unknown): value is Exact => value instanceof Fraction;
+
 export const ZERO = exact(0);
 export const ONE = exact(1);
 

@@ -1,5 +1,4 @@
-import Fraction from 'fraction.js';
-import { exact, nearestTo, ONE, toMark, type Exact } from '../measure/exact.js';
+import { exact, isExact, nearestTo, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
 import { purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, writesComma } from '../measure/units.js';
@@ -111,9 +110,7 @@ export const SMALL_SPARE = exact(1);
 
 /** Plain data: every exact number as a mixed number, and nothing undefined. */
 const plain = <T>(value: Unwritten<T>): T =>
-  JSON.parse(
-    JSON.stringify(value, (_, part: unknown) => (part instanceof Fraction ? mixed(part) : part)),
-  ) as T;
+  JSON.parse(JSON.stringify(value, (_, part: unknown) => (isExact(part) ? mixed(part) : part))) as T;
 
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
@@ -233,7 +230,7 @@ export class Book<F extends Fields> {
       from: [...new Set(from)],
       role: 'reckoned',
     };
-    if (value instanceof Fraction) {
+    if (isExact(value)) {
       row.value = this.l(value);
       row.inches = mixed(value);
     }

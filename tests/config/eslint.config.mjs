@@ -8,7 +8,7 @@ import { importsRunDownwards } from './layers.mjs';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 export default tseslint.config(
-  { ignores: ['dist/', 'node_modules/', 'demo/**/*.js'] },
+  { ignores: ['dist/', 'tests/config/headless/', 'node_modules/', 'demo/**/*.js'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   {

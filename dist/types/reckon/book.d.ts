@@ -1,4 +1,3 @@
-import Fraction from 'fraction.js';
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { type Purchase } from '../measure/shop.js';
@@ -89,7 +88,7 @@ export type Unwritten<T> = T extends string ? string extends T ? T | Exact : T :
 /** Whatever a calculator's own part returns; the book adds the rest. */
 export type Own<R extends Answer> = Unwritten<Omit<R, 'working' | 'notes' | 'cost' | 'errors'>>;
 /** Less than this to spare calls for a warning. Common practice, no source. */
-export declare const SMALL_SPARE: Fraction;
+export declare const SMALL_SPARE: import("fraction.js").default;
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
  * the way the reader writes them.
@@ -161,7 +160,7 @@ export declare class Book<F extends Fields> {
         spare: Exact;
     };
     /** Adds the cost of so much, where a price was given. */
-    price(amount: Exact, text: string, price?: Fraction | undefined, from?: string[]): void;
+    price(amount: Exact, text: string, price?: import("fraction.js").default | undefined, from?: string[]): void;
     money(value: Exact): string;
     /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
     finish<R extends Answer>(work: () => Own<R>): R | Refused;

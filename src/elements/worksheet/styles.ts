@@ -2,6 +2,7 @@ import { css } from 'lit';
 
 /** The fabric key, and what only a printed worksheet shows. */
 export const worksheetStyles = css`
+  [part='list'] td:not(:first-child) { white-space: normal; }
   .swatch { padding: 2px; }
   .swatch > * { display: block; inline-size: 3rem; block-size: 3rem; object-fit: cover; border: 1px solid; print-color-adjust: exact; }
   .key :is(td, th) { vertical-align: middle; }
@@ -10,11 +11,11 @@ export const worksheetStyles = css`
   /* Six columns on a phone. */
   @container (max-width: 24rem) {
     [part='list'] { font-size: 0.73em; }
+    [part='list'] td:nth-child(2) { overflow-wrap: anywhere; hyphens: auto; }
   }
   @media print {
     .paper > * { margin-block-end: 0.3cm; }
     .paper table { inline-size: 100%; }
-    .paper [part='list'] td { white-space: normal; }
     .columns [part='list'] td:not(:last-child) { white-space: nowrap; }
     /* The fabrics side by side, each with a box to tape its swatch into. */
     .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }

@@ -127,7 +127,7 @@ describe('whatever the order, the nesting and the time of its parts', function (
         // geometry: blocks, sashing of 2 in round each, and every border twice
         const sum = borders.split(', ').reduce((all, one) => all + (one === '1 1/2' ? 1.5 : Number(one)), 0);
         expect(Number(finished)).to.equal(across * block + 2 * (across + 1) + 2 * sum);
-        expect((part(sheet, 'binding') as Sheet).flow!.values['width']).to.equal(`${finished} in`);
+        expect(part(sheet, 'binding').flow!.values['width']).to.equal(`${finished} in`);
         Object.assign(part(sheet, 'top'), { block: '12', across: '4' });
         await calm(sheet);
         Object.assign(part(sheet, 'top'), { block: String(block), across: String(across) });
