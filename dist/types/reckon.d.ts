@@ -5,6 +5,7 @@ export { reckonBinding, type BindingInput, type BindingResult } from './reckon/b
 export { reckonBorders, type Border, type BorderPiece, type BordersInput, type BordersResult, } from './reckon/borders.js';
 export type { Answer, Cut, Problem, Refused, Row } from './reckon/book.js';
 export type { Purchase } from './measure/shop.js';
-export { reckonCutting, type CuttingInput, type CuttingResult, type CutStrip, type FabricPlan, type LaidPiece, } from './reckon/cutting.js';
+export { reckonCutting, type CuttingInput, type CuttingResult, type FabricPlan } from './reckon/cutting.js';
+export type { CutStrip, LaidPiece } from './reckon/strips.js';
 export { reckonTop, type TopInput, type TopResult } from './reckon/top.js';
 export { reckonWorksheet, type ShoppingLine, type WorksheetInput, type WorksheetResult, } from './reckon/worksheet.js';

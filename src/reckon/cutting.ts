@@ -1,5 +1,5 @@
 import { checkPlan } from '../cutting/check.js';
-import { everyPiece, planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
+import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
 import { exact, least, most, nearestTo, ONE, sum, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
@@ -21,6 +21,7 @@ import {
   textField,
 } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
+import { laidOut, type CutStrip, type LaidPiece } from './strips.js';
 
 export const cuttingFields = {
   list: optional({
@@ -58,25 +59,6 @@ export type CuttingInput = Input<typeof cuttingFields> & {
   widths?: Record<string, unknown> | undefined;
 };
 
-/** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
-export interface LaidPiece {
-  x: string;
-  y: string;
-  width: string;
-  height: string;
-  /** The piece's name in the cut list. */
-  piece: string;
-  /** The sheet it lies on, from 0. */
-  sheet: number;
-}
-
-/** Strips cut alike across the cloth, and what each gives. */
-export interface CutStrip {
-  count: number;
-  height: string;
-  gives: { piece: string; count: number }[];
-}
-
 /** One fabric's plan. */
 export interface FabricPlan {
   /** Its letter, as the cut list names it. */
@@ -111,9 +93,6 @@ export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan
 /** Begins the message of a list whose plan is not ready yet. */
 export const PLANNING = 'The layout is being planned';
 
-/** Pieces that a drawing shows one by one. */
-const MOST_DRAWN = 1500;
-
 const passed = new WeakSet<CuttingPlan>();
 
 /** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
@@ -121,31 +100,6 @@ export const canBeCut = (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan): b
   if (!passed.has(plan) && !checkPlan(pieces, cloth, plan).length) passed.add(plan);
   return passed.has(plan);
 };
-
-/** A plan in words that anyone can read: its strips, and where each piece lies. */
-export const laidOut = (
-  plan: CuttingPlan,
-  { width, height = plan.length }: Cloth,
-  names: string[],
-): Pick<FabricPlan, 'strips' | 'layout' | 'width' | 'height'> => ({
-  strips: plan.sheets.flatMap(({ times, strips }) =>
-    strips.map((strip) => ({
-      count: strip.times * times,
-      height: mixed(strip.height),
-      gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece]!, count })),
-    })),
-  ),
-  layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
-    x: mixed(x),
-    y: mixed(y),
-    width: mixed(width),
-    height: mixed(height),
-    piece: names[piece]!,
-    sheet,
-  })),
-  width: mixed(width),
-  height: mixed(height),
-});
 
 interface Sheet {
   width: Exact;

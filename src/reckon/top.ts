@@ -1,12 +1,13 @@
 import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
-import { purchase, toStep, type Purchase } from '../measure/shop.js';
+import type { Purchase } from '../measure/shop.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { PATCHES } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
+import { stripsOf, type CutStrip } from './strips.js';
 
 export const topFields = {
   block: lengthField('Block, finished', { most: '200 in' }),
@@ -38,9 +39,14 @@ export interface TopResult extends Answer {
   sideSquare?: string;
   /** The square that two corner triangles are cut from. */
   cornerSquare?: string;
-  /** Cloth for each kind of piece, each rounded by itself. */
-  parts: { part: string; fabric: string; buy: Purchase; cuts: Cut[] }[];
+  /** Cloth for each kind of piece, each rounded by itself, and the strips it is cut in. */
+  parts: { part: string; fabric: string; buy: Purchase; cuts: Cut[]; strips: CutStrip[] }[];
+  /** The strips where all are cut from one cloth. */
+  strips: CutStrip[];
 }
+
+/** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
+const ANY = exact(100_000);
 
 /** √2 times a length, never short: on point everything grows by it. */
 const diagonal = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
@@ -54,7 +60,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
   const book = new Book(topFields, input);
   return book.finish<TopResult>(() => {
     const { n, l } = book;
-    const { block, across, down, set, sashing, cornerstones, frame, seam, increment, mark } = book.values;
+    const { block, across, down, set, sashing, cornerstones, frame, seam, mark } = book.values;
     const onPoint = set === 'on-point';
     const sashed = sashing.gt(0);
     const allowance = seam.mul(2);
@@ -179,18 +185,17 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));
     }
 
-    const clothFor = (cuts: Cut[], part: keyof typeof topFields): Exact => {
-      if (!cuts.length) return exact(0);
-      const plan = planCloth(
-        cuts.map((cut) => ({
-          width: exact(cut.length),
-          height: exact(cut.width),
-          count: cut.count,
-          turn: true,
-        })),
-        { width: cloth },
-      );
-      return plan.ok ? plan.length.div(kept) : book.refuse(part, plan.message);
+    const clothFor = (cuts: Cut[], part: keyof typeof topFields): { fabric: Exact; strips: CutStrip[] } => {
+      const pieces = cuts.map((cut) => ({
+        width: exact(cut.length),
+        height: exact(cut.width),
+        count: cut.count,
+        turn: true,
+      }));
+      const plan = planCloth(pieces, { width: cloth, step: ANY });
+      if (!plan.ok) return book.refuse(part, plan.message);
+      const names = cuts.map(({ piece }) => piece);
+      return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
     };
     const kinds = [
       { part: 'sashing', cuts: sashes, key: 'sashing' },
@@ -200,16 +205,11 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const parts = kinds
       .filter(({ cuts }) => cuts.length)
       .map(({ part, cuts, key }) => {
-        const fabric = clothFor(cuts, key);
-        return {
-          part,
-          fabric: mixed(fabric),
-          buy: purchase(toStep(fabric, increment), increment, book.style.comma),
-          cuts,
-        };
+        const { fabric, strips } = clothFor(cuts, key);
+        return { part, fabric: mixed(fabric), buy: book.toBuy(fabric), cuts, strips };
       });
     const pieces = [...sashes, ...stones, ...setting];
-    const fabric = parts.length === 1 ? exact(parts[0]!.fabric) : clothFor(pieces, 'sashing');
+    const { fabric, strips } = clothFor(pieces, 'sashing');
     const bought = book.buy(
       fabric,
       parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks',
@@ -228,6 +228,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
           cornerSquare: mixed(cornerSquare),
         }),
       parts,
+      strips,
       cuts: pieces,
       summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,
     };

@@ -4,7 +4,7 @@ import { mixed, type Style } from '../measure/format.js';
 import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
-import { canBeCut, laidOut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
+import { canBeCut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
 import {
   countField,
   lengthField,
@@ -16,6 +16,7 @@ import {
   textOf,
 } from './fields.js';
 import { clothFields, quiltFields, shopFields } from './shared.js';
+import { laidOut } from './strips.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
@@ -354,7 +355,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     };
   });
 
-  /** Several parts of one cloth: laid out together where that takes less than one after the other. */
+  /** Several parts of one cloth: laid out together where less is then bought than for one after the other. */
   function planTogether(
     parts: Part[],
     plan: Planner,
@@ -372,9 +373,11 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
       return { need: added };
     const length = planned.length.mul(most(cut[0]!.washed, ...cut.map(({ washed }) => washed)));
-    if (length.gte(apart)) return { need: added };
+    const need = added.sub(apart).add(length);
+    const bought = (fabric: Exact): Exact => exact(book.toBuy(fabric).inches);
+    if (bought(need).gte(bought(added))) return { need: added };
     return {
-      need: added.sub(apart).add(length),
+      need,
       laid: laidOut(
         planned,
         cloth,

@@ -9,6 +9,8 @@ export interface Listing {
   caption: string;
   head?: string[];
   rows: string[][];
+  /** It says how to cut, and is printed on a worksheet too. */
+  toCut?: true;
 }
 
 /** What a sheet shows: a calculator, its words and its drawings. */

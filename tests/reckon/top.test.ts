@@ -315,6 +315,27 @@ describe('cloth', { timeout: 120_000 }, () => {
       { numRuns: 60 },
     );
   });
+
+  test('is what the strips come to that are listed, and they give every piece', () => {
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const result = reckonTop(input);
+        if (result.errors) return;
+        const kept = exact(100 - input.shrinkage, 100);
+        for (const { cuts, strips, fabric } of [...result.parts, { ...result, cuts: result.pieces }]) {
+          const length = sum(strips.map(({ count, height }) => exact(height).mul(count)));
+          expect(length.equals(exact(fabric).mul(kept))).toBe(true);
+          for (const { piece, count } of cuts) {
+            const given = strips.flatMap(({ count, gives }) =>
+              gives.filter((give) => give.piece === piece).map((give) => give.count * count),
+            );
+            expect(given.reduce((all, some) => all + some, 0)).toBe(count);
+          }
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
 });
 
 describe('bad input', { timeout: 60_000 }, () => {

@@ -192,6 +192,8 @@ describe('parts planned together', { timeout: 120_000 }, () => {
           expect(exact(line.saved).gte(0)).toBe(true);
           expect(exact(line.buy.inches).gte(exact(line.need))).toBe(true);
           expect(!!line.together).toBe(exact(line.saved).gt(0));
+          const [added] = good({ parts: input, increment }).fabrics as [ShoppingLine];
+          expect(exact(line.buy.inches).lt(exact(added.buy.inches))).toBe(!!line.together);
           if (!line.together) return;
           const [[cut, cloth, plan]] = asked as [(typeof asked)[0]];
           expect(checkPlan(cut, cloth, plan)).toEqual([]);
@@ -219,19 +221,21 @@ describe('parts planned together', { timeout: 120_000 }, () => {
   });
 
   test('save cloth where one leaves room for another', () => {
-    // two strips of 30 × 3 leave 10 × 3 each, where two squares of 3 fit
-    const strips = part('Border 1', 'A', '6', {
-      pieces: [{ width: '30', length: '3', count: 2, turn: false }],
+    // three strips of 30 × 3 leave 10 × 3 each, where three squares of 3 fit: 9 in, where 9 + 3 would be 13 1/2 in of cloth
+    const strips = part('Border 1', 'A', '9', {
+      pieces: [{ width: '30', length: '3', count: 3, turn: false }],
     });
     const squares = part('Cornerstones', 'A', '3', {
-      pieces: [{ width: '3', length: '3', count: 2, turn: true }],
+      pieces: [{ width: '3', length: '3', count: 3, turn: true }],
     });
-    const [line] = good({ parts: [strips, squares] }, planCloth).fabrics;
-    expect(line).toMatchObject({
-      need: '6',
-      saved: '3',
-      together: { fabric: 'A', width: '40', height: '6' },
-    });
+    const parts = [strips, squares];
+    expect(good({ parts }, planCloth).fabrics).toMatchObject([
+      { need: '9', saved: '3', buy: { text: '1/4 yd' }, together: { fabric: 'A', width: '40', height: '9' } },
+    ]);
+    // Nobody has to cut them together where no less is bought for it: 9 and 12 in are both 1/2 yd on steps of that.
+    expect(good({ parts, increment: '1/2 yd' }, planCloth).fabrics).toMatchObject([
+      { need: '12', saved: '0' },
+    ]);
   });
 
   test('leave out a part that is cut on its own', () => {

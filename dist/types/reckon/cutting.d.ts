@@ -2,6 +2,7 @@ import { type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js'
 import type { NoPlan } from '../cutting/grid.js';
 import { type Purchase } from '../measure/shop.js';
 import { type Answer, type Cut, type Input, type Refused } from './book.js';
+import { type CutStrip, type LaidPiece } from './strips.js';
 export declare const cuttingFields: {
     price: import("./fields.js").Field<import("fraction.js").default | undefined>;
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;
@@ -21,26 +22,6 @@ export type CuttingInput = Input<typeof cuttingFields> & {
     /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
     widths?: Record<string, unknown> | undefined;
 };
-/** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
-export interface LaidPiece {
-    x: string;
-    y: string;
-    width: string;
-    height: string;
-    /** The piece's name in the cut list. */
-    piece: string;
-    /** The sheet it lies on, from 0. */
-    sheet: number;
-}
-/** Strips cut alike across the cloth, and what each gives. */
-export interface CutStrip {
-    count: number;
-    height: string;
-    gives: {
-        piece: string;
-        count: number;
-    }[];
-}
 /** One fabric's plan. */
 export interface FabricPlan {
     /** Its letter, as the cut list names it. */
@@ -73,8 +54,6 @@ export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan
 export declare const PLANNING = "The layout is being planned";
 /** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
 export declare const canBeCut: (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan) => boolean;
-/** A plan in words that anyone can read: its strips, and where each piece lies. */
-export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[]) => Pick<FabricPlan, "strips" | "layout" | "width" | "height">;
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.

@@ -1,5 +1,6 @@
-import { type Purchase } from '../measure/shop.js';
+import type { Purchase } from '../measure/shop.js';
 import { type Answer, type Cut, type Input, type Refused } from './book.js';
+import { type CutStrip } from './strips.js';
 export declare const topFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;
     increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
@@ -37,13 +38,16 @@ export interface TopResult extends Answer {
     sideSquare?: string;
     /** The square that two corner triangles are cut from. */
     cornerSquare?: string;
-    /** Cloth for each kind of piece, each rounded by itself. */
+    /** Cloth for each kind of piece, each rounded by itself, and the strips it is cut in. */
     parts: {
         part: string;
         fabric: string;
         buy: Purchase;
         cuts: Cut[];
+        strips: CutStrip[];
     }[];
+    /** The strips where all are cut from one cloth. */
+    strips: CutStrip[];
 }
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round

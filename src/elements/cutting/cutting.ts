@@ -53,14 +53,17 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     draw: drawCutting,
     listings: ({ fabrics }, style) => [stripList(fabrics, style)],
     takes: ({ fabrics }, letters) =>
-      fabrics.map(({ fabric, need, sheets, buy, cost, width, pieces }) => ({
-        fabric: fabric || (letters[0] ?? ''),
-        need,
-        width,
-        cuts: pieces,
-        pieces: pieces.map((piece) => ({ ...piece, turn: !this.oneWay })),
-        ...(sheets && { item: buy.text, cost }),
-      })),
+      fabrics.map(({ fabric, need, sheets, buy, cost, width, pieces }) => {
+        const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.replace(`${fabric} · `, '') }));
+        return {
+          fabric: fabric || (letters[0] ?? ''),
+          need,
+          width,
+          cuts,
+          pieces: cuts.map((cut) => ({ ...cut, turn: !this.oneWay })),
+          ...(sheets && { item: buy.text, cost }),
+        };
+      }),
   };
 
   override connectedCallback(): void {

@@ -1,13 +1,18 @@
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
-import type { FabricPlan } from '../../reckon/cutting.js';
+import type { CutStrip } from '../../reckon/strips.js';
 import type { Listing } from '../../sheet/calculator.js';
 
-/** The strips to cut, and what comes from each. */
-export const stripList = (fabrics: FabricPlan[], style: Style): Listing => ({
+/** The strips to cut of each fabric or for each part, and what comes from each. */
+export const stripList = (
+  plans: { fabric: string; strips: CutStrip[] }[],
+  style: Style,
+  of = 'Fabric',
+): Listing => ({
   caption: 'Strips, from the top of the cloth',
-  head: ['Fabric', 'Strips', 'Height', 'What each gives'],
-  rows: fabrics.flatMap(({ fabric, strips }) =>
+  toCut: true,
+  head: [of, 'Strips', 'Height', 'What each gives'],
+  rows: plans.flatMap(({ fabric, strips }) =>
     strips.map(({ count, height, gives }) => [
       fabric || '–',
       `${count}`,

@@ -3,6 +3,7 @@ import { lengthOf } from '../../drawing/picture.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
+import { stripList } from '../cutting/strips.js';
 
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
@@ -45,16 +46,17 @@ export class QuiltTop extends QuiltSheet<TopResult> {
         need: fabric,
         cuts,
       })),
-    listings: ({ parts }, style) =>
-      parts.length
-        ? [
-            {
-              caption: 'Cloth for it',
-              head: ['Part', 'Cloth', 'Buy'],
-              rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]),
-            },
-          ]
-        : [],
+    listings: ({ parts, strips }, style) => {
+      const apart = parts.map(({ part, strips }) => ({ fabric: part, strips }));
+      const several = /\S[\s,]+\S/.test(this.fabric ?? '');
+      const together = parts.length > 1 && !several ? [{ fabric: 'all from one cloth', strips }] : [];
+      const cloth = {
+        caption: 'Cloth for it',
+        head: ['Part', 'Cloth', 'Buy'],
+        rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]),
+      };
+      return parts.length ? [cloth, stripList([...apart, ...together], style, 'Part')] : [];
+    },
   };
 }
 

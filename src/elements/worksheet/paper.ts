@@ -47,7 +47,8 @@ export const requirementSheet = (
   const drawn = ({ calculator, result, lengthStyle }: QuiltSheet): unknown => {
     if (result.errors) return nothing;
     const [first, ...others] = figures(calculator.draw(result, lengthStyle));
-    return html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${first}</section>${others}`;
+    const strips = calculator.listings?.(result, lengthStyle).filter(({ toCut }) => toCut);
+    return html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${first}</section>${others}${strips?.map(listing)}`;
   };
   return html`<section class="paper">
     <h1>${document.title}</h1>

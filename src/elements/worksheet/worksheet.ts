@@ -203,7 +203,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
         letter,
         name: letter ? nameOf(letter) : title,
         title,
-        cut: { ...cut, piece: cut.piece.replace(`${letter} · `, '') },
+        cut,
       })),
     );
     const isItem = ({ part, item }: (typeof takes)[number]): boolean =>

@@ -42,6 +42,15 @@ describe('quilt-top', () => {
       ['30 ×', 'cornerstone', '2 1/2 × 2 1/2 in'],
     ]);
     expect(listed(sheet, 'Cloth for it').map(([part]) => part)).to.deep.equal(['sashing', 'cornerstones']);
+    const strips = listed(sheet, 'Strips, from the top of the cloth');
+    expect([...new Set(strips.map(([part]) => part))]).to.deep.equal([
+      'sashing',
+      'cornerstones',
+      'all from one cloth',
+    ]);
+    sheet.fabric = 'A B';
+    await settled(sheet);
+    expect(listed(sheet, 'Strips, from the top of the cloth').flat()).to.not.include('all from one cloth');
   });
 
   it('draws its blocks and cornerstones to scale', async () => {

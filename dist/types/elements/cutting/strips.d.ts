@@ -1,5 +1,8 @@
 import type { Style } from '../../measure/format.js';
-import type { FabricPlan } from '../../reckon/cutting.js';
+import type { CutStrip } from '../../reckon/strips.js';
 import type { Listing } from '../../sheet/calculator.js';
-/** The strips to cut, and what comes from each. */
-export declare const stripList: (fabrics: FabricPlan[], style: Style) => Listing;
+/** The strips to cut of each fabric or for each part, and what comes from each. */
+export declare const stripList: (plans: {
+    fabric: string;
+    strips: CutStrip[];
+}[], style: Style, of?: string) => Listing;

@@ -1,0 +1,30 @@
+import { type Cloth, type CuttingPlan } from '../cutting/plan.js';
+/** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
+export interface LaidPiece {
+    x: string;
+    y: string;
+    width: string;
+    height: string;
+    /** The piece's name in the cut list. */
+    piece: string;
+    /** The sheet it lies on, from 0. */
+    sheet: number;
+}
+/** Strips cut alike across the cloth, and what each gives. */
+export interface CutStrip {
+    count: number;
+    height: string;
+    gives: {
+        piece: string;
+        count: number;
+    }[];
+}
+/** A plan's strips from the top of the cloth, in words that anyone can read. */
+export declare const stripsOf: ({ sheets }: CuttingPlan, names: string[]) => CutStrip[];
+/** The same, and where each piece lies. */
+export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[]) => {
+    strips: CutStrip[];
+    layout: LaidPiece[];
+    width: string;
+    height: string;
+};

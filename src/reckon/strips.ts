@@ -1,0 +1,53 @@
+import { everyPiece, type Cloth, type CuttingPlan } from '../cutting/plan.js';
+import { mixed } from '../measure/format.js';
+
+/** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
+export interface LaidPiece {
+  x: string;
+  y: string;
+  width: string;
+  height: string;
+  /** The piece's name in the cut list. */
+  piece: string;
+  /** The sheet it lies on, from 0. */
+  sheet: number;
+}
+
+/** Strips cut alike across the cloth, and what each gives. */
+export interface CutStrip {
+  count: number;
+  height: string;
+  gives: { piece: string; count: number }[];
+}
+
+/** Pieces that a drawing shows one by one. */
+const MOST_DRAWN = 1500;
+
+/** A plan's strips from the top of the cloth, in words that anyone can read. */
+export const stripsOf = ({ sheets }: CuttingPlan, names: string[]): CutStrip[] =>
+  sheets.flatMap(({ times, strips }) =>
+    strips.map((strip) => ({
+      count: strip.times * times,
+      height: mixed(strip.height),
+      gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece]!, count })),
+    })),
+  );
+
+/** The same, and where each piece lies. */
+export const laidOut = (
+  plan: CuttingPlan,
+  { width, height = plan.length }: Cloth,
+  names: string[],
+): { strips: CutStrip[]; layout: LaidPiece[]; width: string; height: string } => ({
+  strips: stripsOf(plan, names),
+  layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
+    x: mixed(x),
+    y: mixed(y),
+    width: mixed(width),
+    height: mixed(height),
+    piece: names[piece]!,
+    sheet,
+  })),
+  width: mixed(width),
+  height: mixed(height),
+});

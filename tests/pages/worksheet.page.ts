@@ -1,0 +1,409 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import type { Page } from 'puppeteer-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { CuttingResult } from '../../src/reckon/cutting.js';
+import type { WorksheetResult } from '../../src/reckon/worksheet.js';
+import { site, type Visited } from './site.js';
+
+const { open } = site();
+const TAGS = [
+  'quilt-top',
+  'quilt-borders',
+  'quilt-backing',
+  'quilt-binding',
+  'quilt-batting',
+  'quilt-cutting',
+  'quilt-fabric',
+  'quilt-worksheet',
+];
+const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
+
+/** A page of the site's own that holds this body; `faults` then also has every warning. */
+const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
+  const visited = await open('/dist/third-party-licenses.txt');
+  const { page, faults } = visited;
+  page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
+  await page.setRequestInterception(true);
+  page.on('request', (request) => {
+    const isMade = new URL(request.url()).pathname === '/made.html';
+    const html = `<!doctype html><html lang="en"><title>A quilt</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+    void (isMade
+      ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
+      : request.continue());
+  });
+  await page.goto(new URL('/made.html', page.url()).href, { waitUntil: 'load' });
+  return visited;
+};
+
+/** Once every part on the page is reckoned, nothing is being planned, and nothing changes any more. */
+const settled = (page: Page): Promise<void> =>
+  page.evaluate(async (tags) => {
+    const now = (): string =>
+      JSON.stringify([...document.querySelectorAll(tags)].map((at) => (at as { result?: unknown }).result));
+    for (let before = ''; now() !== before || before.includes('being planned');) {
+      before = now();
+      await new Promise((done) => setTimeout(done, 60));
+    }
+  }, TAGS.join());
+const listOf = (page: Page): Promise<WorksheetResult> =>
+  page.$eval('quilt-worksheet', (at) => (at as unknown as { result: WorksheetResult }).result);
+const textOf = (page: Page, selector: string): Promise<string> =>
+  page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
+const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await (await page.$(selector))!.click({ count: 3 });
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+};
+
+const QUILT = `<quilt-worksheet currency="EUR">
+  <quilt-fabric letter="A" name="Wet Sand" price="13.50" swatch="#d9c7a3"></quilt-fabric>
+  <quilt-fabric letter="B" name="Harbour" price="13.50" swatch="#3f6f86"></quilt-fabric>
+  <quilt-fabric letter="C" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>
+  <quilt-cutting sheet="fat-quarter" price="3.60" list="A | square | 6 1/2 | 12; "></quilt-cutting>
+  <div><quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top></div>
+  <details open><quilt-borders borders="2, 5" fabric="B A"></quilt-borders></details>
+  <quilt-binding fabric="B"></quilt-binding>
+  <quilt-backing fabric="C"></quilt-backing>
+  <quilt-batting></quilt-batting>
+</quilt-worksheet>`;
+
+describe('the page of a whole quilt', () => {
+  it('follows from its attributes, from the blocks to the total', async () => {
+    const { page, faults } = await open('/worksheet.html');
+    await settled(page);
+    // geometry: 4 × 12 + 5 × 2 by 5 × 12 + 6 × 2, and 2 × (2 + 5) more each way with its borders
+    expect(await textOf(page, 'quilt-top >>> [part=answer]')).toMatch(/^Finished 58 × 72 in/);
+    expect(await textOf(page, 'quilt-binding >>> [part=table]')).toContain('from the borders');
+    for (const tag of ['quilt-binding', 'quilt-backing', 'quilt-batting'])
+      expect(
+        await page.$eval(tag, (at) =>
+          ['width', 'length'].map(
+            (id) => at.shadowRoot!.querySelector<HTMLInputElement>(`[data-row=${id}]`)!.value,
+          ),
+        ),
+      ).toEqual(['72 in', '86 in']);
+    const { fabrics, items, total, notes } = await listOf(page);
+    const costs = [...fabrics, ...items].map(({ cost }) => Number(cost!.amount));
+    expect(Number(total!.amount)).toBeCloseTo(
+      costs.reduce((all, cost) => all + cost),
+      2,
+    );
+    expect(await textOf(page, 'quilt-worksheet >>> [part=answer]')).toMatch(
+      new RegExp(`^In all €${total!.amount}`),
+    );
+    expect(notes.join()).not.toMatch(/not on the list|declared|no price/);
+    await write(page, 'quilt-top >>> [data-row=across]', '5');
+    await settled(page);
+    expect(
+      await page.$eval('quilt-backing >>> [data-row=width]', (at) => (at as HTMLInputElement).value),
+    ).toBe('86 in');
+    expect((await listOf(page)).total).not.toEqual(total);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('shows the cut list without a script, and a sheet instead of it with one', async () => {
+    const shown = (page: Page): Promise<boolean> =>
+      page.$eval('quilt-cutting table', (at) => at.checkVisibility());
+    const [before, after] = [
+      await open('/worksheet.html', { scripts: false }),
+      await open('/worksheet.html'),
+    ];
+    await settled(after.page);
+    expect([await shown(before.page), await shown(after.page)]).toEqual([true, false]);
+    await before.page.close();
+    await after.page.close();
+  });
+
+  it.each([320, 480, 700, 1280])('fits a window of %d px', async (width) => {
+    const { page, faults } = await open('/worksheet.html', { width });
+    await settled(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    for (const sheet of await page.$$(TAGS.join()))
+      expect(
+        await sheet.evaluate(({ shadowRoot }) =>
+          [...(shadowRoot?.querySelectorAll('table') ?? [])].every(
+            (table) => table.scrollWidth <= table.parentElement!.clientWidth + 1,
+          ),
+        ),
+      ).toBe(true);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('may stand on a page that forbids inline styles and scripts', async () => {
+    const { page, faults } = await openWith(script + QUILT, {
+      'content-security-policy': "default-src 'self'; img-src data:",
+    });
+    await settled(page);
+    expect(
+      await page.$eval('quilt-worksheet >>> td.swatch > *', (at) => getComputedStyle(at).backgroundColor),
+    ).toBe('rgb(217, 199, 163)');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
+
+describe('elements that are defined one after the other', () => {
+  it('come to the same, whatever the order of their scripts', async () => {
+    const outcome = async (scripts: string[]): Promise<unknown> => {
+      const { page, faults } = await openWith(QUILT);
+      for (const url of scripts) {
+        await page.addScriptTag({ url, type: 'module' });
+        await page.evaluate(() => new Promise((done) => setTimeout(done, 20)));
+      }
+      await settled(page);
+      expect(faults).toEqual([]);
+      const { working: _, ...rest } = await listOf(page);
+      await page.close();
+      return rest;
+    };
+    const expected = await outcome(['/dist/quilt-reckoner.js']);
+    const orders = fc.sample(fc.shuffledSubarray(TAGS, { minLength: TAGS.length }), 6);
+    for (const order of orders)
+      expect(await outcome(order.map((tag) => `/dist/${tag}.js`)), order.join()).toEqual(expected);
+  });
+});
+
+describe('a cut list of 1,000 pieces', () => {
+  interface Tried {
+    /** The longest task that held up the page, in milliseconds. */
+    longest: number;
+    pieces: number;
+    events: number;
+  }
+  /** Gives the element a list as pasting does, and waits for its plan. */
+  const plan = async (list: string, interrupt = ''): Promise<Tried> => {
+    const { page, faults } = await openWith(
+      `${script}<quilt-worksheet><quilt-cutting list="A | square | 3 | 1"></quilt-cutting></quilt-worksheet>`,
+    );
+    await settled(page);
+    const tried = await page.evaluate(
+      async (list, interrupt) => {
+        const element = document.querySelector('quilt-cutting') as unknown as HTMLElement & {
+          result: CuttingResult;
+        };
+        const cell = element.shadowRoot!.querySelector('textarea')!;
+        // What the browser itself takes to put 200 lines into a text area is not the element's.
+        const paste = (text: string): void => {
+          cell.focus();
+          cell.value = text;
+          cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+        };
+        const isPlanning = (): boolean =>
+          JSON.stringify(element.result.errors ?? '').includes('being planned');
+        // The first list warms the page up; what it costs is not counted.
+        paste(list.replaceAll('/8', '/7').replaceAll(' 3 |', ' 3 1/4 |'));
+        while (isPlanning()) await new Promise((done) => setTimeout(done, 20));
+        paste('A | square | 3 | 1');
+        await new Promise((done) => setTimeout(done, 300));
+        let longest = 0;
+        let events = 0;
+        const watch = new PerformanceObserver((tasks) => {
+          for (const { duration } of tasks.getEntries()) longest = Math.max(longest, duration);
+        });
+        watch.observe({ type: 'longtask' });
+        element.addEventListener('change', () => (events += 1));
+        paste(list);
+        if (interrupt) {
+          await new Promise((done) => setTimeout(done, 30));
+          if (!isPlanning()) throw new Error('There was nothing to interrupt.');
+          paste(interrupt);
+        }
+        while (isPlanning()) await new Promise((done) => setTimeout(done, 20));
+        await new Promise((done) => setTimeout(done, 300));
+        watch.disconnect();
+        return { longest, pieces: element.result.layout?.length ?? 0, events };
+      },
+      list,
+      interrupt,
+    );
+    expect(faults).toEqual([]);
+    await page.close();
+    return tried;
+  };
+  const few = Array.from({ length: 8 }, (_, at) => `A | p${at} | ${2 + at / 2} x ${3 + (at % 3)} | 125`).join(
+    '\n',
+  );
+  const varied = Array.from(
+    { length: 200 },
+    (_, at) => `A | p${at} | ${16 + ((at * 37) % 80)}/8 x ${16 + ((at * 53) % 71)}/8 | 5`,
+  ).join('\n');
+  const ten = Array.from({ length: 10 }, (_, at) => `A | p${at} | ${2 + at / 2} x ${3 + (at % 3)} | 1`).join(
+    '\n',
+  );
+
+  it.each([
+    ['8 sizes', few],
+    ['200 sizes', varied],
+  ])(
+    'of %s holds the page up no more than 50 ms longer than one of 10 pieces',
+    async (_, list) => {
+      // Whatever else the machine does can only make a task longer, so the best of a few tries is what counts.
+      let best = Infinity;
+      for (let tries = 0; tries < 5; tries += 1) {
+        const small = await plan(ten);
+        const large = await plan(list);
+        expect([small.pieces, large.pieces]).toEqual([10, 1000]);
+        best = Math.min(best, large.longest - small.longest);
+        if (best <= 50) return;
+      }
+      expect(best).toBeLessThanOrEqual(50);
+    },
+    180_000,
+  );
+
+  it('makes way for the next list that is typed', async () => {
+    const { pieces } = await plan(varied, 'A | square | 3 | 7');
+    expect(pieces).toBe(7);
+    const next = await plan(varied, few);
+    expect(next.pieces).toBe(1000);
+    // one when its own plan is ready; the first list’s plan is never heard of
+    expect(next.events).toBe(1);
+  });
+});
+
+/** Takes the copy that would be printed out of its frame, as HTML with its styles. */
+const printCopy = (): Promise<string> => {
+  const getter = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
+  return new Promise((resolve) => {
+    Object.defineProperty(HTMLIFrameElement.prototype, 'contentWindow', {
+      get(this: HTMLIFrameElement) {
+        const inside = getter.get!.call(this) as Window;
+        inside.print = () => {
+          const root = inside.document.body.firstElementChild!.shadowRoot!;
+          const style = inside.document.createElement('style');
+          style.textContent = root.adoptedStyleSheets
+            .flatMap((used) => [...used.cssRules].map((rule) => rule.cssText))
+            .join('\n');
+          root.append(style);
+          resolve(inside.document.body.getHTML({ shadowRoots: [root] }));
+        };
+        return inside;
+      },
+    });
+    const buttons = [...document.querySelector('quilt-worksheet')!.shadowRoot!.querySelectorAll('button')];
+    buttons.find((at) => at.textContent.trim() === 'Print')!.click();
+  });
+};
+
+const runs = (program: string): boolean => {
+  try {
+    execFileSync(program, ['-v'], { stdio: 'ignore' });
+    return true;
+  } catch {
+    return false;
+  }
+};
+const hasPoppler = ['pdfinfo', 'pdftotext', 'pdftoppm'].every(runs);
+
+describe('on paper', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'quilt-paper-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  const CM = 96 / 2.54;
+
+  const manyFabrics = Array.from({ length: 14 }, (_, at) => String.fromCharCode(65 + at));
+  const large = `<quilt-worksheet width="60" length="80">
+    ${manyFabrics.map((letter) => `<quilt-fabric letter="${letter}" name="Colour number ${letter} of the whole range" price="12"></quilt-fabric>`).join('')}
+    <quilt-cutting list="${manyFabrics.flatMap((letter) => Array.from({ length: 5 }, (_, at) => `${letter} | patch number ${at + 1} of the block | ${2 + at} x ${3 + at} | ${4 + at}`)).join('\n')}"></quilt-cutting>
+    <quilt-backing fabric="A"></quilt-backing><quilt-binding fabric="B"></quilt-binding>
+  </quilt-worksheet>`;
+  const together = `<quilt-worksheet><quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting><quilt-cutting list="C | square | 2 1/2 | 18"></quilt-cutting></quilt-worksheet>`;
+  const sheets = { 'a whole quilt': QUILT, 'fourteen fabrics': large, 'parts cut together': together };
+
+  /** A page of grey values: 255 is white. */
+  const pixels = (pgm: Buffer): { width: number; height: number; grey: Buffer } => {
+    const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.toString('latin1', 0, 40))!;
+    return { width: Number(head[1]), height: Number(head[2]), grey: pgm.subarray(head[0].length) };
+  };
+
+  it.for(
+    Object.keys(sheets).flatMap((what) =>
+      (['A4', 'Letter'] as const).map((format) => [what, format] as const),
+    ),
+  )(
+    '%s is a requirement sheet on %s: nothing clipped, no page with one line',
+    { timeout: 120_000 },
+    async ([what, format], { skip }) => {
+      const { page, faults } = await openWith(script + sheets[what as keyof typeof sheets]);
+      await settled(page);
+      const { fabrics, items, notes } = await listOf(page);
+      const pieces = await page.$$eval(TAGS.join(), (all) =>
+        all.flatMap(
+          (at) => (at as unknown as { result?: CuttingResult }).result?.cuts?.map(({ text }) => text) ?? [],
+        ),
+      );
+      const html = await page.evaluate(printCopy);
+      const paper = await openWith(html);
+      await paper.page.emulateMediaType('print');
+
+      const letters = [
+        ...new Set([...fabrics.map(({ letter }) => letter), ...items.map(({ fabric }) => fabric)]),
+      ].filter(Boolean);
+      const boxes = await paper.page.$$eval('div >>> td.swatch', (all) =>
+        all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+      );
+      expect(boxes).toHaveLength(letters.length);
+      for (const box of boxes) expect(box).toBeGreaterThan(2.5 * CM);
+      expect(
+        await paper.page.$$eval(
+          'div >>> button, div >>> input',
+          (all) => all.filter((at) => at.checkVisibility()).length,
+        ),
+      ).toBe(0);
+
+      const name = join(folder, `${what.replaceAll(' ', '-')}-${format}`);
+      const margin = { top: '1cm', bottom: '1cm', left: '1cm', right: '1cm' };
+      const pdf = await paper.page.pdf({ format, margin });
+      writeFileSync(`${name}.pdf`, pdf);
+      expect(faults).toEqual([]);
+      await page.close();
+      await paper.page.close();
+      skip(!hasPoppler, 'pdftotext and pdftoppm are not installed: the pages themselves were not looked at.');
+
+      const info = execFileSync('pdfinfo', [`${name}.pdf`], { encoding: 'utf8' });
+      const pages = Number(/Pages:\s+(\d+)/.exec(info)![1]);
+      const all = execFileSync('pdftotext', ['-layout', `${name}.pdf`, '-'], { encoding: 'utf8' })
+        .split('\f')
+        .slice(0, pages);
+      for (const text of all)
+        expect(text.split('\n').filter((line) => line.trim()).length).toBeGreaterThan(2);
+      const words = all.join('\n').replace(/\s+/g, ' ');
+      // The strips of the cut list, or of the parts that are laid out together.
+      expect(words).toMatch(/[Ss]trips, from the top of the cloth/);
+      for (const one of [
+        ...fabrics.flatMap(({ buy, name }) => [buy.text, name]),
+        ...items.map(({ text }) => text),
+        ...pieces,
+        'Fabric key',
+      ])
+        if (one && (one !== 'Fabric key' || letters.length))
+          expect(words.replaceAll(' ', '')).toContain(one.replaceAll(' ', ''));
+      for (const note of notes)
+        expect(words.replaceAll(' ', '')).toContain(note.slice(0, 30).replaceAll(' ', ''));
+
+      // Ink reaches neither the edge of the paper nor across a whole margin: nothing was cut off.
+      execFileSync('pdftoppm', ['-r', '40', '-gray', `${name}.pdf`, name]);
+      for (let at = 1; at <= pages; at += 1) {
+        const file = readFileSync(`${name}-${String(at).padStart(String(pages).length, '0')}.pgm`);
+        const { width, height, grey } = pixels(file);
+        const edge = Math.floor((0.7 / 2.54) * 40);
+        let inked = 0;
+        for (let y = 0; y < height; y += 1)
+          for (let x = 0; x < width; x += 1) {
+            const isInk = grey[y * width + x]! < 250;
+            if (isInk) inked += 1;
+            if (isInk && (x < edge || y < edge || x >= width - edge || y >= height - edge))
+              expect.fail(`page ${at}: ink at ${x}, ${y}`);
+          }
+        expect(inked).toBeGreaterThan(300);
+      }
+    },
+  );
+});
