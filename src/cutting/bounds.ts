@@ -4,7 +4,7 @@ import { gcd } from './grid.js';
  * A way of weighing sizes under which whatever fits side by side in `whole` weighs at most `most` (a dual feasible
  * function). The sum of the weights then bounds what any plan needs, often better than the sizes themselves do.
  */
-export interface Weighing {
+interface Weighing {
   weigh: (size: number) => number;
   most: number;
 }
@@ -13,7 +13,7 @@ export interface Weighing {
 const EFFORT = 4000;
 
 /** The ways that have proved useful: the size itself, sizes with a threshold, and how many fit beside each other. */
-export const weighings = (sizes: number[], whole: number): Weighing[] => {
+const weighings = (sizes: number[], whole: number): Weighing[] => {
   const small = [...new Set([whole / 2, ...sizes])].filter((size) => 2 * size <= whole).sort((a, b) => b - a);
   const every = Math.ceil((small.length * sizes.length) / EFFORT);
   return [
@@ -38,16 +38,8 @@ export const weighings = (sizes: number[], whole: number): Weighing[] => {
   ];
 };
 
-/** No plan cuts so many pieces of these sizes from fewer than this many lengths of `whole`. */
-export const loadBound = (sizes: number[], counts: number[], whole: number): number =>
-  Math.max(
-    ...weighings(sizes, whole).map(({ weigh, most }) =>
-      Math.ceil(sizes.reduce((load, size, i) => load + weigh(size) * counts[i]!, 0) / most),
-    ),
-  );
-
 /** A piece as the bounds see it: its sizes on the grid, and whether it also fits turned. */
-export interface Bounded {
+interface Bounded {
   width: number;
   height: number;
   count: number;

@@ -1,4 +1,4 @@
-import { downTo, exact, least, upTo, type Exact } from './exact.js';
+import { downTo, exact, least, nearestTo, upTo, type Exact } from './exact.js';
 import { decimal, mixed, type Style } from './format.js';
 import { parseLength, quoted, type Reading } from './parse.js';
 import { toUnit } from './units.js';
@@ -56,6 +56,9 @@ export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
 
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');
+
+/** Money to the cent. */
+export const cents = (value: Exact): Exact => nearestTo(value, exact(1, 100));
 
 /** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
 export const soldLength = (inches: Exact, { units, comma }: Style): string => {

@@ -1,6 +1,6 @@
-import { exact, isExact, nearestTo, ONE, toMark, type Exact } from '../measure/exact.js';
+import { exact, isExact, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
-import { purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
+import { cents, purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, writesComma } from '../measure/units.js';
 import {
   initialOf,
@@ -336,9 +336,14 @@ export class Book<F extends Fields> {
   /** Adds the cost of so much, where a price was given. */
   price(amount: Exact, text: string, price = this.#shop.price, from = ['buy', 'price']): void {
     if (!price) return;
-    const cost = nearestTo(amount.mul(price), exact(1, 100));
-    this.cost = { amount: cost.valueOf().toFixed(2), text: this.money(cost) };
+    this.cost = this.sum(amount.mul(price));
     this.row('cost', 'Cost', this.cost.text, `${text} × ${this.money(price)}`, from);
+  }
+
+  /** An amount of money to the cent: a decimal number, and as people write it. */
+  sum(value: Exact): { amount: string; text: string } {
+    const paid = cents(value);
+    return { amount: paid.valueOf().toFixed(2), text: this.money(paid) };
   }
 
   money(value: Exact): string {

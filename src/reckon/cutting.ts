@@ -1,7 +1,7 @@
 import { checkPlan } from '../cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
-import { exact, least, most, nearestTo, ONE, sum, type Exact } from '../measure/exact.js';
+import { exact, least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { splitSize } from '../measure/parse.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
@@ -230,12 +230,8 @@ export const reckonCutting = (
         ...(sheet && { sheets: planned.count }),
         buy,
         ...(price && {
-          cost: nearestTo(
-            (sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price),
-            exact(1, 100),
-          )
-            .valueOf()
-            .toFixed(2),
+          cost: book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price))
+            .amount,
         }),
         ...laid,
         pieces: mine.map(({ piece, width, length, count, cutUp }) =>

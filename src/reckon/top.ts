@@ -206,10 +206,11 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       .filter(({ cuts }) => cuts.length)
       .map(({ part, cuts, key }) => {
         const { fabric, strips } = clothFor(cuts, key);
-        return { part, fabric: mixed(fabric), buy: book.toBuy(fabric), cuts, strips };
+        return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
       });
     const pieces = [...sashes, ...stones, ...setting];
-    const { fabric, strips } = clothFor(pieces, 'sashing');
+    // One kind of piece is planned already.
+    const { fabric, strips } = parts.length === 1 ? parts[0]! : clothFor(pieces, 'sashing');
     const bought = book.buy(
       fabric,
       parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks',

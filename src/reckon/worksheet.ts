@@ -1,7 +1,7 @@
 import type { CutPiece } from '../cutting/plan.js';
-import { exact, least, most, nearestTo, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
-import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
+import { cents, purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { canBeCut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
@@ -201,8 +201,6 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       'currency',
     );
 
-    const money = (value: Exact): Money => ({ amount: value.valueOf().toFixed(2), text: book.money(value) });
-    const cents = (value: Exact): Exact => nearestTo(value, exact(1, 100));
     /** A sum that was written down; one that cannot be read is named, and left out. */
     const paid = (written: unknown, label: string): Exact | undefined => {
       try {
@@ -302,8 +300,8 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
           saved: mixed(saved),
           buy,
           spare: mixed(spare),
-          ...(price && { price: money(price) }),
-          ...(cost && { cost: money(cost) }),
+          ...(price && { price: book.sum(price) }),
+          ...(cost && { cost: book.sum(cost) }),
           ...(bolts && { bolts }),
           ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
         },
@@ -315,7 +313,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       const cost = paid(written, `The price of ${item.text}`);
       if (cost) itemCost = itemCost.add(cost);
       else unpriced.push(`${item.text}${item.fabric && ` of fabric ${item.fabric}`}`);
-      return { ...item, ...(cost && { cost: money(cost) }) };
+      return { ...item, ...(cost && { cost: book.sum(cost) }) };
     });
     total = total.add(itemCost);
     const priced = unpriced.length < lines.length + bought.length;
@@ -348,9 +346,12 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       cuts: [] as Cut[],
       fabrics: lines,
       items: bought,
-      ...(priced && { total: money(total) }),
+      ...(priced && { total: book.sum(total) }),
       ...(kits && {
-        kits: { count: kits, ...(priced && { each: money(total), ...(!tooLong && { cost: money(whole) }) }) },
+        kits: {
+          count: kits,
+          ...(priced && { each: book.sum(total), ...(!tooLong && { cost: book.sum(whole) }) }),
+        },
       }),
     };
   });

@@ -3,6 +3,12 @@ import { draw, type Picture } from '../drawing/picture.js';
 import type { Answer } from '../reckon/book.js';
 import type { Listing } from './calculator.js';
 
+/** Stands beside what is cut. */
+export const CUTTER_CAUTION =
+  'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.';
+/** Stands under every answer. */
+export const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quilt before cutting.';
+
 /** A ruled table with its caption. */
 export const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>

@@ -1,14 +1,15 @@
 import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
-import { exact, most, ZERO } from '../measure/exact.js';
+import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
 import { parseLength } from '../measure/parse.js';
 import { writesComma } from '../measure/units.js';
-import { RULER_INCHES } from '../trade/conventions.js';
+import { RULER_MARK } from '../trade/conventions.js';
 import type { Answer, Input, Refused, Row } from '../reckon/book.js';
+import { lengthOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
-import { cutList, figures, listing } from './lists.js';
+import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { printAlone } from './print.js';
 import { sheetStyles } from './styles.js';
@@ -223,11 +224,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         good &&
         html`<div>
         ${figures(calculator.draw(good, style))} ${cutList(good)}
-        ${good.cuts[0] && html`<p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>`}
+        ${good.cuts[0] && html`<p>${CUTTER_CAUTION}</p>`}
         ${calculator.listings?.(good, style).map(listing)} ${this.more(good)}
       </div>`
       }
-      <p>Amounts are for planning: measure your own cloth and quilt before cutting.</p>
+      <p>${MEASURE_FIRST}</p>
       <p class="actions">
         ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
         <span role="status">${this.#told}</span>
@@ -420,8 +421,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const whole = kind === 'count' || kind === 'percent';
     const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : style);
     if (!read.ok || !(whole || kind === 'length')) return;
-    const mark = this.#good?.working.find(({ id }) => id === 'mark')?.inches ?? RULER_INCHES[style.units];
-    const moved = most(read.value.add(exact(whole ? 1 : mark).mul(by)), ZERO);
+    const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
+    const mark = inches ? exact(inches) : lengthOf(RULER_MARK[style.units], style);
+    const moved = most(read.value.add((whole ? ONE : mark).mul(by)), ZERO);
     this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
   }
 

@@ -43,6 +43,3 @@ export const BED_DROP = '12 in';
 
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
 export const BOLT = '15 yd';
-
-/** The same marks in inches. */
-export const RULER_INCHES = { in: '1/8', cm: '5/127' } as const;

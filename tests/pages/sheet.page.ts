@@ -1,27 +1,11 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { site, type Visited } from './site.js';
+import { site } from './site.js';
 
-const { open } = site();
+const { open, openWith } = site();
 const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
 const GIVEN = 'width="58" length="70" borders="2, 4 1/2"';
 
-/** A page of the site's own that holds this body; `faults` then also has every warning. */
-const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
-  const visited = await open('/dist/third-party-licenses.txt');
-  const { page, faults } = visited;
-  page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
-  await page.setRequestInterception(true);
-  page.on('request', (request) => {
-    const isMade = new URL(request.url()).pathname === '/made.html';
-    const html = `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
-    void (isMade
-      ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
-      : request.continue());
-  });
-  await page.goto(new URL('/made.html', page.url()).href, { waitUntil: 'load' });
-  return visited;
-};
 const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 
 const textOf = (page: Page, selector: string): Promise<string> =>

@@ -31,26 +31,43 @@ export const site = () => {
     server.close();
   });
 
-  return {
-    /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
-    async open(
-      path: string,
-      { width = 1280, height = 900, dark = false, scripts = true }: Visit = {},
-    ): Promise<Visited> {
-      const page = await browser.newPage();
-      const faults: string[] = [];
-      page.on('pageerror', (error) => faults.push(String(error)));
-      page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
-      page.on('requestfailed', (request) => faults.push(`${request.url()} failed`));
-      page.on(
-        'response',
-        (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),
-      );
-      await page.setJavaScriptEnabled(scripts);
-      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
-      await page.setViewport({ width, height });
-      await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
-      return { page, faults };
-    },
+  /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
+  const open = async (
+    path: string,
+    { width = 1280, height = 900, dark = false, scripts = true }: Visit = {},
+  ): Promise<Visited> => {
+    const page = await browser.newPage();
+    const faults: string[] = [];
+    page.on('pageerror', (error) => faults.push(String(error)));
+    page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+    page.on('requestfailed', (request) => faults.push(`${request.url()} failed`));
+    page.on(
+      'response',
+      (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),
+    );
+    await page.setJavaScriptEnabled(scripts);
+    await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
+    await page.setViewport({ width, height });
+    await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
+    return { page, faults };
   };
+
+  /** A page of the site's own that holds this body; `faults` then also has every warning. */
+  const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
+    const visited = await open('/dist/third-party-licenses.txt');
+    const { page, faults } = visited;
+    page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
+    await page.setRequestInterception(true);
+    page.on('request', (request) => {
+      const isMade = new URL(request.url()).pathname === '/made.html';
+      const html = `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+      void (isMade
+        ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
+        : request.continue());
+    });
+    await page.goto(new URL('/made.html', page.url()).href, { waitUntil: 'load' });
+    return visited;
+  };
+
+  return { open, openWith };
 };

@@ -7,9 +7,9 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { CuttingResult } from '../../src/reckon/cutting.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
-import { site, type Visited } from './site.js';
+import { site } from './site.js';
 
-const { open } = site();
+const { open, openWith } = site();
 const TAGS = [
   'quilt-top',
   'quilt-borders',
@@ -21,23 +21,6 @@ const TAGS = [
   'quilt-worksheet',
 ];
 const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
-
-/** A page of the site's own that holds this body; `faults` then also has every warning. */
-const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
-  const visited = await open('/dist/third-party-licenses.txt');
-  const { page, faults } = visited;
-  page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
-  await page.setRequestInterception(true);
-  page.on('request', (request) => {
-    const isMade = new URL(request.url()).pathname === '/made.html';
-    const html = `<!doctype html><html lang="en"><title>A quilt</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
-    void (isMade
-      ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
-      : request.continue());
-  });
-  await page.goto(new URL('/made.html', page.url()).href, { waitUntil: 'load' });
-  return visited;
-};
 
 /** Once every part on the page is reckoned, nothing is being planned, and nothing changes any more. */
 const settled = (page: Page): Promise<void> =>

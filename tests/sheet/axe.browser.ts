@@ -1,5 +1,3 @@
-import 'axe-core/axe.min.js';
-import type { AxeResults, RunOptions } from 'axe-core';
 import { expect } from 'chai';
 import {
   answered,
@@ -13,19 +11,7 @@ import {
   writeAndLeave,
   type Sheet,
 } from './fixture.js';
-
-const { axe } = window as unknown as {
-  axe: { run(root: Element, options: RunOptions): Promise<AxeResults> };
-};
-
-/** What axe finds, in a few words each, so that a failure says where to look. */
-const findings = async (root: Element): Promise<string[]> => {
-  const { violations, passes } = await axe.run(root, { resultTypes: ['violations'] });
-  expect(passes.length).to.be.greaterThan(5);
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`),
-  );
-};
+import { findings } from './findings.js';
 
 /** The states a reader sees a sheet in; all are tried on a light page. */
 const STATES: [what: string, come: (sheet: Sheet) => Promise<void>][] = [

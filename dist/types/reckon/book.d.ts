@@ -161,6 +161,11 @@ export declare class Book<F extends Fields> {
     };
     /** Adds the cost of so much, where a price was given. */
     price(amount: Exact, text: string, price?: import("fraction.js").default | undefined, from?: string[]): void;
+    /** An amount of money to the cent: a decimal number, and as people write it. */
+    sum(value: Exact): {
+        amount: string;
+        text: string;
+    };
     money(value: Exact): string;
     /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
     finish<R extends Answer>(work: () => Own<R>): R | Refused;

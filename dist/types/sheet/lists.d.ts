@@ -2,6 +2,10 @@ import { type TemplateResult } from 'lit';
 import { type Picture } from '../drawing/picture.js';
 import type { Answer } from '../reckon/book.js';
 import type { Listing } from './calculator.js';
+/** Stands beside what is cut. */
+export declare const CUTTER_CAUTION = "Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.";
+/** Stands under every answer. */
+export declare const MEASURE_FIRST = "Amounts are for planning: measure your own cloth and quilt before cutting.";
 /** A ruled table with its caption. */
 export declare const listing: ({ caption, head, rows }: Listing) => TemplateResult;
 /** What to cut, where anything is. */

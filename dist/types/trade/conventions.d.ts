@@ -39,8 +39,3 @@ export declare const RULER_MARK: {
 export declare const BED_DROP = "12 in";
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
 export declare const BOLT = "15 yd";
-/** The same marks in inches. */
-export declare const RULER_INCHES: {
-    readonly in: "1/8";
-    readonly cm: "5/127";
-};

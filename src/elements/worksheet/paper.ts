@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Style } from '../../measure/format.js';
 import type { WorksheetResult } from '../../reckon/worksheet.js';
-import { figures, listing } from '../../sheet/lists.js';
+import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../sheet/lists.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 import { linesOf, nameOf, shopping, type Piece } from './shopping.js';
 
@@ -52,10 +52,10 @@ export const requirementSheet = (
   };
   return html`<section class="paper">
     <h1>${document.title}</h1>
-    <p>${size} Amounts are for planning: measure your own cloth and quilt before cutting.</p>
+    <p>${size} ${MEASURE_FIRST}</p>
     ${listing(shopping(result, style))} ${result.notes.map((note) => html`<p class="note">${note}</p>`)} ${key}
     <div class="columns">
-      <p>Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.</p>
+      <p>${CUTTER_CAUTION}</p>
       ${names.map(cutFrom)} ${joint} ${parts.map(drawn)}
     </div>
   </section>`;

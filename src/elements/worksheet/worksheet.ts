@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
-import { exact, type Exact } from '../../measure/exact.js';
+import type { Exact } from '../../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
 import { PLANNING } from '../../reckon/cutting.js';
@@ -140,7 +140,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       const [first] = (letters.length ? letters : [''])
         .map((letter) => {
           const own = fabrics.get(letter)?.fabricWidth;
-          const { text, inches = exact(COTTON_WIDTH.replace(/ .*/, '')) } = this.#length(
+          const { text, inches = lengthOf(COTTON_WIDTH, this.lengthStyle) } = this.#length(
             own ?? this.fabricWidth,
           );
           return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
@@ -234,12 +234,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     return html`<slot></slot>${super.render()}`;
   }
 
-  #key(result: WorksheetResult): unknown {
-    return fabricKey(result, this.#swatches);
-  }
-
   protected override more(result: WorksheetResult): unknown {
-    return this.#key(result);
+    return fabricKey(result, this.#swatches);
   }
 
   protected override cells(result: WorksheetResult): Cells {
@@ -253,7 +249,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     return requirementSheet(result, {
       parts: this.#given,
       pieces: this.#pieces,
-      key: this.#key(result),
+      key: this.more(result),
       joint: [...figures(this.calculator.draw(result, style)), ...joint(result, style).map(listing)],
       size: this.#size,
       style,
