@@ -123,3 +123,11 @@ function boxesOf(placed: Placed[]): Box[] {
     return [left, left + whole(width), top, top + whole(height)];
   });
 }
+
+const passed = new WeakSet<CuttingPlan>();
+
+/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
+export const canBeCut = (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan): boolean => {
+  if (!passed.has(plan) && !checkPlan(pieces, cloth, plan).length) passed.add(plan);
+  return passed.has(plan);
+};

@@ -1,7 +1,7 @@
 import { exact } from '../measure/exact.js';
 import { number, type Style } from '../measure/format.js';
 import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
-import { inchesOf, lengthOf, type Box, type Picture } from './picture.js';
+import { inchesOf, lengthOf, type Box, type Dimension, type Picture } from './picture.js';
 import { corner } from './sides.js';
 
 /** Sheets drawn of one fabric; sheets cut alike are drawn once. */
@@ -45,9 +45,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       }
       const some = plan.sheets! > sheets.length ? `${sheets.length} of ` : '';
       const dimensions = corner({ width: plan.width, length: plan.height }, style);
-      for (const [at, edge] of plan.sheets ? [] : stripEdges(plan).entries())
-        if (at < 40)
-          dimensions.push({ side: 'right', from: edge.from, to: edge.to, text: lengthOf(edge.text, style) });
+      if (!plan.sheets) dimensions.push(...stripLines(plan, style));
       const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${some}${plan.buy.text}`;
       return {
         title: `${title}. Laid out: ${kinds.join(', ')}.`,
@@ -60,13 +58,13 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
     });
   });
 
-const stripEdges = ({ strips }: FabricPlan): { from: number; to: number; text: string }[] => {
+/** The heights of the strips down the cloth; of strips cut alike, of the first. */
+const stripLines = ({ strips }: FabricPlan, style: Style): Dimension[] => {
   let at = 0;
-  return strips.flatMap(({ count, height }) =>
-    Array.from({ length: Math.min(count, 60) }, () => {
-      const from = at;
-      at += inchesOf(height);
-      return { from, to: at, text: height };
-    }),
-  );
+  return strips.map(({ count, height }) => {
+    const from = at;
+    const tall = inchesOf(height);
+    at += count * tall;
+    return { side: 'right', from, to: from + tall, text: lengthOf(height, style) };
+  });
 };

@@ -83,8 +83,20 @@ export const draw = ({
   lines,
   dimensions = [],
 }: Picture): TemplateResult => {
+  const wordsOf = ({ text }: Dimension): number => text.length * LETTER + EDGE;
+  const stands = ({ side }: Dimension): boolean => side === 'left' || side === 'right';
+  /** Words too long to stand along a short upright line lie beside it. */
+  const beside = (line: Dimension): boolean =>
+    stands(line) &&
+    wordsOf(line) > (line.to - line.from) * Math.min((SHEET_WIDTH - 60) / width, TALLEST / height);
   const margin = (side: Dimension['side']): number =>
-    EDGE + ROW * Math.max(0, ...dimensions.map((line) => (line.side === side ? (line.row ?? 1) : 0)));
+    EDGE +
+    Math.max(
+      0,
+      ...dimensions.map((line) =>
+        line.side === side ? ROW * (line.row ?? 1) + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0,
+      ),
+    );
   const top = margin('top');
   const sides = margin('left') + margin('right');
   const scale = Math.min((SHEET_WIDTH - sides) / width, TALLEST / height);
@@ -111,8 +123,9 @@ export const draw = ({
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */
-  const dimension = ({ side, from, to, text, row = 1 }: Dimension): unknown => {
-    const upright = side === 'left' || side === 'right';
+  const dimension = (line: Dimension): unknown => {
+    const { side, from, to, text, row = 1 } = line;
+    const upright = stands(line);
     const outward = side === 'left' || side === 'top' ? -1 : 1;
     const edge = { left, top, right: left + wide, bottom }[side];
     const level = round(edge + outward * ((row - 0.5) * ROW + 2));
@@ -120,10 +133,11 @@ export const draw = ({
     const tick = (at: number): string =>
       `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
     const middle = (start + end) / 2;
-    const gap = Math.min(text.length * LETTER + EDGE, end - start) / 2;
+    const lies = beside(line);
+    const gap = lies ? 0 : Math.min(wordsOf(line), end - start) / 2;
     return svg`<g transform=${upright ? 'rotate(-90)' : nothing}>
       <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" />
-      <text class="measure" x=${middle} y=${level}>${text}</text>
+      <text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>
     </g>`;
   };
 

@@ -1,4 +1,4 @@
-import { checkPlan } from '../cutting/check.js';
+import { canBeCut } from '../cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
 import { exact, least, most, ONE, sum, type Exact } from '../measure/exact.js';
@@ -21,7 +21,7 @@ import {
   textField,
 } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
-import { laidOut, type CutStrip, type LaidPiece } from './strips.js';
+import { laidOut, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
 
 export const cuttingFields = {
   list: optional({
@@ -92,14 +92,6 @@ export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan
 
 /** Begins the message of a list whose plan is not ready yet. */
 export const PLANNING = 'The layout is being planned';
-
-const passed = new WeakSet<CuttingPlan>();
-
-/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
-export const canBeCut = (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan): boolean => {
-  if (!passed.has(plan) && !checkPlan(pieces, cloth, plan).length) passed.add(plan);
-  return passed.has(plan);
-};
 
 interface Sheet {
   width: Exact;
@@ -195,11 +187,7 @@ export const reckonCutting = (
           `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`,
         );
       }
-      if (!canBeCut(pieces, on, planned))
-        return book.refuse(
-          'list',
-          'This plan did not pass its check and is not shown. Try the list in two parts.',
-        );
+      if (!canBeCut(pieces, on, planned)) return book.refuse('list', UNSOUND);
 
       const laid = laidOut(
         planned,

@@ -20,6 +20,10 @@ export interface CutStrip {
   gives: { piece: string; count: number }[];
 }
 
+/** Of a plan that cannot be cut as it says, which nobody may see. */
+export const UNSOUND =
+  'This layout did not pass its check and is not shown. Change a size a little, or plan it in parts.';
+
 /** Pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
 

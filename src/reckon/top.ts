@@ -1,13 +1,14 @@
 import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
+import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { PATCHES } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
-import { stripsOf, type CutStrip } from './strips.js';
+import { stripsOf, UNSOUND, type CutStrip } from './strips.js';
 
 export const topFields = {
   block: lengthField('Block, finished', { most: '200 in' }),
@@ -192,8 +193,10 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         count: cut.count,
         turn: true,
       }));
-      const plan = planCloth(pieces, { width: cloth, step: ANY });
+      const on = { width: cloth, step: ANY };
+      const plan = planCloth(pieces, on);
       if (!plan.ok) return book.refuse(part, plan.message);
+      if (!canBeCut(pieces, on, plan)) return book.refuse(part, UNSOUND);
       const names = cuts.map(({ piece }) => piece);
       return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
     };

@@ -1,10 +1,11 @@
+import { canBeCut } from '../cutting/check.js';
 import type { CutPiece } from '../cutting/plan.js';
 import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import { cents, purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
-import { canBeCut, PLANNING, type FabricPlan, type Planner } from './cutting.js';
+import { PLANNING, type FabricPlan, type Planner } from './cutting.js';
 import {
   countField,
   lengthField,

@@ -1,5 +1,6 @@
+import { canBeCut } from '../cutting/check.js';
 import { planCloth, planClothAsync } from '../cutting/plan.js';
-import { canBeCut, type Planner } from '../reckon/cutting.js';
+import type { Planner } from '../reckon/cutting.js';
 
 /** So few pieces are planned at once; the page does not feel it. */
 const PLANNED_AT_ONCE = 30;

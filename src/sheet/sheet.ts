@@ -249,7 +249,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       : [];
     const notes = errors
       ? [
-          `${good ? 'Not reckoned again yet' : 'Still to fill in'}: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
+          `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
         ]
       : good!.notes;
     return html`<div part="answer" class="answer" role="status">
