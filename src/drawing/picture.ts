@@ -69,6 +69,8 @@ const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
+/** Of a narrow letter: words are moved only where they surely do not fit. */
+const NARROW = 5;
 const LINE = 11;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
@@ -88,7 +90,8 @@ export const draw = ({
   /** Words too long to stand along a short upright line lie beside it. */
   const beside = (line: Dimension): boolean =>
     stands(line) &&
-    wordsOf(line) > (line.to - line.from) * Math.min((SHEET_WIDTH - 60) / width, TALLEST / height);
+    line.text.length * NARROW >
+      (line.to - line.from) * Math.min((SHEET_WIDTH - 60) / width, TALLEST / height);
   const margin = (side: Dimension['side']): number =>
     EDGE +
     Math.max(
