@@ -307,7 +307,7 @@ export class Book<F extends Fields> {
     const next = this.toBuy(stepAbove(bought, this.#shop.increment));
     if (fabric.gt(0) && spare.lt(SMALL_SPARE))
       this.notes.push(
-        `${of}Only ${this.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${next.text}.`,
+        `${of}${spare.gt(0) ? `Only ${this.l(spare)}` : 'Nothing'} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${next.text}.`,
       );
     return { bought, buy };
   }

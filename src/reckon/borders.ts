@@ -4,7 +4,15 @@ import { toUnit } from '../measure/units.js';
 import { SEAM } from '../trade/conventions.js';
 import { Book, type Answer, type Cut, type Input, type Own, type Refused } from './book.js';
 import { GrowingTop, type Named, type Widths } from './border-lengths.js';
-import { bestPlan, borderPlans, count, lotsOf, type BorderPlan, type Lot } from './border-strips.js';
+import {
+  bestPlan,
+  borderPlans,
+  count,
+  lotsOf,
+  type BorderPlan,
+  type Lot,
+  type WordedPlan,
+} from './border-strips.js';
 import { choiceField, choicesField, lengthField, lengthsField, optional, sizeField } from './fields.js';
 import { clothFields, joinField, markField, shopFields } from './shared.js';
 
@@ -140,15 +148,19 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
       fabric,
       buy: book.toBuy(fabric),
     });
+    const clothHow = ({ fabricHow }: WordedPlan): string =>
+      `${cloth.washed && fabricHow.includes('+') ? `(${fabricHow})` : fabricHow}${cloth.washed} =`;
     const borders: (Own<BordersResult>['borders'][number] & { fabric: Exact })[] = [];
     const cuts: Cut[] = [];
     const needs: { how: string; from: string[] }[] = [];
+    const allLots: Lot[] = [];
     const add = (widths: Widths): void => {
       const number = borders.length + 1;
       const style = corners[number - 1] ?? corners[0]!;
       const pieces = top.sew(number, style, widths);
       if (!pieces.length) return;
       const lots = lotsOf(pieces, mark);
+      allLots.push(...lots);
       const plans = borderPlans(lots, cloth);
       const best = bestPlan(plans, grain) ?? noPlan(number, lots);
 
@@ -160,8 +172,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
         'grain',
         'join',
       ]);
-      const sum = cloth.washed && best.fabricHow.includes('+') ? `(${best.fabricHow})` : best.fabricHow;
-      needs.push({ how: `${sum}${cloth.washed} =`, from: [id, ...sizes] });
+      needs.push({ how: clothHow(best), from: [id, ...sizes] });
 
       const { side, end } = widths;
       const same = side.value.equals(end.value);
@@ -191,11 +202,18 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
       needs.forEach(({ how, from }, at) =>
         book.row(needRow(how, at), `Border ${at + 1}, cloth`, borders[at]!.fabric, how, from),
       );
-    const bought = book.buy(
-      sum(borders.map(({ fabric }) => fabric)),
-      more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first!.how,
-      more.length ? [] : first!.from,
-    );
+    const apart = sum(borders.map(({ fabric }) => fabric));
+    // Along the cloth, pieces of several borders may lie side by side.
+    const together =
+      more.length && grain === 'along' ? bestPlan(borderPlans(allLots, cloth), grain) : undefined;
+    const bought =
+      together?.fabric.lt(apart) === true
+        ? book.buy(together.fabric, `all of them, ${together.how}: ${clothHow(together)}`, needs.map(needRow))
+        : book.buy(
+            apart,
+            more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first!.how,
+            more.length ? [] : first!.from,
+          );
     if (more.length)
       book.notes.push(
         `This is for all borders from one cloth. From different cloths buy ${borders.map(({ buy }, at) => `${buy.text as string} for border ${at + 1}`).join(', ')}.`,

@@ -309,11 +309,13 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       ];
     });
 
+    const inWords = ({ text, fabric }: { text: string; fabric?: string }): string =>
+      fabric ? `${text} of fabric ${fabric}` : text;
     let itemCost = ZERO;
     const bought = items.map(({ paid: written, ...item }) => {
       const cost = paid(written, `The price of ${item.text}`);
       if (cost) itemCost = itemCost.add(cost);
-      else unpriced.push(`${item.text}${item.fabric && ` of fabric ${item.fabric}`}`);
+      else unpriced.push(inWords(item));
       return { ...item, ...(cost && { cost: book.sum(cost) }) };
     });
     total = total.add(itemCost);
@@ -342,7 +344,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       spare: mixed(inches.sub(need)),
       summary:
         count || bought.length
-          ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(({ text }) => text)].join(', ')}.`
+          ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(inWords)].join(', ')}.`
           : 'Nothing on the list yet: put calculators inside this worksheet.',
       cuts: [] as Cut[],
       fabrics: lines,

@@ -153,14 +153,16 @@ describe('cloth, laid out again', { timeout: 60_000 }, () => {
       fc.property(inputs, (input) => {
         const result = reckon(input);
         const cloth = clothOf(input);
-        const enough = (bought: Exact, only?: number): boolean => {
-          let left = bought.mul(cloth.kept);
-          result.borders.forEach(({ plan }, at) => {
-            if (only === undefined || only === at)
-              left = left.sub(leastCloth(plan, wideOf(result, at), cutsOf(result, at), cloth));
-          });
-          return left.gte(ZERO);
-        };
+        const cuts = result.borders.map((_, at) => cutsOf(result, at));
+        const apart = result.borders.map(({ plan }, at) =>
+          leastCloth(plan, wideOf(result, at), cuts[at]!, cloth),
+        );
+        // Along the cloth, the pieces of all borders may lie side by side.
+        const together = input.grain === 'along' ? [reachAlong(cuts.flat(), cloth)] : [];
+        const enough = (bought: Exact, only?: number): boolean =>
+          (only === undefined ? [sum(apart), ...together] : [apart[only]!]).some((least) =>
+            bought.mul(cloth.kept).gte(least),
+          );
         const steps = { '1/8 yd': ['9/2'], '1/4 yd': ['9'], thirds: ['9/2', '12'], '10 cm': ['500/127'] }[
           input.increment
         ];

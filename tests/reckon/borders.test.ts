@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { exact } from '../../src/measure/exact.js';
+import { exact, sum } from '../../src/measure/exact.js';
 import {
   reckonBorders,
   type Border,
@@ -301,6 +301,19 @@ describe('strips along the cloth', () => {
     expect(reckon({ ...TOP, borders: 20, grain: 'along' }).fabric).toBe('338');
     // Geometry: 40 in fit exactly.
     expect(reckon({ ...TOP, borders: '39 1/2', grain: 'along' }).borders[0]!.strips).toBe(4);
+  });
+
+  test('of several borders beside each other, where they fit on less', () => {
+    const result = reckon({ ...TOP, borders: '2, 4 1/2', grain: 'along' });
+    // Geometry: 4 × 2 1/2 + 4 × 5 = 30, which fits beside each other in 40; the longest is 70 + 4 + 1/2. Apart: 70 1/2 + 74 1/2.
+    expect(result.fabric).toBe('74 1/2');
+    expect(rowIn(result, 'fabric')!.how).toBe(
+      'all of them, as many as fit side by side, in 1 row: 74 1/2 = 74 1/2 in',
+    );
+    expect(result.borders.map(({ fabric }) => fabric)).toEqual(['70 1/2', '74 1/2']);
+    // Geometry: two of 15 1/2 fill 31 of the 40, and no piece of the other border, 15 1/2 wide, fits beside them.
+    const apart = reckon({ ...TOP, borders: '15, 15', grain: 'along' });
+    expect(exact(apart.fabric).equals(sum(apart.borders.map(({ fabric }) => exact(fabric))))).toBe(true);
   });
 
   test('after a wash', () => {
