@@ -3,9 +3,23 @@ import Fraction from 'fraction.js';
 /** An exact rational number. A length is always a number of inches. */
 export type Exact = Fraction;
 
+/** Whole numbers over each other; what is no whole number throws. */
+const over = (top: number | bigint | Exact, bottom?: number | bigint): Exact =>
+  new Fraction(top as number, bottom as number);
+
+/** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
+const read = (text: string): Exact => {
+  if (text.startsWith('-')) return read(text.slice(1)).neg();
+  const [first = '', second] = text.split(' ');
+  if (second) return read(first).add(read(second));
+  const [top = '', bottom = '1'] = first.split('/');
+  const [whole, places = ''] = top.split('.');
+  return over(BigInt(whole + places), BigInt(bottom) * 10n ** BigInt(places.length));
+};
+
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
-export const exact = (value: number | string | bigint | Exact, over?: number | bigint): Exact =>
-  new Fraction(value as number, over as number);
+export const exact = (value: number | string | bigint | Exact, divisor?: number | bigint): Exact =>
+  typeof value === 'string' ? read(value) : over(value, divisor);
 
 export const isExact = (value: unknown): value is Exact => value instanceof Fraction;
 

@@ -11,7 +11,7 @@ interface Fraction {
   mul(other: unknown): Fraction;
   toFraction(mixed?: boolean): string;
 }
-type Maker = new (text: string) => Fraction;
+type Maker = new (value: unknown, over?: unknown) => Fraction;
 
 /** The class of a slimmed module, run by itself. */
 const run = (users: string): Maker => {
@@ -43,8 +43,17 @@ describe('fraction.js without what nobody calls', () => {
   it('still reckons', () => {
     const Exact = run('a.add(b).mul(c).toFraction(true)');
     // 12 1/2 × 3 + 1/8 = 37 1/2 + 1/8 = 37 5/8
-    expect(new Exact('12 1/2').mul(3).add('1/8').toFraction(true)).toBe('37 5/8');
-    expect(() => new Exact('1/0')).toThrow('Zero');
+    expect(new Exact(25, 2n).mul(3).add(new Exact(1n, 8)).toFraction(true)).toBe('37 5/8');
+    expect(new Exact(-7).toFraction(true)).toBe('-7');
+    expect(() => new Exact(1, 0)).toThrow('Zero');
+  });
+
+  it('throws at what it no longer reads: texts, decimals, what is no number', () => {
+    const Exact = run('a.add(b)');
+    for (const unread of ['12 1/2', '3', 0.5, NaN, Infinity])
+      expect(() => new Exact(unread), String(unread)).toThrow();
+    expect(() => new Exact(1, 0.5)).toThrow();
+    expect(() => new Exact(1).add('1/8')).toThrow();
   });
 
   it('drops the stand-in for BigInt', () => {
