@@ -32,6 +32,15 @@ const isMetadataRead = ({ type, property }) => type === 'MemberExpression' && is
 /** `Error("Value passed to 'css' function must be …")`: Lit's development build says it to whoever writes templates. */
 const isMessage = ({ type, callee }) => type === 'CallExpression' && callee.name === 'Error';
 
+/** Whether a function's body names a member. */
+const names = (node, name) => {
+  let found = false;
+  walk(node, ({ type, property }) => (found ||= type === 'MemberExpression' && property.name === name));
+  return found;
+};
+/** What finds and runs a directive in a template's value: `function M(t,i,s=t,e){…i._$litDirective$…}` */
+const isResolver = (node) => node.type === 'FunctionDeclaration' && names(node, '_$litDirective$');
+
 /** Members that the browser calls, or a page that uses an element: nobody else has to name them. */
 const isCalledFromOutside = (name) =>
   /Callback$|^(constructor|observedAttributes|toString|updateComplete)$/.test(name);
@@ -103,6 +112,8 @@ export const slimmed = (code, ours, lit) => {
   const instead = (node) => {
     if (node.type === 'MemberExpression' && isUndefined(node.property.name)) return '(void 0)';
     if (isVersionNote(node) || isMetadataMade(node)) return '(void 0)';
+    if (isResolver(node) && isUndefined('_$litDirective$'))
+      return `function ${node.id.name}(part, value) { return value; }`;
     if (isMetadataRead(node)) return 'null';
     if (isMessage(node)) return 'Error()';
     if (node.type === 'SwitchCase' && !areTypesUsed && TYPES.test(node.test?.name)) return '';
