@@ -44,7 +44,7 @@ const share = (): void => {
     ? `With its borders the quilt is ${bordered.width} × ${bordered.length} in: backing, binding and batting are reckoned from that.`
     : '';
   for (const name of ['backing', 'binding', 'batting']) {
-    set(calculators[name]!, 'lock', bordered ? 'width length' : undefined);
+    set(calculators[name]!, 'lock', bordered ? 'units width length' : 'units');
     if (bordered)
       for (const side of ['width', 'length'] as const) set(calculators[name]!, side, `${bordered[side]} in`);
   }

@@ -5,6 +5,8 @@ import { toUnit, type Units } from './units.js';
 export interface Style {
   units: Units;
   comma?: boolean;
+  /** What a bare number is in, where that is not what is shown. */
+  bare?: Units | undefined;
 }
 
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */

@@ -16,6 +16,8 @@ export type Parsed = { ok: true; value: Exact } | { ok: false; message: string }
 export interface Reading {
   /** What a bare number is in. Default `in`. */
   units?: Units;
+  /** The same, where lengths are shown in other units. */
+  bare?: Units | undefined;
   /** The page's language marks decimals with a comma. Default false. */
   comma?: boolean;
 }
@@ -53,7 +55,10 @@ const UNIT =
 type Term = [value: Exact, power: number];
 
 /** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
-export const parseLength = (text: string, { units = 'in', comma = false }: Reading = {}): Parsed => {
+export const parseLength = (
+  text: string,
+  { units = 'in', comma = false, bare = units }: Reading = {},
+): Parsed => {
   let rest = '';
 
   /** What stands next if it is of this kind, and moves past it. */
@@ -105,8 +110,10 @@ export const parseLength = (text: string, { units = 'in', comma = false }: Readi
       return its ? [fromUnit(value, its).add(smaller(its)), 1] : [value, 0];
     }
     const [value, power] = sign === '(' ? sum() : factor();
-    if (sign === '(' && !take(/^\)/)) stop('A bracket has to close after a length.', '2 * (12 + 4)');
-    return [sign === '-' ? value.neg() : value, power];
+    if (sign !== '(') return [sign === '-' ? value.neg() : value, power];
+    if (!take(/^\)/)) stop('A bracket has to close after a length.', '2 * (12 + 4)');
+    const its = power ? undefined : unit();
+    return its ? [fromUnit(value, its), 1] : [value, power];
   };
 
   const product = (): Term => {
@@ -125,7 +132,7 @@ export const parseLength = (text: string, { units = 'in', comma = false }: Readi
       ? value
       : power
         ? stop('Only plain numbers multiply or divide a length.', '3 * 12 in')
-        : fromUnit(value, units);
+        : fromUnit(value, bare);
 
   const sum = (): Term => {
     let [value, power] = product();
@@ -154,6 +161,16 @@ export const parseLength = (text: string, { units = 'in', comma = false }: Readi
 export const sameUnit = (first: string, second: string): string => {
   const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
   return unit ? `${first} ${unit}` : first;
+};
+
+/**
+ * The same text with its unit, for where a bare number means another: `58 cm`, `(3 * 12 1/2) cm`; one unit holds for all of
+ * several. A text with a unit of its own, or without a number, stays.
+ */
+export const inUnit = (text: string, unit: Units, several = false): string => {
+  const bare = text.replace(/^\s*=/, '').trim();
+  if (!/\p{N}/u.test(bare) || /[a-wyz"'’′”″]/i.test(bare.replace(/by/i, ''))) return text;
+  return `${several || /^[\p{N}\s.,/]+$/u.test(bare) ? bare : `(${bare})`} ${unit}`;
 };
 
 /**

@@ -42,7 +42,7 @@ export const parseStep = (
       ok: false,
       message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.`,
     };
-  const isMetric = /m/i.test(text) || (reading.units === 'cm' && /\p{N}\s*$/u.test(text));
+  const isMetric = /m/i.test(text) || ((reading.bare ?? reading.units) === 'cm' && /\p{N}\s*$/u.test(text));
   return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
 };
 

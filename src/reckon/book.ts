@@ -22,6 +22,8 @@ import {
 export type Input<F extends Fields = Fields> = { [K in keyof F]?: unknown } & {
   /** What a bare number is in and what the working is shown in: `in` (default) or `cm`. */
   units?: unknown;
+  /** What the working is shown in, where that is not `units`: `in` or `cm`. */
+  shown?: unknown;
   /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */
   lang?: unknown;
   measured?: Record<string, unknown>;
@@ -129,10 +131,12 @@ export class Book<F extends Fields> {
     readonly fields: F,
     readonly input: Input<F>,
   ) {
-    const { units } = input;
+    const { units, shown } = input;
     this.lang = textOf(input.lang) || 'en';
-    this.style = { units: units === 'cm' ? 'cm' : 'in', comma: writesComma(this.lang) };
-    if (!isBlank(units) && units !== this.style.units)
+    const bare = units === 'cm' ? units : 'in';
+    const other = shown === 'cm' || shown === 'in' ? shown : bare;
+    this.style = { units: other, comma: writesComma(this.lang), bare };
+    if (!isBlank(units) && units !== bare)
       this.errors.push({
         input: 'units',
         message: 'The units can be in or cm. Write units="in" or units="cm".',

@@ -2,11 +2,11 @@ import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResu
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
-import { parseLength } from '../measure/parse.js';
-import { writesComma } from '../measure/units.js';
+import { inUnit, parseLength } from '../measure/parse.js';
+import { writesComma, type Units } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import type { Answer, Input, Refused, Row } from '../reckon/book.js';
-import { lengthOf } from '../reckon/fields.js';
+import { isBlank, lengthOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
@@ -49,6 +49,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     units: {},
     lock: {},
     fabric: {},
+    shown: { attribute: false },
     name: { reflect: true },
     measured: { attribute: false },
     flow: { attribute: false },
@@ -56,6 +57,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
   declare units: string | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  declare shown: Units | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   declare lock: string | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
@@ -127,8 +130,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** How lengths are shown here. */
   get lengthStyle(): Style {
-    const units = this.units ?? this.flow?.values['units'];
-    return { units: units === 'cm' ? 'cm' : 'in', comma: writesComma(languageAt(this)) };
+    const given = this.flow?.values;
+    const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
+    const units = this.shown ?? (given?.['shown'] as Units | undefined) ?? bare;
+    return { units, comma: writesComma(languageAt(this)), bare };
   }
 
   get #own(): Record<string, unknown> {
@@ -137,7 +142,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
-    const given = ['units', ...Object.keys(this.calculator.fields)].map((key) => [
+    const given = ['units', 'shown', ...Object.keys(this.calculator.fields)].map((key) => [
       key,
       this.#own[key] ?? this.flow?.values[key],
     ]);
@@ -146,6 +151,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   formResetCallback(): void {
     this.measured = undefined;
+    this.shown = undefined;
     for (const [key, field] of Object.entries(this.calculator.fields)) {
       const written = this.getAttribute(attributeOf(key));
       this.#own[key] = field.kind === 'flag' ? written !== null : (written ?? undefined);
@@ -162,6 +168,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** Hands the form the amount to buy. */
   #send(): void {
     this.#internals.setFormValue(this.value || null);
+  }
+
+  /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+  protected get switchable(): boolean {
+    return !this.name && !this.flow && isBlank(this.price) && !this.lock?.includes('units');
   }
 
   // What is shown
@@ -230,6 +241,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       }
       <p>${MEASURE_FIRST}</p>
       <p class="actions">
+        ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.#switch) : nothing}
         ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
         <span role="status">${this.#told}</span>
       </p>
@@ -300,6 +312,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   #take(id: string, text: string): void {
     const field = this.calculator.fields[id];
+    const { units, bare } = this.lengthStyle;
+    const { kind } = field ?? { kind: 'length' };
+    if (units !== bare && /^(length|size|step)/.test(kind)) text = inUnit(text, units, /s$|z/.test(kind));
     if (field) this.#own[id] = field.kind === 'flag' ? text === 'yes' : text;
     else this.measured = { ...this.measured, [id]: text };
     this.#send();
@@ -365,6 +380,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #putBack(id: string): void {
     if (this.calculator.fields[id]) this.#own[id] = undefined;
     else this.#forget(id);
+    this.#tellBoth();
+  }
+
+  #tellBoth(): void {
     this.tell('input');
     this.tell('change');
   }
@@ -419,13 +438,21 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const style = this.lengthStyle;
     const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
     const whole = kind === 'count' || kind === 'percent';
-    const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : style);
+    const read = parseLength(
+      input.value.replace('%', ''),
+      whole ? { units: 'in' } : { ...style, bare: undefined },
+    );
     if (!read.ok || !(whole || kind === 'length')) return;
     const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
     const mark = inches ? exact(inches) : lengthOf(RULER_MARK[style.units], style);
     const moved = most(read.value.add((whole ? ONE : mark).mul(by)), ZERO);
     this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
   }
+
+  #switch = (): void => {
+    this.shown = this.lengthStyle.units === 'in' ? 'cm' : 'in';
+    this.#tellBoth();
+  };
 
   #fold(open: boolean): void {
     this.#open = open;

@@ -11,4 +11,4 @@ export const PATCHES = {
 
 /** A usual ruler and cutting mat. Common practice, no source. */
 export const RULER = '24 in';
-export const MAT = '24 x 36';
+export const MAT = '24 x 36 in';

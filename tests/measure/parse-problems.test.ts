@@ -47,7 +47,7 @@ describe('a problem is a sentence that teaches', () => {
     ['5²', 'Two numbers stand side by side.'],
     ['1 2/3 4', 'Two numbers stand side by side.'],
     ['2 (3)', PLAIN],
-    ['(2 + 4) in', 'A unit goes right after its number.'],
+    ['(2 in + 4) in', 'A unit goes right after its number.'],
     ['in 52', 'A unit goes right after its number.'],
     ['52 in in', 'A unit goes right after its number.'],
     ['$ 5', PLAIN],

@@ -93,6 +93,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     else this.#settle();
   };
 
+  protected override get switchable(): boolean {
+    const priced = this.#held<QuiltSheet | QuiltFabric>('quilt-fabric', ...PARTS);
+    return super.switchable && priced.every(({ price }) => isBlank(price));
+  }
+
   protected override willUpdate(): void {
     this.#settle();
   }
@@ -160,10 +165,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       ),
     );
     const give = (part: QuiltSheet): void => {
-      const { units, shrinkage, increment, currency } = this;
+      const { units, shown, shrinkage, increment, currency } = this;
       const { width, from } = narrowest(lettersOf(part));
       const values = {
         units,
+        shown,
         ...(part.localName === 'quilt-batting' ? {} : { shrinkage }),
         increment,
         currency,

@@ -87,6 +87,21 @@ describe('sizes in a quilt-worksheet', () => {
     expect(valueIn(part(sheet, 'binding'), 'fabricWidth')).to.equal('100 cm');
   });
 
+  it('are shown in other units in every part at once, where nothing has a price', async () => {
+    const sheet = await worksheet(PARTS.borders + PARTS.binding, 'width="50" length="60"');
+    const borders = part(sheet, 'borders');
+    await pressButton(sheet, 'Show in centimetres');
+    await calm(sheet);
+    // 50 and 60 in, 2.54 cm each
+    expect(size(borders)).to.deep.equal(['127 cm', '152.4 cm']);
+    expect(answered(borders).buy.unit).to.equal('m');
+    expect(all(borders, 'button').map(text).join()).to.not.include('Show in');
+    await writeAndLeave(borders, 'width', '130');
+    expect(valueIn(borders, 'width')).to.equal('130 cm');
+    const priced = await worksheet(`<quilt-fabric letter="A" price="12"></quilt-fabric>${PARTS.borders}`);
+    expect(all(priced, 'button').map(text).join()).to.not.include('Show in');
+  });
+
   it('with units, seam, shrinkage and step are set once for all', async () => {
     const sheet = await quilt('units="cm" shrinkage="3" increment="25 cm" seam="1 cm"');
     for (const name of ['borders', 'backing', 'binding'] as const) {

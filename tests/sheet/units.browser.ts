@@ -1,0 +1,104 @@
+import { expect } from 'chai';
+import {
+  all,
+  answered,
+  buttonIn,
+  GIVEN,
+  listen,
+  mount,
+  pressButton,
+  refused,
+  show,
+  TAGS,
+  text,
+  valueIn,
+  write,
+  writeAndLeave,
+  type Sheet,
+} from './fixture.js';
+
+const METRIC = 'Show in centimetres';
+const INCHES = 'Show in inches';
+const offers = (sheet: Sheet): boolean => all(sheet, 'button').some((at) => text(at).startsWith('Show in'));
+const inches = (sheet: Sheet, id: string): string | undefined =>
+  answered(sheet).working.find((row) => row.id === id)?.inches;
+
+for (const tag of TAGS)
+  describe(`${tag}, shown in other units`, () => {
+    it('is the same quilt, whatever its author wrote without a unit', async () => {
+      const sheet = await mount(tag);
+      const before = inches(sheet, 'width');
+      await pressButton(sheet, METRIC);
+      // 58 × 2.54
+      expect(valueIn(sheet, 'width')).to.equal('147.32 cm');
+      expect(inches(sheet, 'width')).to.equal(before);
+      await pressButton(sheet, INCHES);
+      expect(valueIn(sheet, 'width')).to.equal('58 in');
+    });
+
+    it('tells the page, once, by the events of a reader’s change', async () => {
+      const sheet = await mount(tag);
+      const heard = listen(sheet);
+      await pressButton(sheet, METRIC);
+      expect(heard.map((event) => event.split(' ')[0])).to.deep.equal(['input', 'change']);
+    });
+
+    it('takes what is typed in those units, and keeps it when it is shown in the first ones again', async () => {
+      const sheet = await mount(tag);
+      await pressButton(sheet, METRIC);
+      await write(sheet, 'width', '150');
+      expect(inches(sheet, 'width')).to.equal('59 7/127');
+      await writeAndLeave(sheet, 'length', '= 2 * 90 + 1/2');
+      expect(valueIn(sheet, 'length')).to.equal('180.5 cm');
+      await writeAndLeave(sheet, 'width', '60 in');
+      expect(valueIn(sheet, 'width')).to.equal('152.4 cm');
+      await pressButton(sheet, INCHES);
+      expect(valueIn(sheet, 'length')).to.equal('180.5 cm');
+      expect(valueIn(sheet, 'width')).to.equal('60 in');
+    });
+
+    it('says what is wrong there as ever', async () => {
+      const sheet = await mount(tag);
+      await pressButton(sheet, METRIC);
+      await writeAndLeave(sheet, 'width', 'abc');
+      expect(refused(sheet).errors.map(({ input }) => input)).to.deep.equal(['width']);
+      expect(valueIn(sheet, 'width')).to.equal('abc');
+    });
+
+    it('is not offered where something is sold by the unit, or where the author locks the units', async () => {
+      for (const attributes of [
+        { name: 'cloth' },
+        { price: '12' },
+        { lock: 'units' },
+        { lock: 'width units' },
+      ])
+        expect(offers(await mount(tag, attributes)), JSON.stringify(attributes)).to.equal(false);
+      expect(offers(await mount(tag))).to.equal(true);
+    });
+  });
+
+it('several lengths in one cell have one unit', async () => {
+  const sheet = await mount('quilt-borders');
+  await pressButton(sheet, METRIC);
+  await writeAndLeave(sheet, 'borders', '5, 10 1/2');
+  expect(valueIn(sheet, 'borders')).to.equal('5 cm, 10.5 cm');
+});
+
+it('a measured row is typed over in the units that are shown', async () => {
+  const sheet = await mount('quilt-borders');
+  await pressButton(sheet, METRIC);
+  await writeAndLeave(sheet, 'border1Sides', '180');
+  expect(valueIn(sheet, 'border1Sides')).to.equal('180 cm');
+});
+
+it('a reset shows the author’s units again', async () => {
+  const form = await show<HTMLFormElement>(
+    '<form><quilt-backing width="58" length="70"></quilt-backing></form>',
+  );
+  const sheet = form.firstElementChild as Sheet;
+  await pressButton(sheet, METRIC);
+  form.reset();
+  await sheet.updateComplete;
+  expect(valueIn(sheet, 'width')).to.equal(`${GIVEN['quilt-backing']!['width'] as string} in`);
+  expect(buttonIn(sheet, METRIC)).to.not.equal(null);
+});
