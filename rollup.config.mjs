@@ -15,6 +15,10 @@ const elements = Object.fromEntries(
     .map((name) => [`quilt-${name}`, `src/elements/${name}/define.ts`]),
 );
 
+/** What every calculator needs, in one chunk: each file is compressed by itself, and few compress better than many. */
+const SHARED =
+  /node_modules|src\/(measure|sheet\/(?!background)|drawing\/(picture|sides)|reckon\/(book|fields|shared)|cutting\/joins)/;
+
 const run = (program, ...words) =>
   execFileSync(process.execPath, [`node_modules/${program}`, ...words], {
     stdio: ['ignore', 'ignore', 'inherit'],
@@ -54,7 +58,10 @@ export default ({ configOut: out = 'dist' }) => {
   const classic = 'quilt-reckoner.classic';
   const everything = `import ${JSON.stringify(resolve('src/index.ts'))}`;
   return [
-    bundle(elements, { chunkFileNames: 'chunks/[name]-[hash].js' }),
+    bundle(elements, {
+      chunkFileNames: 'chunks/[name]-[hash].js',
+      manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
+    }),
     bundle({ 'quilt-reckoner': 'src/index.ts' }),
     bundle({ reckon: 'src/reckon.ts' }),
     bundle({ [classic]: classic }, { format: 'iife' }, inline(classic, everything)),

@@ -20,3 +20,5 @@ export interface Fault {
  * @returns what is wrong; nothing when the plan can be cut.
  */
 export declare const checkPlan: (pieces: CutPiece[], cloth: Cloth, { sheets, count, length }: CuttingPlan) => Fault[];
+/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
+export declare const canBeCut: (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan) => boolean;

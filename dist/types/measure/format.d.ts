@@ -4,6 +4,8 @@ import { type Units } from './units.js';
 export interface Style {
     units: Units;
     comma?: boolean;
+    /** What a bare number is in, where that is not what is shown. */
+    bare?: Units | undefined;
 }
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export declare const mixed: (value: Exact) => string;

@@ -20,15 +20,22 @@ export type Parsed = {
 export interface Reading {
     /** What a bare number is in. Default `in`. */
     units?: Units;
+    /** The same, where lengths are shown in other units. */
+    bare?: Units | undefined;
     /** The page's language marks decimals with a comma. Default false. */
     comma?: boolean;
 }
 /** Somebody's text inside a sentence. */
 export declare const quoted: (text: string) => string;
 /** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
-export declare const parseLength: (text: string, { units, comma }?: Reading) => Parsed;
+export declare const parseLength: (text: string, { units, comma, bare }?: Reading) => Parsed;
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export declare const sameUnit: (first: string, second: string) => string;
+/**
+ * The same text with its unit, for where a bare number means another: `58 cm`, `(3 * 12 1/2) cm`; one unit holds for all of
+ * several. A text with a unit of its own, or without a number, stays.
+ */
+export declare const inUnit: (text: string, unit: Units, several?: boolean) => string;
 /**
  * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
  * marks decimals with it ("2, 4,5" is two and four and a half there).

@@ -11,6 +11,8 @@ export type Input<F extends Fields = Fields> = {
 } & {
     /** What a bare number is in and what the working is shown in: `in` (default) or `cm`. */
     units?: unknown;
+    /** What the working is shown in, where that is not `units`: `in` or `cm`. */
+    shown?: unknown;
     /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */
     lang?: unknown;
     measured?: Record<string, unknown>;

@@ -52,8 +52,6 @@ export interface CuttingResult extends Answer {
 export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan | number;
 /** Begins the message of a list whose plan is not ready yet. */
 export declare const PLANNING = "The layout is being planned";
-/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
-export declare const canBeCut: (pieces: CutPiece[], cloth: Cloth, plan: CuttingPlan) => boolean;
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.

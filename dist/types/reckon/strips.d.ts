@@ -19,6 +19,8 @@ export interface CutStrip {
         count: number;
     }[];
 }
+/** Of a plan that cannot be cut as it says, which nobody may see. */
+export declare const UNSOUND = "This layout did not pass its check and is not shown. Change a size a little, or plan it in parts.";
 /** A plan's strips from the top of the cloth, in words that anyone can read. */
 export declare const stripsOf: ({ sheets }: CuttingPlan, names: string[]) => CutStrip[];
 /** The same, and where each piece lies. */

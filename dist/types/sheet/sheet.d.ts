@@ -1,5 +1,6 @@
 import { LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { type Style } from '../measure/format.js';
+import { type Units } from '../measure/units.js';
 import type { Answer, Input, Refused } from '../reckon/book.js';
 import { type Calculator, type Flow } from './calculator.js';
 import { type Cells } from './export.js';
@@ -30,6 +31,8 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     static properties: PropertyDeclarations;
     /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
     units: string | undefined;
+    /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+    shown: Units | undefined;
     /** Inputs the reader may not change: attribute names with spaces between. Default none. */
     lock: string | undefined;
     /** The letter of the fabric this part is cut from. Default none. */
@@ -72,6 +75,8 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     protected reckonInput(): Input;
     formResetCallback(): void;
     protected updated(): void;
+    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+    protected get switchable(): boolean;
     protected render(): TemplateResult;
     /** What an element shows besides, under its lists. */
     protected more(_good: R): unknown;

@@ -22,4 +22,4 @@ export declare const PATCHES: {
 };
 /** A usual ruler and cutting mat. Common practice, no source. */
 export declare const RULER = "24 in";
-export declare const MAT = "24 x 36";
+export declare const MAT = "24 x 36 in";

@@ -22,6 +22,7 @@ export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     readonly calculator: Calculator<WorksheetResult>;
     connectedCallback(): void;
     disconnectedCallback(): void;
+    protected get switchable(): boolean;
     protected willUpdate(): void;
     protected reckonInput(): Input;
     protected render(): TemplateResult;
