@@ -287,24 +287,25 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
             .map((part) => field.options[part] ?? part)
             .join(', ')
         : text;
+    const got = html`${
+      role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
+        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
+        : (flows && this.flow!.from[id]) || how
+    } ${message && html`<span part="error" class="error">${message}</span>`}`;
+    // Several lines need the width of both columns.
+    const wide = field?.lines;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
       <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
-      <td class="amount">
+      <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open
             ? cell({ id, field, text, wrong: !!message && !!text })
             : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`
         }
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
+        ${wide && html`<p part="how" class="how" id="how-${id}">${got}</p>`}
       </td>
-      <td part="how" class="how" id="how-${id}">
-        ${
-          role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
-            : (flows && this.flow!.from[id]) || how
-        }
-        ${message && html`<span part="error" class="error">${message}</span>`}
-      </td>
+      ${wide ? nothing : html`<td part="how" class="how" id="how-${id}">${got}</td>`}
     </tr>`;
   };
 

@@ -41,7 +41,8 @@ export const sheetStyles = css`
   .stale :is(strong, output) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
-  .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
+  .amount:not([colspan]) { inline-size: 28%; }
+  .amount { border-inline-start: 3px double var(--_accent); }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
   [part='list'] td:not(:first-child) { white-space: nowrap; }
