@@ -95,7 +95,14 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #good: R | undefined;
   /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
   #editing:
-    { id: string; text: string; before: string; measured: Record<string, string> | undefined } | undefined;
+    | {
+        id: string;
+        text: string;
+        before: string;
+        measured: Record<string, string> | undefined;
+        good: R | undefined;
+      }
+    | undefined;
   #marked: string[] = [];
   #open = false;
   #told = '';
@@ -107,6 +114,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       this.#input = input;
       this.#result = this.calculator.reckon(input);
       if (!this.#result.errors) this.#good = this.#result;
+      // What is half typed is no answer to go back to.
+      else if (this.#editing) this.#good = this.#editing.good;
     }
     return this.#result;
   }
@@ -143,7 +152,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
-    const given = ['units', 'shown', ...Object.keys(this.calculator.fields)].map((key) => [
+    const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
       key,
       this.#own[key] ?? this.flow?.values[key],
     ]);
@@ -243,7 +252,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         html`<div>
         ${figures(calculator.draw(good, style))} ${cutList(good)}
         ${good.cuts[0] && html`<p>${CUTTER_CAUTION}</p>`}
-        ${calculator.listings?.(good, style).map(listing)} ${this.more(good)}
+        ${calculator
+          .listings?.(good, style)
+          .filter(({ toCut }) => toCut !== 'on paper')
+          .map(listing)} ${this.more(good)}
       </div>`
       }
       <p>${MEASURE_FIRST}</p>
@@ -264,7 +276,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { errors } = this.result;
     const good = this.#good;
     const [lead, large] = good
-      ? (this.calculator.headline?.(good, this.lengthStyle) ?? ['Buy', good.buy.text])
+      ? (this.calculator.headline?.(good, this.lengthStyle) ?? [
+          this.flow?.values['shared'] ? 'By itself' : 'Buy',
+          good.buy.text,
+        ])
       : [];
     const notes = errors
       ? [
@@ -369,7 +384,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (!id) return;
     this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
     if (isText(target))
-      this.#editing = { id, text: target.value, before: target.value, measured: this.measured };
+      this.#editing = {
+        id,
+        text: target.value,
+        before: target.value,
+        measured: this.measured,
+        good: this.#good,
+      };
     this.requestUpdate();
   };
 

@@ -30,6 +30,12 @@ const plans = ({ borders }: BordersResult, style: Style): Listing => ({
   ),
 });
 
+const strips = ({ working }: BordersResult): Listing => ({
+  caption: 'Strips for the borders',
+  toCut: 'on paper',
+  rows: working.filter(({ id }) => /\dStrips$/.test(id)).map(({ label, value, how }) => [label, value, how]),
+});
+
 /** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
 const takeOf = (
   { plan, strips, fabric }: Border,
@@ -76,7 +82,7 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
     fields: bordersFields,
     reckon: reckonBorders,
     draw: (result, style) => [drawBorders(result, style)],
-    listings: (result, style) => [plans(result, style)],
+    listings: (result, style) => [plans(result, style), strips(result)],
     takes: (result, letters) =>
       result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),
   };
