@@ -88,7 +88,7 @@ describe('quick.html, from disk and without a network', () => {
     const said = (): Promise<string | null> => page.$eval('.flow', (at) => at.textContent);
     // 58 + 2 × (2 + 4 1/2) by 70 + 13
     expect(await said()).toMatch(/for a quilt of 58 × 70 in.*make it 71 × 83 in/);
-    await page.select('quilt-batting >>> [data-row=bed]', 'queen');
+    await page.type('quilt-batting >>> [data-row=bed]', 'queen');
     // Mattress 60 × 80 (“Mattresses”, sizes.com) with a drop of 12 in: 84 × 92
     expect(await said()).toContain('The batting is for the bed, a quilt of 84 × 92 in');
     await page.select('select[name=units]', 'cm');
