@@ -43,6 +43,7 @@ const languageAt = (element: Element): string => {
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+  /** It is a field of the form around it, under its `name`. */
   static formAssociated = true;
   static override styles = [drawingStyles, sheetStyles];
   static override properties: PropertyDeclarations = {
@@ -55,7 +56,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   };
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
-  declare units: string | undefined;
+  declare units: 'in' | 'cm' | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   declare lock: string | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
