@@ -15,7 +15,8 @@ const isHad = ({ name, static: isStatic, readonly }, element) =>
   !element || isStatic || readonly || name in element.prototype;
 
 /** The value that the words `Default …` name; none where they say how one is found. */
-const defaultIn = (description = '') => /\bDefault:? (?:`([^`]+)`|(\d+|false))/.exec(description)?.slice(1).find(Boolean);
+const defaultIn = (description = '') =>
+  /\bDefault:? (?:`([^`]+)`|(\d+|false))/.exec(description)?.slice(1).find(Boolean);
 
 /** `QuiltBacking` → `BackingResult`. */
 const resultOf = (name) => `${name.replace('Quilt', '')}Result`;
@@ -27,14 +28,14 @@ const described = (declaration) => {
   // Asking for them is what makes Lit settle a class's properties.
   const observed = element?.observedAttributes ?? [];
   const own = (declaration.members ?? []).filter((member) => isPublic(member) && isHad(member, element));
-  declaration.members = own.map(({ attribute: _guessed, ...member }) => {
+  declaration.members = own.map((member) => {
     const { attribute } = element?.elementProperties.get(member.name) ?? { attribute: false };
     const value = member.readonly ? undefined : (member.default ?? defaultIn(member.description));
     return {
       ...member,
       type: { text: element ? member.type?.text.replace(/\bR\b/g, resultOf(name)) : member.type?.text },
       default: value,
-      ...(attribute !== false && { attribute: attribute ?? member.name.toLowerCase() }),
+      attribute: attribute === false ? undefined : (attribute ?? member.name.toLowerCase()),
     };
   });
   // Only a documented event has a description; one that the analyzer guessed has none.
@@ -42,7 +43,9 @@ const described = (declaration) => {
     ?.filter(({ description }) => description)
     .map((event) => ({ type: { text: 'Event' }, ...event }));
   // An attribute without a property has been written as one in the class's comment.
-  const alone = (declaration.attributes ?? []).filter(({ fieldName, description }) => !fieldName && description);
+  const alone = (declaration.attributes ?? []).filter(
+    ({ fieldName, description }) => !fieldName && description,
+  );
   declaration.attributes = [
     ...declaration.members
       .filter(({ attribute }) => observed.includes(attribute))
