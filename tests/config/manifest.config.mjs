@@ -18,6 +18,14 @@ const isHad = ({ name, static: isStatic, readonly }, element) =>
 const defaultIn = (description = '') =>
   /\bDefault:? (?:`([^`]+)`|(\d+|false))/.exec(description)?.slice(1).find(Boolean);
 
+/** What of a property's type can be written as an attribute. */
+const asWritten = ({ text }) => ({
+  text: text
+    .split(' | ')
+    .filter((part) => !part.endsWith('[]'))
+    .join(' | '),
+});
+
 /** `QuiltBacking` → `BackingResult`. */
 const resultOf = (name) => `${name.replace('Quilt', '')}Result`;
 
@@ -50,7 +58,7 @@ const described = (declaration) => {
     ...declaration.members
       .filter(({ attribute }) => observed.includes(attribute))
       .map(({ attribute, name: fieldName, type, description, default: value, inheritedFrom }) => ({
-        ...{ name: attribute, type, description, default: value, fieldName },
+        ...{ name: attribute, type: asWritten(type), description, default: value, fieldName },
         ...(inheritedFrom && { inheritedFrom }),
       })),
     ...alone.filter(({ name }) => !observed.includes(name)),

@@ -23,6 +23,12 @@ const integrityOf = (folder) =>
     .filter((path) => path.endsWith('.js'))
     .reduce((all, path) => ({ ...all, [path]: hashOf(readFileSync(`${folder}/${path}`)) }), {});
 
+/** The generator says a property for every element that has it. */
+const eachOnce = (data) => ({
+  ...data,
+  properties: [...new Map(data.properties.map((property) => [property.name, property])).values()],
+});
+
 const LICENSED = ['lit', 'fraction.js'];
 const licenceOf = (name) => `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
 
@@ -38,7 +44,7 @@ export const writeBeside = (folder) => {
 
   const quiet = { hideLogs: true, packageJson: false };
   write('vscode.html-custom-data.json', json(JSON.parse(getVsCodeHtmlCustomData(manifest(), quiet))));
-  write('vscode.css-custom-data.json', json(JSON.parse(getVsCodeCssCustomData(manifest(), quiet))));
+  write('vscode.css-custom-data.json', json(eachOnce(JSON.parse(getVsCodeCssCustomData(manifest(), quiet)))));
   write('web-types.json', json(JSON.parse(getWebTypesData(manifest(), quiet))));
 
   for (const [name, text] of Object.entries(frameworkTypes(manifest()))) write(`types/${name}.d.ts`, text);
