@@ -43,6 +43,7 @@ const languageAt = (element: Element): string => {
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+  /** It is a field of the form around it, under its `name`. */
   static formAssociated = true;
   static override styles = [drawingStyles, sheetStyles];
   static override properties: PropertyDeclarations = {
@@ -56,7 +57,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   };
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
-  declare units: string | undefined;
+  declare units: 'in' | 'cm' | undefined;
   /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
   declare shown: Units | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */

@@ -69,11 +69,11 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
   /** `sides-first`, `ends-first`, `squares` or `mitred`; one for all, or one per border with commas. Default `sides-first`. */
   declare corners: string | undefined;
   /** `across` (strips from selvage to selvage) or `along` (unpieced, beside the selvage). Default `across`. */
-  declare grain: string | undefined;
+  declare grain: 'across' | 'along' | undefined;
   /** The size wanted: `60 x 80`. One more border makes up what is missing. Default none. */
   declare target: string | undefined;
   /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
-  declare join: string | undefined;
+  declare join: 'diagonal' | 'straight' | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
