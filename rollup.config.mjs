@@ -20,8 +20,10 @@ const run = (program, ...words) =>
     stdio: ['ignore', 'ignore', 'inherit'],
   });
 
-/** Writes what stands beside the scripts: types, the manifest of elements, and the licences of what is inside. */
+/** Writes what stands beside the scripts: types, the manifest of elements, the page for frames, and the licences of what is inside. */
 const writeBeside = (folder) => {
+  for (const name of ['frame.html', 'frame.css', 'frame.js'])
+    writeFileSync(`${folder}/${name}`, readFileSync(`demo/${name}`, 'utf8').replaceAll('../dist/', './'));
   run('typescript/bin/tsc', '-p', 'tests/config/tsconfig.declarations.json', '--outDir', `${folder}/types`);
   const manifest = ['--config', 'tests/config/manifest.config.mjs', '--outdir', relative('.', folder)];
   run('@custom-elements-manifest/analyzer/cem.js', 'analyze', '--quiet', ...manifest);
