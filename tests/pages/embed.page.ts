@@ -239,7 +239,7 @@ describe('the embed maker', () => {
     await page.$eval(
       list,
       (at, piece) => {
-        (at as HTMLTextAreaElement).value = `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`;
+        (at).value = `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`;
         at.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
       },
       NASTY.replaceAll('|', ''),
@@ -347,7 +347,7 @@ describe('a calculator in a frame', () => {
     const told = { type: 'quilt-reckoner-height', height: 321 };
 
     for (const height of [1e9, 20_001, 0, -5, 1.5, Number.NaN, '400', '400;x', null, undefined, [400], {}])
-      await frameIn(page).evaluate((data) => parent.postMessage(data, '*'), { ...told, height } as object);
+      await frameIn(page).evaluate((data) => parent.postMessage(data, '*'), { ...told, height });
     for (const data of ['quilt-reckoner-height', null, 7, { ...told, type: 'another' }])
       await frameIn(page).evaluate((data) => parent.postMessage(data, '*'), data as object);
     await page.evaluate((data) => postMessage(data, '*'), told);
