@@ -1,7 +1,7 @@
 import type { Frame, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
+import { findingsOn } from './axe.js';
 import { site } from './site.js';
 
 /** The page that a snippet is pasted into is of `site`; the maker and the frame's files are of another origin. */
@@ -167,7 +167,9 @@ describe('the embed maker', () => {
   it('copies by keyboard alone, and says so', async () => {
     const { page, faults } = await open(`${files.address}/embed.html`);
     await page.bringToFront();
-    await page.browserContext().overridePermissions(files.address, ['clipboard-read', 'clipboard-sanitized-write']);
+    await page
+      .browserContext()
+      .overridePermissions(files.address, ['clipboard-read', 'clipboard-sanitized-write']);
     await page.waitForSelector('#live quilt-backing:defined');
     await page.focus('[name=calculator]:checked');
     await page.keyboard.press('ArrowDown');
@@ -239,7 +241,7 @@ describe('the embed maker', () => {
     await page.$eval(
       list,
       (at, piece) => {
-        (at).value = `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`;
+        at.value = `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`;
         at.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
       },
       NASTY.replaceAll('|', ''),
@@ -266,19 +268,7 @@ describe('the embed maker', () => {
     const { page, faults } = await maker(name);
     await page.setViewport({ width: 320, height: 640, isMobile: true, hasTouch: true });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-    await page.addScriptTag({ path: `${ROOT}node_modules/axe-core/axe.min.js` });
-    const found = await page.evaluate(async () => {
-      const { axe } = window as unknown as {
-        axe: {
-          run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[]; passes: unknown[] }>;
-        };
-      };
-      const { violations, passes } = await axe.run();
-      return passes.length < 5
-        ? ['it looked at nothing']
-        : violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-    });
-    expect(found).toEqual([]);
+    expect(await findingsOn(page)).toEqual([]);
     expect(faults).toEqual([]);
     await page.close();
   });
