@@ -162,7 +162,7 @@ const listener = ({ origin, pathname }) => `
   // Gives the calculator's frame its height. It listens to that frame alone.
   addEventListener('message', ({ source, origin, data }) => {
     if (origin !== ${JSON.stringify(origin)} || data?.type !== 'quilt-reckoner-height') return;
-    if (!Number.isInteger(data.height) || data.height < 50 || data.height > 20000) return;
+    if (!Number.isInteger(data.height) || data.height < 50 || data.height > 40000) return;
     for (const frame of document.querySelectorAll(${JSON.stringify(`iframe[src^="${origin}${pathname}?"]`)}))
       if (frame.contentWindow === source) frame.height = data.height;
   });

@@ -336,7 +336,7 @@ describe('a calculator in a frame', () => {
     };
     const told = { type: 'quilt-reckoner-height', height: 321 };
 
-    for (const height of [1e9, 20_001, 0, -5, 1.5, Number.NaN, '400', '400;x', null, undefined, [400], {}])
+    for (const height of [1e9, 40_001, 0, -5, 1.5, Number.NaN, '400', '400;x', null, undefined, [400], {}])
       await frameIn(page).evaluate((data) => parent.postMessage(data, '*'), { ...told, height });
     for (const data of ['quilt-reckoner-height', null, 7, { ...told, type: 'another' }])
       await frameIn(page).evaluate((data) => parent.postMessage(data, '*'), data as object);
@@ -450,6 +450,41 @@ describe('a calculator in a frame', () => {
     expect(await page.evaluate(() => document.documentElement.lang)).toBe('en');
     expect(await page.evaluate(() => 'done' in window)).toBe(false);
     expect(await page.$eval('quilt-top >>> [part=error]', (at) => at.textContent)).toMatch(/^\w.*\.$/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('copies, hands over a file and prints under its own strict policy', async () => {
+    const { page, faults } = await open('about:blank');
+    await page.evaluateOnNewDocument(() => {
+      const seen: string[] = [];
+      Object.assign(window, { seen });
+      window.print = () => {
+        (parent as unknown as { seen: string[] }).seen.push(
+          document.body.firstElementChild!.shadowRoot!.textContent,
+        );
+        dispatchEvent(new Event('afterprint'));
+      };
+      Object.assign(navigator.clipboard ?? {}, {
+        writeText: (text: string) => Promise.resolve(seen.push(text)),
+      });
+    });
+    const session = await page.createCDPSession();
+    await session.send('Browser.setDownloadBehavior', { behavior: 'deny' });
+    await page.goto(address({ calculator: 'backing', width: '58', length: '70' }));
+    await resultsIn(page);
+    for (const words of ['Copy table', 'Download CSV', 'Print'])
+      await page.$eval(
+        'quilt-backing',
+        (at, words) => {
+          const buttons = [...at.shadowRoot!.querySelectorAll('button')];
+          buttons.find(({ textContent }) => textContent.trim() === words)!.click();
+        },
+        words,
+      );
+    await page.waitForFunction(() => (window as unknown as { seen: string[] }).seen.length === 2);
+    const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
+    for (const text of seen) expect(text).toContain('58 + 2 × 4 = 66 in');
     expect(faults).toEqual([]);
     await page.close();
   });
