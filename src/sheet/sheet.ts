@@ -29,8 +29,10 @@ const languageAt = (element: Element): string => {
  * @fires input - Something was typed; `result` already follows it.
  * @fires change - A cell was left with another value.
  * @csspart sheet - The whole sheet.
- * @csspart answer - The answer in large type.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
  * @csspart table - The rows.
+ * @csspart label - What a row is.
  * @csspart cell - A cell to type in.
  * @csspart value - A reckoned value.
  * @csspart how - How a value was got.
@@ -41,6 +43,9 @@ const languageAt = (element: Element): string => {
  * @csspart action - Copy, CSV and print.
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** It is a field of the form around it, under its `name`. */
@@ -288,7 +293,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         ]
       : good!.notes;
     return html`<div part="answer" class="answer" role="status">
-      ${good && html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
+      ${good && html`<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
       ${notes.map((note) => html`<p class="note">${note}</p>`)}
       ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
@@ -318,7 +323,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     // Several lines need the width of both columns.
     const wide = field?.lines;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
-      <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
+      <th scope="row" part="label">${open ? html`<label for=${id}>${label}</label>` : label}</th>
       <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open
