@@ -1,4 +1,4 @@
-import { toMark, ZERO, type Exact } from '../measure/exact.js';
+import { exact, toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
@@ -98,7 +98,7 @@ const sizeOf = (
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
   if (width.lte(0) || length.lte(0))
     refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
-  const added = /\bfinished\b/i.test(words) ? seam.mul(PATCHES[kindOf(words)].seams) : ZERO;
+  const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
   // What lies between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
   return { width: cut(width), length: cut(length) };

@@ -52,15 +52,21 @@ export const site = () => {
     return { page, faults };
   };
 
-  /** A page of the site's own that holds this body; `faults` then also has every warning. */
-  const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
-    const visited = await open('/dist/third-party-licenses.txt');
+  /** A page of the site's own that holds this body, or is this document; `faults` then also has every warning. */
+  const openWith = async (
+    body: string,
+    headers: Record<string, string> = {},
+    visit: Visit = {},
+  ): Promise<Visited> => {
+    const visited = await open('/dist/third-party-licenses.txt', visit);
     const { page, faults } = visited;
     page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
     await page.setRequestInterception(true);
     page.on('request', (request) => {
       const isMade = new URL(request.url()).pathname === '/made.html';
-      const html = `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+      const html = body.startsWith('<!doctype')
+        ? body
+        : `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
       void (isMade
         ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
         : request.continue());
