@@ -162,8 +162,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    // Not every browser says that the cell lost the focus.
     this.#editing = undefined;
     this.#marked = [];
+    this.requestUpdate();
   }
 
   // Lit's own way shares style sheets, which a document allows only those that were made in it.

@@ -48,7 +48,7 @@ export const sheetStyles = css`
 
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
-  strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; }
+  strong { font-size: min(1.85em, 13cqi); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
@@ -58,7 +58,7 @@ export const sheetStyles = css`
   .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
-  [part='list'] td:not(:first-child) { white-space: nowrap; }
+  [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
 
   input, select, textarea, button { font: inherit; color: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
@@ -100,6 +100,12 @@ export const sheetStyles = css`
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.5em; }
     [part='list'] td:not(:first-child) { white-space: normal; }
+  }
+  /* Text as large as this leaves room for one column only. */
+  @container (max-width: 14em) {
+    [part='table'] tr { grid-template-columns: 1fr; }
+    [part='list'] thead { display: none; }
+    [part='list'] :is(tbody, tr, th, td) { display: block; }
   }
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }

@@ -11,6 +11,7 @@ interface Hostile {
   html?: string;
   body?: string;
   dark?: boolean;
+  widths?: number[];
   /** What is done to the page once it stands. */
   then?: (page: Page) => Promise<unknown>;
 }
@@ -20,7 +21,7 @@ const inRow = SHEETS.split(/(?<=<\/quilt-(?:backing|borders|cutting|batting|work
   .join('');
 
 const PAGES: Record<string, Hostile> = {
-  calm: {},
+  calm: { widths: [320, 640, 720, 1280] },
   'global resets': {
     css: `html, body, div, span, p, table, th, td, h1, h2, form, label, section, figure, caption, * {
         margin: 0; padding: 0; border: 0; font-size: 100%; font: inherit; vertical-align: baseline; list-style: none; min-width: 0;
@@ -72,10 +73,21 @@ const PAGES: Record<string, Hostile> = {
   'floats and boxes that shrink': {
     css: 'quilt-backing, quilt-top { float: left } quilt-borders, quilt-batting { display: inline-block } quilt-cutting { display: inline } quilt-cutting, quilt-binding { clear: both } quilt-worksheet { inline-size: fit-content }',
   },
+  'a details box that was closed': {
+    body: `<details><summary>The calculators</summary>${SHEETS}</details>`,
+    then: (page) => page.click('summary'),
+  },
+  'a dialog': {
+    body: `<p>The page behind it</p><dialog>${SHEETS}</dialog>`,
+    then: (page) => page.$eval('dialog', (at) => at.showModal()),
+  },
   'right to left': { html: 'dir="rtl"', body: `<p>‏פתיחה.</p>${SHEETS}` },
-  'a dark scheme': { css: ':root { color-scheme: dark }' },
+  'a dark scheme': { css: ':root { color-scheme: dark; background: #1b1d22; color: #e8e4da }' },
   'dark by its colours only': { css: 'body { background: #14161a; color: #ddd8cc } a { color: #9cf }' },
-  'dark by preference': { dark: true, css: ':root { color-scheme: light dark }' },
+  'dark by preference': {
+    dark: true,
+    css: ':root { color-scheme: light dark; background: Canvas; color: CanvasText }',
+  },
   'forced colours': {
     then: async (page) => {
       const cdp = await page.createCDPSession();
@@ -95,17 +107,16 @@ const PAGES: Record<string, Hostile> = {
     },
   },
   'text at 200 percent': { css: 'html { font-size: 200% }' },
-  'the page on paper': { then: (page) => page.emulateMediaType('print') },
+  'the page on paper': { widths: [720], then: (page) => page.emulateMediaType('print') },
 };
 
-const WIDTHS = [320, 1280];
 /** What is read on the calm page; every other page has to read the same. */
 const calm = new Map<number, Awaited<ReturnType<typeof readingOf>>>();
 
 describe.each(Object.entries(PAGES))(
   'A page: %s',
-  (name, { css, html, body = SHEETS, dark = false, then }) => {
-    it.each(WIDTHS)('reads as on a calm page, with nothing cut off or faint, at %d px', async (width) => {
+  (name, { css, html, body = SHEETS, dark = false, widths = [320, 1280], then }) => {
+    it.each(widths)('reads as on a calm page, with nothing cut off or faint, at %d px', async (width) => {
       const { page, faults } = await openWith(
         pageOf(body, { ...(css && { css }), ...(html && { html }) }),
         {},

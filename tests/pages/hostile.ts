@@ -30,14 +30,16 @@ export const SHEETS = `
 </quilt-worksheet>`;
 
 /** A whole page around a body, as a strict or a careless author may write it. */
-export const pageOf = (body: string, { css = '', html = '' } = {}): string => `<!doctype html>
+export const pageOf = (
+  body: string,
+  { css = '', html = '', script = SCRIPT } = {},
+): string => `<!doctype html>
 <html lang="en" ${html}>
   <head>
     <title>A hostile page</title>
     <meta name="viewport" content="width=device-width" />
-    <link rel="icon" href="data:," />
     ${css && `<style>${css}</style>`}
-    ${SCRIPT}
+    ${script}
   </head>
   <body>${body}</body>
 </html>`;
@@ -101,7 +103,7 @@ export const misfits = (page: Page): Promise<string[]> =>
           found.push(`${named(at)} is cut off below: ${at.scrollHeight} > ${at.clientHeight}`);
         if (parseFloat(getComputedStyle(at).fontSize) < size * 0.7)
           found.push(`${named(at)} is small: ${getComputedStyle(at).fontSize} where the page has ${size}px`);
-        if (at.matches('input, select, button') && height < 24)
+        if (at.matches('input, select, button') && height < 24 && !matchMedia('print').matches)
           found.push(`${named(at)} is ${height} px high`);
       }
     }
@@ -109,9 +111,9 @@ export const misfits = (page: Page): Promise<string[]> =>
   });
 
 /** Text that does not stand out from what is behind it, as axe measures it. */
-export const faint = async (page: Page): Promise<string[]> => {
+export const faint = async (page: Page, least = 20): Promise<string[]> => {
   await page.evaluate(readFileSync(`${ROOT}node_modules/axe-core/axe.min.js`, 'utf8'));
-  return page.evaluate(async () => {
+  return page.evaluate(async (least) => {
     const { axe } = window as unknown as {
       axe: {
         run(
@@ -124,9 +126,9 @@ export const faint = async (page: Page): Promise<string[]> => {
       };
     };
     const { violations, passes } = await axe.run(document, { runOnly: ['color-contrast'] });
-    if (!passes[0]?.nodes[20]) return ['axe found no text'];
+    if (!passes[0]?.nodes[least - 1]) return ['axe found no text'];
     return violations.flatMap(({ nodes }) => nodes.map((node) => `${node.html}: ${node.failureSummary}`));
-  });
+  }, least);
 };
 
 export const picture = async (page: Page, name: string): Promise<void> => {

@@ -9,6 +9,8 @@ export interface Visit {
   dark?: boolean;
   /** Without scripts the page shows what the author wrote inside the elements. */
   scripts?: boolean;
+  /** A script that runs before any of the page's own. */
+  before?: string;
 }
 
 /** A page, and everything that went wrong on it: errors thrown, errors logged, files not found. */
@@ -34,7 +36,7 @@ export const site = () => {
   /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
   const open = async (
     path: string,
-    { width = 1280, height = 900, dark = false, scripts = true }: Visit = {},
+    { width = 1280, height = 900, dark = false, scripts = true, before = '' }: Visit = {},
   ): Promise<Visited> => {
     const page = await browser.newPage();
     const faults: string[] = [];
@@ -46,6 +48,7 @@ export const site = () => {
       (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),
     );
     await page.setJavaScriptEnabled(scripts);
+    if (before) await page.evaluateOnNewDocument(before);
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
     await page.setViewport({ width, height });
     await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
