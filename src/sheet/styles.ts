@@ -24,6 +24,8 @@ export const sheetStyles = css`
     text-transform: none;
     white-space: normal;
     word-break: normal;
+    overflow-wrap: break-word;
+    caption-side: top;
     line-height: 1.45;
     font-variant-caps: normal;
     font-variant-numeric: diagonal-fractions tabular-nums;
@@ -60,7 +62,7 @@ export const sheetStyles = css`
   .marked, .measured input { background: var(--_wash-strong); }
   [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
 
-  input, select, textarea, button { font: inherit; color: inherit; accent-color: var(--_accent); }
+  input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
     inline-size: 100%;
     min-block-size: 2em;
@@ -80,7 +82,7 @@ export const sheetStyles = css`
   .error { display: block; font-size: inherit; }
   .how .error { font-size: 1.1em; }
 
-  button { background: none; border: 0; padding: 0.3em 0; text-align: inherit; text-decoration: underline; cursor: pointer; }
+  button { background: none; border: 0; padding: 0.3em 0; text-decoration: underline; cursor: pointer; }
   button:disabled { opacity: 0.6; }
   .actions, .keys { display: flex; flex-wrap: wrap; gap: 4px 1.2em; }
   .keys { display: none; gap: 4px; padding-block-start: 6px; }

@@ -6,6 +6,7 @@ import {
   answered,
   at,
   cell,
+  cellIds,
   enter,
   find,
   GIVEN,
@@ -119,6 +120,20 @@ for (const tag of Object.keys(EVERY))
         await settled(sheet);
       }
       expect(words(early)).to.equal(words(expected));
+    });
+
+    it('shows the same, choices and all, whether it was given everything at once or bit by bit', async () => {
+      const expected = await mounted(tag);
+      const sheet = document.createElement(tag) as Sheet;
+      expected.after(sheet);
+      await settled(sheet);
+      for (const [name, value] of Object.entries(EVERY[tag]!)) {
+        sheet.setAttribute(name, String(value));
+        await settled(sheet);
+      }
+      const cells = (at: Sheet): string[] => cellIds(at).map((id) => `${id}: ${valueIn(at, id)}`);
+      expect(cells(sheet)).to.deep.equal(cells(expected));
+      expect(all<HTMLSelectElement>(sheet, 'select').filter(({ value }) => !value)).to.have.length(0);
     });
 
     it('keeps what was typed when it is moved, or taken away and put back', async () => {
