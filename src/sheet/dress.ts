@@ -5,7 +5,7 @@ import type { CSSResult, LitElement } from 'lit';
  * policy allows, belong to one document. One without a window shows nothing and needs none.
  */
 export const dress = (root: ShadowRoot, { constructor }: Element): void => {
-  const inside = root.ownerDocument.defaultView as (Window & typeof globalThis) | null;
+  const inside = root.ownerDocument.defaultView;
   if (!inside) return;
   root.adoptedStyleSheets = (constructor as typeof LitElement).elementStyles.map((written) => {
     const style = new inside.CSSStyleSheet();
