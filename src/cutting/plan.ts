@@ -114,7 +114,9 @@ const fitting = (
     const over = !fits(w, h);
     if (over && !(turn && fits(h, w)))
       return no(
-        `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
+        cloth.height
+          ? 'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.'
+          : `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
         place,
       );
     const across = grid.up(over ? h : w);

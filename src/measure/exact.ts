@@ -19,7 +19,9 @@ const read = (text: string): Exact => {
 
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 export const exact = (value: number | string | bigint | Exact, divisor?: number | bigint): Exact =>
-  typeof value === 'string' ? read(value) : over(value, divisor);
+  typeof value === 'string' || (typeof value === 'number' && divisor === undefined)
+    ? read(`${value}`)
+    : over(value, divisor);
 
 export const isExact = (value: unknown): value is Exact => value instanceof Fraction;
 

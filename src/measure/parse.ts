@@ -31,12 +31,12 @@ const stop = (what: string, example = '52 1/2'): never => {
 };
 
 /** Somebody's text inside a sentence. */
-export const quoted = (text: string): string => `“${text.replace(/^(.{24}).+/su, '$1…')}”`;
+export const quoted = (text: string): string => (text ? `“${text.replace(/^(.{24}).+/su, '$1…')}”` : 'This');
 
 /** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
 const plain = (text: string): string =>
   text
-    .replace(/[\d/¼-¾⅐-⅞](?=\p{No})/gu, '$& ')
+    .replace(/[\d/¼-¾⅐-⅞](?=\p{No})|[¼-¾⅐-⅞](?=\d)/gu, '$& ')
     .normalize('NFKC')
     .toLowerCase()
     .replace(/\p{Cf}/gu, ' ')
@@ -122,7 +122,7 @@ export const parseLength = (
       const [by, its] = factor();
       if (sign !== '/') [value, power] = [value.mul(by), power + its];
       else if (by.n) [value, power] = [value.div(by), power - its];
-      else stop('Nothing can be divided by 0.', '60 / 2');
+      else stop('Nothing can be divided by 0.');
     }
     return [value, power];
   };

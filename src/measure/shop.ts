@@ -72,7 +72,9 @@ export const soldLength = (inches: Exact, { units, comma }: Style): string => {
 /** An amount on a step, in the shop's unit. */
 export const purchase = (inches: Exact, { unit }: Step, comma = false): Purchase => {
   const amount = toUnit(inches, unit);
-  const written = (comma = false): string => (unit === 'm' ? decimal(amount, 4, comma) : mixed(amount));
+  // Metres are rounded up where they have no end: less than the need is never written.
+  const written = (comma = false): string =>
+    unit === 'm' ? decimal(upTo(amount, exact(1, 10_000)), 4, comma) : mixed(amount);
   return {
     inches: mixed(inches),
     amount: written(),

@@ -4,7 +4,15 @@ import type { Purchase } from '../measure/shop.js';
 import { BACKING_SEAM } from '../trade/conventions.js';
 import { Book, type Answer, type Input, type Refused } from './book.js';
 import { flagField, lengthField } from './fields.js';
-import { clothFields, overageField, quiltFields, shopFields, withOverage, type Size } from './shared.js';
+import {
+  clothFields,
+  MOST_JOINED,
+  overageField,
+  quiltFields,
+  shopFields,
+  withOverage,
+  type Size,
+} from './shared.js';
 
 export const backingFields = {
   ...quiltFields,
@@ -18,7 +26,7 @@ export const backingFields = {
     hint: '0 where nothing has to match',
     more: true,
   }),
-  oneWay: flagField('One-way print', { more: true }),
+  oneWay: flagField('One-way print', { hint: 'it has a right way up' }),
   piecedStrip: flagField('Allow a pieced strip', { hint: 'less cloth, more seams', more: true }),
   ...shopFields,
 };
@@ -103,8 +111,13 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     );
     if (!best)
       return book.refuse(
-        'seam',
-        `Two seams of ${l(seam)} leave nothing of cloth ${l(cloth)} wide. Write a smaller seam, like 1/2 in.`,
+        cloth.gt(1) ? 'seam' : 'fabricWidth',
+        `Two seams of ${l(seam)} leave nothing of cloth ${l(cloth)} wide. Write ${cloth.gt(1) ? 'a smaller seam, like 1/2 in' : 'wider cloth, like 40 in'}.`,
+      );
+    if (best.panels > MOST_JOINED)
+      return book.refuse(
+        'fabricWidth',
+        `Cloth ${l(cloth)} wide takes ${best.panels} panels. Write wider cloth, like 40 in.`,
       );
 
     book.given();
@@ -145,7 +158,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     return {
       ...book.buy(fabric, `{panels} × {panel}${strip ? ' + {stripCount} × {strip}' : ''} =`),
       need,
-      summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seams || 'no'} seam${seams > 1 ? 's' : ''}${runs}, for a back ${book.size(need.width, need.length)}.`,
+      summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seams || 'no'} seam${seams > 1 ? 's' : ''}${runs}${oneWay ? ', as a one-way print has to lie' : ''}, for a back ${book.size(need.width, need.length)}.`,
       layouts,
       leftover: side.gt(across) ? { width: side.sub(across), length: panelLength.mul(kept) } : undefined,
       cuts,

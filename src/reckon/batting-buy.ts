@@ -4,7 +4,7 @@ import { mixed } from '../measure/format.js';
 import type { battingFields, BattingResult } from './batting.js';
 import { SMALL_SPARE, type Book, type Own } from './book.js';
 import type { RankedPackage } from './packages.js';
-import type { Size } from './shared.js';
+import { MOST_JOINED, type Size } from './shared.js';
 
 type Bought = Pick<Own<BattingResult>, 'buy' | 'fabric' | 'spare' | 'summary' | 'cuts'>;
 
@@ -58,6 +58,8 @@ export const buyFromRoll = (book: Book<typeof battingFields>, plan: RollPlan, ne
   const { roll, lengths, each, direction, fabric } = plan;
   const lengthwise = direction === 'lengthwise';
   const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+  if (lengths > MOST_JOINED)
+    book.refuse('roll', `A roll ${l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`);
   const butted = lengths > 1 ? ', butted edge to edge with no overlap' : '';
 
   const reach = `${lengths} × ${n(roll)} = ${n(roll.mul(lengths))} ≥ {${acrossRow} unit}${butted}`;

@@ -1,6 +1,6 @@
 import { biasSquares, squareByArea, type BiasNeed } from '../cutting/bias.js';
 import { fewest, reachOf } from '../cutting/joins.js';
-import { downTo, most, rootDown, rootUp, wholeDown, type Exact } from '../measure/exact.js';
+import { downTo, exact, most, rootDown, rootUp, wholeDown, type Exact } from '../measure/exact.js';
 import { INCHES } from '../measure/units.js';
 import { FAT_QUARTER } from '../trade/conventions.js';
 import type { BindingResult, bindingFields } from './binding.js';
@@ -23,13 +23,21 @@ export interface BindingJob extends ReturnType<Book<typeof bindingFields>['cloth
 
 type Cutting = Omit<Own<BindingResult>, 'length' | 'stripWidth' | 'fatQuarters'>;
 
+/** Cloth as narrow as this is meant to be wider. */
+const NARROW = 10;
+
 const lossRow = ({ book, diagonal, loss, stripRow }: BindingJob): void => {
   if (diagonal) book.row('loss', 'Each join uses', loss, 'at 45°: the strip’s width', ['join', stripRow]);
   else book.row('loss', 'Each join uses', loss, '2 × {seam} =', ['join']);
 };
 
-const tooWide = ({ book, stripInput }: BindingJob, what: string): never =>
-  book.refuse(stripInput, `${what} Write a narrower strip, like 2 1/2 in, or wider cloth.`);
+const tooWide = ({ book, stripInput, cloth }: BindingJob, what: string): never =>
+  cloth.lt(NARROW)
+    ? book.refuse('fabricWidth', `${what} Write wider cloth, like 40 in.`)
+    : book.refuse(
+        stripInput,
+        `${what} Write a narrower one, like ${stripInput === 'finished' ? '3/8' : '2 1/2'} in, or wider cloth.`,
+      );
 
 /** How so many strips reach the binding's length. */
 const reaches = ({ book, loss }: BindingJob, strips: number, each: Exact, eachRow: string): string => {
@@ -43,11 +51,18 @@ export const straightCut = (job: BindingJob): Cutting => {
   const { l } = book;
   if (strip.gt(cloth)) tooWide(job, `A strip ${l(strip)} wide is wider than the cloth, ${l(cloth)}.`);
   const strips = fewest(need, cloth, loss);
-  if (!strips)
+  if (!strips) {
+    // Half an inch holds the usual seam twice.
+    const [input, better] = diagonal
+      ? (['join', 'straight'] as const)
+      : cloth.gt(exact(1, 2))
+        ? (['seam', 'a smaller seam, like 1/4 in'] as const)
+        : (['fabricWidth', 'wider cloth, like 40 in'] as const);
     return book.refuse(
-      diagonal ? 'join' : 'seam',
-      `A join that uses ${l(loss)} leaves nothing of strips ${l(cloth)} long. Write ${diagonal ? 'join="straight"' : 'a smaller seam, like 1/4 in,'} or wider cloth.`,
+      input,
+      `A join that uses ${l(loss)} leaves nothing of strips ${l(cloth)} long. Write ${better}.`,
     );
+  }
   lossRow(job);
   book.row('strips', 'Strips across the cloth', strips, reaches(job, strips, cloth, clothRow));
   const joined = strips > 1 ? `, joined ${diagonal ? 'at 45°' : 'straight'},` : '';
@@ -81,12 +96,6 @@ export const biasCut = (job: BindingJob): Cutting => {
   const byArea = squareByArea(biasNeed(job));
   const inner = side.sub(seam.mul(2));
 
-  book.row(
-    'byArea',
-    'Square by area alone',
-    byArea,
-    `√({need} × {${stripRow}}) + 2 × {seam}, rounded up; its last round may be too narrow`,
-  );
   if (several) lossRow(job);
   const [label, why] = several
     ? [`Each of ${count} squares`, `; one does not fit cloth ${l(cloth)} wide`]
@@ -106,6 +115,12 @@ export const biasCut = (job: BindingJob): Cutting => {
     'They give',
     yields,
     `${times}{rounds} × ({square} − 2 × {seam}) × √2${less}, not below {need unit}`,
+  );
+  book.row(
+    'byArea',
+    'By area alone, a square of',
+    byArea,
+    `√({need} × {${stripRow}}) + 2 × {seam}, rounded up; its last round may be too narrow to use`,
   );
   const high = Math.ceil(count / wholeDown(cloth.div(side)));
   return {

@@ -21,8 +21,12 @@ export const bindingFields = {
     most: '100 in',
     hint: 'mitres and the closing tails',
   }),
-  stripWidth: optional(lengthField('Strip width', { hint: 'as cut, in place of a finished width' })),
-  finished: optional(lengthField('Finished width', { most: '6 in', hint: 'as it shows on the front' })),
+  stripWidth: optional(
+    lengthField('Strip width', { hint: 'as cut; empty for what is usual or what the finished width takes' }),
+  ),
+  finished: optional(
+    lengthField('Finished width', { most: '6 in', hint: 'as it shows on the front; may stay empty' }),
+  ),
   fold: choiceField('Fold', { double: 'double-fold', single: 'single-fold' }),
   thickness: lengthField('Thickness of the quilt', {
     initial: QUILT_THICKNESS,

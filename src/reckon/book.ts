@@ -2,6 +2,7 @@ import { exact, isExact, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
 import { cents, purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, writesComma } from '../measure/units.js';
+import { BOLT_WIDTHS } from '../trade/cloths.js';
 import {
   initialOf,
   isBlank,
@@ -119,6 +120,7 @@ const plain = <T>(value: Unwritten<T>): T =>
  * the way the reader writes them.
  */
 export class Book<F extends Fields> {
+  readonly input: Input<F>;
   readonly style: Style;
   readonly lang: string;
   readonly values: Values<F>;
@@ -129,8 +131,10 @@ export class Book<F extends Fields> {
 
   constructor(
     readonly fields: F,
-    readonly input: Input<F>,
+    given: Input<F> | null,
   ) {
+    const input: Input<F> = given ?? {};
+    this.input = input;
     const { units, shown } = input;
     this.lang = textOf(input.lang) || 'en';
     const bare = units === 'cm' ? units : 'in';
@@ -274,8 +278,14 @@ export class Book<F extends Fields> {
     const { fabricWidth, shrinkage } = this.#shop;
     const kept = ONE.sub(shrinkage);
     this.given('fabricWidth');
+    const [, , usable] = BOLT_WIDTHS.find(([from, to]) => fabricWidth.gte(from) && fabricWidth.lte(to)) ?? [];
+    if (usable)
+      this.notes.push(
+        `Cloth sold as ${this.l(fabricWidth)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`,
+      );
     if (kept.equals(1)) return { cloth: fabricWidth, clothRow: '{fabricWidth}', kept, washed: '' };
     this.given('shrinkage');
+    this.notes.push('Wash the cloth before you cut it: cut sizes are of washed cloth.');
     const how = '{fabricWidth} × (1 − {shrinkage}) =';
     const cloth = this.measurable('washedWidth', 'Width once washed', fabricWidth.mul(kept), how);
     return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
@@ -329,7 +339,8 @@ export class Book<F extends Fields> {
     this.given('increment');
     const { bought, buy } = this.upToStep(fabric);
     const spare = bought.sub(fabric);
-    const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
+    const yards =
+      buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd`.replace('= ≈', '≈ ') : '';
     this.row('fabric', label, fabric, how, from);
     this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
     this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);

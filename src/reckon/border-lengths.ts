@@ -86,7 +86,7 @@ export class GrowingTop {
       }
       const now = measured(
         `${id}Top${inner}`,
-        `Top’s raw ${inner.toLowerCase()} before border ${number}`,
+        `Top’s ${inner.toLowerCase()}, edge to edge, before border ${number}`,
         before,
       );
       const safety = lengthOf(MITRE_SAFETY, book.style);

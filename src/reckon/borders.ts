@@ -109,7 +109,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
       if (side.value.lt(0) || end.value.lt(0) || (nothing && !listed.length))
         book.refuse(
           'target',
-          `Without its last border it is ${book.size(top.width.value, top.length.value)} already. ${larger}`,
+          `${listed.length ? `With ${plural(listed.length, 'border')}` : 'Without a border'} it is ${book.size(top.width.value, top.length.value)} already. ${larger}`,
         );
       const each = `${l(side.value)} at each side and ${l(end.value)} at top and at bottom`;
       if (!same && corners.at(-1) === 'mitred')

@@ -1,4 +1,4 @@
-import { exact, toMark, ZERO, type Exact } from '../measure/exact.js';
+import { exact, least, toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
@@ -96,11 +96,11 @@ const sizeOf = (
     .trim();
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
-  if (width.lte(0) || length.lte(0))
-    refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
   const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
   // What lies between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
+  if (least(width, length, cut(width), cut(length)).lte(0))
+    refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
   return { width: cut(width), length: cut(length) };
 };
 
@@ -124,14 +124,15 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
     refuse('The cut list has no column for the number of pieces. Head one “How many”.');
   if (body.length > MOST_LINES)
     refuse(
-      `A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts.`,
+      `A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts, like ${MOST_LINES / 2} lines each.`,
     );
   const sizeHead = hasHead
     ? `${head[columns.size ?? columns.width!]!} ${head[columns.length ?? columns.size!]!}`
     : '';
-  return body.map((cells, at) => {
+  const listed = body.map((cells, at): ListedPiece => {
     const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
     try {
+      if (cells.length === 1) refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
       const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
       const piece = cell('piece');
       const words = `${piece} ${size} ${sizeHead}`;
@@ -156,4 +157,7 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
       return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);
     }
   });
+  return listed.some(({ count }) => count)
+    ? listed
+    : refuse('The cut list asks for no piece at all. Write how many, like 12.');
 };

@@ -3,7 +3,7 @@ import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutti
 import type { NoPlan } from '../cutting/grid.js';
 import { exact, least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
-import { splitSize } from '../measure/parse.js';
+import { quoted, splitSize } from '../measure/parse.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SHEETS } from '../trade/cloths.js';
 import { SEAM } from '../trade/conventions.js';
@@ -116,7 +116,7 @@ const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefin
   if (!sides)
     return book.refuse(
       'sheet',
-      `“${written}” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+      `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
     );
   const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept))) as [
     Exact,
@@ -164,7 +164,8 @@ export const reckonCutting = (
         count,
         turn: !oneWay,
       }));
-      const own = sheet ? undefined : input.widths?.[fabric];
+      const { widths } = input ?? {};
+      const own = !sheet && widths && Object.hasOwn(widths, fabric) ? widths[fabric] : undefined;
       const width = own
         ? book
             .blame('fabricWidth', () =>
@@ -197,7 +198,7 @@ export const reckonCutting = (
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
       const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-      const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; no less than ${l(planned.bound)} would do`;
+      const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
       let buy: Purchase;
       if (sheet) {
         buy = sheets(sheet, planned.count);
@@ -205,7 +206,7 @@ export const reckonCutting = (
           `fabric-${fabric}`,
           called,
           buy.text,
-          `${size(sheet.width, sheet.height)} each; no fewer than ${planned.bound.toFraction()} would do`,
+          `${size(sheet.width, sheet.height)} each; fewer ${planned.exact ? 'would not do' : `than ${planned.bound.toFraction()} cannot do`}`,
           from,
         );
       } else if (letters.length > 1) {

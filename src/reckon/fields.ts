@@ -1,4 +1,4 @@
-import type { Exact } from '../measure/exact.js';
+import { exact, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../measure/format.js';
 import { parseLength, quoted, splitList, splitSize } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
@@ -65,7 +65,7 @@ export const isBlank = (raw: unknown): boolean => raw === undefined || raw === n
 /** What was written, as text; nothing for what nobody writes, such as an object. */
 export const textOf = (raw: unknown): string => {
   const one = (part: unknown): string =>
-    /^(string|number|bigint|boolean)$/.test(typeof part) ? `${part as string}` : '';
+    /^(string|bigint|boolean)$/.test(typeof part) || Number.isFinite(part) ? `${part as string}` : '';
   return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
 
@@ -89,7 +89,7 @@ export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undef
 
 /** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
 export const lengthOf = (raw: unknown, style: Style): Exact => {
-  const parsed = parseLength(typeof raw === 'number' ? `${raw.toFixed(6)} in` : textOf(raw), style);
+  const parsed = parseLength(Number.isFinite(raw) ? `${(raw as number).toFixed(6)} in` : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 
@@ -100,13 +100,19 @@ interface Limits {
   most?: string;
 }
 
+/** Nobody cuts anything smaller. */
+const FINEST = exact(1, 64);
+
 const readLength =
   (label: string, { zero, most = '1000 in' }: Limits) =>
   (raw: unknown, style: Style): Exact => {
     const value = lengthOf(raw, style);
     const limit = lengthOf(most, style);
     if (value.lt(0)) refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
-    if (!zero && value.equals(0)) refuse(`${label} has to be more than 0.`);
+    if (!zero && value.lt(FINEST))
+      refuse(
+        `${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. Write it like 2 in.`,
+      );
     if (value.gt(limit)) refuse(`${label} can be at most ${length(limit, style)} here. Is the unit right?`);
     return value;
   };
@@ -128,8 +134,8 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
   label,
   ...about,
   read: (raw, style) => {
-    const parts = Array.isArray(raw)
-      ? raw
+    const parts: unknown[] = Array.isArray(raw)
+      ? [...(raw as unknown[])]
       : typeof raw === 'number'
         ? [raw]
         : splitList(textOf(raw), style.comma);
@@ -156,7 +162,8 @@ export const sizeField = (label: string, about: About): Field<[Exact, Exact]> =>
 const readNumber = (raw: unknown, label: string, least: number, most: number, example: string): Exact => {
   const text = textOf(raw);
   const parsed = parseLength(text.replace(/[%\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(text) });
-  if (!parsed.ok) return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
+  if (!parsed.ok || /[^\P{L}x]/iu.test(text))
+    return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
   if (parsed.value.lt(least) || parsed.value.gt(most))
     refuse(`${label} is between ${least} and ${most}. Write it like ${example}.`);
   return parsed.value;
@@ -183,13 +190,18 @@ export const percentField = (label: string, about: About): Field<Exact> => ({
 });
 
 export const moneyField = (label: string): Field<Exact | undefined> =>
-  optional({ kind: 'money', label, more: true, read: (raw) => readNumber(raw, label, 0, 1e6, '12.50') });
+  optional({
+    kind: 'money',
+    label,
+    more: true,
+    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250'),
+  });
 
 export const flagField = (label: string, about: About = {}): Field<boolean> => ({
   kind: 'flag',
   label,
   ...about,
-  read: (raw) => ![undefined, false, 'false'].includes(raw as undefined),
+  read: (raw) => raw !== undefined && raw !== null && !/^(false|no|0)$/.test(textOf(raw)),
   write: (value) => (value ? 'yes' : 'no'),
 });
 
@@ -239,7 +251,7 @@ export const textField = (label: string, about: About, pattern?: RegExp, example
   read: (raw) => {
     const text = textOf(raw).trim();
     return pattern?.test(text) === false
-      ? refuse(`${quoted(text)} does not fit here. Write it like ${example}.`)
+      ? refuse(`${quoted(text)} is not a code of three letters. Write it like ${example}.`)
       : text;
   },
 });

@@ -1,10 +1,10 @@
-import type { Exact } from '../measure/exact.js';
+import { most, type Exact } from '../measure/exact.js';
 import { COTTON_WIDTH, OVERAGE, RULER_MARK, STEP } from '../trade/conventions.js';
 import type { Book } from './book.js';
 import {
   choiceField,
-  isBlank,
   lengthField,
+  lengthOf,
   moneyField,
   optional,
   percentField,
@@ -28,6 +28,9 @@ export const overageField = lengthField('Overage, each side', {
   hint: 'what longarm quilters ask for',
 });
 
+/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+export const MOST_JOINED = 100;
+
 /** A rectangle's two sides. */
 export interface Size<Length = string> {
   width: Length;
@@ -43,7 +46,7 @@ export const withOverage = (
 ): Size<Exact> => {
   book.given('overage');
   const { overage } = book.values;
-  if (!isBlank(book.input.overage) && overage.gt(quilt.width) && overage.gt(quilt.length))
+  if (overage.gt(most(quilt.width, quilt.length, lengthOf(OVERAGE, book.style))))
     book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
   const side = (of: keyof Size, id: string): Exact => {
     const need = quilt[of].add(overage.mul(2));

@@ -148,7 +148,10 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const sides = 2 * (across - 1) + 2 * (down - 1);
     let sideSquare: Exact | undefined;
     let cornerSquare: Exact | undefined;
-    const triangleSeam = { side: seam.mul(exact(PATCHES.quarter.seams)), corner: seam.mul(exact(PATCHES.half.seams)) };
+    const triangleSeam = {
+      side: seam.mul(exact(PATCHES.quarter.seams)),
+      corner: seam.mul(exact(PATCHES.half.seams)),
+    };
     if (onPoint) {
       if (sashed && !frame) book.notes.push('On point, sashing runs round every block, on the outside too.');
       cornerSquare = toMark(

@@ -257,7 +257,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
 
       const sums =
         parts.length > 1
-          ? `${parts.map(({ need }) => book.n(need)).join(' + ')} = ${l(added)}`
+          ? `${parts.map(({ title, need }) => `${book.n(need)} (${title.toLowerCase()})`).join(' + ')} = ${l(added)}`
           : parts[0]!.title.toLowerCase();
       book.row(
         `need-${key}`,
@@ -288,7 +288,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
         } else {
           tooLong = true;
           notes.push(
-            `${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt.`,
+            `${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${buy.text}.`,
           );
         }
       }

@@ -6,7 +6,7 @@ import { inUnit, parseLength } from '../measure/parse.js';
 import { writesComma, type Units } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import type { Answer, Input, Refused, Row } from '../reckon/book.js';
-import { isBlank, lengthOf } from '../reckon/fields.js';
+import { isBlank, lengthOf, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
@@ -133,7 +133,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   get lengthStyle(): Style {
     const given = this.flow?.values;
     const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
-    const units = this.shown ?? (given?.['shown'] as Units | undefined) ?? bare;
+    const shown = this.shown ?? given?.['shown'];
+    const units = shown === 'cm' || shown === 'in' ? shown : bare;
     return { units, comma: writesComma(languageAt(this)), bare };
   }
 
@@ -214,7 +215,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
   protected get switchable(): boolean {
-    return !this.name && !this.flow && isBlank(this.price) && !this.lock?.includes('units');
+    return !this.name && !this.flow && isBlank(this.price) && !this.#locks('units');
+  }
+
+  #locks(attribute: string): boolean {
+    return textOf(this.lock)
+      .split(/[\s,]+/)
+      .includes(attribute);
   }
 
   // What is shown
@@ -318,7 +325,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const message = this.result.errors?.find(({ input }) => input === id)?.message;
     const editing = this.#editing?.id === id;
     const text = editing ? this.#editing!.text : (message && this.measured?.[id]) || value;
-    const locked = this.lock?.split(/[\s,]+/).includes(attributeOf(id));
+    const locked = this.#locks(attributeOf(id));
     const open = field ? !locked : role !== 'reckoned';
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
@@ -329,24 +336,25 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
             .map((part) => field.options[part] ?? part)
             .join(', ')
         : text;
+    const got = html`${
+      role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
+        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
+        : (flows && this.flow!.from[id]) || how
+    } ${message && html`<span part="error" class="error">${message}</span>`}`;
+    // Several lines need the width of both columns.
+    const wide = field?.lines;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
       <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
-      <td class="amount">
+      <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open
             ? cell({ id, field, text, wrong: !!message && !!text })
             : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`
         }
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
+        ${wide && html`<p part="how" class="how" id="how-${id}">${got}</p>`}
       </td>
-      <td part="how" class="how" id="how-${id}">
-        ${
-          role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
-            : (flows && this.flow!.from[id]) || how
-        }
-        ${message && html`<span part="error" class="error">${message}</span>`}
-      </td>
+      ${wide ? nothing : html`<td part="how" class="how" id="how-${id}">${got}</td>`}
     </tr>`;
   };
 

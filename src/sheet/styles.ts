@@ -58,6 +58,7 @@ export const sheetStyles = css`
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
+  [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
   [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
@@ -68,7 +69,7 @@ export const sheetStyles = css`
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
-    background: var(--_faint);
+    background: color-mix(in srgb, currentColor 6%, transparent);
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
   }
@@ -95,9 +96,8 @@ export const sheetStyles = css`
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
     [part='table'] tr { display: grid; grid-template-columns: 1fr 1.1fr; align-items: baseline; }
-    [part='table'] tr:has(textarea) { align-items: start; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
-    .how, .refine td { grid-column: 1 / -1; }
+    .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.5em; }

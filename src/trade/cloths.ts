@@ -16,3 +16,10 @@ export const SHEETS: Record<string, Sheet> = {
   'square-10': { name: '10 in square', width: '10 in', height: '10 in' },
   'square-5': { name: '5 in square', width: '5 in', height: '5 in' },
 };
+
+/** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
+export const BOLT_WIDTHS = [
+  [43, 46, 40],
+  [53, 55, 52],
+  [107, 110, 106],
+] as const;

@@ -1,11 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { slimFraction } from '../tools/slim-fraction.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 export default defineConfig({
   root,
+  // The sources are tested with the fraction.js that the built scripts carry.
+  plugins: [slimFraction()],
   test: {
+    server: { deps: { inline: ['fraction.js'] } },
     projects: [
       { extends: true, test: { name: 'units', include: ['tests/**/*.test.ts'] } },
       {

@@ -140,8 +140,8 @@ describe('checking a plan', { timeout: 60_000 }, () => {
     [(spot) => ({ ...spot, x: spot.x.add(50) }), ['outside']],
     [(spot) => ({ ...spot, y: spot.y.sub(1000) }), ['outside']],
     [(spot) => ({ ...spot, y: spot.y.add(1000) }), ['outside']],
-    [(spot) => ({ ...spot, width: spot.width.sub('1/64') }), ['size']],
-    [(spot) => ({ ...spot, height: spot.height.add('1/64') }), ['size']],
+    [(spot) => ({ ...spot, width: spot.width.sub(exact('1/64')) }), ['size']],
+    [(spot) => ({ ...spot, height: spot.height.add(exact('1/64')) }), ['size']],
     [(spot) => ({ ...spot, piece: spot.piece + 1 }), ['extra', 'missing']],
     [(spot, { x, y }) => ({ ...spot, x, y }), ['overlap']],
   ];

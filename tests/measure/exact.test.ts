@@ -1,7 +1,10 @@
+import { createRequire } from 'node:module';
 import fc from 'fast-check';
-import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
+
+/** All of fraction.js: the sources are tested with as much of it as the built scripts carry. */
+const Fraction = createRequire(import.meta.url)('fraction.js') as typeof import('fraction.js').default;
 
 const digits = fc.stringMatching(/^\d{1,20}$/);
 const fraction = fc.tuple(digits, fc.stringMatching(/^[1-9]\d{0,8}$/)).map((parts) => parts.join('/'));

@@ -19,7 +19,7 @@ const expectHelp = (message: string, reading: Reading): void => {
   for (const example of examples) expect(parseLength(example, reading), example).toMatchObject({ ok: true });
 };
 
-const PLAIN = /^“.*” is not a length\. Write it like 52 1\/2, 52 in or 132 cm\.$/su;
+const PLAIN = /^(“.*”|This) is not a length\. Write it like 52 1\/2, 52 in or 132 cm\.$/su;
 
 describe('a problem is a sentence that teaches', () => {
   test.each([
@@ -48,6 +48,8 @@ describe('a problem is a sentence that teaches', () => {
     ['1 2/3 4', 'Two numbers stand side by side.'],
     ['2 (3)', PLAIN],
     ['(2 in + 4) in', 'A unit goes right after its number.'],
+    ['½8', 'Two numbers stand side by side.'],
+    ['5½8', 'Two numbers stand side by side.'],
     ['in 52', 'A unit goes right after its number.'],
     ['52 in in', 'A unit goes right after its number.'],
     ['$ 5', PLAIN],

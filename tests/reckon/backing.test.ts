@@ -104,7 +104,9 @@ describe('the cloth', () => {
 describe('what cannot be', () => {
   test.each<[string, BackingInput, string]>([
     ['nothing written', {}, 'width'],
-    ['a seam that eats the cloth', { ...quilt, fabricWidth: 1, seam: '1/2' }, 'seam'],
+    ['a seam that eats the cloth', { ...quilt, fabricWidth: 2, seam: 1 }, 'seam'],
+    ['cloth that any seam eats', { ...quilt, fabricWidth: 1, seam: '1/2' }, 'fabricWidth'],
+    ['cloth that takes hundreds of panels', { ...quilt, fabricWidth: '1.01' }, 'fabricWidth'],
     ['an overage larger than the quilt', { width: 10, length: 11, overage: 12 }, 'overage'],
     ['a negative width', { ...quilt, width: '-5' }, 'width'],
     ['a 3-mile quilt', { ...quilt, width: '190080' }, 'width'],

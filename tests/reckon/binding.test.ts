@@ -141,7 +141,7 @@ describe('the strip', () => {
   });
 
   test('a finished width too small for any mark still has a strip', () => {
-    expect(good({ ...quilt, finished: '0.001', thickness: 0 }).stripWidth).toBe('1/8');
+    expect(good({ ...quilt, finished: '1/64', thickness: 0 }).stripWidth).toBe('1/8');
   });
 });
 
@@ -338,7 +338,7 @@ describe('what cannot be', () => {
       'fabricWidth',
       /wider than the cloth/,
     ],
-    ['a join that eats the cloth', { ...quilt, stripWidth: 5, fabricWidth: 5 }, 'join', /join="straight"/],
+    ['a join that eats the cloth', { ...quilt, stripWidth: 5, fabricWidth: 5 }, 'join', /Write straight\./],
     [
       'two seams that eat the cloth',
       { ...quilt, join: 'straight', seam: 3, fabricWidth: 6 },

@@ -184,7 +184,7 @@ describe('a wanted size', () => {
 
   test('cannot be met', () => {
     expect(refused({ width: 58, length: 70, target: '50 x 80' })).toEqual({
-      target: 'Without its last border it is 58 × 70 in already. Write a larger size, like 62 x 74.',
+      target: 'Without a border it is 58 × 70 in already. Write a larger size, like 62 x 74.',
     });
     expect(refused({ ...TOP, target: '70 x 72' })['target']).toContain('62 × 74 in already');
     expect(refused({ width: 58, length: 70, target: '58 x 70' })['target']).toContain('58 × 70 in already');

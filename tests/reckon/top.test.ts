@@ -191,8 +191,16 @@ describe('a set on point', { timeout: 60_000 }, () => {
         if (sashing)
           expect(cutSizes(result.parts.slice(0, 2).flatMap(({ cuts }) => cuts))).toEqual(
             bySize([
-              { count: edges, width: exact(sashing).add('1/2'), length: exact(block).add('1/2') },
-              { count: corners, width: exact(sashing).add('1/2'), length: exact(sashing).add('1/2') },
+              {
+                count: edges,
+                width: exact(sashing).add(exact('1/2')),
+                length: exact(block).add(exact('1/2')),
+              },
+              {
+                count: corners,
+                width: exact(sashing).add(exact('1/2')),
+                length: exact(sashing).add(exact('1/2')),
+              },
             ]),
           );
       }),

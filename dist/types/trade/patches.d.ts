@@ -5,7 +5,7 @@
  */
 export declare const PATCHES: {
     readonly rectangle: {
-        readonly seams: "2";
+        readonly seams: 2;
         readonly each: 1;
         readonly words: "";
     };
@@ -15,7 +15,7 @@ export declare const PATCHES: {
         readonly words: "cut once on the diagonal";
     };
     readonly quarter: {
-        readonly seams: "5";
+        readonly seams: 5;
         readonly each: 4;
         readonly words: "cut twice on the diagonal";
     };

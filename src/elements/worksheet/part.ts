@@ -1,11 +1,15 @@
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
+import { textOf } from '../../reckon/fields.js';
 import type { PartInput } from '../../reckon/worksheet.js';
 import { clothWidth, type Take } from '../../sheet/calculator.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 
 /** The letters of the fabrics that a part is cut from. */
-export const lettersOf = ({ fabric }: QuiltSheet): string[] => (fabric ?? '').split(/[\s,]+/).filter(Boolean);
+export const lettersOf = ({ fabric }: QuiltSheet): string[] =>
+  textOf(fabric)
+    .split(/[\s,]+/)
+    .filter(Boolean);
 
 /** What a part takes from which fabric; nothing while it has something to mend. */
 export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {

@@ -4,7 +4,7 @@ import type { Exact } from '../../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
 import { PLANNING } from '../../reckon/cutting.js';
-import { isBlank, lengthOf, Refusal } from '../../reckon/fields.js';
+import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
 import {
   reckonWorksheet,
   worksheetFields,
@@ -131,7 +131,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     const troubles: string[] = [];
     const fabrics = new Map<string, QuiltFabric>();
     for (const fabric of this.#held<QuiltFabric>('quilt-fabric:defined')) {
-      const letter = fabric.letter?.trim() ?? '';
+      const letter = textOf(fabric.letter).trim();
       if (!letter) troubles.push('A fabric has no letter. Write letter="A".');
       else if (fabrics.has(letter))
         troubles.push(
