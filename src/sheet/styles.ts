@@ -95,7 +95,7 @@ export const sheetStyles = css`
 
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
-    [part='table'] tr { display: grid; grid-template-columns: 1fr 1.1fr; align-items: baseline; }
+    [part='table'] tr { display: grid; grid-template-columns: 1fr 1fr; align-items: baseline; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }

@@ -39,6 +39,18 @@ const useAll = (page: Page): Promise<void> =>
     await new Promise((done) => setTimeout(done, 200));
   });
 
+/** What is kept in the browser, and what the window has that it had not before the scripts. */
+const keptBy = (page: Page): Promise<Record<string, unknown>> =>
+  page.evaluate(async () => ({
+    cookies: document.cookie,
+    stored: localStorage.length + sessionStorage.length + (await caches.keys()).length,
+    databases: (await indexedDB.databases()).length,
+    // Frames for printing stand in the window by number.
+    globals: Object.getOwnPropertyNames(window).filter(
+      (name) => !(window as unknown as { names: Set<string> }).names.has(name) && !/^\d+$/.test(name),
+    ),
+  }));
+
 describe('A strict content security policy', () => {
   const STRICT = "default-src 'self'; require-trusted-types-for 'script'";
   const violationsOf = (page: Page): Promise<string[]> =>
@@ -47,7 +59,8 @@ describe('A strict content security policy', () => {
   const under = (policy: string, script: string): Promise<Visited> => {
     const before = `addEventListener('securitypolicyviolation', ({ violatedDirective, sample, sourceFile }) =>
       (window.violations ??= []).push([violatedDirective, sample, sourceFile].join(' ')));
-      window.violations = [];`;
+      window.violations = [];
+      window.names = new Set(Object.getOwnPropertyNames(window)).add('names');`;
     return openWith(pageOf(SHEETS, { script }), { 'content-security-policy': policy }, { before });
   };
 
@@ -74,6 +87,7 @@ describe('A strict content security policy', () => {
       ),
     ).toBe('rgb(72, 80, 92)');
     expect(await violationsOf(page)).toEqual([]);
+    expect(await keptBy(page)).toEqual({ cookies: '', stored: 0, databases: 0, globals: [] });
     expect(faults).toEqual([]);
     await page.close();
   });

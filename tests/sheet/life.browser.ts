@@ -216,6 +216,24 @@ for (const tag of Object.keys(EVERY))
     });
   });
 
+it('A fabric takes properties that were set before it was defined, and its worksheet hears of them', async () => {
+  const inert = document.implementation.createHTMLDocument();
+  const early = Object.assign(inert.createElement('quilt-fabric'), {
+    letter: 'A',
+    name: 'Slate Roof',
+    price: '10',
+  });
+  const sheet = await show<Sheet>(
+    '<quilt-worksheet width="58" length="70"><quilt-backing fabric="A"></quilt-backing></quilt-worksheet>',
+  );
+  sheet.prepend(early);
+  await new Promise((done) => setTimeout(done, 20));
+  await settled(sheet);
+  const [fabric] = answered<{ fabrics: { name: string; cost: { amount: string } }[] }>(sheet).fabrics;
+  // 3 3/4 yd at 10 a yard
+  expect([fabric!.name, fabric!.cost.amount]).to.deep.equal(['Slate Roof', '37.50']);
+});
+
 it('The language is found from inside a frame, through shadow roots of its own', async () => {
   const body = await framed();
   const outer = body.appendChild(body.ownerDocument.createElement('div'));

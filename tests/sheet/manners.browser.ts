@@ -162,6 +162,8 @@ for (const tag of TAGS)
         sheet.shadowRoot!.querySelector<HTMLElement>('input, select')!.dataset['row']!;
       sheet.focus();
       expect([document.activeElement === sheet, at(sheet)]).to.deep.equal([true, first()]);
+      const { outlineStyle, outlineWidth } = getComputedStyle(cell(sheet, first()));
+      expect([outlineStyle, parseFloat(outlineWidth) >= 2]).to.deep.equal(['solid', true]);
       sheet.blur();
       (sheet.shadowRoot!.activeElement as HTMLElement | null)?.blur();
       sheet.id = 'one';
