@@ -50,7 +50,7 @@ export const sheetStyles = css`
 
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
-  strong { font-size: min(1.85em, 13cqi); font-weight: 650; line-height: 1.15; }
+  strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
