@@ -159,7 +159,7 @@ export const drawingStyles = css`
   .drawing {
     display: block;
     inline-size: 100%;
-    max-inline-size: 30rem;
+    max-inline-size: 30em;
     margin-inline: auto;
     overflow: visible;
     direction: ltr;

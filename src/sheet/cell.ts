@@ -11,7 +11,10 @@ export interface CellState {
   wrong: boolean;
 }
 
-/** A cell to type in, a choice, or a box to tick. */
+/**
+ * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
+ * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ */
 export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
   const invalid = wrong ? 'true' : nothing;
   if (field && 'options' in field) {
@@ -25,10 +28,10 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
         aria-label=${chosen[1] ? `${label}, ${at + 1}` : nothing}
         aria-describedby="how-${id}"
         aria-invalid=${invalid}
-        .value=${value}
       >
         ${Object.entries({ ...options, [value]: options[value] ?? value }).map(
-          ([key, words]) => html`<option value=${key} ?selected=${key === value}>${words}</option>`,
+          ([key, words]) =>
+            html`<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`,
         )}
       </select>`,
     )}`;

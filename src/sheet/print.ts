@@ -1,14 +1,15 @@
 import { render, type TemplateResult } from 'lit';
+import { dress } from './dress.js';
 
 /**
  * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
- * stays off the paper. Styles are handed over as style sheet objects, which a strict content policy allows.
+ * stays off the paper.
  */
 export const printAlone = (sheet: ShadowRoot, title: string, paper?: TemplateResult): void => {
   const frame = document.createElement('iframe');
   frame.style.cssText = 'position:fixed;inset-inline-start:-99rem;inline-size:44rem;border:0';
   document.body.append(frame);
-  const inside = frame.contentWindow as Window & typeof globalThis;
+  const inside = frame.contentWindow!;
   const page = inside.document;
   page.title = title;
   page.documentElement.lang = document.documentElement.lang;
@@ -18,11 +19,7 @@ export const printAlone = (sheet: ShadowRoot, title: string, paper?: TemplateRes
   if (paper) render(paper, copy);
   // A copied cell keeps what was typed in it.
   else for (const node of sheet.childNodes) copy.append(page.importNode(node, true));
-  copy.adoptedStyleSheets = sheet.adoptedStyleSheets.map((used) => {
-    const style = new inside.CSSStyleSheet();
-    style.replaceSync([...used.cssRules].map((rule) => rule.cssText).join(''));
-    return style;
-  });
+  dress(copy, sheet.host);
   inside.onafterprint = () => setTimeout(() => frame.remove());
   inside.print();
 };

@@ -11,6 +11,7 @@ import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
+import { dress } from './dress.js';
 import { printAlone } from './print.js';
 import { sheetStyles } from './styles.js';
 
@@ -18,8 +19,8 @@ import { sheetStyles } from './styles.js';
 const languageAt = (element: Element): string => {
   const found = element.closest<HTMLElement>('[lang]');
   if (found) return found.lang;
-  const root = element.getRootNode();
-  return root instanceof ShadowRoot ? languageAt(root.host) : 'en';
+  const { host } = element.getRootNode() as ShadowRoot;
+  return host ? languageAt(host) : 'en';
 };
 
 /**
@@ -52,9 +53,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   static formAssociated = true;
   static override styles = [drawingStyles, sheetStyles];
   static override properties: PropertyDeclarations = {
-    units: {},
-    lock: {},
-    fabric: {},
+    units: { reflect: true },
+    lock: { reflect: true },
+    fabric: { reflect: true },
     shown: { attribute: false },
     name: { reflect: true },
     measured: { attribute: false },
@@ -152,6 +153,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     return { units, comma: writesComma(languageAt(this)), bare };
   }
 
+  /** Whether the cell being typed in holds another text than when it was entered. */
+  get #isTyped(): boolean {
+    return this.#editing?.text !== this.#editing?.before;
+  }
+
   get #own(): Record<string, unknown> {
     return this as unknown as Record<string, unknown>;
   }
@@ -164,6 +170,42 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     ]);
     return { ...Object.fromEntries(given), lang: languageAt(this), measured: this.measured } as Input;
   }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#clicked);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    // Not every browser says that the cell lost the focus.
+    this.#editing = undefined;
+    this.#marked = [];
+    this.requestUpdate();
+  }
+
+  // Lit's own way shares style sheets, which a document allows only those that were made in it.
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    if (this.ownerDocument === document) return super.createRenderRoot();
+    const root = this.attachShadow({ mode: 'open' });
+    dress(root, this);
+    return root;
+  }
+
+  /** Moving to another document takes a shadow root's styles away. */
+  adoptedCallback(): void {
+    if (this.shadowRoot) dress(this.shadowRoot, this);
+  }
+
+  /** Goes to the first cell that may be written in. */
+  override focus(options?: FocusOptions): void {
+    this.shadowRoot?.querySelector<HTMLElement>('input, select, textarea')?.focus(options);
+  }
+
+  /** A click on a label comes as one on the element itself. */
+  #clicked = (event: Event): void => {
+    if (this.#internals.labels.length && event.composedPath()[0] === this) this.focus();
+  };
 
   formResetCallback(): void {
     this.measured = undefined;
@@ -405,11 +447,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (!id) return;
     // An emptied cell of a reckoned row means the reckoned value again.
     if (this.measured?.[id]?.trim() === '') this.#forget(id);
-    const isChanged = this.#editing && this.#editing.text !== this.#editing.before;
+    const isTyped = this.#isTyped;
     this.#editing = undefined;
     this.#marked = [];
     this.requestUpdate();
-    if (isChanged) this.tell('change');
+    if (isTyped) this.tell('change');
   };
 
   #putBack(id: string): void {
@@ -442,7 +484,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (!id || event.isComposing) return;
     const enter = key === 'Enter';
     // In a cell of several lines these keys move among its lines.
-    const lines = target instanceof HTMLTextAreaElement;
+    const lines = is(target, 'textarea');
     const step = lines
       ? 0
       : key === 'ArrowDown' || (enter && !event.shiftKey)
@@ -451,9 +493,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
           ? -1
           : 0;
     if (step && altKey && isText(target)) this.#nudge(target, -step);
-    else if (step && !altKey && (enter || !(target instanceof HTMLSelectElement)))
-      this.#walk(target as HTMLElement, step);
-    else if (key === 'Escape' && isText(target)) {
+    else if (step && !altKey && (enter || !is(target, 'select'))) this.#walk(target as HTMLElement, step);
+    // With nothing to put back the key is the page's: it may close a dialog.
+    else if (key === 'Escape' && isText(target) && this.#isTyped) {
       const { before, measured } = this.#editing!;
       this.#replace(target, before);
       this.measured = measured;
@@ -524,8 +566,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 const rowOf = (target: EventTarget | null | undefined): string | undefined =>
   (target as HTMLElement | null)?.dataset?.['row'];
 
-const isText = (target: unknown): target is HTMLInputElement =>
-  target instanceof HTMLElement && target.matches("[type='text'], textarea");
+/** Not by `instanceof`: in a frame's document an element is of another window's class. */
+const is = (target: unknown, selector: string): boolean => !!(target as Element | null)?.matches?.(selector);
+
+const isText = (target: unknown): target is HTMLInputElement => is(target, "[type='text'], textarea");
 
 const sameInput = (a: Input, b: Input | undefined): boolean =>
   !!b && Object.keys(a).every((key) => a[key] === b[key]);

@@ -7,7 +7,7 @@ import { css } from 'lit';
 export const sheetStyles = css`
   :host {
     --_accent: var(--quilt-accent, #a63d40);
-    --_space: var(--quilt-space, 0.5rem);
+    --_space: var(--quilt-space, max(0.5rem, 8px));
     --_edge: var(--quilt-edge, 3px double var(--_accent));
     --_cloth: var(--quilt-cloth, var(--_accent));
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
@@ -16,27 +16,43 @@ export const sheetStyles = css`
     --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
-    container-type: inline-size;
-    line-height: 1.45;
-    font-variant-numeric: diagonal-fractions tabular-nums;
   }
   :host([hidden]) { display: none; }
-  * { box-sizing: border-box; margin: 0; }
+  /* What a page says of itself, or of all its elements, may be inherited; these would change what is read. */
+  section, :host::before {
+    text-align: start;
+    text-indent: 0;
+    text-shadow: none;
+    text-transform: none;
+    white-space: normal;
+    word-break: normal;
+    overflow-wrap: break-word;
+    caption-side: top;
+    line-height: 1.45;
+    font-variant-caps: normal;
+    font-variant-numeric: diagonal-fractions tabular-nums;
+  }
+  /* A container has no width of its own, and would vanish where a page asks for one: in a row, a float, a dialog. */
+  :host::before { content: '. .'; display: block; block-size: 0; overflow: hidden; visibility: hidden; word-spacing: 40em; }
+  .sheet { container-type: inline-size; }
+  /* Words here are English, and "3 3/4 yd" must not turn round; they stand at the page's own side. */
+  * { box-sizing: border-box; margin: 0; unicode-bidi: plaintext; }
+  section > * { text-align: -webkit-match-parent; text-align: match-parent; }
   .sheet, .sheet > div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); }
   .sheet > table, figure, [part='list'] { margin-block: var(--_space); }
   p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
   table { border-collapse: collapse; font: inherit; }
-  th { font-weight: inherit; text-align: start; }
+  th { font-weight: inherit; text-align: inherit; }
   th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
   tr:has(textarea) > * { vertical-align: top; }
   tr { border-block-end: var(--quilt-rule, 1px solid var(--_faint)); }
-  thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: start; }
+  thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: inherit; }
   caption, figcaption { padding-block-end: 0.3em; font-weight: 650; }
   figcaption { text-align: center; }
 
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: var(--_edge); }
-  strong { font-size: 1.85em; font-weight: 650; line-height: 1.15; }
+  strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
@@ -47,9 +63,9 @@ export const sheetStyles = css`
   [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
-  [part='list'] td:not(:first-child) { white-space: nowrap; }
+  [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
 
-  input, select, textarea, button { font: inherit; color: inherit; accent-color: var(--_accent); }
+  input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
     inline-size: 100%;
     min-block-size: 2em;
@@ -59,28 +75,29 @@ export const sheetStyles = css`
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
   }
-  [type='checkbox'] { inline-size: 1.4em; block-size: 1.4em; }
+  [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
   .measured [type='text'] { background: var(--_wash-strong); border-block-end-style: dashed; }
   [aria-invalid] { border-block-end: 3px solid var(--_accent); }
   :focus-visible { outline: 2.5px solid var(--_accent-text); outline-offset: 1px; }
   .error, button { color: var(--_accent-text); }
-  .error { display: block; font-size: 1rem; }
+  .error { display: block; font-size: inherit; }
+  .how .error { font-size: 1.1em; }
 
-  button { background: none; border: 0; padding: 0.3em 0; text-align: start; text-decoration: underline; cursor: pointer; }
+  button { background: none; border: 0; padding: 0.3em 0; text-decoration: underline; cursor: pointer; }
   button:disabled { opacity: 0.6; }
   .actions, .keys { display: flex; flex-wrap: wrap; gap: 4px 1.2em; }
   .keys { display: none; gap: 4px; padding-block-start: 6px; }
-  .keys button { min-inline-size: 2.6rem; text-align: center; text-decoration: none; border: 1px solid; border-radius: 4px; }
+  .keys button { min-inline-size: 42px; text-align: center; text-decoration: none; border: 1px solid; border-radius: 4px; }
   @media (any-pointer: coarse) {
     .keys { display: flex; }
-    [type='text'], select, button { min-block-size: 2.6rem; }
+    [type='text'], select, button { min-block-size: 42px; }
   }
 
-  @container (max-width: 34rem) {
+  @container (max-width: 34em) {
     [part='table'] thead { display: none; }
-    [part='table'] tr { display: grid; grid-template-columns: 1.1fr 1fr; align-items: baseline; }
+    [part='table'] tr { display: grid; grid-template-columns: 1fr 1fr; align-items: baseline; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
@@ -88,13 +105,20 @@ export const sheetStyles = css`
     [part='list'] :is(th, td) { padding-inline: 0 0.5em; }
     [part='list'] td:not(:first-child) { white-space: normal; }
   }
+  /* Text as large as this leaves room for one column only. */
+  @container (max-width: 14em) {
+    [part='table'] tr { grid-template-columns: 1fr; }
+    [part='list'] thead { display: none; }
+    [part='list'] :is(tbody, tr, th, td) { display: block; }
+  }
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }
   }
   /* Small enough for one page, with the lists beside the drawing. */
   @media print {
     button, .keys, .refine { display: none; }
-    :host { font-size: 9pt; line-height: 1.25; --_space: 0.25rem; }
+    :host { font-size: 9pt; --_space: 4px; }
+    section { line-height: 1.25; }
     th, td { padding-block: 1px; }
     tr, figure { break-inside: avoid; }
     [part='table'] + div { grid-template-columns: 7cm 1fr; grid-auto-flow: dense; align-items: start; column-gap: 1cm; }

@@ -11,6 +11,8 @@ export interface Visit {
   scripts?: boolean;
   /** Warnings are faults too. */
   warnings?: boolean;
+  /** A script that runs before any of the page's own. */
+  before?: string;
 }
 
 /** A page, and everything that went wrong on it: errors thrown, errors logged, files not found. */
@@ -36,7 +38,7 @@ export const site = () => {
   /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
   const open = async (
     path: string,
-    { width = 1280, height = 900, dark = false, scripts = true, warnings = false }: Visit = {},
+    { width = 1280, height = 900, dark = false, scripts = true, warnings = false, before = '' }: Visit = {},
   ): Promise<Visited> => {
     const page = await browser.newPage();
     const faults: string[] = [];
@@ -49,21 +51,28 @@ export const site = () => {
       (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),
     );
     await page.setJavaScriptEnabled(scripts);
+    if (before) await page.evaluateOnNewDocument(before);
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
     await page.setViewport({ width, height });
     await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
     return { page, faults };
   };
 
-  /** A page of the site's own that holds this body; `faults` then also has every warning. */
-  const openWith = async (body: string, headers: Record<string, string> = {}): Promise<Visited> => {
-    const visited = await open('/dist/third-party-licenses.txt');
+  /** A page of the site's own that holds this body, or is this document; `faults` then also has every warning. */
+  const openWith = async (
+    body: string,
+    headers: Record<string, string> = {},
+    visit: Visit = {},
+  ): Promise<Visited> => {
+    const visited = await open('/dist/third-party-licenses.txt', visit);
     const { page, faults } = visited;
     page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
     await page.setRequestInterception(true);
     page.on('request', (request) => {
       const isMade = new URL(request.url()).pathname === '/made.html';
-      const html = `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
+      const html = body.startsWith('<!doctype')
+        ? body
+        : `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><body>${body}</body></html>`;
       void (isMade
         ? request.respond({ contentType: 'text/html; charset=utf-8', headers, body: html })
         : request.continue());

@@ -4,13 +4,14 @@ import { css } from 'lit';
 export const worksheetStyles = css`
   [part='list'] td:not(:first-child) { white-space: normal; }
   .swatch { padding: 2px; }
-  .swatch > * { display: block; inline-size: 3rem; block-size: 3rem; object-fit: cover; border: 1px solid; print-color-adjust: exact; }
+  .swatch > * { display: block; inline-size: 48px; block-size: 48px; object-fit: cover; border: 1px solid; print-color-adjust: exact; }
   .key :is(td, th) { vertical-align: middle; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
   /* Six columns on a phone. */
-  @container (max-width: 24rem) {
+  @container (max-width: 24em) {
     [part='list'] { font-size: 0.73em; }
+    [part='list'] :is(thead, caption) { font-size: 1em; }
     [part='list'] td:nth-child(2) { overflow-wrap: anywhere; hyphens: auto; }
   }
   @media print {

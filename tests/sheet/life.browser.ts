@@ -1,0 +1,397 @@
+import { expect } from 'chai';
+import type { LitElement } from 'lit';
+import {
+  all,
+  answer,
+  answered,
+  at,
+  cell,
+  cellIds,
+  enter,
+  find,
+  GIVEN,
+  listen,
+  mount,
+  press,
+  pressButton,
+  settled,
+  show,
+  valueIn,
+  words,
+  write,
+  writeAndLeave,
+  type Attributes,
+  type Sheet,
+} from './fixture.js';
+
+/** Every element that reckons, and what gives each a good answer. */
+const EVERY: Record<string, Attributes> = {
+  ...GIVEN,
+  'quilt-top': { block: '12', across: '4', down: '5', sashing: '2' },
+  'quilt-cutting': { list: 'A | square | 3 1/2 in | 12' },
+};
+const mounted = (tag: string, parent?: ParentNode): Promise<Sheet> => mount(tag, EVERY[tag], parent);
+const camel = (attribute: string): string =>
+  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+const openCell = (sheet: Sheet): string => find(sheet, 'input[type=text], textarea')!.dataset['row']!;
+
+/** A page in a frame of this page. */
+const framed = async (): Promise<HTMLElement> => {
+  const frame = await show<HTMLIFrameElement>(
+    '<iframe style="inline-size: 700px; block-size: 400px"></iframe>',
+  );
+  // Firefox puts a document of its own there once the frame has loaded.
+  if (frame.contentDocument!.readyState !== 'complete')
+    await new Promise((loaded) => frame.addEventListener('load', loaded, { once: true }));
+  await new Promise((done) => setTimeout(done));
+  return frame.contentDocument!.body;
+};
+/** What only the sheet's own styles give. */
+const looks = (sheet: Sheet): string[] =>
+  ['section', 'table', '.amount'].map((selector) => {
+    const { display, borderCollapse, borderInlineStartWidth } = getComputedStyle(find(sheet, selector)!);
+    return [display, borderCollapse, borderInlineStartWidth].join();
+  });
+
+for (const tag of Object.keys(EVERY))
+  describe(`${tag}, however it comes into a page`, () => {
+    for (const [how, make] of [
+      ['document.createElement', () => document.createElement(tag) as Sheet],
+      ['new', () => new (customElements.get(tag) as new () => Sheet)()],
+    ] as const)
+      it(`made by ${how}, it reckons before it is on any page, and shows the same once it is`, async () => {
+        const expected = await mounted(tag);
+        const sheet = make();
+        expect([...sheet.attributes], 'a constructor leaves attributes alone').to.deep.equal([]);
+        for (const [name, value] of Object.entries(EVERY[tag]!)) sheet.setAttribute(name, String(value));
+        expect(answered(sheet)).to.deep.equal(answered(expected));
+        expected.replaceWith(sheet);
+        await settled(sheet);
+        expect(words(sheet)).to.equal(words(expected));
+      });
+
+    it('takes properties that were set before it was defined, and hides none of its own behind them', async () => {
+      const names = [...(customElements.get(tag) as typeof LitElement).elementProperties.keys()] as string[];
+      const given = Object.fromEntries(
+        Object.entries(EVERY[tag]!).map(([name, value]) => [camel(name), value as unknown]),
+      );
+      const values: Record<string, unknown> = {
+        ...Object.fromEntries(names.map((name) => [name, undefined])),
+        ...given,
+        shrinkage: '3',
+        lock: 'seam',
+        fabric: 'B',
+        name: 'amount',
+        units: 'in',
+      };
+      // In a document without a window nothing is defined; it is upgraded when it comes to this one.
+      const early = document.implementation.createHTMLDocument().createElement(tag) as Sheet;
+      expect('result' in early).to.equal(false);
+      Object.assign(early, values);
+      const expected = await mounted(tag);
+      const sheet = Object.assign(expected.cloneNode() as Sheet, values);
+      expected.replaceWith(early, sheet);
+      await settled(early);
+      await settled(sheet);
+      expect(answered(early)).to.deep.equal(answered(sheet));
+      expect(words(early)).to.equal(words(sheet));
+      for (const name of Object.keys(values)) {
+        expect(Object.hasOwn(early, name), name).to.equal(false);
+        expect((early as unknown as Record<string, unknown>)[name], name).to.equal(values[name]);
+      }
+      early.shrinkage = '5';
+      expect(early.result).not.to.deep.equal(sheet.result);
+    });
+
+    it('takes attributes that were changed before it was defined, and those that change afterwards', async () => {
+      const early = document.implementation.createHTMLDocument().createElement(tag) as Sheet;
+      early.setAttribute('shrinkage', '9');
+      for (const [name, value] of Object.entries(EVERY[tag]!)) early.setAttribute(name, String(value));
+      early.setAttribute('shrinkage', '3');
+      early.setAttribute('units', 'cm');
+      early.removeAttribute('units');
+      const expected = await mount(tag, { ...EVERY[tag], shrinkage: '3' });
+      expected.after(early);
+      await settled(early);
+      expect(answered(early)).to.deep.equal(answered(expected));
+      for (const sheet of [early, expected]) {
+        sheet.setAttribute('units', 'cm');
+        sheet.removeAttribute('shrinkage');
+        await settled(sheet);
+      }
+      expect(words(early)).to.equal(words(expected));
+    });
+
+    it('shows the same, choices and all, whether it was given everything at once or bit by bit', async () => {
+      const expected = await mounted(tag);
+      const sheet = document.createElement(tag) as Sheet;
+      expected.after(sheet);
+      await settled(sheet);
+      for (const [name, value] of Object.entries(EVERY[tag]!)) {
+        sheet.setAttribute(name, String(value));
+        await settled(sheet);
+      }
+      const cells = (at: Sheet): string[] => cellIds(at).map((id) => `${id}: ${valueIn(at, id)}`);
+      expect(cells(sheet)).to.deep.equal(cells(expected));
+      expect(all<HTMLSelectElement>(sheet, 'select').filter(({ value }) => !value)).to.have.length(0);
+    });
+
+    it('keeps what was typed when it is moved, or taken away and put back', async () => {
+      const page = await show('<form id="one"></form><form id="two"></form>').then((at) => at.parentElement!);
+      const [one, two] = [...page.querySelectorAll('form')] as [HTMLFormElement, HTMLFormElement];
+      const sheet = await mounted(tag, one);
+      sheet.name = 'amount';
+      const heard = listen(sheet);
+      const id = openCell(sheet);
+      const typed = tag === 'quilt-cutting' ? 'A | square | 5 in | 9' : '63 1/4';
+      await write(sheet, id, typed);
+      const inputs = heard.length;
+      const { result } = sheet;
+      two.append(sheet);
+      await settled(sheet);
+      expect(sheet.result).to.deep.equal(result);
+      expect([[...new FormData(one)], [...new FormData(two)]]).to.deep.equal([[], [['amount', sheet.value]]]);
+      expect(sheet.form?.id).to.equal('two');
+      sheet.remove();
+      expect(answered(sheet).buy).to.deep.equal(result.buy);
+      await new Promise((done) => setTimeout(done));
+      one.append(sheet);
+      await settled(sheet);
+      expect(!find(sheet, '[role=group]'), 'no cell is being typed in').to.equal(true);
+      expect(valueIn(sheet, id)).to.equal(tag === 'quilt-cutting' ? typed : '63 1/4 in');
+      expect(
+        heard.filter((event) => event.startsWith('input')),
+        'moving is no input',
+      ).to.have.length(inputs);
+      await writeAndLeave(sheet, id, typed.replace('9', '8').replace('63', '64'));
+      expect(answered(sheet).buy).to.exist;
+      expect(sheet.result).not.to.deep.equal(result);
+    });
+
+    it('cloned, starts from its attributes, as the author wrote them; the two go their own ways', async () => {
+      const sheet = await mounted(tag);
+      const fresh = answered(sheet);
+      const id = openCell(sheet);
+      await writeAndLeave(sheet, id, tag === 'quilt-cutting' ? 'A | square | 5 in | 9' : '63 1/4');
+      const typed = answered(sheet);
+      const clone = sheet.cloneNode(true) as Sheet;
+      sheet.after(clone);
+      await settled(clone);
+      expect(answered(clone)).to.deep.equal(fresh);
+      await writeAndLeave(clone, id, tag === 'quilt-cutting' ? 'A | square | 4 in | 9' : '65');
+      expect(answered(sheet)).to.equal(typed);
+      expect(answered(clone)).not.to.deep.equal(typed);
+    });
+
+    it('works in a frame, adopted fresh or in use, and back', async () => {
+      const sheet = await mounted(tag);
+      const id = openCell(sheet);
+      const expected = looks(sheet);
+      const body = await framed();
+      body.append(sheet);
+      const fresh = document.createElement(tag) as Sheet;
+      for (const { name, value } of sheet.attributes) fresh.setAttribute(name, value);
+      body.append(fresh);
+      for (const at of [sheet, fresh]) {
+        await settled(at);
+        expect(at.ownerDocument === body.ownerDocument).to.equal(true);
+        expect(looks(at)).to.deep.equal(expected);
+        expect(answer(at)).to.match(/Buy|Finished/);
+        const input = cell(at, id);
+        input.focus();
+        await settled(at);
+        input.value = 'wrong';
+        input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+        await settled(at);
+        expect(at.result.errors).to.have.length(1);
+        input.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true, cancelable: true }));
+        await settled(at);
+        expect(answered(at).buy).to.exist;
+      }
+      fresh.remove();
+      document.querySelector('main')!.append(sheet);
+      await settled(sheet);
+      expect(looks(sheet)).to.deep.equal(expected);
+      expect(answered(sheet).buy).to.exist;
+    });
+  });
+
+it('A fabric takes properties that were set before it was defined, and its worksheet hears of them', async () => {
+  const inert = document.implementation.createHTMLDocument();
+  const early = Object.assign(inert.createElement('quilt-fabric'), {
+    letter: 'A',
+    name: 'Slate Roof',
+    price: '10',
+  });
+  const sheet = await show<Sheet>(
+    '<quilt-worksheet width="58" length="70"><quilt-backing fabric="A"></quilt-backing></quilt-worksheet>',
+  );
+  sheet.prepend(early);
+  await new Promise((done) => setTimeout(done, 20));
+  await settled(sheet);
+  const [fabric] = answered<{ fabrics: { name: string; cost: { amount: string } }[] }>(sheet).fabrics;
+  // 3 3/4 yd at 10 a yard
+  expect([fabric!.name, fabric!.cost.amount]).to.deep.equal(['Slate Roof', '37.50']);
+});
+
+it('The language is found from inside a frame, through shadow roots of its own', async () => {
+  const body = await framed();
+  const outer = body.appendChild(body.ownerDocument.createElement('div'));
+  outer.lang = 'de';
+  const root = outer.attachShadow({ mode: 'closed' });
+  const sheet = await mount(
+    'quilt-backing',
+    { units: 'cm', width: '132,5', length: '160', overage: '10' },
+    root,
+  );
+  expect(valueIn(sheet, 'needWidth')).to.equal('152,5 cm');
+});
+
+describe('A page that swaps its content', () => {
+  const SHEETS = Object.entries(EVERY)
+    .map(
+      ([tag, attributes]) =>
+        `<${tag} ${Object.entries(attributes)
+          .map(([name, value]) => `${name}="${String(value)}"`)
+          .join(' ')}></${tag}>`,
+    )
+    .join('');
+  const WHOLE = `<quilt-worksheet><quilt-fabric letter="A"></quilt-fabric>${SHEETS}</quilt-worksheet>`;
+  const resultsOf = (root: ParentNode): string =>
+    JSON.stringify(
+      [...root.querySelectorAll<Sheet>(`${Object.keys(EVERY).join()}, quilt-worksheet`)].map(
+        (at) => at.result,
+      ),
+    );
+
+  it('without reloading, again and again, has the same answers each time, and nothing left over', async () => {
+    const page = (await show(`<div>${SHEETS}${WHOLE}</div>`)).parentElement!;
+    const first = resultsOf(page);
+    for (let turn = 0; turn < 5; turn++) {
+      // As the reader types: the cell she is in goes away under her.
+      await enter(page.querySelector('quilt-backing')!, 'width');
+      page.innerHTML = '<p>Another page</p>';
+      page.innerHTML = `<div>${SHEETS}${WHOLE}</div>`;
+      await settled(page);
+    }
+    await new Promise((done) => setTimeout(done, 50));
+    expect(resultsOf(page)).to.equal(first);
+    expect(page.querySelectorAll('quilt-backing')).to.have.length(2);
+  });
+
+  it('by parsed documents, as page-swapping scripts do, gets working elements', async () => {
+    const page = (await show('<p></p>')).parentElement!;
+    for (const width of ['58', '82']) {
+      const fetched = new DOMParser().parseFromString(
+        `<main><quilt-backing width="${width}" length="70"></quilt-backing></main>`,
+        'text/html',
+      );
+      page.replaceChildren(...fetched.querySelector('main')!.childNodes);
+      await settled(page);
+      const sheet = page.querySelector('quilt-backing')!;
+      expect(answered(sheet)).to.deep.equal(answered(await mount('quilt-backing', { width })));
+      await write(sheet, 'width', '60');
+      expect(answered(sheet).buy).to.exist;
+    }
+  });
+
+  it('moves a part from one worksheet to another, and it follows the new one', async () => {
+    const page = (
+      await show(
+        '<div><quilt-worksheet width="58" length="70"><quilt-backing></quilt-backing></quilt-worksheet><quilt-worksheet width="30" length="40"></quilt-worksheet></div>',
+      )
+    ).parentElement!;
+    const [, second] = [...page.querySelectorAll('quilt-worksheet')];
+    const part = page.querySelector('quilt-backing')!;
+    expect(valueIn(part, 'width')).to.equal('58 in');
+    second!.append(part);
+    await new Promise((done) => setTimeout(done, 20));
+    await settled(page);
+    expect(valueIn(part, 'width')).to.equal('30 in');
+    page.append(part);
+    await new Promise((done) => setTimeout(done, 20));
+    await settled(page);
+    expect(valueIn(part, 'width')).to.equal('');
+  });
+});
+
+describe('Two builds of the script on one page', () => {
+  it('the first stays, the second is harmless, and both kinds of elements work', async () => {
+    const first = Object.keys(EVERY).map((tag) => customElements.get(tag));
+    const before = await mounted('quilt-backing');
+    await new Promise((loaded, failed) => {
+      const script = document.createElement('script');
+      Object.assign(script, { src: '/dist/quilt-reckoner.classic.js', onload: loaded, onerror: failed });
+      document.head.append(script);
+    });
+    expect(Object.keys(EVERY).every((tag, at) => customElements.get(tag) === first[at])).to.equal(true);
+    const after = await mounted('quilt-backing');
+    for (const sheet of [before, after]) {
+      await writeAndLeave(sheet, 'width', '82');
+      expect(answered(sheet)).to.deep.equal(answered(await mount('quilt-backing', { width: '82 in' })));
+    }
+  });
+});
+
+describe('Inside a closed <details>', () => {
+  it('it is ready when that is opened', async () => {
+    const details = await show<HTMLDetailsElement>(
+      '<details><summary>More</summary><quilt-backing width="58" length="70"></quilt-backing></details>',
+    );
+    const sheet = details.querySelector('quilt-backing')!;
+    sheet.width = '60';
+    await settled(sheet);
+    details.open = true;
+    await settled(sheet);
+    const calm = await mount('quilt-backing', { width: '60' }, details.parentElement!);
+    expect(words(sheet)).to.equal(words(calm));
+    const sizes = [sheet, calm].map((at) =>
+      all(at, 'table, td, svg').map((part) => {
+        const { width, height } = part.getBoundingClientRect();
+        return [Math.round(width), Math.round(height)];
+      }),
+    );
+    expect(sizes[0]).to.deep.equal(sizes[1]);
+    expect(sizes[0]![0]![0]).to.be.greaterThan(200);
+    await writeAndLeave(sheet, 'width', '58');
+    expect(valueIn(sheet, 'needWidth')).to.equal('66 in');
+  });
+});
+
+describe('Inside a <dialog>', () => {
+  const opened = async (): Promise<{ dialog: HTMLDialogElement; sheet: Sheet }> => {
+    const dialog = await show<HTMLDialogElement>(
+      '<dialog><quilt-backing width="58" length="70"></quilt-backing></dialog>',
+    );
+    dialog.showModal();
+    const sheet = dialog.querySelector('quilt-backing')!;
+    await settled(sheet);
+    return { dialog, sheet };
+  };
+
+  it('it has its width, though a dialog is as wide as what is in it', async () => {
+    const { sheet } = await opened();
+    expect(sheet.getBoundingClientRect().width).to.be.greaterThan(Math.min(500, innerWidth * 0.8));
+  });
+
+  it('Escape first puts back what was typed, and only then closes it', async () => {
+    const { dialog, sheet } = await opened();
+    await write(sheet, 'width', '99');
+    await press(sheet, 'Escape');
+    expect([valueIn(sheet, 'width'), at(sheet), dialog.open]).to.deep.equal(['58 in', 'width', true]);
+    await press(sheet, 'Escape');
+    await new Promise((done) => setTimeout(done, 50));
+    expect(dialog.open).to.equal(false);
+  });
+
+  it('keeps what was typed and not yet left when it closes, and shows it when it opens again', async () => {
+    const { dialog, sheet } = await opened();
+    await write(sheet, 'width', '99');
+    dialog.close();
+    await settled(sheet);
+    dialog.showModal();
+    expect(valueIn(sheet, 'width')).to.match(/^99( in)?$/);
+    await pressButton(sheet, 'More');
+    expect(answered(sheet).buy).to.exist;
+  });
+});
