@@ -40,7 +40,7 @@ const placed = (code: string): string =>
     .replace(/'quilt-reckoner\.js'/g, "'/dist/quilt-reckoner.js'");
 
 /** What in a page is of ours, by tag, and what of it is not there yet: not defined, or a calculator without an answer. */
-const elementsIn = (page: Page): Promise<{ tags: string[]; missing: string[] }> =>
+const look = (page: Page): Promise<{ tags: string[]; missing: string[] }> =>
   page.evaluate(() => {
     const ours = [...document.querySelectorAll('*')].filter(({ localName }) =>
       localName.startsWith('quilt-'),
@@ -54,6 +54,16 @@ const elementsIn = (page: Page): Promise<{ tags: string[]; missing: string[] }> 
       missing: ours.filter((at) => !isThere(at)).map(({ outerHTML }) => outerHTML),
     };
   });
+
+/** The same once a long cut list has been planned, which a page does in the background. */
+const elementsIn = async (page: Page): Promise<{ tags: string[]; missing: string[] }> => {
+  let found = await look(page);
+  for (let tries = 0; found.missing.length > 0 && tries < 100; tries++) {
+    await new Promise((done) => setTimeout(done, 100));
+    found = await look(page);
+  }
+  return found;
+};
 
 describe('the snippets of the documents', () => {
   it('are found, and every one is of a kind that is run here or by the sample consumers', () => {
