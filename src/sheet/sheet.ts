@@ -399,7 +399,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { errors } = this.result;
     const rows = this.#rows();
     const good = this.#good;
-    const refined = rows.filter((row) => row.more);
+    // In one order, whatever is written in them: a cell must not move while it is typed in.
+    const refined = Object.keys(calculator.fields).flatMap((key) =>
+      rows.filter(({ id, more }) => more && id === key),
+    );
     const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
     const style = this.lengthStyle;
     const off = !!errors;

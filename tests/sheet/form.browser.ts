@@ -5,6 +5,7 @@ import {
   answer,
   answered,
   at,
+  enter,
   find,
   leave,
   listen,
@@ -214,6 +215,20 @@ for (const tag of TAGS)
         await settled(sheet);
         expect([sent(form).length, all(sheet, '[part=cell]').length]).to.deep.equal([1, cells]);
       }
+    });
+
+    it('keeps a cell in its place while it is typed in sign by sign', async () => {
+      const { sheet } = await formWith(tag);
+      await unfold(sheet);
+      await enter(sheet, 'shrinkage');
+      cell(sheet, 'shrinkage').select();
+      for (const sign of ['1', '2']) {
+        document.execCommand('insertText', false, sign);
+        await settled(sheet);
+        expect(at(sheet)).to.equal('shrinkage');
+      }
+      expect(sheet.shrinkage).to.equal('12');
+      await leave(sheet);
     });
 
     it('a reset tells nobody, takes back what was typed over, and shows in the cell that is being typed in', async () => {

@@ -1,0 +1,75 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'puppeteer-core';
+import { describe, expect, it } from 'vitest';
+import { ROOT } from '../tools/run.mjs';
+import { site } from './site.js';
+
+const { open } = site();
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds on a whole page, in a few words each. */
+const findings = async (page: Page): Promise<string[]> => {
+  await page.evaluate(axe);
+  const { violations, passes } = (await page.evaluate(
+    'axe.run({ resultTypes: ["violations"] })',
+  )) as AxeResults;
+  expect(passes.length).toBeGreaterThan(5);
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`),
+  );
+};
+
+const linksOf = (page: Page): Promise<string[]> =>
+  page.$$eval('a[href], link[href], script[src]', (all) =>
+    all
+      .map((at) => (at as HTMLAnchorElement).href || (at as HTMLScriptElement).src)
+      .filter((url) => url.startsWith('http')),
+  );
+
+/** A frame's page is no page by itself: it has no heading, and the colours are those of the page around it. */
+const IN_A_FRAME = 'frame.html';
+const PAGES = readdirSync(`${ROOT}demo`).filter(
+  (name) => name.endsWith('.html') && ![IN_A_FRAME, 'quick.html'].includes(name),
+);
+
+describe.each(PAGES)('the demo page %s', (name) => {
+  it('loads with a clean console, and every link of it leads somewhere, to the very place', async () => {
+    const { page, faults } = await open(`/${name}`);
+    page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
+    await page.waitForNetworkIdle();
+    const links = await linksOf(page);
+    expect(links.length).toBeGreaterThan(0);
+    for (const link of new Set(links)) {
+      const response = await fetch(link);
+      expect(response.status, link).toBe(200);
+      const { hash, pathname } = new URL(link);
+      if (hash && pathname.endsWith('.html'))
+        expect(await response.text(), link).toContain(`id="${hash.slice(1)}"`);
+    }
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it.each([
+    [320, false],
+    [1280, true],
+  ])('has nothing that axe finds, and no sideways scroll, %i px wide (dark: %s)', async (width, dark) => {
+    const { page } = await open(`/${name}`, { width, dark });
+    await page.waitForNetworkIdle();
+    expect(await findings(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.close();
+  });
+});
+
+describe('the index', () => {
+  it('leads to every demo page', async () => {
+    const { page } = await open('/');
+    const paths = (await linksOf(page)).map((link) => new URL(link).pathname);
+    for (const name of PAGES.filter((name) => name !== 'index.html')) expect(paths).toContain(`/${name}`);
+    expect(paths).toContain('/dist/quick.html');
+    await page.close();
+  });
+});

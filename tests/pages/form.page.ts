@@ -1,0 +1,132 @@
+import { readFileSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ROOT } from '../tools/run.mjs';
+import { site } from './site.js';
+
+const { open } = site();
+
+const ORDER = `<!doctype html><html lang="en"><title>Order</title><link rel="icon" href="data:,">
+<script>addEventListener('unload', () => {})</script>
+<script src="/quilt-reckoner.classic.js" defer></script>
+<form method="post" action="/order">
+  <input name="cloth" value="long-horizon">
+  <quilt-backing name="yards" width="58" length="70" max="6 yd"></quilt-backing>
+  <fieldset disabled><quilt-binding name="binding" width="58" length="70"></quilt-binding></fieldset>
+  <button>Order</button>
+</form>`;
+
+// A shop's own server: it writes down what was posted, and its page hears "unload", so that no browser keeps it whole.
+const posted: string[] = [];
+let server: Server;
+beforeAll(async () => {
+  server = createServer((request, response) => {
+    const answer = (type: string, body: string | Buffer): void => {
+      response
+        .writeHead(200, { 'content-type': `${type}; charset=utf-8`, 'cache-control': 'no-store' })
+        .end(body);
+    };
+    if (request.method === 'POST') {
+      let body = '';
+      request.on('data', (part: Buffer) => (body += part.toString()));
+      request.on('end', () => {
+        posted.push(body);
+        answer('text/html', '<!doctype html><title>Thanks</title><link rel="icon" href="data:,">Thank you.');
+      });
+    } else if (request.url!.endsWith('.js'))
+      answer('text/javascript', readFileSync(`${ROOT}dist${request.url!}`));
+    else answer('text/html', ORDER);
+  });
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+});
+afterAll(() => {
+  server.closeAllConnections();
+  server.close();
+});
+
+const order = (): ReturnType<typeof open> =>
+  open(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+const write = async (page: Page, id: string, text: string): Promise<void> => {
+  await (await page.$(`quilt-backing >>> [data-row=${id}]`))!.click({ count: 3 });
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+};
+const valueIn = (page: Page, id: string): Promise<string> =>
+  page.$eval(`quilt-backing >>> [data-row=${id}]`, (at) => (at as HTMLInputElement).value);
+const send = async (page: Page): Promise<void> => {
+  await Promise.all([page.waitForNavigation(), page.click('form > button')]);
+};
+
+describe('a form sent to a server', () => {
+  it('carries the amount under its name, and nothing of what is disabled', async () => {
+    const { page, faults } = await order();
+    await write(page, 'width', '150 cm');
+    await send(page);
+    // 58 × 70 in takes 2 panels of 66 in; 150 cm × 70 in 2 of 67 1/16 in, which is 3 3/4 yd too.
+    expect(posted.splice(0)).toEqual(['cloth=long-horizon&yards=3.75']);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it.each([
+    ['a wrong width', 'width', 'abc', /^“abc” /],
+    ['a width beyond the stock', 'width', '110', /^In stock: 6 yd, and this takes /],
+    ['a wrong shrinkage, folded away', 'shrinkage', '99', /^Shrinkage is between 0 and 50/],
+  ])('is not sent with %s: the browser goes to a cell and says why', async (_, id, text, words) => {
+    const { page, faults } = await order();
+    if (id === 'shrinkage')
+      await page.$eval('quilt-backing >>> button[aria-expanded=false]', (at) => at.click());
+    await write(page, id, text);
+    await page.click('form > button');
+    await new Promise((done) => setTimeout(done, 200));
+    const { place, said } = await page.$eval('quilt-backing', (at) => ({
+      place: at.shadowRoot!.activeElement?.getAttribute('data-row'),
+      said: at.validationMessage,
+    }));
+    expect([place, posted.length, new URL(page.url()).pathname]).toEqual([id, 0, '/']);
+    expect(said).toMatch(words);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('comes back as it was left: what was typed, the answer, and what a reset goes back to', async () => {
+    const { page, faults } = await order();
+    await write(page, 'width', '61 1/2');
+    await write(page, 'overage', '3');
+    const answer = await page.$eval('quilt-backing', ({ result }) => JSON.stringify(result));
+    await send(page);
+    await page.goBack({ waitUntil: 'load' });
+    // A page that the browser kept whole would prove nothing.
+    expect(
+      await page.evaluate(
+        () => (performance.getEntriesByType('navigation')[0] as PerformanceNavigationTiming).type,
+      ),
+    ).toBe('back_forward');
+    expect([await valueIn(page, 'width'), await valueIn(page, 'overage')]).toEqual(['61 1/2 in', '3 in']);
+    expect(await page.$eval('quilt-backing', ({ result }) => JSON.stringify(result))).toBe(answer);
+    await send(page);
+    const [first, again] = posted.splice(0);
+    expect(again).toBe(first);
+    await page.goBack({ waitUntil: 'load' });
+    await page.$eval('form', (form) => form.reset());
+    expect(await valueIn(page, 'width')).toBe('58 in');
+    expect(await page.$eval('quilt-backing', ({ value }) => value)).toBe('3.75');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('comes back with a wrong input too, as it was typed', async () => {
+    const { page } = await order();
+    await write(page, 'width', 'abc');
+    await page.goto('about:blank');
+    await page.goBack({ waitUntil: 'load' });
+    expect(await valueIn(page, 'width')).toBe('abc');
+    expect(await page.$eval('quilt-backing', ({ value, validity }) => [value, validity.badInput])).toEqual([
+      '',
+      true,
+    ]);
+    await page.close();
+  });
+});

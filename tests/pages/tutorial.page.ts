@@ -1,0 +1,101 @@
+import type { Page } from 'puppeteer-core';
+import { describe, expect, it } from 'vitest';
+import { site } from './site.js';
+
+const { open } = site();
+const TAGS = ['quilt-top', 'quilt-borders', 'quilt-batting', 'quilt-backing', 'quilt-binding'] as const;
+
+interface Printed {
+  buy: string;
+  summary: string;
+  cuts: string[];
+}
+
+/** The author's own words inside an element, in the parts they are printed in. */
+const printed = (page: Page, tag: string): Promise<Printed> =>
+  page.$eval(tag, (element) => {
+    const text = (at: Element): string => at.textContent.replace(/\s+/g, ' ').trim();
+    return {
+      buy: text(element.querySelector('.buy')!),
+      summary: text(element.querySelector('.summary')!),
+      cuts: [...element.querySelectorAll('li')].map(text),
+    };
+  });
+
+describe('the tutorial', () => {
+  it.each(TAGS)('prints inside %s exactly what the element reckons', async (tag) => {
+    const { page, faults } = await open('/tutorial.html');
+    const live = await page.$eval(tag, (element) => {
+      const { buy, summary, cuts = [] } = element.result as Extract<typeof element.result, { cuts: unknown }>;
+      return {
+        buy: `Buy ${buy.text}`,
+        summary,
+        cuts: cuts.map(({ count, piece, text }) => `${count} × ${piece}, ${text}`),
+      };
+    });
+    expect(await printed(page, tag)).toEqual(live);
+    // No number is printed anywhere else in there, so all of them were compared.
+    const loose = await page.$eval(tag, (element) => {
+      const copy = element.cloneNode(true) as Element;
+      for (const at of copy.querySelectorAll('.buy, .summary, li')) at.remove();
+      return copy.textContent;
+    });
+    expect(loose).not.toMatch(/\d/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('hands each step the size that the step before ends with', async () => {
+    const { page } = await open('/tutorial.html');
+    const sizes = await page.evaluate(() => {
+      const at = (tag: string): { width: string; length: string; result: { finished?: unknown } } =>
+        document.querySelector<
+          HTMLElement & { width: string; length: string; result: { finished?: unknown } }
+        >(tag)!;
+      const given = (tag: string): unknown => ({ width: at(tag).width, length: at(tag).length });
+      return {
+        top: [at('quilt-top').result.finished, given('quilt-borders')],
+        rest: [
+          at('quilt-borders').result.finished,
+          ...['quilt-batting', 'quilt-backing', 'quilt-binding'].map(given),
+        ],
+      };
+    });
+    // 4 × 12 + 5 × 2 by 5 × 12 + 6 × 2; then 2 × (2 + 5) more each way.
+    for (const size of sizes.top) expect(size).toEqual({ width: '58', length: '72' });
+    for (const size of sizes.rest) expect(size).toEqual({ width: '72', length: '86' });
+    await page.close();
+  });
+
+  it('teaches without scripts: every step with its sum, its cuts and its cautions', async () => {
+    const { page, faults } = await open('/tutorial.html', { scripts: false, width: 320 });
+    const words = (await page.$eval('body', (body) => body.innerText)).replace(/\s+/g, ' ');
+    for (const tag of TAGS) {
+      const { buy, summary, cuts } = await printed(page, tag);
+      for (const line of [buy, summary, ...cuts]) expect(words).toContain(line);
+    }
+    expect(words).toMatch(/close the rotary cutter after every cut/);
+    expect(words).toMatch(/Babies sleep safest/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('lets its reader change what is hers, and keeps what is the pattern’s', async () => {
+    const { page, faults } = await open('/tutorial.html');
+    for (const [tag, locked, free] of [
+      ['quilt-top', 'block', 'across'],
+      ['quilt-borders', 'borders', 'width'],
+      ['quilt-backing', 'overage', 'fabricWidth'],
+    ]) {
+      expect(await page.$(`${tag} >>> output[data-row=${locked}]`)).not.toBe(null);
+      expect(await page.$(`${tag} >>> input[data-row=${free}]`)).not.toBe(null);
+    }
+    const before = await page.$eval('quilt-backing', ({ result }) => result.buy!.text);
+    await (await page.$('quilt-backing >>> input[data-row=fabricWidth]'))!.click({ count: 3 });
+    await page.keyboard.type('106');
+    await page.keyboard.press('Enter');
+    expect(await page.$eval('quilt-backing', ({ result }) => result.buy!.text)).not.toBe(before);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
