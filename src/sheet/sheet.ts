@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { html, isServer, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
@@ -12,6 +12,7 @@ import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { printAlone } from './print.js';
+import { isAsServed, isInWorksheet, isTakenOver, takeOver } from './server.js';
 import { sheetStyles } from './styles.js';
 
 /** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
@@ -99,7 +100,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #marked: string[] = [];
   #open = false;
   #told = '';
-
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
   get result(): R | Refused {
     const input = this.reckonInput();
@@ -133,7 +133,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const given = this.flow?.values;
     const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
     const units = this.shown ?? (given?.['shown'] as Units | undefined) ?? bare;
-    return { units, comma: writesComma(languageAt(this)), bare };
+    return { units, comma: writesComma(this.#language), bare };
+  }
+
+  get #language(): string {
+    return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
   }
 
   get #own(): Record<string, unknown> {
@@ -146,7 +150,33 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       key,
       this.#own[key] ?? this.flow?.values[key],
     ]);
-    return { ...Object.fromEntries(given), lang: languageAt(this), measured: this.measured } as Input;
+    return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured } as Input;
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const { shadowRoot } = this;
+    if (shadowRoot && !isServer) {
+      const typed = typedIn(shadowRoot);
+      const active = shadowRoot.activeElement?.id;
+      takeOver(this);
+      void this.updateComplete.then(() => this.#goOn(typed, active));
+    }
+    return super.createRenderRoot();
+  }
+
+  /** Goes on from what a server wrote with what the reader did there already. */
+  #goOn(typed: [id: string, text: string][], active: string | undefined): void {
+    isTakenOver(this);
+    this.requestUpdate();
+    const cellOf = (id: string | undefined): HTMLInputElement | null =>
+      id ? (this.shadowRoot!.getElementById(id) as HTMLInputElement | null) : null;
+    // Entered again, so that what is typed there counts as typed.
+    cellOf(active)?.blur();
+    cellOf(active)?.focus();
+    for (const [id, text] of typed) {
+      const cell = cellOf(id);
+      if (cell) this.#replace(cell, text);
+    }
   }
 
   formResetCallback(): void {
@@ -190,6 +220,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   protected override render(): TemplateResult {
+    if (isAsServed(this) && (isInWorksheet(this) || this.result.errors)) return html`<slot></slot>`;
     const { calculator } = this;
     const { title } = calculator;
     const { errors } = this.result;
@@ -489,6 +520,12 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
 const rowOf = (target: EventTarget | null | undefined): string | undefined =>
   (target as HTMLElement | null)?.dataset?.['row'];
+
+/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
+const typedIn = (served: ShadowRoot): [id: string, text: string][] =>
+  [...served.querySelectorAll<HTMLInputElement>("[type='text']")]
+    .filter(({ value, defaultValue }) => value !== defaultValue)
+    .map(({ id, value }) => [id, value]);
 
 const isText = (target: unknown): target is HTMLInputElement =>
   target instanceof HTMLElement && target.matches("[type='text'], textarea");
