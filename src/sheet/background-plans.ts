@@ -4,7 +4,7 @@ import type { Planner } from '../reckon/cutting.js';
 
 /** So few pieces are planned at once; the page does not feel it. */
 const PLANNED_AT_ONCE = 30;
-/** So few, at first: a page that is being shown would jump when a plan came later. */
+/** So few more in all, at first: a page that is being shown would jump when a plan came later. */
 const PLANNED_AT_FIRST = 300;
 /** Plans kept beside those in use, so that going back to an earlier list is free. */
 const MOST_KEPT = 20;
@@ -21,7 +21,7 @@ export class BackgroundPlans {
   /** What the last answer asked for; lists whose plan is not ready are in `#wanted` too. */
   readonly #used = new Set<string>();
   readonly #wanted = new Map<string, Asked>();
-  #most = PLANNED_AT_FIRST;
+  #atFirst = PLANNED_AT_FIRST;
   #job: { key: string; stop: AbortController; done: number } | undefined;
 
   /** @param tell is called when a plan is ready, and now and then before. */
@@ -50,9 +50,12 @@ export class BackgroundPlans {
     this.#used.add(key);
     const ready = this.#plans.get(key);
     if (ready) return ready;
-    void pause().then(() => (this.#most = PLANNED_AT_ONCE));
-    if (asked[0].reduce((all, { count }) => all + count, 0) <= this.#most)
+    void pause().then(() => (this.#atFirst = 0));
+    const count = asked[0].reduce((all, { count }) => all + count, 0);
+    if (count <= Math.max(PLANNED_AT_ONCE, this.#atFirst)) {
+      this.#atFirst -= count;
       return this.#keep(key, planCloth(...asked));
+    }
     this.#wanted.set(key, asked);
     return this.#job?.key === key ? this.#job.done : 0;
   };
