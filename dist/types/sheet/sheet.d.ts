@@ -73,6 +73,7 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     get lengthStyle(): Style;
     /** The inputs as the calculator takes them. */
     protected reckonInput(): Input;
+    protected createRenderRoot(): HTMLElement | DocumentFragment;
     formResetCallback(): void;
     protected updated(): void;
     /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */

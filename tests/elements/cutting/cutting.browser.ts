@@ -200,7 +200,7 @@ describe('quilt-cutting', () => {
   });
 
   it('plans on when it is moved in the page, and for each of many fabrics', async () => {
-    const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + (at % 3)} | 40`).join('\n');
+    const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + at / 8} | 40`).join('\n');
     const sheet = await cutting('', `list="${list}"`);
     expect(isPlanning(sheet)).to.be.true;
     const elsewhere = document.createElement('section');
