@@ -4,6 +4,8 @@ import type { Planner } from '../reckon/cutting.js';
 
 /** So few pieces are planned at once; the page does not feel it. */
 const PLANNED_AT_ONCE = 30;
+/** So few more in all, at first: a page that is being shown would jump when a plan came later. */
+const PLANNED_AT_FIRST = 300;
 /** Plans kept beside those in use, so that going back to an earlier list is free. */
 const MOST_KEPT = 20;
 
@@ -19,6 +21,7 @@ export class BackgroundPlans {
   /** What the last answer asked for; lists whose plan is not ready are in `#wanted` too. */
   readonly #used = new Set<string>();
   readonly #wanted = new Map<string, Asked>();
+  #atFirst = PLANNED_AT_FIRST;
   #job: { key: string; stop: AbortController; done: number } | undefined;
 
   /** @param tell is called when a plan is ready, and now and then before. */
@@ -47,8 +50,12 @@ export class BackgroundPlans {
     this.#used.add(key);
     const ready = this.#plans.get(key);
     if (ready) return ready;
-    if (asked[0].reduce((all, { count }) => all + count, 0) <= PLANNED_AT_ONCE)
+    void pause().then(() => (this.#atFirst = 0));
+    const count = asked[0].reduce((all, { count }) => all + count, 0);
+    if (count <= Math.max(PLANNED_AT_ONCE, this.#atFirst)) {
+      this.#atFirst -= count;
       return this.#keep(key, planCloth(...asked));
+    }
     this.#wanted.set(key, asked);
     return this.#job?.key === key ? this.#job.done : 0;
   };

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, isServer, noChange, nothing, type TemplateResult } from 'lit';
 import type { Field } from '../reckon/fields.js';
 
 /** What a cell needs to show itself. */
@@ -59,7 +59,7 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
     enterkeyhint="next"
     aria-describedby="how-${id}"
     aria-invalid=${invalid}
-    .checked=${text === 'yes'}
+    .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'}
     .value=${text}
   />`;
 };

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { html, isServer, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
@@ -14,6 +14,7 @@ import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './list
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { dress } from './dress.js';
 import { printAlone } from './print.js';
+import { isAsServed, isInWorksheet, isTakenOver, takeOver } from './server.js';
 import { sheetStyles } from './styles.js';
 
 /** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
@@ -225,7 +226,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
     const shown = this.shown ?? given?.['shown'];
     const units = shown === 'cm' || shown === 'in' ? shown : bare;
-    return { units, comma: writesComma(languageAt(this)), bare };
+    return { units, comma: writesComma(this.#language), bare };
+  }
+
+  get #language(): string {
+    return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
   }
 
   /** Whether the cell being typed in holds another text than when it was entered. */
@@ -243,7 +248,37 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       key,
       this.#own[key] ?? this.flow?.values[key],
     ]);
-    return { ...Object.fromEntries(given), lang: languageAt(this), measured: this.measured } as Input;
+    return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured } as Input;
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const { shadowRoot } = this;
+    if (shadowRoot && !isServer) {
+      const typed = typedIn(shadowRoot);
+      const active = shadowRoot.activeElement?.id;
+      takeOver(this);
+      void this.updateComplete.then(() => this.#goOn(typed, active));
+    }
+    if (isServer || this.ownerDocument === document) return super.createRenderRoot();
+    // Lit's own way shares style sheets, which a document allows only those that were made in it.
+    const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
+    dress(root, this);
+    return root;
+  }
+
+  /** Goes on from what a server wrote with what the reader did there already. */
+  #goOn(typed: [id: string, text: string][], active: string | undefined): void {
+    isTakenOver(this);
+    this.requestUpdate();
+    const cellOf = (id: string | undefined): HTMLInputElement | null =>
+      id ? (this.shadowRoot!.getElementById(id) as HTMLInputElement | null) : null;
+    // Entered again, so that what is typed there counts as typed.
+    cellOf(active)?.blur();
+    cellOf(active)?.focus();
+    for (const [id, text] of typed) {
+      const cell = cellOf(id);
+      if (cell) this.#replace(cell, text);
+    }
   }
 
   override connectedCallback(): void {
@@ -257,14 +292,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.#editing = undefined;
     this.#marked = [];
     this.requestUpdate();
-  }
-
-  // Lit's own way shares style sheets, which a document allows only those that were made in it.
-  protected override createRenderRoot(): HTMLElement | DocumentFragment {
-    if (this.ownerDocument === document) return super.createRenderRoot();
-    const root = this.attachShadow({ mode: 'open' });
-    dress(root, this);
-    return root;
   }
 
   /** Moving to another document takes a shadow root's styles away. */
@@ -394,6 +421,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   protected override render(): TemplateResult {
+    if (isAsServed(this) && (isInWorksheet(this) || this.result.errors)) return html`<slot></slot>`;
     const { calculator } = this;
     const { title } = calculator;
     const { errors } = this.result;
@@ -714,6 +742,12 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
 const rowOf = (target: EventTarget | null | undefined): string | undefined =>
   (target as HTMLElement | null)?.dataset?.['row'];
+
+/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
+const typedIn = (served: ShadowRoot): [id: string, text: string][] =>
+  [...served.querySelectorAll<HTMLInputElement>("[type='text']")]
+    .filter(({ value, defaultValue }) => value !== defaultValue)
+    .map(({ id, value }) => [id, value]);
 
 /** Not by `instanceof`: in a frame's document an element is of another window's class. */
 const is = (target: unknown, selector: string): boolean => !!(target as Element | null)?.matches?.(selector);

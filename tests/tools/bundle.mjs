@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
@@ -19,6 +19,15 @@ const typescript = {
   },
   transform: (code, id) =>
     id.endsWith('.ts') ? { code: toJavaScript(code, id, { before: [shorterTemplates] }), map: null } : null,
+};
+
+/** A file NAME.bundled.ts stands for NAME.ts in the bundles. */
+const forBundles = {
+  name: 'for-bundles',
+  load(id) {
+    const path = id.replace(/\.ts$/, '.bundled.ts');
+    return path !== id && existsSync(path) ? readFileSync(path, 'utf8') : null;
+  },
 };
 
 /** One keyword in place of two says the same in less: a constant that is assigned to would not have compiled. */
@@ -52,6 +61,7 @@ const smallest = () =>
 
 /** TypeScript to the smallest JavaScript, with Lit and fraction.js inside. */
 export const bundling = () => [
+  forBundles,
   typescript,
   nodeResolve({ extensions: ['.ts', '.mjs', '.js'], exportConditions: ['production'] }),
   slimFraction(),

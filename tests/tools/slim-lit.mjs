@@ -15,7 +15,7 @@ const LIT =
 /** Exported constants, and what they come to in every browser that has form-associated elements. */
 const KNOWN = { supportsAdoptingStyleSheets: 'true' };
 /** Set by scripts that stand in for what old browsers lack, or by nobody. */
-const NEVER_SET = /^(ShadyCSS|litNonce|creationScope|\w+PolyfillSupport)$/;
+const NEVER_SET = /^(ShadyCSS|litNonce|creationScope|litElementHydrateSupport|\w+PolyfillSupport)$/;
 /** Options of a property's declaration that only matter where one is declared with them. */
 const OPTIONS = /^(converter|hasChanged|noAccessor|state|useDefault)$/;
 /** Attribute types that need a conversion of their own: `type: Number`. */

@@ -1,8 +1,10 @@
+import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import type { Input } from '../../reckon/book.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
+import { isAsServed } from '../../sheet/server.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from './strips.js';
 
@@ -44,12 +46,13 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     if (ready) this.tell('change');
   });
   #written: string[][] | undefined;
-  readonly #watch = new MutationObserver(() => this.#read());
+  #watch: MutationObserver | undefined;
 
   override readonly calculator: Calculator<CuttingResult> = {
     title: 'Cutting plan',
     fields: cuttingFields,
-    reckon: (input) => this.#plans.reckon((plan) => reckonCutting(input, plan)),
+    reckon: (input) =>
+      isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
     draw: drawCutting,
     listings: ({ fabrics }, style) => [stripList(fabrics, style)],
     takes: ({ fabrics }, letters) =>
@@ -68,13 +71,15 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    if (isServer) return;
+    this.#watch = new MutationObserver(() => this.#read());
     this.#watch.observe(this, { childList: true, characterData: true, subtree: true });
     this.#read();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#watch.disconnect();
+    this.#watch?.disconnect();
     this.#plans.stop();
   }
 
@@ -86,7 +91,7 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
   protected override reckonInput(): Input {
     return {
       ...super.reckonInput(),
-      list: this.list ?? this.#written,
+      list: this.list ?? (isAsServed(this) ? undefined : this.#written),
       widths: this.fabricWidth ? undefined : this.flow?.values['widths'],
     };
   }

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, isServer, type TemplateResult } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import type { Exact } from '../../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../../measure/format.js';
@@ -15,6 +15,7 @@ import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf, type Calculator, type Flow, type Listing } from '../../sheet/calculator.js';
 import { cellsOf, type Cells } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
+import { answerOnServer, isAsServed } from '../../sheet/server.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import { stripList } from '../cutting/strips.js';
@@ -59,7 +60,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     this.reckonAgain();
     if (ready) this.tell('change');
   });
-  readonly #watch = new MutationObserver(() => this.#settle());
+  #watch: MutationObserver | undefined;
 
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
@@ -76,8 +77,15 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     listings: (result, style) => [shopping(result, style), ...joint(result, style)],
   };
 
+  constructor() {
+    super();
+    answerOnServer(this);
+  }
+
   override connectedCallback(): void {
     super.connectedCallback();
+    if (isServer) return;
+    this.#watch = new MutationObserver(() => this.#settle());
     this.#watch.observe(this, { childList: true, subtree: true });
     for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
     for (const name of PARTS) void customElements.whenDefined(name).then(() => this.#settle());
@@ -86,7 +94,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#watch.disconnect();
+    this.#watch?.disconnect();
     this.#plans.stop();
   }
 
@@ -132,6 +140,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
 
   /** Lets the sizes flow once through top, borders and the rest, and gathers what all take. One pass: nothing flows back. */
   #settle(): void {
+    if (isAsServed(this)) return;
     const troubles: string[] = [];
     const fabrics = new Map<string, QuiltFabric>();
     for (const fabric of this.#held<QuiltFabric>('quilt-fabric:defined')) {

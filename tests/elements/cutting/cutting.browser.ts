@@ -171,7 +171,7 @@ describe('quilt-cutting', () => {
   });
 
   it('plans a long list in the background, shows how far it is, and tells when it is ready', async () => {
-    const sheet = await cutting('', `list="${many(120)}"`);
+    const sheet = await cutting('', `list="${many(200)}"`);
     expect(isPlanning(sheet)).to.be.true;
     expect(messageAt(sheet, 'list')).to.match(/being planned: \d+ % done\.$/);
     expect(buttonIn(sheet, 'Print').disabled).to.be.true;
@@ -179,7 +179,7 @@ describe('quilt-cutting', () => {
     await planned(sheet);
     expect(heard.at(-1)).to.equal(`change ${answered(sheet).buy.text}`);
     expect(messageAt(sheet, 'list')).to.equal('');
-    expect(plans(sheet)[0]!.layout).to.have.length(240);
+    expect(plans(sheet)[0]!.layout).to.have.length(400);
     // the same list again is there at once
     sheet.setAttribute('price', '12');
     await settled(sheet);
@@ -200,7 +200,7 @@ describe('quilt-cutting', () => {
   });
 
   it('plans on when it is moved in the page, and for each of many fabrics', async () => {
-    const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + (at % 3)} | 40`).join('\n');
+    const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + at / 8} | 40`).join('\n');
     const sheet = await cutting('', `list="${list}"`);
     expect(isPlanning(sheet)).to.be.true;
     const elsewhere = document.createElement('section');

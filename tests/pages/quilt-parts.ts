@@ -1,0 +1,26 @@
+/** One of each element as an author writes it, by its tag. */
+export const WRITTEN: Record<string, string> = {
+  'quilt-backing': '<quilt-backing width="58" length="70" overage="4" pieced-strip></quilt-backing>',
+  'quilt-binding': '<quilt-binding width="58" length="70" finished="3/8" cut="bias"></quilt-binding>',
+  'quilt-borders':
+    '<quilt-borders width="58" length="70" borders="2, 4 1/2" corners="sides-first, squares"></quilt-borders>',
+  'quilt-batting': '<quilt-batting bed="queen" drop="14"></quilt-batting>',
+  'quilt-top':
+    '<quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame lang="de"></quilt-top>',
+  'quilt-cutting':
+    '<quilt-cutting sheet="fat-quarter" list="Fabric; Piece; Cut size; How many&#10;A; square; 3 1/2 in; 48&#10;B; half-square triangles; 3 in finished; 24"></quilt-cutting>',
+};
+
+/** The same cut list as the table that an author writes in her post anyway. */
+export const TABLE = `<quilt-cutting sheet="fat-quarter"><table>
+  <tr><th>Fabric</th><th>Piece</th><th>Cut size</th><th>How many</th></tr>
+  <tr><td>A</td><td>square</td><td>3 1/2 in</td><td>48</td></tr>
+  <tr><td>B</td><td>half-square triangles</td><td>3 in finished</td><td>24</td></tr>
+</table></quilt-cutting>`;
+
+export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
+  <quilt-fabric letter="A" name="Slate Roof" price="14.25"></quilt-fabric>
+  <quilt-top block="12" across="4" down="5"></quilt-top>
+  <quilt-borders borders="4" fabric="A"><p>Buy 7/8 yd for the borders.</p></quilt-borders>
+  <quilt-binding fabric="A"></quilt-binding>
+</quilt-worksheet>`;

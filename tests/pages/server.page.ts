@@ -1,0 +1,185 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
+import { blog, dist, openMade, type Served, type Watched } from './made.js';
+import { TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { site } from './site.js';
+
+const { open } = site();
+const { folder } = compiledModules();
+const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
+
+let code: Record<string, string>;
+beforeAll(async () => {
+  const hydrating = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
+  code = {
+    hydrating: await scriptOf(folder, hydrating, './index.js'),
+    modules: await scriptOf(folder, './index.js'),
+    bundle: dist('quilt-reckoner.js').code,
+  };
+});
+
+/** A page from a server, as it is before its script has come, and what lets it come. */
+const served = async (written: string, script: string): Promise<Watched & { come: () => Promise<void> }> => {
+  const html = blog(renderedOnServer(folder, written), {
+    foot: '<script type="module" async src="/script.js"></script>',
+  });
+  let release = (): void => undefined;
+  const late = new Promise<void>((done) => (release = done));
+  const scripts: Record<string, Served> = { '/script.js': { code: code[script]!, late } };
+  const visited = await openMade(open, html, scripts, { height: 3000 }, 'domcontentloaded');
+  const come = async (): Promise<void> => {
+    release();
+    await visited.page.waitForFunction(() =>
+      [...document.querySelectorAll('body *')].every(
+        (element) => !element.localName.startsWith('quilt-') || 'hasUpdated' in element,
+      ),
+    );
+  };
+  return { ...visited, come };
+};
+
+interface Seen {
+  boxes: Record<string, number[]>;
+  html: string;
+  isDefined: boolean;
+}
+
+/** Where the element and its parts stand, and what they say. */
+const look = ({ page }: Watched, tag: string): Promise<Seen> =>
+  page.evaluate((tag) => {
+    const element = document.querySelector(tag)!;
+    const root = element.shadowRoot!;
+    const box = (found: Element | null): number[] => {
+      const { x, y, width, height } = found?.getBoundingClientRect() ?? new DOMRect(-1);
+      return [x, y, width, height];
+    };
+    const parts = ['.answer', '.buy', 'table', 'tr:last-child', 'input', 'select', 'svg', '.actions'];
+    return {
+      boxes: Object.fromEntries([
+        ['host', box(element)],
+        ['after', box(document.querySelector('#after'))],
+        ...parts.map((part) => [part, box(root.querySelector(part))]),
+      ]) as Record<string, number[]>,
+      html: root.textContent!.replace(/\s+/g, ' '),
+      isDefined: element.matches(':defined'),
+    };
+  }, tag);
+
+/** Marks every node that the server wrote; tells afterwards how many of how many are still there. */
+const mark = ({ page }: Watched, tag: string): Promise<void> =>
+  page.evaluate((tag) => {
+    const nodes = [...document.querySelector(tag)!.shadowRoot!.querySelectorAll('*')];
+    Object.assign(window, { nodes });
+  }, tag);
+const kept = ({ page }: Watched): Promise<number[]> =>
+  page.evaluate(() => {
+    const { nodes } = window as unknown as { nodes: Element[] };
+    return [nodes.filter((node) => node.isConnected).length, nodes.length];
+  });
+
+const sheets = ({ page }: Watched, tag: string): Promise<number> =>
+  page.evaluate((tag) => document.querySelector(tag)!.shadowRoot!.querySelectorAll('section').length, tag);
+
+/** Types a width, as a reader does, and gives the answer before and after. */
+const type = async ({ page }: Watched, tag: string): Promise<[string, string]> => {
+  const answer = (): Promise<string> =>
+    page.evaluate(
+      (tag) => document.querySelector(tag)!.shadowRoot!.querySelector('.answer')!.textContent!,
+      tag,
+    );
+  const before = await answer();
+  const input = await page.evaluateHandle(
+    (tag) => document.querySelector(tag)!.shadowRoot!.querySelector<HTMLInputElement>("input[type='text']")!,
+    tag,
+  );
+  await input.click({ clickCount: 3 });
+  await page.keyboard.type('31 in');
+  await page.keyboard.press('Tab');
+  return [before, await answer()];
+};
+
+describe('a page that a server wrote', () => {
+  it.each(Object.entries(WRITTEN))(
+    '%s comes alive in place: every node stays, nothing moves',
+    async (tag, written) => {
+      const visited = await served(written, 'hydrating');
+      const before = await look(visited, tag);
+      expect(before.isDefined).toBe(false);
+      expect(before.boxes['svg']![3]).toBeGreaterThan(50);
+      await mark(visited, tag);
+      await visited.come();
+      const shifts = await visited.shifts();
+      const after = await look(visited, tag);
+      expect(after).toEqual({ ...before, isDefined: true });
+      const [left, all] = await kept(visited);
+      expect(left).toBe(all);
+      expect(all).toBeGreaterThan(30);
+      expect(shifts).toEqual([]);
+      if (tag !== 'quilt-cutting') {
+        const [first, second] = await type(visited, tag);
+        expect(second).not.toBe(first);
+      }
+      expect(visited.faults).toEqual([]);
+      await visited.page.close();
+    },
+  );
+
+  it.each(
+    Object.entries(WRITTEN).flatMap(([tag, written]) =>
+      ['modules', 'bundle'].map((script) => [tag, script, written] as const),
+    ),
+  )('%s with the plain script (%s): one sheet, nothing moves', async (tag, script, written) => {
+    const visited = await served(written, script);
+    const before = await look(visited, tag);
+    await visited.come();
+    const shifts = await visited.shifts();
+    expect(await sheets(visited, tag)).toBe(1);
+    const after = await look(visited, tag);
+    expect(after.boxes).toEqual(before.boxes);
+    expect(after.isDefined).toBe(true);
+    expect(shifts).toEqual([]);
+    expect(visited.faults).toEqual([]);
+    await visited.page.close();
+  });
+
+  it.each(['hydrating', 'modules', 'bundle'])(
+    'keeps what a reader typed before the script came, and where she was (%s)',
+    async (script) => {
+      const visited = await served(WRITTEN['quilt-backing']!, script);
+      const { page } = visited;
+      const input = await page.evaluateHandle(() =>
+        document.querySelector('quilt-backing')!.shadowRoot!.querySelector<HTMLInputElement>('#width')!,
+      );
+      await input.click({ clickCount: 3 });
+      await page.keyboard.type('30');
+      expect((await look(visited, 'quilt-backing')).isDefined).toBe(false);
+      await visited.come();
+      await page.keyboard.type(' in');
+      const state = await page.evaluate(() => {
+        const element = document.querySelector('quilt-backing')!;
+        const active = element.shadowRoot!.activeElement as HTMLInputElement;
+        return { width: element.width, id: active.id, text: active.value };
+      });
+      expect(state).toEqual({ id: 'width', width: '30 in', text: '30 in' });
+      expect(visited.faults).toEqual([]);
+      await page.close();
+    },
+  );
+
+  it.each([
+    ['quilt-cutting', TABLE],
+    ['quilt-worksheet', WORKSHEET],
+  ])('%s is whole once the script is there, whatever stands inside', async (tag, written) => {
+    for (const script of ['hydrating', 'modules', 'bundle']) {
+      const visited = await served(written, script);
+      await visited.come();
+      await visited.shifts();
+      expect((await look(visited, tag)).html, script).toMatch(/(Buy|In all) [^]*\d/);
+      expect((await look(visited, tag)).html).not.toContain('Not reckoned yet');
+      for (const part of TAGS)
+        if (written.includes(`<${part}`)) expect(await sheets(visited, part), part).toBe(1);
+      expect(visited.faults).toEqual([]);
+      await visited.page.close();
+    }
+  });
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { blog, dist, openMade, type Watched } from './made.js';
+import { TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { site } from './site.js';
+
+const { open } = site();
+/** So slow is the network that the page is painted without the script wherever it may be. */
+const LATE = 400;
+const scripts = {
+  '/classic.js': dist('quilt-reckoner.classic.js', LATE),
+  '/m.js': dist('quilt-reckoner.js', LATE),
+};
+
+const BARE = WRITTEN['quilt-backing']!;
+const FALLBACK = BARE.replace('></', '><p>Buy 3 3/4 yd of cloth 40 in wide.</p><p>Two panels.</p></');
+const WHOLE = { 'without fallback': BARE, 'with fallback': FALLBACK };
+const WITH_CHILDREN = { 'a cut list in a table': TABLE, 'a worksheet': WORKSHEET };
+const RESERVED = `<style>
+  @media screen { quilt-backing, quilt-cutting, quilt-worksheet { display: block; block-size: 40rem; overflow: auto; } }
+</style>`;
+
+const BLOCKING = { head: '<script defer blocking="render" src="/classic.js"></script>' };
+const BLOCKING_MODULE = { head: '<script type="module" blocking="render" src="/m.js"></script>' };
+const PLAIN = '<script src="/classic.js"></script>';
+const FOOT = '<script type="module" src="/m.js"></script>';
+
+interface Seen {
+  shifts: number[];
+  sum: number;
+  height: number;
+  /** Whether words were painted before the script had come. */
+  isPaintedBefore: boolean;
+}
+
+const see = async (html: string, width: number): Promise<Seen> => {
+  const visited: Watched = await openMade(open, html, scripts, { width, height: 3000 });
+  const shifts = await visited.shifts();
+  const { height, paint, come } = await visited.page.evaluate(() => {
+    const element = document.querySelector('quilt-backing, quilt-cutting, quilt-worksheet')!;
+    const [script] = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
+    return {
+      height: element.shadowRoot!.querySelector('section')!.getBoundingClientRect().height,
+      paint: performance.getEntriesByName('first-contentful-paint')[0]!.startTime,
+      come: script!.responseEnd,
+    };
+  });
+  expect(visited.faults).toEqual([]);
+  await visited.page.close();
+  return { shifts, sum: shifts.reduce((all, one) => all + one, 0), height, isPaintedBefore: paint < come };
+};
+
+const ways = [
+  ...Object.entries({ ...WHOLE, ...WITH_CHILDREN }).flatMap(([what, written]) => [
+    ['a classic script that holds the painting back', what, blog(written, BLOCKING), false],
+    ['a module that holds the painting back', what, blog(written, BLOCKING_MODULE), false],
+    [
+      'a box of fixed height, however late the script',
+      what,
+      blog(written, { head: RESERVED, foot: FOOT }),
+      true,
+    ],
+  ]),
+  ...Object.entries(WHOLE).flatMap(([what, written]) => [
+    ['a plain script in the head', what, blog(written, { head: PLAIN }), false],
+    ['a plain script before the element', what, blog(written, { before: PLAIN }), true],
+  ]),
+] as [way: string, what: string, html: string, isPaintedBefore: boolean][];
+
+describe('no jump when it loads', () => {
+  it.each(ways)('%s: %s', async (_way, _what, html, isPaintedBefore) => {
+    for (const width of [320, 1280]) {
+      const seen = await see(html, width);
+      expect(seen.height).toBeGreaterThan(300);
+      expect(seen.isPaintedBefore).toBe(isPaintedBefore);
+      expect(seen.shifts).toEqual([]);
+    }
+  });
+
+  it('a box of the height that it comes to does the same', async () => {
+    const { height } = await see(blog(BARE, { head: PLAIN }), 1280);
+    const head = `<style>quilt-backing { display: block; min-block-size: ${Math.ceil(height)}px }</style>`;
+    expect((await see(blog(FALLBACK, { head, foot: FOOT }), 1280)).shifts).toEqual([]);
+  });
+
+  it.each(Object.entries(WHOLE))(
+    'is not so by itself, and the measure sees it: a late script, %s',
+    async (what, written) => {
+      const { sum, isPaintedBefore } = await see(blog(written, { foot: FOOT }), 1280);
+      console.log(`layout shift of a late script and no box kept, ${what}: ${sum.toFixed(4)}`);
+      expect(isPaintedBefore).toBe(true);
+      expect(sum).toBeGreaterThan(0.001);
+    },
+  );
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { reckonBacking } from '../../src/reckon.js';
+import { TABLE, WORKSHEET, WRITTEN } from '../pages/quilt-parts.js';
+import { compiledModules, inFreshNode, renderedOnServer } from '../tools/modules.mjs';
+
+const { folder, paths } = compiledModules();
+const onServer = (html: string): string => renderedOnServer(folder, html);
+/** As a reader without scripts sees it. */
+const words = (html: string): string =>
+  html
+    .replace(/<style>[^]*?<\/style>|<!--[^]*?-->/g, '')
+    .replace(/<[^>]*>/g, ' ')
+    .replace(/\s+/g, ' ');
+
+describe('in Node, where there is no page', () => {
+  it('every module is imported, each in a process of its own kind: nothing made global before', () => {
+    expect(paths.length).toBeGreaterThan(60);
+    const code = `
+      for (const name of ['document', 'window', 'HTMLElement', 'customElements', 'CSSStyleSheet', 'MutationObserver'])
+        if (name in globalThis) throw new Error(name + ' is there already');
+      for (const path of ${JSON.stringify(paths)}) await import('./' + path);
+      console.log(Object.keys(await import('./index.js')).length, typeof document);`;
+    expect(inFreshNode(folder, code)).toEqual({ stdout: '8 undefined\n', stderr: '' });
+  }, 60_000);
+
+  it.each(paths.filter((path) => /define|index|sheet\/[a-z]+\.js$/.test(path)))(
+    '%s is imported first',
+    (path) => {
+      const { stderr } = inFreshNode(folder, `await import('./${path}')`);
+      expect(stderr).toBe('');
+    },
+    60_000,
+  );
+});
+
+describe('what @lit-labs/ssr makes of an element', () => {
+  it.each(Object.entries(WRITTEN))(
+    '%s: answer, rows and drawing are in the HTML',
+    (tag, written) => {
+      const html = onServer(written);
+      expect(html).toMatch(new RegExp(`^<${tag}[^>]*><template shadowroot="open" shadowrootmode="open">`));
+      expect(html).toMatch(/<p class="buy">[^]*<strong>[^]*\d[^]*<\/strong>/);
+      expect(html.match(/<tr class="/g)!.length).toBeGreaterThan(3);
+      expect(html).toMatch(/<svg part="drawing"[^]*<rect /);
+      expect(words(html)).not.toContain('Not reckoned yet');
+    },
+    60_000,
+  );
+
+  it('says what the reckoner says', () => {
+    const { buy } = reckonBacking({ width: 58, length: 70, overage: 4, piecedStrip: true }) as {
+      buy: { text: string };
+    };
+    expect(words(onServer(WRITTEN['quilt-backing']!))).toContain(`Buy ${buy.text}`);
+  }, 60_000);
+
+  it('keeps the language written on the element, and ticks only what is ticked', () => {
+    const written = (lang: string): string =>
+      onServer(`<quilt-backing width="150" length="180.5" units="cm" pieced-strip ${lang}></quilt-backing>`);
+    expect(words(written('lang="de"'))).toMatch(/\d,\d/);
+    expect(words(written(''))).not.toMatch(/\d,\d/);
+    const boxes = written('').match(/<input[^>]*type="checkbox"[^>]*>/g) ?? [];
+    const isTicked = (id: string): boolean | undefined =>
+      boxes.find((box) => box.includes(`id="${id}"`))?.includes('checked=');
+    expect(isTicked('oneWay') ?? false).toBe(false);
+    for (const box of boxes) expect(box).not.toContain('checked="false"');
+  }, 60_000);
+
+  it.each([
+    ['a cut list in a table', TABLE, '3 1/2 in'],
+    ['a worksheet and its parts', WORKSHEET, 'Buy 7/8 yd for the borders.'],
+    ['a part without its numbers', '<quilt-backing><p>Buy some</p></quilt-backing>', 'Buy some'],
+  ])(
+    '%s, which a server cannot know, leaves the author’s own words in sight and no number of ours',
+    (_, written, inside) => {
+      const html = onServer(written);
+      expect(html).toContain('<slot></slot>');
+      expect(html).not.toContain('class="buy"');
+      expect(words(html)).toContain(inside);
+    },
+    60_000,
+  );
+
+  it('quilt-fabric shows nothing there either', () => {
+    expect(words(onServer('<quilt-fabric letter="A"></quilt-fabric>')).trim()).toBe('');
+  }, 60_000);
+
+  it('bad input becomes no error of the server’s', () => {
+    for (const width of ['abc', '0', '1/0', '<img onerror=1>', '9'.repeat(10_000)])
+      expect(onServer(`<quilt-backing width='${width}' length="70"><p>Ask us</p></quilt-backing>`)).toContain(
+        'Ask us',
+      );
+  }, 60_000);
+});
