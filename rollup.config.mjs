@@ -1,8 +1,8 @@
-import { execFileSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, relative, resolve } from 'node:path';
-import { bundling, inline, standalonePage } from './tests/tools/bundle.mjs';
+import { join, resolve } from 'node:path';
+import { writeBeside } from './tests/tools/beside.mjs';
+import { bundling, inline, standalonePage, unbundling } from './tests/tools/bundle.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
@@ -19,20 +19,6 @@ const elements = Object.fromEntries(
 const SHARED =
   /node_modules|src\/(measure|sheet\/(?!background)|drawing\/(picture|sides)|reckon\/(book|fields|shared)|cutting\/joins)/;
 
-const run = (program, ...words) =>
-  execFileSync(process.execPath, [`node_modules/${program}`, ...words], {
-    stdio: ['ignore', 'ignore', 'inherit'],
-  });
-
-/** Writes what stands beside the scripts: types, the manifest of elements, and the licences of what is inside. */
-const writeBeside = (folder) => {
-  run('typescript/bin/tsc', '-p', 'tests/config/tsconfig.declarations.json', '--outDir', `${folder}/types`);
-  const manifest = ['--config', 'tests/config/manifest.config.mjs', '--outdir', relative('.', folder)];
-  run('@custom-elements-manifest/analyzer/cem.js', 'analyze', '--quiet', ...manifest);
-  const licence = (name) => `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
-  writeFileSync(`${folder}/third-party-licenses.txt`, ['lit', 'fraction.js'].map(licence).join('\n\n'));
-};
-
 /** `rollup -c` writes dist/; `rollup -c --configOut=FOLDER` writes the same elsewhere. */
 export default ({ configOut: out = 'dist' }) => {
   // Everything is written aside first, so that a build that fails leaves the last one as it was.
@@ -47,17 +33,32 @@ export default ({ configOut: out = 'dist' }) => {
     },
   };
 
+  const onwarn = ({ message }) => {
+    throw new Error(message);
+  };
   const bundle = (input, output = {}, ...plugins) => ({
     input,
     output: { dir: folder, banner: BANNER, ...output },
     plugins: [...plugins, ...bundling()],
-    onwarn: ({ message }) => {
-      throw new Error(message);
-    },
+    onwarn,
   });
+  /** What npm users' own bundlers take apart: a module a file, Lit and fraction.js left to them. */
+  const modules = {
+    input: ['src/index.ts', 'src/reckon.ts'],
+    external: /^[^./]/,
+    output: {
+      dir: `${folder}/modules`,
+      preserveModules: true,
+      preserveModulesRoot: 'src',
+      entryFileNames: '[name].js',
+    },
+    plugins: unbundling(),
+    onwarn,
+  };
   const classic = 'quilt-reckoner.classic';
   const everything = `import ${JSON.stringify(resolve('src/index.ts'))}`;
   return [
+    modules,
     bundle(elements, {
       chunkFileNames: 'chunks/[name]-[hash].js',
       manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),

@@ -1,11 +1,19 @@
 import '../src/index.js';
+import { exact } from '../src/measure/exact.js';
+import { length, number } from '../src/measure/format.js';
+
+interface Size {
+  width: string;
+  length: string;
+}
 
 /** A calculator on this page, as the page needs it. */
 interface Calculator extends HTMLElement {
   measured: Record<string, string> | undefined;
   result: {
-    errors?: unknown;
-    finished?: { width: string; length: string };
+    errors?: { input: string; message: string }[];
+    finished?: Size;
+    quilt?: Size;
     working: { id: string; role: string; value: string; inches?: string }[];
   };
 }
@@ -20,6 +28,8 @@ const SHARED = ['width', 'length', 'size', 'fabric-width', 'units'];
 
 const property = (attribute: string): string =>
   attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+const attribute = (property: string): string =>
+  property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 const valueOf = (element: Element, attribute: string): unknown =>
   (element as unknown as Record<string, unknown>)[property(attribute)];
 const set = (element: Element, attribute: string, value: unknown): void => {
@@ -40,14 +50,46 @@ const share = (): void => {
     for (const attribute of ['width', 'length', 'fabric-width', 'units'])
       set(element, attribute, data.get(attribute));
   const bordered = data.get('size') === 'top' ? calculators['borders']!.result.finished : undefined;
-  said.textContent = bordered
-    ? `With its borders the quilt is ${bordered.width} × ${bordered.length} in: backing, binding and batting are reckoned from that.`
-    : '';
   for (const name of ['backing', 'binding', 'batting']) {
     set(calculators[name]!, 'lock', bordered ? 'units width length' : 'units');
     if (bordered)
       for (const side of ['width', 'length'] as const) set(calculators[name]!, side, `${bordered[side]} in`);
   }
+  say();
+};
+
+/** What the four make of one size: what is wrong with it, and where they do not all mean the same quilt. */
+const say = (): void => {
+  const data = new FormData(form);
+  const units = data.get('units') === 'cm' ? 'cm' : 'in';
+  const text = ({ width, length: long }: Size): string =>
+    `${number(exact(width), { units })} × ${length(exact(long), { units })}`;
+  const { backing, borders, batting } = calculators;
+  const wrong = backing!.result.errors ?? [];
+  for (const cell of form.querySelectorAll('input'))
+    cell.setAttribute('aria-invalid', `${wrong.some(({ input }) => attribute(input) === cell.name)}`);
+  const { finished } = borders!.result;
+  const [width, long] = ['width', 'length'].map(
+    (side) => borders!.result.working.find(({ id }) => id === side)?.inches,
+  );
+  const given = width && long ? { width, length: long } : undefined;
+  const sentences = wrong
+    .filter(({ input }) => form.elements.namedItem(attribute(input)))
+    .map(({ message }) => message);
+  if (finished && given && data.get('size') === 'top')
+    sentences.push(
+      `With its borders the quilt is ${text(finished)}: backing, binding and batting are reckoned from that.`,
+    );
+  else if (finished && given)
+    sentences.push(
+      `Backing, binding and batting are for a quilt of ${text(given)}. The borders go round a top of that size and make it ${text(finished)}: if ${text(given)} is your top without borders, choose so above.`,
+    );
+  const { quilt } = batting!.result;
+  if (batting!.result.working.some(({ id }) => id === 'bedWidth') && quilt)
+    sentences.push(
+      `The batting is for the bed, a quilt of ${text(quilt)}; the others are for the size above.`,
+    );
+  said.textContent = sentences.join(' ');
 };
 
 /** Writes its unit to every bare number, so that the quilt stays the same when it is shown in others. */

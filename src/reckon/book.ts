@@ -25,6 +25,8 @@ export type Input<F extends Fields = Fields> = { [K in keyof F]?: unknown } & {
   units?: unknown;
   /** What the working is shown in, where that is not `units`: `in` or `cm`. */
   shown?: unknown;
+  /** It is one of several parts whose cloth is added up by fabric before it is bought. Default false. */
+  shared?: unknown;
   /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */
   lang?: unknown;
   measured?: Record<string, unknown>;
@@ -319,7 +321,7 @@ export class Book<F extends Fields> {
     const bought = exact(buy.inches);
     const spare = bought.sub(fabric);
     const next = this.toBuy(stepAbove(bought, this.#shop.increment));
-    if (fabric.gt(0) && spare.lt(SMALL_SPARE))
+    if (!this.input.shared && fabric.gt(0) && spare.lt(SMALL_SPARE))
       this.notes.push(
         `${of}${spare.gt(0) ? `Only ${this.l(spare)}` : 'Nothing'} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${next.text}.`,
       );
@@ -338,6 +340,8 @@ export class Book<F extends Fields> {
   ): { buy: Purchase; fabric: Exact; spare: Exact } {
     this.given('increment');
     const { bought, buy } = this.upToStep(fabric);
+    if (this.input.shared)
+      this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
     const spare = bought.sub(fabric);
     const yards =
       buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd`.replace('= ≈', '≈ ') : '';

@@ -9,8 +9,8 @@ export interface Listing {
   caption: string;
   head?: string[];
   rows: string[][];
-  /** It says how to cut, and is printed on a worksheet too. */
-  toCut?: true;
+  /** It says how to cut, and is printed on a worksheet too; only there, where the sheet's rows say it already. */
+  toCut?: true | 'on paper';
 }
 
 /** What a sheet shows: a calculator, its words and its drawings. */

@@ -44,6 +44,7 @@ const languageAt = (element: Element): string => {
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+  /** It is a field of the form around it, under its `name`. */
   static formAssociated = true;
   static override styles = [drawingStyles, sheetStyles];
   static override properties: PropertyDeclarations = {
@@ -57,7 +58,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   };
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
-  declare units: string | undefined;
+  declare units: 'in' | 'cm' | undefined;
   /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
   declare shown: Units | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
@@ -96,7 +97,14 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #good: R | undefined;
   /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
   #editing:
-    { id: string; text: string; before: string; measured: Record<string, string> | undefined } | undefined;
+    | {
+        id: string;
+        text: string;
+        before: string;
+        measured: Record<string, string> | undefined;
+        good: R | undefined;
+      }
+    | undefined;
   #marked: string[] = [];
   #open = false;
   #told = '';
@@ -108,6 +116,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       this.#input = input;
       this.#result = this.calculator.reckon(input);
       if (!this.#result.errors) this.#good = this.#result;
+      // What is half typed is no answer to go back to.
+      else if (this.#editing) this.#good = this.#editing.good;
     }
     return this.#result;
   }
@@ -149,7 +159,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
 
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
-    const given = ['units', 'shown', ...Object.keys(this.calculator.fields)].map((key) => [
+    const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
       key,
       this.#own[key] ?? this.flow?.values[key],
     ]);
@@ -285,7 +295,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         html`<div>
         ${figures(calculator.draw(good, style))} ${cutList(good)}
         ${good.cuts[0] && html`<p>${CUTTER_CAUTION}</p>`}
-        ${calculator.listings?.(good, style).map(listing)} ${this.more(good)}
+        ${calculator
+          .listings?.(good, style)
+          .filter(({ toCut }) => toCut !== 'on paper')
+          .map(listing)} ${this.more(good)}
       </div>`
       }
       <p>${MEASURE_FIRST}</p>
@@ -306,7 +319,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { errors } = this.result;
     const good = this.#good;
     const [lead, large] = good
-      ? (this.calculator.headline?.(good, this.lengthStyle) ?? ['Buy', good.buy.text])
+      ? (this.calculator.headline?.(good, this.lengthStyle) ?? [
+          this.flow?.values['shared'] ? 'By itself' : 'Buy',
+          good.buy.text,
+        ])
       : [];
     const notes = errors
       ? [
@@ -411,7 +427,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (!id) return;
     this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
     if (isText(target))
-      this.#editing = { id, text: target.value, before: target.value, measured: this.measured };
+      this.#editing = {
+        id,
+        text: target.value,
+        before: target.value,
+        measured: this.measured,
+        good: this.#good,
+      };
     this.requestUpdate();
   };
 

@@ -54,7 +54,7 @@ export const sheetStyles = css`
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
-  .stale :is(strong, output) { text-decoration: line-through 1px; }
+  .stale :is(strong, output, [part='list'] td) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }

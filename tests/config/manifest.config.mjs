@@ -1,26 +1,76 @@
-const PLAIN = /^(?:\s|\||string|number|boolean|undefined|'[^']*')+$/;
+import { readdirSync } from 'node:fs';
+import { loaded } from '../tools/bundle.mjs';
+
+/** The classes themselves: they say which of the inputs that all inherit each of them takes. */
+const classes = await loaded(
+  readdirSync('src/elements')
+    .sort()
+    .map((name) => `src/elements/${name}/${name}.ts`),
+);
 
 const isPublic = ({ name, privacy = 'public' }) => privacy === 'public' && !/^[_#]|Callback$/.test(name);
-const isAttribute = (member) =>
-  member.kind === 'field' && !member.static && !member.readonly && PLAIN.test(member.type?.text ?? '');
-const dashed = (name) => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
-/** Keeps what is public. A property that a person can write is an attribute too, of the same name with dashes. */
-const withAttributes = (declaration) => {
-  declaration.members = declaration.members?.filter(isPublic) ?? [];
-  // Only a documented event has a description; one that the analyzer guessed has none.
-  declaration.events = declaration.events?.filter(({ description }) => description);
-  declaration.attributes = declaration.members.filter(isAttribute).map((member) => {
-    member.attribute = dashed(member.name);
-    const { name: fieldName, type, description, inheritedFrom } = member;
-    return { name: member.attribute, type, description, fieldName, ...(inheritedFrom && { inheritedFrom }) };
+/** Whether this element has it, and does not merely inherit the words for it. */
+const isHad = ({ name, static: isStatic, readonly }, element) =>
+  !element || isStatic || readonly || name in element.prototype;
+
+/** The value that the words `Default …` name; none where they say how one is found. */
+const defaultIn = (description = '') =>
+  /\bDefault:? (?:`([^`]+)`|(\d+|false))/.exec(description)?.slice(1).find(Boolean);
+
+/** What of a property's type can be written as an attribute. */
+const asWritten = ({ text }) => ({
+  text: text
+    .split(' | ')
+    .filter((part) => !part.endsWith('[]'))
+    .join(' | '),
+});
+
+/** `QuiltBacking` → `BackingResult`. */
+const resultOf = (name) => `${name.replace('Quilt', '')}Result`;
+
+/** Keeps what is public and what the element has; says the attribute of every property that has one. */
+const described = (declaration) => {
+  const { name } = declaration;
+  const element = classes[name];
+  // Asking for them is what makes Lit settle a class's properties.
+  const observed = element?.observedAttributes ?? [];
+  const own = (declaration.members ?? []).filter((member) => isPublic(member) && isHad(member, element));
+  declaration.members = own.map((member) => {
+    const { attribute } = element?.elementProperties.get(member.name) ?? { attribute: false };
+    const value = member.readonly ? undefined : (member.default ?? defaultIn(member.description));
+    return {
+      ...member,
+      type: { text: element ? member.type?.text.replace(/\bR\b/g, resultOf(name)) : member.type?.text },
+      default: value,
+      attribute: attribute === false ? undefined : (attribute ?? member.name.toLowerCase()),
+    };
   });
+  // Only a documented event has a description; one that the analyzer guessed has none.
+  declaration.events = declaration.events
+    ?.filter(({ description }) => description)
+    .map((event) => ({ type: { text: 'Event' }, ...event }));
+  // An attribute without a property has been written as one in the class's comment.
+  const alone = (declaration.attributes ?? []).filter(
+    ({ fieldName, description }) => !fieldName && description,
+  );
+  declaration.attributes = [
+    ...declaration.members
+      .filter(({ attribute }) => observed.includes(attribute))
+      .map(({ attribute, name: fieldName, type, description, default: value, inheritedFrom }) => ({
+        ...{ name: attribute, type: asWritten(type), description, default: value, fieldName },
+        ...(inheritedFrom && { inheritedFrom }),
+      })),
+    ...alone.filter(({ name }) => !observed.includes(name)),
+  ];
 };
+
+const defineBeside = (path) => path.replace(/[^/]+$/, 'define.ts');
 
 /** The module that registers an element, beside the one that declares it. */
 const registering = ({ path, declarations }) => ({
   kind: 'javascript-module',
-  path: path.replace(/[^/]+$/, 'define.ts'),
+  path: defineBeside(path),
   declarations: [],
   exports: declarations
     .filter(({ tagName }) => tagName)
@@ -31,12 +81,12 @@ const registering = ({ path, declarations }) => ({
     })),
 });
 
-/** Every reference to a module in one form: the path of the source file. */
-const withSourcePaths = (value) => {
+/** Every reference to a module in one form: the path of the file in the package. */
+const withPublishedPaths = (value) => {
   for (const [key, inner] of Object.entries(value ?? {})) {
-    if (key === 'module' && typeof inner === 'string')
-      value[key] = inner.replace(/^\//, '').replace(/\.js$/, '.ts');
-    else if (typeof inner === 'object') withSourcePaths(inner);
+    if ((key === 'module' || key === 'path') && typeof inner === 'string')
+      value[key] = inner.replace(/^\/?src\//, 'dist/modules/').replace(/\.ts$/, '.js');
+    else if (typeof inner === 'object') withPublishedPaths(inner);
   }
 };
 
@@ -44,16 +94,16 @@ const withSourcePaths = (value) => {
 const publicAndInOrder = {
   name: 'public-and-in-order',
   packageLinkPhase({ customElementsManifest: manifest }) {
-    const classes = manifest.modules.flatMap((module) => {
-      const declarations = module.declarations.filter(({ kind }) => kind === 'class');
-      declarations.forEach(withAttributes);
+    const elements = manifest.modules.flatMap((module) => {
+      const declarations = module.declarations.filter(({ customElement }) => customElement);
+      declarations.forEach(described);
       const names = declarations.map(({ name }) => name);
       const exports = module.exports.filter(({ name }) => names.includes(name));
-      return names.length > 0 && exports.length > 0 ? [{ ...module, declarations, exports }] : [];
+      return names.length > 0 ? [{ ...module, declarations, exports }] : [];
     });
-    const elements = classes.filter(({ declarations }) => declarations.some(({ tagName }) => tagName));
-    manifest.modules = [...classes, ...elements.map(registering)].sort((a, b) => (a.path < b.path ? -1 : 1));
-    withSourcePaths(manifest.modules);
+    const tagged = elements.filter(({ declarations }) => declarations.some(({ tagName }) => tagName));
+    manifest.modules = [...elements, ...tagged.map(registering)].sort((a, b) => (a.path < b.path ? -1 : 1));
+    withPublishedPaths(manifest.modules);
   },
 };
 

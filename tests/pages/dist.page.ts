@@ -76,7 +76,7 @@ describe('dist/', () => {
         typeof target === 'string' ? [target] : Object.values(target as Record<string, string>),
       )
       .flatMap((target) =>
-        tags.map((tag) => target.replace('./', '').replace('*', tag.replace('quilt-', ''))),
+        tags.map((tag) => target.replace('./', '').replaceAll('*', tag.replace('quilt-', ''))),
       )
       .filter((target) => !/^dist\/[a-z]+$/.test(target));
     for (const target of new Set(targets)) expect(filesIn(target), target).toEqual([target]);

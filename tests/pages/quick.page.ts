@@ -83,6 +83,33 @@ describe('quick.html, from disk and without a network', () => {
     await page.close();
   });
 
+  it('says where the four do not mean the same quilt', async () => {
+    const { page, faults } = await alone();
+    const said = (): Promise<string | null> => page.$eval('.flow', (at) => at.textContent);
+    // 58 + 2 × (2 + 4 1/2) by 70 + 13
+    expect(await said()).toMatch(/for a quilt of 58 × 70 in.*make it 71 × 83 in/);
+    await page.type('quilt-batting >>> [data-row=bed]', 'queen');
+    // Mattress 60 × 80 (“Mattresses”, sizes.com) with a drop of 12 in: 84 × 92
+    expect(await said()).toContain('The batting is for the bed, a quilt of 84 × 92 in');
+    await page.select('select[name=units]', 'cm');
+    expect(await said()).toContain('147.32 × 177.8 cm');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('says beside the size what is wrong with it', async () => {
+    const { page, faults } = await alone();
+    await write(page, 'input[name=length]', 'abc');
+    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('“abc” is not a length');
+    const invalid = (): Promise<string[]> =>
+      page.$$eval('form [aria-invalid=true]', (all) => all.map((at) => (at as HTMLInputElement).name));
+    expect(await invalid()).toEqual(['length']);
+    await write(page, 'input[name=length]', '70');
+    expect(await invalid()).toEqual([]);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   it('gives backing, binding and batting the size with borders, where the size is the top’s', async () => {
     const { page, faults } = await alone();
     await page.select('select[name=size]', 'top');

@@ -11,6 +11,8 @@ export interface Visit {
   scripts?: boolean;
   /** A script that runs before any of the page's own. */
   before?: string;
+  /** Warnings are faults too. */
+  warnings?: boolean;
 }
 
 /** A page, and everything that went wrong on it: errors thrown, errors logged, files not found. */
@@ -36,12 +38,13 @@ export const site = () => {
   /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
   const open = async (
     path: string,
-    { width = 1280, height = 900, dark = false, scripts = true, before = '' }: Visit = {},
+    { width = 1280, height = 900, dark = false, scripts = true, before = '', warnings = false }: Visit = {},
   ): Promise<Visited> => {
     const page = await browser.newPage();
     const faults: string[] = [];
     page.on('pageerror', (error) => faults.push(String(error)));
-    page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+    const kinds = warnings ? ['error', 'warn'] : ['error'];
+    page.on('console', (message) => kinds.includes(message.type()) && faults.push(message.text()));
     page.on('requestfailed', (request) => faults.push(`${request.url()} failed`));
     page.on(
       'response',

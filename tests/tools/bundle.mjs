@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
+import { rollup } from 'rollup';
 import { edited, walk } from './naming.mjs';
 import { slimFraction } from './slim-fraction.mjs';
 import { slimLit } from './slim-lit.mjs';
@@ -58,6 +59,19 @@ export const bundling = () => [
   letForConst,
   smallest(),
 ];
+
+/** TypeScript to JavaScript, a module a file; every library is left to whoever imports it. */
+export const unbundling = () => [typescript];
+
+/** What the page's modules export, loaded in this process with Lit's own stand-in for the page. */
+export const loaded = async (paths) => {
+  const id = 'loaded';
+  const code = paths.map((path) => `export * from ${JSON.stringify(resolve(path))};`).join('\n');
+  const plugins = [inline(id, code), typescript, nodeResolve({ exportConditions: ['node', 'production'] })];
+  const bundle = await rollup({ input: id, plugins, logLevel: 'silent' });
+  const { output } = await bundle.generate({ inlineDynamicImports: true });
+  return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);
+};
 
 /** Makes `id` a module with that code, to bundle what no file says. */
 export const inline = (id, code) => ({

@@ -6,6 +6,7 @@ import { ROOT } from './run.mjs';
 const TYPES = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
+  '.mjs': 'text/javascript; charset=utf-8',
   '.css': 'text/css; charset=utf-8',
   '.json': 'application/json; charset=utf-8',
   '.svg': 'image/svg+xml',
@@ -14,16 +15,18 @@ const TYPES = {
   '.txt': 'text/plain; charset=utf-8',
 };
 
+/** The file in a folder that a path means. */
+const inFolder = (folder, path) => join(folder, path.endsWith('/') ? `${path}index.html` : path);
+
 /** The file that a path of the site means: `/dist/…` what was built, everything else a page in demo/. */
-const fileFor = (pathname) => {
-  const path = normalize(decodeURIComponent(pathname));
+const inSite = (path) => {
   if (path.startsWith('/dist/')) return join(ROOT, path);
   // This page's source is TypeScript; the built one stands for it.
   if (path === '/quick.html') return join(ROOT, 'dist/quick.html');
-  return join(ROOT, 'demo', path.endsWith('/') ? `${path}index.html` : path);
+  return inFolder(`${ROOT}demo`, path);
 };
 
-const respond = (request, response) => {
+const responding = (fileFor) => (request, response) => {
   if (request.url === '/favicon.ico') {
     // Browsers ask for it by themselves, and the pages have none.
     response.writeHead(204).end();
@@ -31,7 +34,8 @@ const respond = (request, response) => {
   }
   let file;
   try {
-    file = fileFor(new URL(request.url, 'http://localhost').pathname.replaceAll('\\', '/'));
+    const { pathname } = new URL(request.url, 'http://localhost');
+    file = fileFor(normalize(decodeURIComponent(pathname.replaceAll('\\', '/'))));
   } catch {
     response.writeHead(400).end('Bad address');
     return;
@@ -48,12 +52,14 @@ const respond = (request, response) => {
 };
 
 /**
- * Serves the demo pages on this machine, at the port or the next free one; tells the address and how to end.
+ * Serves the demo pages, or a folder, on this machine, at the port or the next free one; tells the address and how to end.
+ * @param {number} [port]
+ * @param {string} [folder]
  * @returns {Promise<{ address: string, close: () => void }>}
  */
-export const serve = (port = 0) =>
+export const serve = (port = 0, folder) =>
   new Promise((resolve, reject) => {
-    const server = createServer(respond);
+    const server = createServer(responding(folder ? (path) => inFolder(folder, path) : inSite));
     server.on('error', (error) => {
       if (error.code !== 'EADDRINUSE') reject(error);
       else server.listen(++port, '127.0.0.1');

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ENGINES, installMissingEngines } from './browsers.mjs';
 import { build, filesIn } from './fresh-dist.mjs';
+import { packageChecks } from './package.mjs';
 import { installPackages, packageSucceeds, ROOT } from './run.mjs';
 
 const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-'));
@@ -73,6 +74,7 @@ const STAGES = {
     check(() => packageSucceeds('eslint/bin/eslint.js', ['-c', 'tests/config/eslint.config.mjs', '.'])),
   format: () =>
     check(() => packageSucceeds('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.'])),
+  package: () => check(...packageChecks(folder)),
   units: vitest('units'),
   browsers,
   pages: vitest('pages'),

@@ -13,6 +13,8 @@ export type Input<F extends Fields = Fields> = {
     units?: unknown;
     /** What the working is shown in, where that is not `units`: `in` or `cm`. */
     shown?: unknown;
+    /** It is one of several parts whose cloth is added up by fabric before it is bought. Default false. */
+    shared?: unknown;
     /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */
     lang?: unknown;
     measured?: Record<string, unknown>;
@@ -106,7 +108,7 @@ export declare class Book<F extends Fields> {
     readonly rows: Row[];
     readonly notes: string[];
     cost: Answer['cost'];
-    constructor(fields: F, input: Input<F>);
+    constructor(fields: F, given: Input<F> | null);
     /** A length as a bare number in the reader's units. */
     n: (value: Exact) => string;
     /** A length with its unit. */

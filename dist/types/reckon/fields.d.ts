@@ -1,4 +1,4 @@
-import type { Exact } from '../measure/exact.js';
+import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { type Step } from '../measure/shop.js';
 import type { Units } from '../measure/units.js';

@@ -1,4 +1,4 @@
-import type { Exact } from '../measure/exact.js';
+import { type Exact } from '../measure/exact.js';
 import type { Book } from './book.js';
 import { type Field, type Fields } from './fields.js';
 /** The finished quilt's two sides. */
@@ -8,6 +8,8 @@ export declare const quiltFields: {
 };
 /** What is added round the quilt for its back and its batting. */
 export declare const overageField: Field<import("fraction.js").default>;
+/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+export declare const MOST_JOINED = 100;
 /** A rectangle's two sides. */
 export interface Size<Length = string> {
     width: Length;

@@ -9,3 +9,5 @@ export interface Sheet {
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 export declare const SHEETS: Record<string, Sheet>;
+/** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
+export declare const BOLT_WIDTHS: readonly [readonly [43, 46, 40], readonly [53, 55, 52], readonly [107, 110, 106]];

@@ -22,11 +22,11 @@ export class QuiltBinding extends QuiltSheet<BindingResult> {
   /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`. */
   declare thickness: string | number | undefined;
   /** `double` or `single`. Default `double`. */
-  declare fold: string | undefined;
+  declare fold: 'double' | 'single' | undefined;
   /** `straight` (across the cloth) or `bias`. Default `straight`. */
-  declare cut: string | undefined;
+  declare cut: 'straight' | 'bias' | undefined;
   /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
-  declare join: string | undefined;
+  declare join: 'diagonal' | 'straight' | undefined;
   /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 

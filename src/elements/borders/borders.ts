@@ -30,6 +30,12 @@ const plans = ({ borders }: BordersResult, style: Style): Listing => ({
   ),
 });
 
+const strips = ({ working }: BordersResult): Listing => ({
+  caption: 'Strips for the borders',
+  toCut: 'on paper',
+  rows: working.filter(({ id }) => /\dStrips$/.test(id)).map(({ label, value, how }) => [label, value, how]),
+});
+
 /** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
 const takeOf = (
   { plan, strips, fabric }: Border,
@@ -63,11 +69,11 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
   /** `sides-first`, `ends-first`, `squares` or `mitred`; one for all, or one per border with commas. Default `sides-first`. */
   declare corners: string | undefined;
   /** `across` (strips from selvage to selvage) or `along` (unpieced, beside the selvage). Default `across`. */
-  declare grain: string | undefined;
+  declare grain: 'across' | 'along' | undefined;
   /** The size wanted: `60 x 80`. One more border makes up what is missing. Default none. */
   declare target: string | undefined;
   /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
-  declare join: string | undefined;
+  declare join: 'diagonal' | 'straight' | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
@@ -76,7 +82,7 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
     fields: bordersFields,
     reckon: reckonBorders,
     draw: (result, style) => [drawBorders(result, style)],
-    listings: (result, style) => [plans(result, style)],
+    listings: (result, style) => [plans(result, style), strips(result)],
     takes: (result, letters) =>
       result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),
   };

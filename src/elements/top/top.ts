@@ -26,7 +26,7 @@ export class QuiltTop extends QuiltSheet<TopResult> {
   /** Sashing round the outside too. Default false. */
   declare frame: boolean;
   /** `straight` or `on-point`. Default `straight`. */
-  declare set: string | undefined;
+  declare set: 'straight' | 'on-point' | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 

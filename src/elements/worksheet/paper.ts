@@ -48,7 +48,7 @@ export const requirementSheet = (
     if (result.errors) return nothing;
     const [first, ...others] = figures(calculator.draw(result, lengthStyle));
     const strips = calculator.listings?.(result, lengthStyle).filter(({ toCut }) => toCut);
-    return html`<section><h2>${calculator.title}</h2><p>${result.summary}</p>${first}</section>${others}${strips?.map(listing)}`;
+    return html`<section><h2>${calculator.title}</h2><p>${[result.summary, ...result.notes].join(' ')}</p>${first}</section>${others}${strips?.map(listing)}`;
   };
   return html`<section class="paper">
     <h1>${document.title}</h1>

@@ -39,12 +39,27 @@ export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
 export const nameOf = ({ letter, name }: { letter: string; name: string }): string =>
   [letter, name].filter(Boolean).join(' · ') || '–';
 
+/** What all the kits take: whole bolts, or so many times what one kit takes. */
+const forKits = ({ bolts, amount, unit, text }: Line, kits: number): string =>
+  bolts
+    ? `${bolts} ${bolts > 1 ? 'bolts' : 'bolt'}`
+    : /^\d+$/.test(amount) && unit
+      ? `${kits * Number(amount)} ${unit}`
+      : `${kits} × ${text}`;
+
 /** The shopping list as it is shown. */
 export const shopping = (result: WorksheetResult, style: Style): Listing => {
   const { total, kits } = result;
   return {
     caption: kits ? 'Shopping list for one kit' : 'Shopping list',
-    head: ['Fabric', 'For', 'Needed', 'Buy', ...(total ? ['Price', 'Cost'] : []), ...(kits ? ['Bolts'] : [])],
+    head: [
+      'Fabric',
+      'For',
+      'Needed',
+      'Buy',
+      ...(total ? ['Price', 'Cost'] : []),
+      ...(kits ? [`For ${kits.count} kits`] : []),
+    ],
     rows: [
       ...linesOf(result).map((line) => [
         nameOf(line),
@@ -52,7 +67,7 @@ export const shopping = (result: WorksheetResult, style: Style): Listing => {
         line.need && lengthOf(line.need, style),
         line.text,
         ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
-        ...(kits ? [`${line.bolts ?? ''}`] : []),
+        ...(kits ? [forKits(line, kits.count)] : []),
       ]),
       ...(total ? [['Total', '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
     ],

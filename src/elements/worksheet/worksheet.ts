@@ -65,8 +65,12 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     title: 'Shopping list',
     fields: worksheetFields,
     reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
-    headline: ({ total, fabrics, items }) =>
-      total ? ['In all', total.text] : ['Buy', `${fabrics.length + items.length} things`],
+    headline: ({ total, fabrics, items, kits }) =>
+      kits?.cost
+        ? [`For ${kits.count} kits`, kits.cost.text]
+        : total
+          ? [kits ? 'One kit' : 'In all', total.text]
+          : ['Buy', `${fabrics.length + items.length} things`],
     draw: (result) =>
       drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
     listings: (result, style) => [shopping(result, style), ...joint(result, style)],
@@ -170,6 +174,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       const values = {
         units,
         shown,
+        // What is bought by the piece is bought by itself.
+        shared: part.localName !== 'quilt-batting' && !('sheet' in part && part.sheet),
         ...(part.localName === 'quilt-batting' ? {} : { shrinkage }),
         increment,
         currency,
