@@ -1,25 +1,106 @@
-// The shop's own basket: it listens to its forms and reads what the calculators hand them, as any shop's script could.
-const basket = document.querySelector('#basket');
+// The shop's own script: it hears the calculators' events, reads what they hand over, and keeps the basket.
+const PRICE = 19.8;
+const KIT_PRICE = 179;
+const BOLT = 5.5;
 
-const put = (words) => {
-  document.querySelector('#empty').hidden = true;
-  const line = document.createElement('li');
-  line.textContent = words;
-  basket.append(line);
+const euros = new Intl.NumberFormat('en-IE', { style: 'currency', currency: 'EUR' });
+const find = (selector) => document.querySelector(selector);
+const backing = find('quilt-backing');
+const batting = find('quilt-batting');
+const [plain, kits] = [find('#plain'), find('#kits')];
+const said = find('.said');
+
+/** Yards as the shop writes them: 2.25 is `2 1/4`. */
+const yards = (amount) => {
+  const [whole, eighths] = [Math.floor(amount), Math.round((amount % 1) * 8)];
+  const part = [8, 4, 2].includes(8 / eighths) ? `1/${8 / eighths}` : eighths === 6 ? '3/4' : `${eighths}/8`;
+  return [whole || !eighths ? `${whole}` : '', eighths ? part : ''].filter(Boolean).join(' ');
 };
 
-for (const form of document.forms)
-  form.addEventListener('submit', (event) => {
+// The basket
+
+/** @type {{ words: string, cost: number, yards?: number }[]} */
+let basket = [];
+
+const left = () => BOLT - basket.reduce((sum, item) => sum + (item.yards ?? 0), 0);
+
+const put = (item) => {
+  basket.push(item);
+  show();
+  said.textContent = `${item.words} is in your basket.`;
+};
+
+const remove = (item) => {
+  basket = basket.filter((other) => other !== item);
+  show();
+  said.textContent = `${item.words} is out of your basket.`;
+  find('#basket').focus();
+};
+
+const line = (item) => {
+  const row = document.createElement('li');
+  const [words, cost, button] = ['span', 'span', 'button'].map((tag) => document.createElement(tag));
+  words.textContent = item.words;
+  cost.textContent = euros.format(item.cost);
+  button.type = 'button';
+  button.textContent = 'Remove';
+  button.setAttribute('aria-label', `Remove ${item.words}`);
+  button.addEventListener('click', () => remove(item));
+  row.append(words, cost, button);
+  return row;
+};
+
+const show = () => {
+  find('#basket ul').replaceChildren(...basket.map(line));
+  find('.empty').hidden = basket.length > 0;
+  find('.total').hidden = basket.length === 0;
+  find('#total').value = euros.format(basket.reduce((sum, { cost }) => sum + cost, 0));
+  find('#count').value = basket.length;
+  // What is in the basket is no longer on the bolt.
+  const onBolt = left();
+  find('#stock').textContent = onBolt ? `${yards(onBolt)} yd left on the bolt` : 'Sold out';
+  plain.elements.yards.max = onBolt;
+  plain.querySelector('button').disabled = onBolt === 0;
+  backing.max = `${yards(onBolt)} yd`;
+  price(backing);
+};
+
+// The calculators
+
+/** What this would cost now, and whether it can be bought. */
+const price = (calculator) => {
+  const { form, result, validity, validationMessage } = calculator;
+  form.querySelector('.add').disabled = !validity.valid;
+  form.querySelector('.sum').value = validity.valid
+    ? `${result.buy.text}: ${euros.format(result.cost.amount)}`
+    : validationMessage;
+};
+
+await Promise.all(['quilt-backing', 'quilt-batting'].map((name) => customElements.whenDefined(name)));
+for (const calculator of [backing, batting]) {
+  for (const type of ['input', 'change']) calculator.addEventListener(type, () => price(calculator));
+  // A form's fields are back at their start only after its reset event.
+  calculator.form.addEventListener('reset', () => setTimeout(price, 0, calculator));
+  calculator.form.addEventListener('submit', (event) => {
     event.preventDefault();
-    const data = new FormData(form);
-    const said = form.querySelector('.said');
-    const calculator = form.querySelector('quilt-backing, quilt-batting');
-    if (!calculator) {
-      put(`Long Horizon, ${data.get('typed')} yd`);
-      said.textContent = 'In your basket.';
-      return;
-    }
     const { buy, cost } = calculator.result;
-    put(`${form.id === 'backing' ? 'Long Horizon' : 'Batting'}, ${buy.text}${cost ? `, ${cost.text}` : ''}`);
-    said.textContent = 'In your basket.';
+    const amount = new FormData(calculator.form).get('yards');
+    const words = amount ? `Long Horizon, ${buy.text}` : `Batting, ${buy.text}`;
+    put({ words, cost: Number(cost.amount), ...(amount && { yards: Number(amount) }) });
   });
+}
+// After "back", the browser has put into the fields what was typed there.
+addEventListener('pageshow', () => [backing, batting].forEach(price));
+
+plain.addEventListener('submit', (event) => {
+  event.preventDefault();
+  const amount = Number(plain.elements.yards.value);
+  put({ words: `Long Horizon, ${yards(amount)} yd`, cost: amount * PRICE, yards: amount });
+});
+kits.addEventListener('submit', (event) => {
+  event.preventDefault();
+  const count = Number(kits.elements.kits.value);
+  put({ words: `Low Tide kit × ${count}`, cost: count * KIT_PRICE });
+});
+show();
+price(batting);

@@ -5,8 +5,9 @@ import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
 import { inUnit, parseLength } from '../measure/parse.js';
 import { writesComma, type Units } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
-import type { Answer, Input, Refused, Row } from '../reckon/book.js';
-import { isBlank, lengthOf, textOf } from '../reckon/fields.js';
+import type { Purchase } from '../measure/shop.js';
+import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
+import { isBlank, lengthOf, missing, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
@@ -27,11 +28,14 @@ const languageAt = (element: Element): string => {
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
  *
+ * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
  * @fires input - Something was typed; `result` already follows it.
  * @fires change - A cell was left with another value.
  * @csspart sheet - The whole sheet.
- * @csspart answer - The answer in large type.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
  * @csspart table - The rows.
+ * @csspart label - What a row is.
  * @csspart cell - A cell to type in.
  * @csspart value - A reckoned value.
  * @csspart how - How a value was got.
@@ -42,6 +46,9 @@ const languageAt = (element: Element): string => {
  * @csspart action - Copy, CSV and print.
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** It is a field of the form around it, under its `name`. */
@@ -53,6 +60,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     fabric: { reflect: true },
     shown: { attribute: false },
     name: { reflect: true },
+    max: {},
+    required: { type: Boolean, reflect: true },
     measured: { attribute: false },
     flow: { attribute: false },
   };
@@ -67,6 +76,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   declare fabric: string | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   declare name: string | undefined;
+  /**
+   * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+   * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
+   */
+  declare max: string | number | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  declare required: boolean;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   declare measured: Record<string, string> | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -108,6 +124,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #marked: string[] = [];
   #open = false;
   #told = '';
+  /** What stood in each property that the reader has changed, before she did. */
+  #given: Record<string, unknown> = {};
+  /** What she has put there. */
+  #typedIn: Record<string, unknown> = {};
+  /** Disabled by itself or by a fieldset around it. */
+  #off = false;
+  #complaint = '';
 
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
   get result(): R | Refused {
@@ -137,6 +160,63 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** The form this element belongs to, if any. */
   get form(): HTMLFormElement | null {
     return this.#internals.form;
+  }
+
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  get disabled(): boolean {
+    return this.hasAttribute('disabled');
+  }
+  set disabled(isOff: boolean) {
+    this.toggleAttribute('disabled', !!isOff);
+  }
+
+  /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
+  get type(): string {
+    return this.localName;
+  }
+
+  /** The `<label>` elements that name it. */
+  get labels(): NodeList {
+    return this.#internals.labels;
+  }
+
+  /** Whether a form checks it: not where it is disabled. */
+  get willValidate(): boolean {
+    return this.#internals.willValidate;
+  }
+
+  /**
+   * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
+   * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+   */
+  get validity(): ValidityState {
+    return this.#upToDate.validity;
+  }
+
+  /** The sentence about it; empty where nothing is wrong. */
+  get validationMessage(): string {
+    return this.#upToDate.validationMessage;
+  }
+
+  /** Whether it is valid; fires `invalid` where it is not. */
+  checkValidity(): boolean {
+    return this.#upToDate.checkValidity();
+  }
+
+  /** The same, and the browser shows the sentence at the cell. */
+  reportValidity(): boolean {
+    return this.#upToDate.reportValidity();
+  }
+
+  /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+  setCustomValidity(message: string): void {
+    this.#complaint = message;
+    this.#send();
+  }
+
+  /** Goes to the first cell that can be changed. */
+  override focus(options?: FocusOptions): void {
+    this.#cellOf()?.focus(options);
   }
 
   /** How lengths are shown here. */
@@ -192,24 +272,40 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (this.shadowRoot) dress(this.shadowRoot, this);
   }
 
-  /** Goes to the first cell that may be written in. */
-  override focus(options?: FocusOptions): void {
-    this.shadowRoot?.querySelector<HTMLElement>('input, select, textarea')?.focus(options);
-  }
-
   /** A click on a label comes as one on the element itself. */
   #clicked = (event: Event): void => {
     if (this.#internals.labels.length && event.composedPath()[0] === this) this.focus();
   };
 
+  formDisabledCallback(isOff: boolean): void {
+    this.#off = isOff;
+    this.requestUpdate();
+  }
+
   formResetCallback(): void {
-    this.measured = undefined;
-    this.shown = undefined;
-    for (const [key, field] of Object.entries(this.calculator.fields)) {
+    for (const key in this.#given) {
+      // An attribute says what it starts with, even one that the page changed since.
       const written = this.getAttribute(attributeOf(key));
-      this.#own[key] = field.kind === 'flag' ? written !== null : (written ?? undefined);
+      this.#own[key] =
+        written === null ? this.#given[key] : this.calculator.fields[key]?.kind === 'flag' || written;
     }
+    this.#given = {};
+    this.#typedIn = {};
+    this.#startAgain();
+  }
+
+  formStateRestoreCallback(state: string, mode: string): void {
+    // What a browser fills in by itself is an amount, and those are reckoned here.
+    if (mode !== 'restore') return;
+    for (const [key, value] of Object.entries(JSON.parse(state) as object)) this.#change(key, value);
+    this.#startAgain();
+  }
+
+  /** What is typed in belongs to another quilt now. */
+  #startAgain(): void {
     this.#send();
+    this.#editing = undefined;
+    void this.updateComplete.then(() => this.#focusIn({ target: this.shadowRoot!.activeElement }));
   }
 
   protected override updated(): void {
@@ -218,9 +314,58 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.dispatchEvent(new Event('reckoned', { bubbles: true }));
   }
 
-  /** Hands the form the amount to buy. */
+  get #upToDate(): ElementInternals {
+    this.#send();
+    return this.#internals;
+  }
+
+  /** Hands the form the amount to buy, what the reader typed to get it, and what is wrong. */
   #send(): void {
-    this.#internals.setFormValue(this.value || null);
+    const isMissing = ({ input, message }: Problem): boolean => {
+      const field = this.calculator.fields[input];
+      return !!field && message === missing(field, this.lengthStyle);
+    };
+    const wrong = this.result.errors?.find((error) => this.required || !isMissing(error));
+    const valueMissing = !!wrong && isMissing(wrong);
+    const over = this.#overStock();
+    this.#internals.setFormValue(this.value || null, JSON.stringify(this.#typedIn));
+    this.#internals.setValidity(
+      {
+        customError: !!this.#complaint,
+        badInput: !!wrong && !valueMissing,
+        valueMissing,
+        rangeOverflow: !!over,
+      },
+      this.#complaint || wrong?.message || over,
+      this.#cellOf(wrong?.input),
+    );
+  }
+
+  /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
+  #cellOf(id = ''): HTMLElement | undefined {
+    const root = this.shadowRoot;
+    return (
+      root?.querySelector<HTMLElement>(`[data-row='${id}']`) ??
+      root?.querySelector<HTMLElement>('[part=cell]') ??
+      undefined
+    );
+  }
+
+  /** That the shop has less than this takes, and what would do; nothing where it has enough. */
+  #overStock(): string | undefined {
+    const { calculator, lengthStyle, result } = this;
+    const max = textOf(this.max);
+    if (result.errors || isBlank(max)) return;
+    const read = parseLength(max, { ...lengthStyle, units: 'in' });
+    if (!read.ok) return `Stock, max: ${read.message}`;
+    const { unit, text } = result.buy;
+    const isLength = /[a-z'"]/i.test(max);
+    const isCloth = /^(yd|m|in)$/.test(unit);
+    if (isLength && !isCloth) return;
+    const fits = ({ inches, amount }: Purchase): boolean => exact(isLength ? inches : amount).lte(read.value);
+    if (fits(result.buy)) return;
+    const less = calculator.instead?.(result).find(({ buy }) => fits(buy));
+    return `In stock: ${max}${isLength || !isCloth ? '' : ` ${unit}`}, and this takes ${text}. ${less ? `${less.words} would do: ${less.buy.text}` : 'A smaller size or wider cloth would take less'}.`;
   }
 
   /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
@@ -328,9 +473,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
       ? [
           `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
         ]
-      : good!.notes;
+      : [this.#overStock() ?? [], good!.notes].flat();
     return html`<div part="answer" class="answer" role="status">
-      ${good && html`<p class="buy">${lead} <strong>${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
+      ${good && html`<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
       ${notes.map((note) => html`<p class="note">${note}</p>`)}
       ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
@@ -342,7 +487,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const editing = this.#editing?.id === id;
     const text = editing ? this.#editing!.text : (message && this.measured?.[id]) || value;
     const locked = this.#locks(attributeOf(id));
-    const open = field ? !locked : role !== 'reckoned';
+    const open = !this.#off && (field ? !locked : role !== 'reckoned');
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
     const chosen =
@@ -354,13 +499,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         : text;
     const got = html`${
       role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id))}`
+        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.#off })}`
         : (flows && this.flow!.from[id]) || how
     } ${message && html`<span part="error" class="error">${message}</span>`}`;
     // Several lines need the width of both columns.
     const wide = field?.lines;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
-      <th scope="row">${open ? html`<label for=${id}>${label}</label>` : label}</th>
+      <th scope="row" part="label">${open ? html`<label for=${id}>${label}</label>` : label}</th>
       <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open
@@ -381,16 +526,22 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { units, bare } = this.lengthStyle;
     const { kind } = field ?? { kind: 'length' };
     if (units !== bare && /^(length|size|step)/.test(kind)) text = inUnit(text, units, /s$|z/.test(kind));
-    if (field) this.#own[id] = field.kind === 'flag' ? text === 'yes' : text;
-    else this.measured = { ...this.measured, [id]: text };
+    if (field) this.#change(id, field.kind === 'flag' ? text === 'yes' : text);
+    else this.#change('measured', { ...this.measured, [id]: text });
     this.#send();
     this.requestUpdate();
+  }
+
+  /** Sets a property for the reader; a reset sets it back. */
+  #change(key: string, value: unknown): void {
+    if (!(key in this.#given)) this.#given[key] = this.#own[key];
+    this.#own[key] = this.#typedIn[key] = value;
   }
 
   /** Back to what is reckoned there. */
   #forget(id: string): void {
     const { [id]: _gone, ...kept } = this.measured ?? {};
-    this.measured = kept;
+    this.#change('measured', kept);
     this.#send();
   }
 
@@ -422,7 +573,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
   }
 
-  #focusIn = ({ target }: Event): void => {
+  #focusIn = ({ target }: { target: EventTarget | null }): void => {
     const id = rowOf(target);
     if (!id) return;
     this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
@@ -450,7 +601,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   };
 
   #putBack(id: string): void {
-    if (this.calculator.fields[id]) this.#own[id] = undefined;
+    if (this.calculator.fields[id]) this.#change(id, null);
     else this.#forget(id);
     this.#tellBoth();
   }
@@ -522,7 +673,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   #switch = (): void => {
-    this.shown = this.lengthStyle.units === 'in' ? 'cm' : 'in';
+    this.#change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
     this.#tellBoth();
   };
 

@@ -8,9 +8,11 @@ export const sheetStyles = css`
   :host {
     --_accent: var(--quilt-accent, #a63d40);
     --_space: var(--quilt-space, max(0.5rem, 8px));
+    --_edge: var(--quilt-edge, 3px double var(--_accent));
+    --_cloth: var(--quilt-cloth, var(--_accent));
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
-    --_wash: color-mix(in srgb, var(--_accent) 10%, transparent);
-    --_wash-strong: color-mix(in srgb, var(--_accent) 26%, transparent);
+    --_wash: color-mix(in srgb, var(--_cloth) 10%, transparent);
+    --_wash-strong: color-mix(in srgb, var(--_cloth) 26%, transparent);
     --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
@@ -43,13 +45,13 @@ export const sheetStyles = css`
   th { font-weight: inherit; text-align: inherit; }
   th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
   tr:has(textarea) > * { vertical-align: top; }
-  tr { border-block-end: 1px solid var(--_faint); }
+  tr { border-block-end: var(--quilt-rule, 1px solid var(--_faint)); }
   thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: inherit; }
   caption, figcaption { padding-block-end: 0.3em; font-weight: 650; }
   figcaption { text-align: center; }
 
   .answer { justify-items: start; }
-  .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: 4px double var(--_accent); }
+  .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: var(--_edge); }
   strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
@@ -57,7 +59,7 @@ export const sheetStyles = css`
   .stale :is(strong, output, [part='list'] td) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
-  .amount { inline-size: 28%; border-inline-start: 3px double var(--_accent); }
+  .amount { inline-size: 28%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }

@@ -9,10 +9,10 @@ export interface Visit {
   dark?: boolean;
   /** Without scripts the page shows what the author wrote inside the elements. */
   scripts?: boolean;
-  /** A script that runs before any of the page's own. */
-  before?: string;
   /** Warnings are faults too. */
   warnings?: boolean;
+  /** A script that runs before any of the page's own. */
+  before?: string;
 }
 
 /** A page, and everything that went wrong on it: errors thrown, errors logged, files not found. */
@@ -38,7 +38,7 @@ export const site = () => {
   /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
   const open = async (
     path: string,
-    { width = 1280, height = 900, dark = false, scripts = true, before = '', warnings = false }: Visit = {},
+    { width = 1280, height = 900, dark = false, scripts = true, warnings = false, before = '' }: Visit = {},
   ): Promise<Visited> => {
     const page = await browser.newPage();
     const faults: string[] = [];

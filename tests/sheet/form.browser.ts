@@ -1,8 +1,17 @@
 import { expect } from 'chai';
+import type { QuiltBacking } from '../../src/elements/backing/backing.js';
 import {
+  all,
+  answer,
   answered,
+  at,
+  find,
+  leave,
   listen,
+  looksStale,
+  messageAt,
   mount,
+  press,
   settled,
   show,
   TAGS,
@@ -117,5 +126,223 @@ describe('The value', () => {
     // Lengthwise: 3 panels of 78 in; crosswise: 2 panels of 90 in = 5 yd, which is less.
     expect(values).to.deep.equal(['5', '5', '5', '5']);
     expect(cell(sheet, 'width').value).to.equal('82 in');
+  });
+});
+
+for (const tag of TAGS)
+  describe(`${tag} as a field`, () => {
+    it('says what it is, and which form and labels are its own', async () => {
+      const form = await show<HTMLFormElement>('<form><label for="amount">Amount</label></form>');
+      const sheet = await mount(tag, { name: 'amount', id: 'amount' }, form);
+      expect([sheet.type, sheet.form, form.elements.namedItem('amount')]).to.deep.equal([tag, form, sheet]);
+      expect([...sheet.labels]).to.deep.equal([form.firstElementChild]);
+      expect([sheet.willValidate, sheet.checkValidity(), sheet.validationMessage]).to.deep.equal([
+        true,
+        true,
+        '',
+      ]);
+    });
+
+    it('does not let a form be sent while an input is wrong, and says the row’s own sentence', async () => {
+      const { form, sheet } = await formWith(tag);
+      await writeAndLeave(sheet, 'width', 'abc');
+      expect(form.checkValidity()).to.equal(false);
+      expect([sheet.validity.badInput, sheet.validity.valueMissing]).to.deep.equal([true, false]);
+      expect(sheet.validationMessage).to.equal(messageAt(sheet, 'width'));
+      await writeAndLeave(sheet, 'width', '58');
+      expect([form.checkValidity(), sheet.validity.valid, sheet.validationMessage]).to.deep.equal([
+        true,
+        true,
+        '',
+      ]);
+    });
+
+    it('points at the cell that is wrong, also where it was folded away', async () => {
+      const { form, sheet } = await formWith(tag, { shrinkage: '90' });
+      expect(form.reportValidity()).to.equal(false);
+      expect(at(sheet)).to.equal('shrinkage');
+    });
+
+    it('lets a form be sent without it where nothing is filled in, unless it is required', async () => {
+      const { form, sheet } = await formWith(tag, { width: undefined });
+      expect([form.checkValidity(), sent(form)]).to.deep.equal([true, []]);
+      sheet.required = true;
+      await settled(sheet);
+      expect([form.checkValidity(), sheet.validity.valueMissing, sheet.validity.badInput]).to.deep.equal([
+        false,
+        true,
+        false,
+      ]);
+      expect(sheet.validationMessage).to.match(/^Quilt width|^Width|is missing\. Write it like/);
+      form.reportValidity();
+      expect(at(sheet)).to.equal('width');
+    });
+
+    it('is wrong for a reason of the page’s own, until the page takes it back', async () => {
+      const { form, sheet } = await formWith(tag);
+      const invalid: string[] = [];
+      sheet.addEventListener('invalid', () => invalid.push(sheet.validationMessage));
+      sheet.setCustomValidity('We cut this cloth on Mondays only.');
+      expect([form.checkValidity(), sheet.validity.customError]).to.deep.equal([false, true]);
+      expect(invalid).to.deep.equal(['We cut this cloth on Mondays only.']);
+      sheet.setCustomValidity('');
+      expect(form.checkValidity()).to.equal(true);
+    });
+
+    it('is neither changed nor sent while it is disabled, by itself or by a fieldset', async () => {
+      const { form, sheet } = await formWith(tag);
+      await unfold(sheet);
+      const cells = all(sheet, '[part=cell]').length;
+      const fieldset = form.querySelector('fieldset')!;
+      for (const [off, on] of [
+        [() => (fieldset.disabled = true), () => (fieldset.disabled = false)],
+        [() => (sheet.disabled = true), () => (sheet.disabled = false)],
+      ] as const) {
+        off();
+        await settled(sheet);
+        expect([sent(form), all(sheet, '[part=cell]').length, sheet.willValidate]).to.deep.equal([
+          [],
+          0,
+          false,
+        ]);
+        expect(answered(sheet).buy.text).to.be.a('string');
+        sheet.width = 'abc';
+        await settled(sheet);
+        expect(form.checkValidity(), 'a disabled field is not checked').to.equal(true);
+        sheet.width = '58';
+        on();
+        await settled(sheet);
+        expect([sent(form).length, all(sheet, '[part=cell]').length]).to.deep.equal([1, cells]);
+      }
+    });
+
+    it('a reset tells nobody, takes back what was typed over, and shows in the cell that is being typed in', async () => {
+      const { form, sheet } = await formWith(tag);
+      const { result } = sheet;
+      const measurable = answered(sheet).working.find(({ role }) => role === 'measurable');
+      if (measurable) await writeAndLeave(sheet, measurable.id, '31');
+      await write(sheet, 'width', '99');
+      const heard = listen(sheet, form);
+      form.reset();
+      await settled(sheet);
+      expect([heard, sheet.measured, valueIn(sheet, 'width')]).to.deep.equal([[], undefined, '58 in']);
+      expect(sheet.result).to.deep.equal(result);
+      await write(sheet, 'width', '6');
+      await write(sheet, 'width', '61');
+      expect([valueIn(sheet, 'width'), sheet.width]).to.deep.equal(['61', '61']);
+      await press(sheet, 'Escape');
+      expect(valueIn(sheet, 'width')).to.equal('58 in');
+      await leave(sheet);
+    });
+
+    it('a reset keeps what the page set itself', async () => {
+      const { form, sheet } = await formWith(tag, { width: undefined });
+      sheet.width = 60;
+      await settled(sheet);
+      await writeAndLeave(sheet, 'width', '99');
+      form.reset();
+      expect(sheet.width).to.equal(60);
+      await writeAndLeave(sheet, 'length', '99');
+      sheet.setAttribute('length', '72');
+      form.reset();
+      expect(sheet.length).to.equal('72');
+    });
+
+    it('takes back what was typed when the browser restores it, and is then reset to what it was', async () => {
+      const { form, sheet } = await formWith(tag);
+      const { result } = sheet;
+      let state: unknown;
+      const { setFormValue } = ElementInternals.prototype;
+      ElementInternals.prototype.setFormValue = function (value, kept): void {
+        state = kept;
+        setFormValue.call(this, value, kept);
+      };
+      await writeAndLeave(sheet, 'width', '61 1/2');
+      const measurable = answered(sheet).working.find(({ role }) => role === 'measurable');
+      if (measurable) await writeAndLeave(sheet, measurable.id, '31');
+      ElementInternals.prototype.setFormValue = setFormValue;
+
+      const { form: second, sheet: later } = await formWith(tag);
+      const heard = listen(later, second);
+      later.formStateRestoreCallback(state as string, 'restore');
+      expect(sent(second)).to.deep.equal(sent(form));
+      await settled(later);
+      expect([later.result, heard]).to.deep.equal([sheet.result, []]);
+      second.reset();
+      await settled(later);
+      expect(later.result).to.deep.equal(result);
+      later.formStateRestoreCallback('12', 'autocomplete');
+      expect(later.result).to.deep.equal(result);
+    });
+  });
+
+describe('More than the shop has', () => {
+  // A 70 × 84 in quilt on 40 in cloth: 92 in by 78 in needs 2 panels of 92 lengthwise: 184 in; up to eighths 5 1/8 yd = 4.6863 m.
+  const cases: [max: string, attributes: Record<string, string>, words: string][] = [
+    ['5', {}, 'In stock: 5 yd, and this takes 5 1/8 yd.'],
+    ['5 yd', {}, 'In stock: 5 yd, and this takes 5 1/8 yd.'],
+    ['5 1/8', {}, ''],
+    ['184 1/2 in', {}, ''],
+    ['184 in', {}, 'In stock: 184 in, and this takes 5 1/8 yd.'],
+    ['4.6', { increment: '10 cm' }, 'In stock: 4.6 m, and this takes 4.7 m.'],
+    ['4,6', { increment: '10 cm', lang: 'de' }, 'In stock: 4,6 m, and this takes 4,7 m.'],
+    ['4.7 m', { increment: '10 cm' }, ''],
+    ['5.14 yd', { increment: '10 cm' }, ''],
+    ['5.13 yd', { increment: '10 cm' }, 'In stock: 5.13 yd, and this takes 4.7 m.'],
+    ['plenty', {}, 'Stock, max: “plenty”'],
+  ];
+  for (const [max, attributes, words] of cases)
+    it(`${max}${attributes['increment'] ? ', cut by 10 cm' : ''}: ${words || 'is enough'}`, async () => {
+      const { form, sheet } = await formWith('quilt-backing', {
+        width: '70',
+        length: '84',
+        overage: '4',
+        ...attributes,
+        max,
+      });
+      expect(answered(sheet).buy.text).to.match(/^5 1\/8 yd$|^4[.,]7 m$/);
+      expect([sheet.validity.rangeOverflow, form.checkValidity()]).to.deep.equal([!!words, !words]);
+      expect(sheet.validationMessage.startsWith(words)).to.equal(true, sheet.validationMessage);
+      expect(answer(sheet))
+        .to.contain(`Buy ${answered(sheet).buy.text}`)
+        .and.contain(sheet.validationMessage);
+      expect(looksStale(find(sheet, 'strong'))).to.equal(false);
+      expect(sent(form)).to.deep.equal([['amount', sheet.value]]);
+    });
+
+  it('names a layout that would do, where there is one, and points at the first cell', async () => {
+    const { form, sheet } = await formWith('quilt-backing', { width: '72', length: '86', max: '6' });
+    const { layouts } = answered<{ layouts: { strip?: unknown; buy: { text: string; inches: string } }[] }>(
+      sheet,
+    );
+    const fitting = layouts.find(({ strip, buy }) => strip && Number(buy.inches.split(' ')[0]) < 216)!;
+    expect(sheet.validationMessage).to.equal(
+      `In stock: 6 yd, and this takes 6 3/4 yd. A pieced strip would do: ${fitting.buy.text}.`,
+    );
+    form.reportValidity();
+    expect(at(sheet)).to.equal('width');
+    (sheet as QuiltBacking).piecedStrip = true;
+    expect([sheet.validationMessage, sheet.checkValidity()]).to.deep.equal(['', true]);
+    (sheet as QuiltBacking).piecedStrip = false;
+    sheet.max = 1;
+    expect(sheet.validationMessage).to.match(/A smaller size or wider cloth would take less\.$/);
+  });
+
+  it('counts what is bought by the piece, of which a length says nothing', async () => {
+    const batting = await mount('quilt-batting', { max: '0' });
+    expect(batting.validationMessage).to.match(/^In stock: 0, and this takes 1 .*package/);
+    for (const max of ['1', '2 yd']) {
+      batting.max = max;
+      expect(batting.validationMessage).to.equal('');
+    }
+    const plan = await mount('quilt-cutting', {
+      sheet: 'fat-quarter',
+      list: 'A\tsquare\t6 1/2 in\t12',
+      max: '1',
+    });
+    expect(answered(plan).buy.unit).to.equal('sheet');
+    expect(plan.validationMessage).to.match(/^In stock: 1, and this takes \d fat quarters\./);
+    plan.max = answered(plan).buy.amount;
+    expect(plan.validationMessage).to.equal('');
   });
 });

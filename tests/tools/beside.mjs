@@ -32,11 +32,15 @@ const eachOnce = (data) => ({
 const LICENSED = ['lit', 'fraction.js'];
 const licenceOf = (name) => `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
 
-/** Writes what stands beside the scripts: types, what editors read, the scripts' hashes, the licences of what is inside. */
+/** The page that stands in somebody else's frame, as it lies beside the scripts. */
+const FRAME = ['frame.html', 'frame.css', 'frame.js'];
+
+/** Writes what stands beside the scripts: the frame's page, types, what editors read, the scripts' hashes, the licences of what is inside. */
 export const writeBeside = (folder) => {
   const write = (name, text) => writeFileSync(`${folder}/${name}`, text);
   const json = (value) => `${JSON.stringify(value, null, 2)}\n`;
 
+  for (const name of FRAME) write(name, readFileSync(`demo/${name}`, 'utf8').replaceAll('../dist/', './'));
   run('typescript/bin/tsc', '-p', 'tests/config/tsconfig.declarations.json', '--outDir', `${folder}/types`);
   const manifestWords = ['--config', 'tests/config/manifest.config.mjs', '--outdir', relative('.', folder)];
   run('@custom-elements-manifest/analyzer/cem.js', 'analyze', '--quiet', ...manifestWords);

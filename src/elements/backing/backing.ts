@@ -53,6 +53,8 @@ export class QuiltBacking extends QuiltSheet<BackingResult> {
     reckon: reckonBacking,
     draw: (result, style) => [drawBacking(result, style)],
     listings: (result, style) => [layouts(result, style)],
+    instead: ({ layouts }) =>
+      layouts.filter(({ strip }) => strip).map(({ buy }) => ({ words: 'A pieced strip', buy })),
     takes: ({ fabric, cuts }, [letter = '']) => [{ fabric: letter, need: fabric, cuts, pieces: [] }],
   };
 }

@@ -1,0 +1,216 @@
+// What the embed maker writes: a calculator as it is set, as HTML to paste into another page. It is built as elements of a
+// page that runs nothing, so that the browser itself escapes every word.
+
+const inert = document.implementation.createHTMLDocument('');
+const make = (tag, attributes = {}, ...children) => {
+  const element = inert.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+  element.append(...children);
+  return element;
+};
+
+/** An element as HTML, with what holds no words of its own spread over lines. */
+const written = (element, indent = '') => {
+  const children = [...element.children];
+  if (
+    !children.length ||
+    element.textContent.trim() !==
+      children
+        .map((at) => at.textContent)
+        .join('')
+        .trim()
+  )
+    return indent + element.outerHTML.replace(/^<[^>]*>/, (tag) => tag.replaceAll('=""', ''));
+  const end = `</${element.localName}>`;
+  const start = element.cloneNode().outerHTML.slice(0, -end.length).replaceAll('=""', '');
+  return [indent + start, ...children.map((child) => written(child, `${indent}  `)), indent + end].join('\n');
+};
+
+export const propertyOf = (attribute) => attribute.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
+export const attributeOf = (property) => property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
+/** Set by the maker itself, or part of what stands inside the tags. */
+const APART = ['lock', 'name', 'list'];
+
+/** `quilt-backing` → `backing`. */
+const nameOf = ({ localName }) => localName.slice('quilt-'.length);
+
+/** The parts of a worksheet, and its fabrics; nothing of another calculator. */
+export const partsOf = (element) => [...element.children].filter((child) => child.result);
+const fabricsOf = (element) => [...element.children].filter((child) => child.localName === 'quilt-fabric');
+
+/** What was set and is not what would stand there anyway, as attributes. */
+const settingsOf = (element) => {
+  const rows = ({ result }) => new Map(result.working?.map(({ id, value }) => [id, value]));
+  const blank = document.createElement(element.localName);
+  blank.units = element.units;
+  const [now, anyway] = element.result ? [rows(element), rows(blank)] : [];
+  const isPart = element.parentElement?.localName === 'quilt-worksheet';
+  return element.constructor.observedAttributes.flatMap((attribute) => {
+    if (APART.includes(attribute) && element.result) return [];
+    const key = propertyOf(attribute);
+    const value = element[key];
+    if (value === undefined || value === null || value === '' || value === false) return [];
+    // Inside a worksheet a value may differ from what the worksheet gives, though it is the usual one.
+    if (!isPart && anyway?.has(key) && now.get(key) === anyway.get(key)) return [];
+    return [[attribute, value === true ? '' : String(value).trim()]];
+  });
+};
+
+/** Everything an element carries: its settings, and what readers may not change. */
+const attributesOf = (element, locks) => {
+  const locked = locks.get(element) ?? [];
+  return [...settingsOf(element), ...(locked.length ? [['lock', locked.join(' ')]] : [])];
+};
+
+/** The cut list of a cutting plan: a line a piece, with | between its cells. */
+const listTextOf = ({ result }) => result.working.find(({ id }) => id === 'list').value;
+
+const listTable = (element) => {
+  const lines = listTextOf(element)
+    .split('\n')
+    .map((line) => line.split(' | '));
+  const hasHead = !lines[0].some((cell) => /^\d/.test(cell));
+  const head = hasHead ? lines.shift() : ['Fabric', 'Piece', 'Cut size', 'How many'];
+  const row = (tag) => (cells) => make('tr', {}, ...cells.map((cell) => make(tag, {}, cell)));
+  return make('table', {}, make('thead', {}, row('th')(head)), make('tbody', {}, ...lines.map(row('td'))));
+};
+
+/** `of cloth 40 in wide`, where one width of cloth is bought. */
+const clothOf = ({ localName, result: { buy, working } }) => {
+  const width = working.find(({ id }) => id === 'fabricWidth')?.value;
+  return width && /^(yd|m)$/.test(buy.unit) && localName !== 'quilt-cutting' ? ` of cloth ${width} wide` : '';
+};
+
+/** The answer in words, as the sheet has it. */
+const answerOf = (element) => {
+  const { calculator, result, lengthStyle } = element;
+  const [lead, large] = calculator.headline?.(result, lengthStyle) ?? [
+    'Buy',
+    result.buy.text + clothOf(element),
+  ];
+  return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };
+};
+
+/** What a page shows without script: the answer, and what to cut. */
+const fallbackOf = (element, title = '') => {
+  const { large, summary } = answerOf(element);
+  const answer = make('p', {}, title && `${title}: `, make('strong', {}, large), ` ${summary}`);
+  if (element.localName === 'quilt-cutting') return [answer, listTable(element)];
+  const cuts = element.result.cuts.map(({ count, piece, text }) =>
+    make('li', {}, `${count} × ${piece}, ${text}`),
+  );
+  return cuts.length ? [answer, make('ul', {}, ...cuts)] : [answer];
+};
+
+/** A fabric's lines of the shopping list stand inside the fabric, which shows nothing once the script runs. */
+const shoppingLines = ({ result: { fabrics, items } }, { letter, name }) => {
+  const label = `Fabric ${letter}${name ? `, ${name}` : ''}: `;
+  const line = (amount, uses) =>
+    make('p', {}, label, make('strong', {}, `Buy ${amount}.`), ` For ${uses.toLowerCase()}.`);
+  return [
+    ...fabrics
+      .filter((fabric) => fabric.letter === letter)
+      .map(({ buy, parts }) => line(buy.text, parts.map(({ title }) => title).join(', '))),
+    ...items.filter(({ fabric }) => fabric === letter).map(({ text, title }) => line(text, title)),
+  ];
+};
+
+const calculatorOf = (element, locks, title) => {
+  const attributes = Object.fromEntries(attributesOf(element, locks));
+  if (element.localName !== 'quilt-worksheet')
+    return make(element.localName, attributes, ...fallbackOf(element, title));
+  const fabrics = fabricsOf(element).map((fabric) =>
+    make('quilt-fabric', Object.fromEntries(settingsOf(fabric)), ...shoppingLines(element, fabric)),
+  );
+  const parts = partsOf(element).map((part) => calculatorOf(part, locks, part.calculator.title));
+  return make(element.localName, attributes, ...fabrics, ...parts);
+};
+
+/** The same in words alone, for beside a frame. */
+const wordsOf = (element) =>
+  element.localName === 'quilt-worksheet'
+    ? [
+        ...fabricsOf(element).flatMap((fabric) => shoppingLines(element, fabric)),
+        ...partsOf(element).flatMap((part) => fallbackOf(part, part.calculator.title)),
+      ]
+    : fallbackOf(element);
+
+/** The address of the frame that shows this calculator: `top.block=12` is a part's, `fabric-A.price=9` a fabric's. */
+const frameAddress = (element, { folder, host, locks }) => {
+  const entriesOf = (calculator, prefix = '') =>
+    [
+      ...attributesOf(calculator, locks),
+      ...(calculator.localName === 'quilt-cutting' ? [['list', listTextOf(calculator)]] : []),
+    ].map(([name, value]) => [prefix + name, value]);
+  const address = new URL('frame.html', folder);
+  address.search = new URLSearchParams([
+    ['calculator', nameOf(element)],
+    ...entriesOf(element),
+    // A part is named even where it has no settings of its own.
+    ...partsOf(element).flatMap((part) => [[nameOf(part), ''], ...entriesOf(part, `${nameOf(part)}.`)]),
+    ...fabricsOf(element).flatMap((fabric) =>
+      settingsOf(fabric).map(([name, value]) => [`fabric-${fabric.letter}.${name}`, value]),
+    ),
+    ['host', host],
+  ]).toString();
+  return address;
+};
+
+/** Stands before the frame, so that it hears the first height too. */
+const listener = ({ origin, pathname }) => `
+  // Gives the calculator's frame its height. It listens to that frame alone.
+  addEventListener('message', ({ source, origin, data }) => {
+    if (origin !== ${JSON.stringify(origin)} || data?.type !== 'quilt-reckoner-height') return;
+    if (!Number.isInteger(data.height) || data.height < 50 || data.height > 40000) return;
+    for (const frame of document.querySelectorAll(${JSON.stringify(`iframe[src^="${origin}${pathname}?"]`)}))
+      if (frame.contentWindow === source) frame.height = data.height;
+  });
+`;
+
+/** What cannot be done with this, in a sentence. */
+export const troubleWith = ({ how, folder, host }) => {
+  const isWeb = (address, base) => {
+    try {
+      return /^https?:$/.test(new URL(address, base).protocol);
+    } catch {
+      return false;
+    }
+  };
+  if (!isWeb(folder, how === 'frame' ? undefined : 'https://example.org'))
+    return how === 'frame'
+      ? 'A frame needs the whole address of the folder. Write it like https://example.org/quilt-reckoner/.'
+      : 'That is no address of a folder. Write it like https://example.org/quilt-reckoner/ or ./quilt-reckoner/.';
+  if (how === 'frame' && !isWeb(host))
+    return 'Which page will it stand on? Write its address, like https://example.org/.';
+  return '';
+};
+
+/**
+ * The snippet: `how` is `classic`, `module` or `frame`; `folder` where the files are; `host` the origin of the page around
+ * a frame; `locks` what readers may not change, by element. The calculator has no errors.
+ */
+export const snippetOf = (element, { how, folder, host, locks }) => {
+  if (how !== 'frame') {
+    const script =
+      how === 'module'
+        ? make('script', { type: 'module', src: `${folder}quilt-reckoner.js` })
+        : make('script', { src: `${folder}quilt-reckoner.classic.js`, defer: '' });
+    return `${written(script)}\n${written(calculatorOf(element, locks))}\n`;
+  }
+  const address = frameAddress(element, { folder, host: new URL(host).origin, locks });
+  const frame = make('iframe', {
+    src: address,
+    title: `${element.calculator.title} calculator`,
+    width: '100%',
+    height: '700',
+    style: 'border: 0',
+    allow: 'clipboard-write',
+  });
+  return [make('script', {}, listener(address)), frame, make('noscript', {}, ...wordsOf(element))]
+    .map((part) => `${written(part)}\n`)
+    .join('');
+};
+
+/** What a page without scripts shows of it, to be put into this page. */
+export const withoutScript = (element) => wordsOf(element).map((node) => document.importNode(node, true));
