@@ -220,11 +220,13 @@ describe('A page that swaps its content without reloading', () => {
         const next = new DOMParser().parseFromString(html, 'text/html');
         document.title = next.title;
         document.body.replaceWith(document.adoptNode(next.body));
-        // Such pages run the scripts they find again.
+        // Such pages run the scripts they find again; one that is still loading would keep its page alive.
         for (const { src, type } of next.scripts)
-          document.body.append(
-            Object.assign(document.createElement('script'), { src: `${src}?${turn}`, type }),
-          );
+          await new Promise((loaded) => {
+            const again = Object.assign(document.createElement('script'), { src: `${src}?${turn}`, type });
+            again.onload = loaded;
+            document.body.append(again);
+          });
         await new Promise((done) => setTimeout(done, 30));
       }
     });
