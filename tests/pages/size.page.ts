@@ -6,16 +6,16 @@ import { weights } from '../tools/weigh.mjs';
  * beyond where it stands, and whatever comes within its budget has to stay there: take its line out.
  */
 const OVER_BUDGET: Record<string, number> = {
-  'backing, binding, borders, batting together': 33_900,
-  backing: 21_500,
-  batting: 23_100,
-  binding: 22_800,
-  borders: 24_300,
-  cutting: 30_600,
-  top: 27_900,
-  worksheet: 36_300,
-  everything: 47_300,
-  'everything, classic script': 47_300,
+  'backing, binding, borders, batting together': 36_200,
+  backing: 23_500,
+  batting: 25_100,
+  binding: 24_800,
+  borders: 26_300,
+  cutting: 32_600,
+  top: 29_800,
+  worksheet: 38_500,
+  everything: 49_800,
+  'everything, classic script': 49_800,
 };
 
 const weighed = (await weights()).filter(({ limit }) => limit !== undefined);

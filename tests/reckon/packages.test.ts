@@ -76,7 +76,10 @@ describe('a list of packages', () => {
     ['small 40 x fifty', '“small 40 x fifty” is not a package.'],
     ['small 40 x 0', '“small 40 x 0”: The length has to be more than 0.'],
     ['small 40 x 50 60', '“small 40 x 50 60” is not a package.'],
-    ['small 40 x 50 @ cheap', '“small 40 x 50 @ cheap”: “ cheap” is not a number. Write it like 12.50 or 1250.'],
+    [
+      'small 40 x 50 @ cheap',
+      '“small 40 x 50 @ cheap”: “ cheap” is not a number. Write it like 12.50 or 1250.',
+    ],
     ['small 40 x 50 @', 'is not a package.'],
     ['small 40 x 50 @ 3 @ 4', 'is not a package.'],
     ['<img onerror=x>', '“<img onerror=x>” is not a package.'],

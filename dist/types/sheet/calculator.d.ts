@@ -1,5 +1,6 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Style } from '../measure/format.js';
+import type { Purchase } from '../measure/shop.js';
 import type { Answer, Cut, Input, Refused } from '../reckon/book.js';
 import type { Fields } from '../reckon/fields.js';
 import type { Picture } from '../drawing/picture.js';
@@ -21,6 +22,11 @@ export interface Calculator<R extends Answer = Answer> {
     headline?(result: R, style: Style): [string, string];
     draw(result: R, style: Style): Picture[];
     listings?(result: R, style: Style): Listing[];
+    /** Ways that take less, where the shop's stock does not do. */
+    instead?(result: R): {
+        words: string;
+        buy: Purchase;
+    }[];
     /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
     takes?(result: R, letters: string[]): Take[];
 }

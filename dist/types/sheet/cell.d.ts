@@ -9,7 +9,10 @@ export interface CellState {
     text: string;
     wrong: boolean;
 }
-/** A cell to type in, a choice, or a box to tick. */
+/**
+ * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
+ * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ */
 export declare const cell: ({ id, field, text, wrong }: CellState) => TemplateResult;
 /** A button; `open` says whether what it unfolds is seen. */
 export declare const action: (words: string, act: () => unknown, { off, open }?: {

@@ -1,6 +1,6 @@
 import { type TemplateResult } from 'lit';
 /**
  * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
- * stays off the paper. Styles are handed over as style sheet objects, which a strict content policy allows.
+ * stays off the paper.
  */
 export declare const printAlone: (sheet: ShadowRoot, title: string, paper?: TemplateResult) => void;

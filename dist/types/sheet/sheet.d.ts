@@ -8,11 +8,14 @@ import { type Cells } from './export.js';
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
  *
+ * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
  * @fires input - Something was typed; `result` already follows it.
  * @fires change - A cell was left with another value.
  * @csspart sheet - The whole sheet.
- * @csspart answer - The answer in large type.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
  * @csspart table - The rows.
+ * @csspart label - What a row is.
  * @csspart cell - A cell to type in.
  * @csspart value - A reckoned value.
  * @csspart how - How a value was got.
@@ -23,14 +26,18 @@ import { type Cells } from './export.js';
  * @csspart action - Copy, CSV and print.
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     #private;
+    /** It is a field of the form around it, under its `name`. */
     static formAssociated: boolean;
     static styles: import("lit").CSSResult[];
     static properties: PropertyDeclarations;
     /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
-    units: string | undefined;
+    units: 'in' | 'cm' | undefined;
     /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
     shown: Units | undefined;
     /** Inputs the reader may not change: attribute names with spaces between. Default none. */
@@ -39,6 +46,13 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     fabric: string | undefined;
     /** The form field's name; its value is the amount to buy. Default none. */
     name: string | undefined;
+    /**
+     * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+     * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
+     */
+    max: string | number | undefined;
+    /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+    required: boolean;
     /** Values typed over reckoned rows, by the row's id. Default none. */
     measured: Record<string, string> | undefined;
     /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -69,11 +83,42 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     get value(): string;
     /** The form this element belongs to, if any. */
     get form(): HTMLFormElement | null;
+    /** No cell can be changed, and a form sends nothing of it. Default false. */
+    get disabled(): boolean;
+    set disabled(isOff: boolean);
+    /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
+    get type(): string;
+    /** The `<label>` elements that name it. */
+    get labels(): NodeList;
+    /** Whether a form checks it: not where it is disabled. */
+    get willValidate(): boolean;
+    /**
+     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
+     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+     */
+    get validity(): ValidityState;
+    /** The sentence about it; empty where nothing is wrong. */
+    get validationMessage(): string;
+    /** Whether it is valid; fires `invalid` where it is not. */
+    checkValidity(): boolean;
+    /** The same, and the browser shows the sentence at the cell. */
+    reportValidity(): boolean;
+    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+    setCustomValidity(message: string): void;
+    /** Goes to the first cell that can be changed. */
+    focus(options?: FocusOptions): void;
     /** How lengths are shown here. */
     get lengthStyle(): Style;
     /** The inputs as the calculator takes them. */
     protected reckonInput(): Input;
+    protected createRenderRoot(): HTMLElement | DocumentFragment;
+    connectedCallback(): void;
+    disconnectedCallback(): void;
+    /** Moving to another document takes a shadow root's styles away. */
+    adoptedCallback(): void;
+    formDisabledCallback(isOff: boolean): void;
     formResetCallback(): void;
+    formStateRestoreCallback(state: string, mode: string): void;
     protected updated(): void;
     /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
     protected get switchable(): boolean;

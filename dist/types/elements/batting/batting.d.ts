@@ -15,7 +15,7 @@ export declare class QuiltBatting extends QuiltSheet<BattingResult> {
     /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
     roll: string | number | undefined;
     /** The bed the quilt is for: `twin`, `queen` … Default `none`: `width` and `length` are given. */
-    bed: string | undefined;
+    bed: 'none' | 'crib' | 'twin' | 'twin-long' | 'full' | 'queen' | 'king' | 'california-king' | undefined;
     /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`. */
     drop: string | number | undefined;
     /** Length to tuck under the pillows. Default 0. */

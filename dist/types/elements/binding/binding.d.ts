@@ -19,11 +19,11 @@ export declare class QuiltBinding extends QuiltSheet<BindingResult> {
     /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`. */
     thickness: string | number | undefined;
     /** `double` or `single`. Default `double`. */
-    fold: string | undefined;
+    fold: 'double' | 'single' | undefined;
     /** `straight` (across the cloth) or `bias`. Default `straight`. */
-    cut: string | undefined;
+    cut: 'straight' | 'bias' | undefined;
     /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
-    join: string | undefined;
+    join: 'diagonal' | 'straight' | undefined;
     /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     readonly calculator: Calculator<BindingResult>;

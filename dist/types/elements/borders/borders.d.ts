@@ -13,11 +13,11 @@ export declare class QuiltBorders extends QuiltSheet<BordersResult> {
     /** `sides-first`, `ends-first`, `squares` or `mitred`; one for all, or one per border with commas. Default `sides-first`. */
     corners: string | undefined;
     /** `across` (strips from selvage to selvage) or `along` (unpieced, beside the selvage). Default `across`. */
-    grain: string | undefined;
+    grain: 'across' | 'along' | undefined;
     /** The size wanted: `60 x 80`. One more border makes up what is missing. Default none. */
     target: string | undefined;
     /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
-    join: string | undefined;
+    join: 'diagonal' | 'straight' | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     readonly calculator: Calculator<BordersResult>;

@@ -21,7 +21,7 @@ export declare class QuiltTop extends QuiltSheet<TopResult> {
     /** Sashing round the outside too. Default false. */
     frame: boolean;
     /** `straight` or `on-point`. Default `straight`. */
-    set: string | undefined;
+    set: 'straight' | 'on-point' | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     readonly calculator: Calculator<TopResult>;

@@ -20,6 +20,7 @@ export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     /** How much cloth a bolt holds. A length. Default `15 yd`. */
     bolt: string | number | undefined;
     readonly calculator: Calculator<WorksheetResult>;
+    constructor();
     connectedCallback(): void;
     disconnectedCallback(): void;
     protected get switchable(): boolean;

@@ -1,0 +1,52 @@
+import { sum, exact, wholeDown, wholeUp } from '../measure/exact.js';
+
+/** Steps per inch that lose nothing a ruler shows. */
+const COARSE = 4096n;
+/** The greatest common divisor. */
+const gcd = (a, b) => b ? gcd(b, (a % b)) : a;
+/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+const gridFor = (lengths, finest) => {
+    let steps = 1n;
+    for (const { d } of lengths)
+        if (steps <= finest)
+            steps *= d / gcd(steps, d);
+    const whole = steps <= finest;
+    const perInch = exact(whole ? steps : COARSE);
+    return {
+        exact: whole,
+        up: (length) => wholeUp(length.mul(perInch)),
+        down: (length) => wholeDown(length.mul(perInch)),
+        inches: (count) => exact(count).div(perInch),
+    };
+};
+/** More than this could not be searched between two frames of a page. */
+const MOST_SIZES = 1000;
+const MOST_PIECES = 1_000_000;
+/** Inches: some 16 miles of cloth. */
+const LONGEST = 1_000_000;
+/** Why these sizes and counts cannot be planned; nothing when they can. */
+const refuse = (cloth, pieces) => {
+    const badSize = (size) => size.lte(0)
+        ? 'A size has to be more than nothing. Write it like 2 1/2.'
+        : size.gt(LONGEST)
+            ? 'That is longer than any cloth. Write it in inches, like 42 1/2.'
+            : undefined;
+    const badCount = (count) => Number.isInteger(count) && count >= 0 ? undefined : 'Say how many as a whole number, like 12.';
+    for (const size of cloth) {
+        const message = badSize(size);
+        if (message)
+            return { ok: false, message };
+    }
+    for (const [piece, { sizes, count }] of pieces.entries()) {
+        const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
+        if (message)
+            return { ok: false, message, piece };
+    }
+    if (pieces.length > MOST_SIZES)
+        return { ok: false, message: 'That is more than 1000 different pieces. Plan fewer at a time, like 500.' };
+    return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
+        ? { ok: false, message: 'That is more than a million pieces. Plan fewer at a time, like 1000.' }
+        : undefined;
+};
+
+export { gcd, gridFor, refuse };

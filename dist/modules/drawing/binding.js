@@ -1,0 +1,67 @@
+import { inchesIn, inchesOf, lengthOf } from './picture.js';
+import { corner } from './sides.js';
+
+/** The strips as they lie on the cloth, each with the join at its end; more than this many are drawn as one block. */
+const MOST_STRIPS = 24;
+/** A bias square, the cut along its diagonal, and its rounds marked beside it. */
+const biasSquare = (result, style) => {
+    const side = inchesOf(result.square);
+    const apart = inchesOf(result.stripWidth) * Math.SQRT2;
+    const lines = [{ is: 'seam', from: [0, 0], to: [side, side] }];
+    for (let at = apart; at < side; at += apart)
+        lines.push({ is: 'fold', from: [at, 0], to: [side, side - at] }, { is: 'fold', from: [0, at], to: [side - at, side] });
+    const text = lengthOf(result.square, style);
+    return {
+        title: `A square of ${text} for continuous bias. The heavy broken line is the first cut; the fine ones show the bias strips.`,
+        width: side,
+        height: side,
+        boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth' }],
+        lines,
+        dimensions: corner({ width: result.square, length: result.square }, style),
+    };
+};
+/** Strips across the cloth with their joins, or a square for bias. */
+const drawBinding = (result, style) => {
+    if (result.square)
+        return biasSquare(result, style);
+    const width = inchesIn(result, 'washedWidth') || inchesIn(result, 'fabricWidth');
+    const strip = inchesOf(result.stripWidth);
+    const height = strip * result.strips;
+    const joint = inchesIn(result, 'loss');
+    const diagonal = result.working.find(({ id }) => id === 'join')?.value === 'diagonal';
+    const boxes = [];
+    const lines = [];
+    if (result.strips > MOST_STRIPS)
+        boxes.push({ x: 0, y: 0, width, height, is: 'cloth', label: `${result.strips} strips` });
+    else
+        for (let at = 0; at < result.strips; at += 1) {
+            boxes.push({ x: 0, y: at * strip, width, height: strip, is: 'cloth', label: `strip ${at + 1}` });
+            if (at < result.strips - 1)
+                lines.push({
+                    is: 'seam',
+                    from: [width - joint, at * strip],
+                    to: [diagonal ? width : width - joint, (at + 1) * strip],
+                });
+        }
+    return {
+        title: `${result.summary} Each strip lies across the cloth; the broken lines at the right are the joins.`,
+        width,
+        height,
+        boxes,
+        lines,
+        dimensions: [
+            {
+                side: 'top',
+                from: 0,
+                to: width,
+                text: lengthOf(String(width), style).startsWith('≈')
+                    ? 'the cloth’s width'
+                    : lengthOf(String(width), style),
+            },
+            { side: 'left', from: 0, to: height, text: lengthOf(String(height), style) },
+            { side: 'right', from: 0, to: strip, text: lengthOf(result.stripWidth, style) },
+        ],
+    };
+};
+
+export { drawBinding };

@@ -1,0 +1,75 @@
+import { inchesOf, lengthOf } from './picture.js';
+import { sidesOf, corner, inner, givenSize } from './sides.js';
+
+/** What lies inside, with so much more at the sides and at top and bottom. */
+const grown = ({ x, y, width, height }, sides, ends) => ({
+    x: x - sides,
+    y: y - ends,
+    width: width + 2 * sides,
+    height: height + 2 * ends,
+});
+const cornersOf = ({ x, y, width, height }) => [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+];
+/** The borders round the top, from the inside out, each piece with the length it is cut to. */
+const drawBorders = (result, style) => {
+    const outer = sidesOf(result.finished);
+    const widthsOf = ({ finished, finishedEnds = finished }) => [
+        inchesOf(finished),
+        inchesOf(finishedEnds),
+    ];
+    let inside = { x: 0, y: 0, ...outer };
+    for (const border of result.borders) {
+        const [sides, ends] = widthsOf(border);
+        inside = grown(inside, -sides, -ends);
+    }
+    const { x, y } = inside;
+    const boxes = [{ ...inside, is: 'quilt', label: 'quilt top' }];
+    const shapes = [];
+    const add = (at, is, label = '') => {
+        if (at.width > 0 && at.height > 0)
+            boxes.push({ ...at, is, label });
+    };
+    for (const border of result.borders) {
+        const [sides, ends] = widthsOf(border);
+        const outside = grown(inside, sides, ends);
+        if (border.corners === 'mitred') {
+            const [from, to] = [cornersOf(inside), cornersOf(outside)];
+            from.forEach((point, at) => {
+                const next = (at + 1) % 4;
+                shapes.push({ is: 'cloth', points: [point, to[at], to[next], from[next]] });
+            });
+        }
+        else {
+            const cutTo = (name) => {
+                const length = border.pieces.find(({ piece }) => piece === name)?.length;
+                return length ? lengthOf(length, style) : '';
+            };
+            const upright = border.corners === 'ends-first' ? outside : inside;
+            const level = border.corners === 'sides-first' ? outside : inside;
+            const lefts = [outside.x, inside.x + inside.width];
+            const tops = [outside.y, inside.y + inside.height];
+            for (const x of lefts)
+                add({ ...upright, x, width: sides }, 'cloth', cutTo('side'));
+            for (const y of tops)
+                add({ ...level, y, height: ends }, 'piece', cutTo('end'));
+            if (border.corners === 'squares')
+                for (const x of lefts)
+                    for (const y of tops)
+                        add({ x, y, width: sides, height: ends }, 'other');
+        }
+        inside = outside;
+    }
+    return {
+        title: `The borders round the quilt top. ${result.summary}`,
+        ...outer,
+        boxes,
+        shapes,
+        dimensions: [...corner(result.finished, style), ...inner(x, y, givenSize(result), style, 'top')],
+    };
+};
+
+export { drawBorders };

@@ -1,0 +1,66 @@
+import { exact } from '../measure/exact.js';
+import { number } from '../measure/format.js';
+import { inchesOf, lengthOf } from './picture.js';
+import { corner } from './sides.js';
+
+/** Sheets drawn of one fabric; sheets cut alike are drawn once. */
+const MOST_SHEETS = 8;
+const LOOKS = ['piece', 'cloth', 'other'];
+const sheetsOf = ({ layout }) => {
+    const sheets = [];
+    for (const piece of layout)
+        (sheets[piece.sheet] ??= []).push(piece);
+    return sheets;
+};
+const shapeOf = (pieces) => pieces.map(({ x, y, width, height, piece }) => [x, y, width, height, piece].join()).join(';');
+/** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
+const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
+    const width = inchesOf(plan.width);
+    const height = inchesOf(plan.height);
+    const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
+    const alike = new Map();
+    for (const sheet of sheetsOf(plan))
+        alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
+    return [...alike.values()].slice(0, MOST_SHEETS).map((sheets) => {
+        const boxes = [{ x: 0, y: 0, width, height, is: 'spare' }];
+        for (const { x, y, width, height, piece } of sheets[0]) {
+            const sides = [...new Set([width, height])]
+                .sort((a, b) => inchesOf(a) - inchesOf(b))
+                .map((side) => number(exact(side), style));
+            boxes.push({
+                x: inchesOf(x),
+                y: inchesOf(y),
+                width: inchesOf(width),
+                height: inchesOf(height),
+                is: LOOKS[kinds.indexOf(piece) % 3],
+                label: piece,
+                short: sides.join(' × '),
+            });
+        }
+        const some = plan.sheets > sheets.length ? `${sheets.length} of ` : '';
+        const dimensions = corner({ width: plan.width, length: plan.height }, style);
+        if (!plan.sheets)
+            dimensions.push(...stripLines(plan, style));
+        const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${some}${plan.buy.text}`;
+        return {
+            title: `${title}. Laid out: ${kinds.join(', ')}.`,
+            caption: title,
+            width,
+            height,
+            boxes,
+            dimensions,
+        };
+    });
+});
+/** The heights of the strips down the cloth; of strips cut alike, of the first. */
+const stripLines = ({ strips }, style) => {
+    let at = 0;
+    return strips.map(({ count, height }) => {
+        const from = at;
+        const tall = inchesOf(height);
+        at += count * tall;
+        return { side: 'right', from, to: from + tall, text: lengthOf(height, style) };
+    });
+};
+
+export { drawCutting };

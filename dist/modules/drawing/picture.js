@@ -1,0 +1,69 @@
+import { css, svg, html, nothing } from 'lit';
+import { exact } from '../measure/exact.js';
+import { length } from '../measure/format.js';
+
+/** A result's exact inches as a number to draw with. */
+const inchesOf = (text) => exact(text).valueOf();
+/** The inches of a row of the working; 0 where there is no such row. */
+const inchesIn = ({ working }, id) => inchesOf(working.find((row) => row.id === id)?.inches ?? '0');
+/** A result's exact inches as the reader writes them. */
+const lengthOf = (text, style) => length(exact(text), style);
+const SHEET_WIDTH = 300;
+const TALLEST = 330;
+const ROW = 19;
+const EDGE = 6;
+const LETTER = 6.1;
+/** Of a narrow letter: words are moved only where they surely do not fit. */
+const NARROW = 5;
+const LINE = 11;
+const round = (value) => Math.round(value * 100) / 100;
+/** Draws to scale, with its dimension lines round it. */
+const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) => {
+    const wordsOf = ({ text }) => text.length * LETTER + EDGE;
+    const stands = ({ side }) => side === 'left' || side === 'right';
+    /** Words too long to stand along a short upright line lie beside it. */
+    const beside = (line) => stands(line) &&
+        line.text.length * NARROW >
+            (line.to - line.from) * Math.min((SHEET_WIDTH - 60) / width, TALLEST / height);
+    const margin = (side) => EDGE +
+        Math.max(0, ...dimensions.map((line) => line.side === side ? ROW * (line.row ?? 1) + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0));
+    const top = margin('top');
+    const sides = margin('left') + margin('right');
+    const scale = Math.min((SHEET_WIDTH - sides) / width, TALLEST / height);
+    const wide = width * scale;
+    const bottom = top + height * scale;
+    const full = Math.max(wide + sides, SHEET_WIDTH * 0.6);
+    const left = margin('left') + (full - wide - sides) / 2;
+    const x = (inches) => round(left + inches * scale);
+    const y = (inches) => round(top + inches * scale);
+    const path = (points) => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
+    /** A box's words lie along it, or stand where only that fits. */
+    const label = ({ x: from, y: down, width, height, label = '', short = '' }) => {
+        const fits = (words, along, across) => along * scale >= words.length * LETTER && across * scale >= LINE;
+        const words = [label, short].find((words) => words && (fits(words, width, height) || fits(words, height, width)));
+        if (!words)
+            return nothing;
+        const turned = !fits(words, width, height);
+        const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
+        return svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`;
+    };
+    /** Drawn level; one at the left or right is turned as a whole. */
+    const dimension = (line) => {
+        const { side, from, to, text, row = 1 } = line;
+        const upright = stands(line);
+        const outward = side === 'left' || side === 'top' ? -1 : 1;
+        const edge = { left, top, right: left + wide, bottom }[side];
+        const level = round(edge + outward * ((row - 0.5) * ROW + 2));
+        const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
+        const tick = (at) => `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
+        const middle = (start + end) / 2;
+        const lies = beside(line);
+        const gap = lies ? 0 : Math.min(wordsOf(line), end - start) / 2;
+        return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> <text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text> </g>`;
+    };
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${boxes.map((box) => svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />${label(box)}`)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
+};
+/** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
+const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:30em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold,.grain{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+
+export { draw, drawingStyles, inchesIn, inchesOf, lengthOf };

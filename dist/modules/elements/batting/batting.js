@@ -1,0 +1,47 @@
+import { drawBatting } from '../../drawing/batting.js';
+import { lengthOf } from '../../drawing/picture.js';
+import { reckonBatting, battingFields } from '../../reckon/batting.js';
+import { propertiesOf } from '../../sheet/calculator.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+
+const sizeOf = ({ width, length }, style) => `${lengthOf(width, style)} × ${lengthOf(length, style)}`;
+const offers = ({ packages, rolls }, style) => [
+    {
+        caption: 'Packages',
+        head: ['Package', 'Size', 'Does it do?'],
+        rows: packages.map((pack) => [
+            pack.name,
+            sizeOf(pack, style),
+            `${pack.fits ? 'yes' : 'too small'}${pack.price ? `, ${pack.price}` : ''}`,
+        ]),
+    },
+    {
+        caption: 'From the roll',
+        head: ['Roll', 'Lengths', 'Buy'],
+        rows: rolls.map(({ width, lengths, length, buy }) => [
+            lengthOf(width, style),
+            `${lengths > 1 ? `${lengths}, butted, each ` : ''}${lengthOf(length, style)}`,
+            buy.text,
+        ]),
+    },
+];
+/**
+ * Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed.
+ *
+ * @tagname quilt-batting
+ */
+class QuiltBatting extends QuiltSheet {
+    constructor() {
+        super(...arguments);
+        this.calculator = {
+            title: 'Batting',
+            fields: battingFields,
+            reckon: reckonBatting,
+            draw: (result, style) => [drawBatting(result, style)],
+            listings: offers,
+        };
+    }
+    static { this.properties = propertiesOf(battingFields); }
+}
+
+export { QuiltBatting };

@@ -1,0 +1,6 @@
+import { define } from '../../sheet/define.js';
+import { QuiltCutting } from './cutting.js';
+
+define('quilt-cutting', QuiltCutting);
+
+export { QuiltCutting };

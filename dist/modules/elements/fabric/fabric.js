@@ -1,0 +1,24 @@
+import { LitElement, nothing } from 'lit';
+
+/**
+ * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
+ *
+ * @tagname quilt-fabric
+ */
+class QuiltFabric extends LitElement {
+    static { this.properties = {
+        letter: {},
+        name: {},
+        fabricWidth: { attribute: 'fabric-width' },
+        price: {},
+        swatch: {},
+    }; }
+    render() {
+        return nothing;
+    }
+    updated() {
+        this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+    }
+}
+
+export { QuiltFabric };

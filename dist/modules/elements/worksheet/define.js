@@ -1,0 +1,6 @@
+import { define } from '../../sheet/define.js';
+import { QuiltWorksheet } from './worksheet.js';
+
+define('quilt-worksheet', QuiltWorksheet);
+
+export { QuiltWorksheet };

@@ -1,0 +1,88 @@
+import { lengthOf } from '../../drawing/picture.js';
+import { exact } from '../../measure/exact.js';
+import { decimal } from '../../measure/format.js';
+import { toUnit } from '../../measure/units.js';
+
+/** The list's lines in the order of their letters; what has no letter comes last. */
+const linesOf = ({ fabrics, items }) => [
+    ...fabrics.map(({ parts, buy, ...line }) => ({
+        ...line,
+        ...buy,
+        uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
+    })),
+    ...items.map(({ fabric, title, text, ...item }) => {
+        const [, amount = text, unit = ''] = /^(\d+) (\D.*)/.exec(text) ?? [];
+        return { ...item, letter: fabric, uses: title.toLowerCase(), need: '', amount, unit, text };
+    }),
+].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
+const nameOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
+/** What all the kits take: whole bolts, or so many times what one kit takes. */
+const forKits = ({ bolts, amount, unit, text }, kits) => bolts
+    ? `${bolts} ${bolts > 1 ? 'bolts' : 'bolt'}`
+    : /^\d+$/.test(amount) && unit
+        ? `${kits * Number(amount)} ${unit}`
+        : `${kits} × ${text}`;
+/** The shopping list as it is shown. */
+const shopping = (result, style) => {
+    const { total, kits } = result;
+    return {
+        caption: kits ? 'Shopping list for one kit' : 'Shopping list',
+        head: [
+            'Fabric',
+            'For',
+            'Needed',
+            'Buy',
+            ...(total ? ['Price', 'Cost'] : []),
+            ...(kits ? [`For ${kits.count} kits`] : []),
+        ],
+        rows: [
+            ...linesOf(result).map((line) => [
+                nameOf(line),
+                line.uses,
+                line.need && lengthOf(line.need, style),
+                line.text,
+                ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
+                ...(kits ? [forKits(line, kits.count)] : []),
+            ]),
+            ...(total ? [['Total', '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
+        ],
+    };
+};
+/** The shopping list and the cut list as cells, numbers as numbers. */
+const worksheetCells = (result, pieces, { units }) => {
+    const number = (written) => written ? +decimal(exact(written), 4) : '';
+    const long = (inches) => inches && +decimal(toUnit(exact(inches), units), 4);
+    const numeric = (amount) => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
+    return [
+        ['Shopping list'],
+        ['Fabric', 'Name', 'For', `Needed (${units})`, 'Buy', 'Unit', 'Price', 'Cost', 'Bolts'],
+        ...linesOf(result).map(({ letter, name, uses, need, amount, unit, price, cost, bolts = '' }) => [
+            letter,
+            name,
+            uses,
+            long(need),
+            numeric(amount),
+            unit,
+            number(price?.amount),
+            number(cost?.amount),
+            bolts,
+        ]),
+        ['Total', '', '', '', '', '', '', number(result.total?.amount)],
+        [],
+        ['Cut list'],
+        ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],
+        ...pieces.map(({ letter, name, title, cut }) => [
+            letter,
+            name,
+            title,
+            cut.piece,
+            cut.count,
+            long(cut.width),
+            long(cut.length),
+            cut.text,
+        ]),
+        [],
+    ];
+};
+
+export { linesOf, nameOf, shopping, worksheetCells };

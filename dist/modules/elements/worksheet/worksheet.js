@@ -1,0 +1,267 @@
+import { isServer, html } from 'lit';
+import { drawCutting } from '../../drawing/cutting.js';
+import { asTyped, mixed, length } from '../../measure/format.js';
+import { PLANNING } from '../../reckon/cutting.js';
+import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { worksheetFields, reckonWorksheet } from '../../reckon/worksheet.js';
+import { BackgroundPlans } from '../../sheet/background-plans.js';
+import { propertiesOf } from '../../sheet/calculator.js';
+import { cellsOf } from '../../sheet/export.js';
+import { figures, listing } from '../../sheet/lists.js';
+import { answerOnServer, isAsServed } from '../../sheet/server.js';
+import { QuiltSheet } from '../../sheet/sheet.js';
+import { COTTON_WIDTH } from '../../trade/conventions.js';
+import { stripList } from '../cutting/strips.js';
+import { requirementSheet, fabricKey } from './paper.js';
+import { takesOf, lettersOf } from './part.js';
+import { shopping, worksheetCells } from './shopping.js';
+import { worksheetStyles } from './styles.js';
+
+/** The calculators a worksheet holds, in the order the quilt's size flows through them. */
+const FLOWING = ['quilt-top', 'quilt-borders'];
+const PARTS = [...FLOWING, 'quilt-backing', 'quilt-binding', 'quilt-batting', 'quilt-cutting'];
+/** A part that has been defined; one that has not yet is left out until it is. */
+const isPart = (element) => 'calculator' in element;
+/**
+ * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
+ * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
+ *
+ * @tagname quilt-worksheet
+ * @slot - The quilt's parts and fabrics, in any order and any markup.
+ */
+class QuiltWorksheet extends QuiltSheet {
+    static { this.styles = [...QuiltSheet.styles, worksheetStyles]; }
+    static { this.properties = propertiesOf(worksheetFields); }
+    /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
+    #gathered;
+    #told;
+    /** Parts that sizes were given to. */
+    #given;
+    #pieces;
+    #swatches;
+    #size;
+    #plans;
+    #watch;
+    constructor() {
+        super();
+        /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
+        this.#gathered = {};
+        this.#told = '';
+        /** Parts that sizes were given to. */
+        this.#given = [];
+        this.#pieces = [];
+        this.#swatches = new Map();
+        this.#size = '';
+        this.#plans = new BackgroundPlans((ready) => {
+            this.reckonAgain();
+            if (ready)
+                this.tell('change');
+        });
+        this.calculator = {
+            title: 'Shopping list',
+            fields: worksheetFields,
+            reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
+            headline: ({ total, fabrics, items, kits }) => kits?.cost
+                ? [`For ${kits.count} kits`, kits.cost.text]
+                : total
+                    ? [kits ? 'One kit' : 'In all', total.text]
+                    : ['Buy', `${fabrics.length + items.length} things`],
+            draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
+            listings: (result, style) => [shopping(result, style), ...joint(result, style)],
+        };
+        /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+        this.#heard = ({ target, type }) => {
+            if (target === this)
+                return;
+            if (type === 'reckoned')
+                queueMicrotask(() => this.#settle());
+            else
+                this.#settle();
+        };
+        /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+        this.#length = (raw) => {
+            if (isBlank(raw))
+                return { text: undefined };
+            try {
+                const inches = lengthOf(raw, this.lengthStyle);
+                const text = asTyped(inches, this.lengthStyle);
+                return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
+            }
+            catch (refusal) {
+                if (!(refusal instanceof Refusal))
+                    throw refusal;
+                return { text: raw };
+            }
+        };
+        this.paper = (result) => {
+            const { lengthStyle: style } = this;
+            return requirementSheet(result, {
+                parts: this.#given,
+                pieces: this.#pieces,
+                key: this.more(result),
+                joint: [...figures(this.calculator.draw(result, style)), ...joint(result, style).map(listing)],
+                size: this.#size,
+                style,
+            });
+        };
+        answerOnServer(this);
+    }
+    connectedCallback() {
+        super.connectedCallback();
+        if (isServer)
+            return;
+        this.#watch = new MutationObserver(() => this.#settle());
+        this.#watch.observe(this, { childList: true, subtree: true });
+        for (const type of ['input', 'change', 'reckoned'])
+            this.addEventListener(type, this.#heard);
+        for (const name of PARTS)
+            void customElements.whenDefined(name).then(() => this.#settle());
+        this.#settle();
+    }
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        this.#watch?.disconnect();
+        this.#plans.stop();
+    }
+    /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+    #heard;
+    get switchable() {
+        const priced = this.#held('quilt-fabric', ...PARTS);
+        return super.switchable && priced.every(({ price }) => isBlank(price));
+    }
+    willUpdate() {
+        this.#settle();
+    }
+    reckonInput() {
+        return { ...super.reckonInput(), ...this.#gathered };
+    }
+    /** Those of these names that are inside this worksheet, and not in one inside it. */
+    #held(...names) {
+        return [...this.querySelectorAll(names.join())].filter((element) => element.closest('quilt-worksheet') === this);
+    }
+    /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+    #length;
+    /** Lets the sizes flow once through top, borders and the rest, and gathers what all take. One pass: nothing flows back. */
+    #settle() {
+        if (isAsServed(this))
+            return;
+        const troubles = [];
+        const fabrics = new Map();
+        for (const fabric of this.#held('quilt-fabric:defined')) {
+            const letter = textOf(fabric.letter).trim();
+            if (!letter)
+                troubles.push('A fabric has no letter. Write letter="A".');
+            else if (fabrics.has(letter))
+                troubles.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
+            else
+                fabrics.set(letter, fabric);
+        }
+        /** The narrowest of a part's fabrics, so that none of its cloth is short. */
+        const narrowest = (letters) => {
+            const [first] = (letters.length ? letters : [''])
+                .map((letter) => {
+                const own = fabrics.get(letter)?.fabricWidth;
+                const { text, inches = lengthOf(COTTON_WIDTH, this.lengthStyle) } = this.#length(own ?? this.fabricWidth);
+                return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
+            })
+                .sort((a, b) => a.inches.compare(b.inches));
+            return first;
+        };
+        let size = {
+            width: this.#length(this.width).text,
+            length: this.#length(this.length).text,
+        };
+        let source = 'from the worksheet';
+        const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => fabricWidth ? [[letter, this.#length(fabricWidth).text]] : []));
+        const give = (part) => {
+            const { units, shown, shrinkage, increment, currency } = this;
+            const { width, from } = narrowest(lettersOf(part));
+            const values = {
+                units,
+                shown,
+                // What is bought by the piece is bought by itself.
+                shared: part.localName !== 'quilt-batting' && !('sheet' in part && part.sheet),
+                ...(part.localName === 'quilt-batting' ? {} : { shrinkage }),
+                increment,
+                currency,
+                ...(part.localName === 'quilt-top' ? {} : size),
+                ...(part.localName === 'quilt-backing' ? {} : { seam: this.#length(this.seam).text }),
+                fabricWidth: width,
+                widths,
+            };
+            const flow = { values, from: { width: source, length: source, fabricWidth: from } };
+            if (JSON.stringify(flow) !== JSON.stringify(part.flow))
+                part.flow = flow;
+        };
+        for (const name of FLOWING)
+            for (const part of this.#held(name).filter(isPart)) {
+                give(part);
+                const { finished } = part.result;
+                size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
+                source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
+            }
+        this.#held(...PARTS.filter((name) => !FLOWING.includes(name)))
+            .filter(isPart)
+            .forEach(give);
+        const parts = this.#held(...PARTS).filter(isPart);
+        for (const part of this.#given)
+            if (!part.closest('quilt-worksheet'))
+                part.flow = undefined;
+        this.#given = parts;
+        const [wide, long] = [size['width'], size['length']].map((side) => this.#length(side).inches);
+        this.#size = wide && long ? `${length(wide, this.lengthStyle)} × ${length(long, this.lengthStyle)}.` : '';
+        const unfinished = parts.flatMap(({ result: { errors }, calculator: { title } }) => errors
+            ? `${title} is not on the list yet: ${errors[0].message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.`
+            : []);
+        const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
+        const nameOf = (letter) => fabrics.get(letter)?.name ?? '';
+        this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({
+            letter,
+            name: letter ? nameOf(letter) : title,
+            title,
+            cut,
+        })));
+        const isItem = ({ part, item }) => item !== undefined || part.localName === 'quilt-batting';
+        const gathered = {
+            troubles,
+            unfinished,
+            fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
+            parts: takes
+                .filter((take) => !isItem(take) && take.need !== '0')
+                .map(({ part: _, cuts: _cuts, ...take }) => take),
+            items: takes.filter(isItem).map(({ part: { result }, title, fabric, item, cost }) => ({
+                title,
+                fabric,
+                text: item ?? result.buy.text,
+                cost: cost ?? (item ? undefined : result.cost?.amount),
+            })),
+        };
+        this.#swatches = new Map([...fabrics].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+        const told = JSON.stringify([gathered, ...this.#swatches.values()]);
+        if (told === this.#told)
+            return;
+        this.#told = told;
+        this.#gathered = gathered;
+        this.requestUpdate();
+    }
+    render() {
+        return html `<slot></slot>${super.render()}`;
+    }
+    more(result) {
+        return fabricKey(result, this.#swatches);
+    }
+    cells(result) {
+        const cells = [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+        const widest = Math.max(...cells.map((row) => row.length));
+        return cells.map((row) => [...row, ...Array(widest - row.length).fill('')]);
+    }
+}
+/** The strips of parts that are laid out together. */
+const joint = ({ fabrics }, style) => {
+    const plans = fabrics.flatMap(({ together }) => together ?? []);
+    return plans.length
+        ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }]
+        : [];
+};
+
+export { QuiltWorksheet };

@@ -1,0 +1,16 @@
+import './elements/backing/define.js';
+import './elements/batting/define.js';
+import './elements/binding/define.js';
+import './elements/borders/define.js';
+import './elements/cutting/define.js';
+import './elements/top/define.js';
+import './elements/fabric/define.js';
+import './elements/worksheet/define.js';
+export { QuiltBacking } from './elements/backing/backing.js';
+export { QuiltBatting } from './elements/batting/batting.js';
+export { QuiltBinding } from './elements/binding/binding.js';
+export { QuiltBorders } from './elements/borders/borders.js';
+export { QuiltCutting } from './elements/cutting/cutting.js';
+export { QuiltFabric } from './elements/fabric/fabric.js';
+export { QuiltTop } from './elements/top/top.js';
+export { QuiltWorksheet } from './elements/worksheet/worksheet.js';

@@ -1,0 +1,75 @@
+import Fraction from 'fraction.js';
+
+/** Whole numbers over each other; what is no whole number throws. */
+const over = (top, bottom) => new Fraction(top, bottom);
+/** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
+const read = (text) => {
+    if (text.startsWith('-'))
+        return read(text.slice(1)).neg();
+    const [first = '', second] = text.split(' ');
+    if (second)
+        return read(first).add(read(second));
+    const [top = '', bottom = '1'] = first.split('/');
+    const [whole, places = ''] = top.split('.');
+    return over(BigInt(whole + places), BigInt(bottom) * 10n ** BigInt(places.length));
+};
+/** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
+const exact = (value, divisor) => typeof value === 'string' || (typeof value === 'number' && divisor === undefined)
+    ? read(`${value}`)
+    : over(value, divisor);
+const isExact = (value) => value instanceof Fraction;
+const ZERO = exact(0);
+const ONE = exact(1);
+const least = (first, ...rest) => rest.reduce((a, b) => (b.lt(a) ? b : a), first);
+const most = (first, ...rest) => rest.reduce((a, b) => (b.gt(a) ? b : a), first);
+const sum = (values) => values.reduce((a, b) => a.add(b), ZERO);
+/** The least whole number that is not below the value. */
+const wholeUp = (value) => value.ceil().valueOf();
+/** The greatest whole number that is not above the value. */
+const wholeDown = (value) => value.floor().valueOf();
+const upTo = (value, step) => value.div(step).ceil().mul(step);
+const downTo = (value, step) => value.div(step).floor().mul(step);
+const nearestTo = (value, step) => value.div(step).round().mul(step);
+/**
+ * Nobody can cut a difference smaller than this. A published chart keeps a mark for 0.0024 in (16 in block) and goes on to
+ * the next for 0.0098 in (13 in block): "Setting triangles", lukas.is-a-geek.org/tani/chart.htm.
+ */
+const CUTTABLE = exact(1, 128);
+/** A size to cut, on a ruler mark: rounded up, unless it is above a mark by less than anybody can cut. */
+const toMark = (value, mark) => {
+    const below = downTo(value, mark);
+    return value.sub(below).lt(CUTTABLE) ? below : below.add(mark);
+};
+/** The least whole number, counting from `from`, that fits; whatever is above one that fits must fit too. */
+const leastWhole = (fits, from = 1) => {
+    let [low, high] = [from - 1, from];
+    for (let stride = 1; !fits(high); stride *= 2)
+        [low, high] = [high, high + stride];
+    while (high - low > 1) {
+        const middle = Math.floor((low + high) / 2);
+        if (fits(middle))
+            high = middle;
+        else
+            low = middle;
+    }
+    return high;
+};
+/** The greatest multiple of a step whose square is not above the value. */
+const rootDown = (value, step) => {
+    const above = (count) => step.mul(count + 1);
+    return step.mul(leastWhole((count) => above(count).mul(above(count)).gt(value), 0));
+};
+/**
+ * A square root that is never short: the least multiple of 1/1000 whose square is not below the value.
+ * A whole-number root is found exactly.
+ */
+const rootUp = (value) => {
+    const scaled = value.mul(1_000_000).ceil();
+    // Floating point is off by far less than 1 here, so the floor is not yet too much.
+    let root = BigInt(Math.floor(Math.sqrt(Number(scaled.n))));
+    while (root * root < scaled.n)
+        root += 1n;
+    return exact(root, 1000n);
+};
+
+export { ONE, ZERO, downTo, exact, isExact, least, leastWhole, most, nearestTo, rootDown, rootUp, sum, toMark, upTo, wholeDown, wholeUp };

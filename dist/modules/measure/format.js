@@ -1,0 +1,42 @@
+import { exact, nearestTo } from './exact.js';
+import { toUnit } from './units.js';
+
+/** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
+const mixed = (value) => value.toFraction(true);
+Array.from('⅛¼⅓⅜½⅝⅔¾⅞');
+/** A decimal number, rounded to at most so many places; no noughts at its end. */
+const decimal = (value, places, comma = false) => {
+    const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());
+    return comma ? text.replace('.', ',') : text;
+};
+const isMultiple = (value, step) => value.div(step).d === 1n;
+const FINE_INCH = exact(1, 64);
+const SHOWN_INCH = exact(1, 16);
+const FINE_CM = exact(1, 1000);
+/**
+ * A length in the style's units without the unit: `52 1/2`, `133.35`. Shown exactly where a person could read it
+ * (64ths and thirds of an inch, thousandths of a centimetre); otherwise to the nearest 1/16 in or millimetre, behind an ≈.
+ */
+const number = (inches, { units, comma }) => {
+    if (units === 'in') {
+        const readable = isMultiple(inches, FINE_INCH) || inches.d <= 12n;
+        return readable ? mixed(inches) : `≈${mixed(nearestTo(inches, SHOWN_INCH))}`;
+    }
+    const cm = toUnit(inches, 'cm');
+    return isMultiple(cm, FINE_CM) ? decimal(cm, 3, comma) : `≈${decimal(cm, 1, comma)}`;
+};
+/** A length with its unit: `52 1/2 in`, `133.35 cm`. */
+const length = (inches, style) => `${number(inches, style)} ${style.units}`;
+/**
+ * A length as the reader would type it again: in the style's units where that is exact, else in the other system's
+ * where that is (150 cm on a page in inches), else rounded as {@link length} does.
+ */
+const asTyped = (inches, style) => {
+    const own = length(inches, style);
+    if (!own.startsWith('≈'))
+        return own;
+    const other = length(inches, { ...style, units: style.units === 'in' ? 'cm' : 'in' });
+    return other.startsWith('≈') ? own : other;
+};
+
+export { asTyped, decimal, length, mixed, number };

@@ -1,0 +1,159 @@
+import { exact, ZERO } from './exact.js';
+import { fromUnit, INCHES } from './units.js';
+
+const LONGEST_TEXT = 100;
+const LARGEST = 1e12;
+/** What is wrong with the text: a sentence for the reader, which ends with something that works. */
+const stop = (what, example = '52 1/2') => {
+    throw new Error(`${what} Write it like ${example}.`);
+};
+/** Somebody's text inside a sentence. */
+const quoted = (text) => (text ? `“${text.replace(/^(.{24}).+/su, '$1…')}”` : 'This');
+/** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
+const plain = (text) => text
+    .replace(/[\d/¼-¾⅐-⅞](?=\p{No})|[¼-¾⅐-⅞](?=\d)/gu, '$& ')
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/\p{Cf}/gu, ' ')
+    .replace(/[‘’′]/g, "'")
+    .replace(/[“”]|''/g, '"')
+    .replace(/⁄/g, '/')
+    .replace(/[‐-―−]/g, '-')
+    .replace(/÷/g, ' / ')
+    .replace(/^\s*=|\.\s*$/g, '');
+const NUMBER = /^((\d+(\s+|-))?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
+const UNIT = /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
+/** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
+const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) => {
+    let rest = '';
+    /** What stands next if it is of this kind, and moves past it. */
+    const take = (kind) => {
+        const found = kind.exec(rest.trimStart());
+        if (found)
+            rest = rest.trimStart().slice(found[0].length);
+        return found;
+    };
+    const stuck = () => take(NUMBER)
+        ? stop('Two numbers stand side by side.', '52 1/2, 4 ft 6 in or 12 + 4')
+        : take(UNIT)
+            ? stop('A unit goes right after its number.', '2 in + 4 in')
+            : stop(`${quoted(text)} is not a length.`, '52 1/2, 52 in or 132 cm');
+    const number = () => {
+        const written = take(NUMBER)?.[0];
+        if (!written)
+            return undefined;
+        if (written.includes(',') && !comma)
+            stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
+        const [part, whole] = written.replace(',', '.').split(/\s+|-/).reverse();
+        const value = exact(part);
+        if (!whole)
+            return value;
+        if (value.gte(1))
+            stop(`${quoted(written)} can be read two ways.`);
+        return value.add(exact(whole));
+    };
+    const unit = () => {
+        const names = take(UNIT)?.groups;
+        return names && Object.keys(names).find((name) => names[name]);
+    };
+    /** What follows a length in smaller units, as in `4' 4"`, `1 yd 16 in`, `4 ft 6`. */
+    const smaller = (than) => {
+        const before = rest;
+        if (than === 'ft')
+            rest = rest.replace(/^-(?=\S)/, '');
+        const more = number();
+        const its = unit() ?? (than === 'ft' ? 'in' : than);
+        if (more && INCHES[its].lt(INCHES[than]))
+            return fromUnit(more, its).add(smaller(its));
+        rest = before;
+        return ZERO;
+    };
+    const factor = () => {
+        const sign = take(/^[-+(]/)?.[0];
+        if (!sign) {
+            const value = number() ?? stuck();
+            const its = unit();
+            return its ? [fromUnit(value, its).add(smaller(its)), 1] : [value, 0];
+        }
+        const [value, power] = sign === '(' ? sum() : factor();
+        if (sign !== '(')
+            return [sign === '-' ? value.neg() : value, power];
+        if (!take(/^\)/))
+            stop('A bracket has to close after a length.', '2 * (12 + 4)');
+        const its = power ? undefined : unit();
+        return its ? [fromUnit(value, its), 1] : [value, power];
+    };
+    const product = () => {
+        let [value, power] = factor();
+        for (let sign; (sign = take(/^[*x×/]/)?.[0]);) {
+            const [by, its] = factor();
+            if (sign !== '/')
+                [value, power] = [value.mul(by), power + its];
+            else if (by.n)
+                [value, power] = [value.div(by), power - its];
+            else
+                stop('Nothing can be divided by 0.');
+        }
+        return [value, power];
+    };
+    const inches = (value, power) => power === 1
+        ? value
+        : power
+            ? stop('Only plain numbers multiply or divide a length.', '3 * 12 in')
+            : fromUnit(value, bare);
+    const sum = () => {
+        let [value, power] = product();
+        // The sign belongs to the next product: taking away is adding a number below 0.
+        while (/^\s*[-+]/.test(rest)) {
+            const [more, its] = product();
+            [value, power] = power || its ? [inches(value, power).add(inches(more, its)), 1] : [value.add(more), 0];
+        }
+        return [value, power];
+    };
+    try {
+        if (text.length > LONGEST_TEXT)
+            stop('That is too long to be a length.');
+        rest = plain(text);
+        const [total, power] = sum();
+        if (rest.trim())
+            stuck();
+        const value = inches(total, power);
+        if (value.n + value.d > LARGEST)
+            stop('That is too large or too fine to be a length.');
+        return { ok: true, value };
+    }
+    catch (problem) {
+        return { ok: false, message: problem.message };
+    }
+};
+/** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
+const sameUnit = (first, second) => {
+    const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
+    return unit ? `${first} ${unit}` : first;
+};
+/**
+ * The same text with its unit, for where a bare number means another: `58 cm`, `(3 * 12 1/2) cm`; one unit holds for all of
+ * several. A text with a unit of its own, or without a number, stays.
+ */
+const inUnit = (text, unit, several = false) => {
+    const bare = text.replace(/^\s*=/, '').trim();
+    if (!/\p{N}/u.test(bare) || /[a-wyz"'’′”″]/i.test(bare.replace(/by/i, '')))
+        return text;
+    return `${several || /^[\p{N}\s.,/]+$/u.test(bare) ? bare : `(${bare})`} ${unit}`;
+};
+/**
+ * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
+ * marks decimals with it ("2, 4,5" is two and four and a half there).
+ */
+const splitList = (text, comma = false) => (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
+    .split(comma ? /;|,(?!\d)/ : /[;,]/)
+    .map((part) => part.trim())
+    .filter(Boolean)
+    .map((part, _, parts) => sameUnit(part, parts.at(-1)));
+/** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
+const splitSize = (text) => {
+    const [first, second, ...more] = text.split(/x|×|by/i).map((side) => side.trim());
+    return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
+};
+
+export { inUnit, parseLength, quoted, sameUnit, splitList, splitSize };

@@ -1,0 +1,55 @@
+import { exact, upTo, least, downTo, nearestTo } from './exact.js';
+import { mixed, decimal } from './format.js';
+import { parseLength, quoted } from './parse.js';
+import { toUnit } from './units.js';
+
+const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
+/** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
+const parseStep = (text, reading) => {
+    if (/^\s*thirds\s*$/i.test(text))
+        return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
+    const parsed = parseLength(text, reading);
+    if (!parsed.ok)
+        return {
+            ok: false,
+            message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.`,
+        };
+    if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(360))
+        return {
+            ok: false,
+            message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.`,
+        };
+    const isMetric = /m/i.test(text) || ((reading.bare ?? reading.units) === 'cm' && /\p{N}\s*$/u.test(text));
+    return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
+};
+/** The least amount the shop cuts that is not below the need. */
+const toStep = (inches, { sizes }) => sizes.map((size) => upTo(inches, size)).reduce((a, b) => least(a, b));
+/** The next amount the shop cuts above this one. */
+const stepAbove = (inches, { sizes }) => sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
+/** What a price is of: yards, or metres where the shop's step is metric. */
+const toPriced = (inches, { unit }) => toUnit(inches, unit === 'm' ? 'm' : 'yd');
+/** Money to the cent. */
+const cents = (value) => nearestTo(value, exact(1, 100));
+/** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
+const soldLength = (inches, { units, comma }) => {
+    const [yards, metres] = [toUnit(inches, 'yd'), toUnit(inches, 'm')];
+    const inYards = 8n % yards.d === 0n;
+    const inMetres = 100n % metres.d === 0n;
+    if (units === 'cm' ? inMetres || !inYards : inMetres && !inYards)
+        return `${decimal(metres, 4, comma)} m`;
+    return `${inYards ? mixed(yards) : decimal(yards, 4, comma)} yd`;
+};
+/** An amount on a step, in the shop's unit. */
+const purchase = (inches, { unit }, comma = false) => {
+    const amount = toUnit(inches, unit);
+    // Metres are rounded up where they have no end: less than the need is never written.
+    const written = (comma = false) => unit === 'm' ? decimal(upTo(amount, exact(1, 10_000)), 4, comma) : mixed(amount);
+    return {
+        inches: mixed(inches),
+        amount: written(),
+        unit,
+        text: `${written(comma)} ${unit}`,
+    };
+};
+
+export { cents, parseStep, purchase, soldLength, stepAbove, toPriced, toStep };

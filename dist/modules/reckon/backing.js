@@ -1,0 +1,99 @@
+import { reachOf, fewest } from '../cutting/joins.js';
+import { upTo } from '../measure/exact.js';
+import { BACKING_SEAM } from '../trade/conventions.js';
+import { Book } from './book.js';
+import { flagField, lengthField } from './fields.js';
+import { shopFields, clothFields, overageField, quiltFields, withOverage, MOST_JOINED } from './shared.js';
+
+const backingFields = {
+    ...quiltFields,
+    overage: overageField,
+    ...clothFields,
+    seam: lengthField('Seam joining panels', { initial: BACKING_SEAM, zero: true, most: '4 in' }),
+    repeat: lengthField('Pattern repeat', {
+        initial: '0',
+        zero: true,
+        most: '60 in',
+        hint: '0 where nothing has to match',
+        more: true,
+    }),
+    oneWay: flagField('One-way print', { hint: 'it has a right way up' }),
+    piecedStrip: flagField('Allow a pieced strip', { hint: 'less cloth, more seams', more: true }),
+    ...shopFields,
+};
+/**
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
+ * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ * Impossible inputs give `errors`, never an exception.
+ */
+const reckonBacking = (input = {}) => {
+    const book = new Book(backingFields, input);
+    return book.finish(() => {
+        const { n, l } = book;
+        const { width, length, seam, repeat, oneWay, piecedStrip } = book.values;
+        const loss = seam.mul(2);
+        book.given('width', 'length');
+        const need = withOverage(book, 'Backing', { width, length });
+        const { cloth, clothRow, kept, washed } = book.cloth();
+        const layoutsIn = (direction, across, along) => {
+            const panels = fewest(across, cloth, loss);
+            if (!panels)
+                return [];
+            const uncut = along.div(kept);
+            // Panels match where each starts at the same place of the print as it was bought.
+            const panelLength = panels > 1 && repeat.gt(0) ? upTo(uncut, repeat) : uncut;
+            const layout = (panels, strip) => {
+                const fabric = panelLength.mul(panels).add(strip ? strip.height.mul(strip.count) : 0);
+                const seams = panels - 1 + (strip ? strip.count : 0);
+                const cover = strip ? across : reachOf(panels, cloth, loss);
+                return { panels, direction, seams, panelLength, strip, cover, fabric, buy: book.toBuy(fabric) };
+            };
+            const whole = layout(panels);
+            const count = fewest(along, cloth, loss);
+            if (panels === 1 || oneWay || !count)
+                return [whole];
+            const height = across
+                .sub(reachOf(panels - 1, cloth, loss))
+                .add(loss)
+                .div(kept);
+            return [whole, layout(panels - 1, { count, height })];
+        };
+        const layouts = layoutsIn('lengthwise', need.width, need.length);
+        if (!oneWay)
+            layouts.push(...layoutsIn('crosswise', need.length, need.width));
+        const isLast = ({ strip }) => (strip && !piecedStrip ? 1 : 0);
+        const [best] = layouts.sort((a, b) => isLast(a) - isLast(b) || a.fabric.compare(b.fabric) || a.seams - b.seams);
+        if (!best)
+            return book.refuse(cloth.gt(1) ? 'seam' : 'fabricWidth', `Two seams of ${l(seam)} leave nothing of cloth ${l(cloth)} wide. Write ${cloth.gt(1) ? 'a smaller seam, like 1/2 in' : 'wider cloth, like 40 in'}.`);
+        if (best.panels > MOST_JOINED)
+            return book.refuse('fabricWidth', `Cloth ${l(cloth)} wide takes ${best.panels} panels. Write wider cloth, like 40 in.`);
+        book.given();
+        const { panels, panelLength, strip, seams, fabric } = best;
+        const lengthwise = best.direction === 'lengthwise';
+        const [across, along] = lengthwise ? [need.width, need.length] : [need.length, need.width];
+        const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+        const side = reachOf(panels, cloth, loss);
+        const joined = (count) => book.joined(count, clothRow, `${2 * count - 2} × {seam}`, reachOf(count, cloth, loss));
+        const reaches = strip ? `< {${acrossRow} unit}: a strip makes up the rest` : `≥ {${acrossRow} unit}`;
+        book.row('panels', 'Panels side by side', panels, `${joined(panels)} ${reaches}`);
+        const repeats = panelLength.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
+        book.row('panel', 'Each panel, along the cloth', panelLength, washed || repeats ? `{${alongRow}}${washed}${repeats} =` : `{${alongRow} unit}`);
+        const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
+        if (strip) {
+            book.row('strip', 'Strip, each piece', strip.height, `({${acrossRow}} − ${n(side)} + 2 × {seam})${washed} =`, ['panels']);
+            book.row('stripCount', 'Pieces in the strip', strip.count, `${joined(strip.count)} ≥ {${alongRow} unit}`);
+            cuts.push(book.cut(strip.count, 'strip, to be joined end to end', strip.height.mul(kept), cloth));
+        }
+        const runs = seams ? `, running ${lengthwise ? 'along the quilt’s length' : 'across the quilt'}` : '';
+        return {
+            ...book.buy(fabric, `{panels} × {panel}${strip ? ' + {stripCount} × {strip}' : ''} =`),
+            need,
+            summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seams || 'no'} seam${seams > 1 ? 's' : ''}${runs}${oneWay ? ', as a one-way print has to lie' : ''}, for a back ${book.size(need.width, need.length)}.`,
+            layouts,
+            leftover: side.gt(across) ? { width: side.sub(across), length: panelLength.mul(kept) } : undefined,
+            cuts,
+        };
+    });
+};
+
+export { backingFields, reckonBacking };

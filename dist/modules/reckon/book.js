@@ -1,0 +1,262 @@
+import { exact, isExact, ONE, toMark } from '../measure/exact.js';
+import { number, length, mixed, asTyped } from '../measure/format.js';
+import { purchase, toStep, stepAbove, toPriced, cents } from '../measure/shop.js';
+import { writesComma, toUnit } from '../measure/units.js';
+import { BOLT_WIDTHS } from '../trade/cloths.js';
+import { textOf, isBlank, readField, Refusal, refuse, missing, initialOf, lengthField } from './fields.js';
+
+/** Less than this to spare calls for a warning. Common practice, no source. */
+const SMALL_SPARE = exact(1);
+/** Plain data: every exact number as a mixed number, and nothing undefined. */
+const plain = (value) => JSON.parse(JSON.stringify(value, (_, part) => (isExact(part) ? mixed(part) : part)));
+/**
+ * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
+ * the way the reader writes them.
+ */
+class Book {
+    constructor(fields, given) {
+        this.fields = fields;
+        this.errors = [];
+        this.rows = [];
+        this.notes = [];
+        /** A length as a bare number in the reader's units. */
+        this.n = (value) => number(value, this.style);
+        /** A length with its unit. */
+        this.l = (value) => length(value, this.style);
+        /** `12 × 14 in`, both sides in the reader's units. */
+        this.size = (width, height) => `${this.n(width)} × ${this.l(height)}`;
+        this.#find = (id) => this.rows.find((row) => row.id === id);
+        const input = given ?? {};
+        this.input = input;
+        const { units, shown } = input;
+        this.lang = textOf(input.lang) || 'en';
+        const bare = units === 'cm' ? units : 'in';
+        const other = shown === 'cm' || shown === 'in' ? shown : bare;
+        this.style = { units: other, comma: writesComma(this.lang), bare };
+        if (!isBlank(units) && units !== bare)
+            this.errors.push({
+                input: 'units',
+                message: 'The units can be in or cm. Write units="in" or units="cm".',
+            });
+        const values = {};
+        for (const key in fields)
+            this.#collect(() => (values[key] = readField(fields[key], input[key], this.style)), key);
+        this.values = values;
+    }
+    /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
+    #collect(work, input = '') {
+        try {
+            work();
+        }
+        catch (refusal) {
+            if (!(refusal instanceof Refusal))
+                throw refusal;
+            this.errors.push({ input: refusal.input || input, message: refusal.message });
+        }
+    }
+    /** The inputs that most calculators have. */
+    get #shop() {
+        return this.values;
+    }
+    /** Says that the inputs cannot go together. */
+    refuse(input, message) {
+        return refuse(message, input);
+    }
+    /** Says of what is refused in here which input is to blame. */
+    blame(input, work) {
+        try {
+            return work();
+        }
+        catch (refusal) {
+            throw refusal instanceof Refusal ? new Refusal(refusal.message, input) : refusal;
+        }
+    }
+    /** Says which of these are missing: inputs that are optional only beside another. */
+    require(...keys) {
+        for (const key of keys)
+            if (isBlank(this.input[key]))
+                this.errors.push({ input: key, message: missing(this.fields[key], this.style) });
+    }
+    /** Adds the rows of these inputs, or of all that have none yet. */
+    given(...keys) {
+        for (const key of keys.length ? keys : Object.keys(this.fields))
+            if (!this.#find(key))
+                this.rows.push(this.#givenRow(key));
+    }
+    #find;
+    #givenRow(key) {
+        const { style } = this;
+        const field = this.fields[key];
+        const value = this.values[key];
+        const row = {
+            id: key,
+            label: field.label,
+            value: '',
+            how: field.hint ?? '',
+            from: [],
+            role: 'given',
+            more: field.more,
+        };
+        const raw = this.input[key] ?? initialOf(field, style);
+        row.value = value !== undefined && field.write ? field.write(value, style, raw) : textOf(raw);
+        if (field.kind === 'length' && value) {
+            row.inches = mixed(value);
+            if (!row.value.endsWith(style.units))
+                row.how = this.l(value);
+        }
+        return row;
+    }
+    /**
+     * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
+     * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
+     * so named are what it was reckoned from, with any in `from`.
+     */
+    row(id, label, value, how, from = []) {
+        const row = {
+            id,
+            label,
+            value: `${value}`,
+            how: '',
+            from: [...new Set(from)],
+            role: 'reckoned',
+        };
+        if (isExact(value)) {
+            row.value = this.l(value);
+            row.inches = mixed(value);
+        }
+        row.how = how
+            .replace(/\{(\w+) ?(\w*)\}/g, (_, named, which) => {
+            const { value, inches } = this.#find(named);
+            if (!row.from.includes(named))
+                row.from.push(named);
+            if (which && which !== 'unit')
+                return this.n(this.values[named][+which]);
+            return inches && !which ? this.n(exact(inches)) : value;
+        })
+            .replace(/=(?=,|$)/, `= ${row.value}`);
+        this.rows.push(row);
+        return row;
+    }
+    /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
+    measurable(id, label, reckoned, how, from) {
+        const row = this.row(id, label, reckoned, how, from);
+        row.role = 'measurable';
+        const raw = this.input.measured?.[id];
+        if (isBlank(raw))
+            return reckoned;
+        const value = this.blame(id, () => readField(lengthField(label), raw, this.style));
+        Object.assign(row, {
+            role: 'measured',
+            value: asTyped(value, this.style),
+            inches: mixed(value),
+            reckoned: row.value,
+        });
+        return value;
+    }
+    /**
+     * Adds the cloth's usable width, and its width once washed where it shrinks. Gives back the width that holds, how a row
+     * names it, what a wash leaves of any length, and how a row takes that into account.
+     */
+    cloth() {
+        const { fabricWidth, shrinkage } = this.#shop;
+        const kept = ONE.sub(shrinkage);
+        this.given('fabricWidth');
+        const [, , usable] = BOLT_WIDTHS.find(([from, to]) => fabricWidth.gte(from) && fabricWidth.lte(to)) ?? [];
+        if (usable)
+            this.notes.push(`Cloth sold as ${this.l(fabricWidth)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`);
+        if (kept.equals(1))
+            return { cloth: fabricWidth, clothRow: '{fabricWidth}', kept, washed: '' };
+        this.given('shrinkage');
+        this.notes.push('Wash the cloth before you cut it: cut sizes are of washed cloth.');
+        const how = '{fabricWidth} × (1 − {shrinkage}) =';
+        const cloth = this.measurable('washedWidth', 'Width once washed', fabricWidth.mul(kept), how);
+        return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
+    }
+    /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
+    joined(count, each, losses, reach) {
+        return count > 1 ? `${count} × ${each} − ${losses} = ${this.n(reach)}` : each;
+    }
+    /** What a size is cut to, where it lies between the ruler's marks. */
+    onMark(size) {
+        const cut = toMark(size, this.values.mark);
+        return cut.equals(size) ? '' : `, cut ${this.l(cut)}`;
+    }
+    /** A line of the cut list. */
+    cut(count, piece, width, long) {
+        return { count, piece, width: mixed(width), length: mixed(long), text: this.size(width, long) };
+    }
+    /** What to buy of so much cloth: rounded up to the shop's step. */
+    toBuy(fabric) {
+        const { increment } = this.#shop;
+        return purchase(toStep(fabric, increment), increment, this.style.comma);
+    }
+    /** The same, with a warning of a small spare: of `Fabric A: `, where there are several. */
+    upToStep(fabric, of = '') {
+        const buy = this.toBuy(fabric);
+        const bought = exact(buy.inches);
+        const spare = bought.sub(fabric);
+        const next = this.toBuy(stepAbove(bought, this.#shop.increment));
+        if (!this.input.shared && fabric.gt(0) && spare.lt(SMALL_SPARE))
+            this.notes.push(`${of}${spare.gt(0) ? `Only ${this.l(spare)}` : 'Nothing'} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${next.text}.`);
+        return { bought, buy };
+    }
+    /**
+     * Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. The
+     * calculator's fields hold `increment`, `price` and `currency`.
+     */
+    buy(fabric, how, from, label = 'Cloth needed') {
+        this.given('increment');
+        const { bought, buy } = this.upToStep(fabric);
+        if (this.input.shared)
+            this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
+        const spare = bought.sub(fabric);
+        const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd`.replace('= ≈', '≈ ') : '';
+        this.row('fabric', label, fabric, how, from);
+        this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
+        this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
+        this.price(toPriced(bought, this.#shop.increment), buy.text);
+        return { buy, fabric, spare };
+    }
+    /** Adds the cost of so much, where a price was given. */
+    price(amount, text, price = this.#shop.price, from = ['buy', 'price']) {
+        if (!price)
+            return;
+        this.cost = this.sum(amount.mul(price));
+        this.row('cost', 'Cost', this.cost.text, `${text} × ${this.money(price)}`, from);
+    }
+    /** An amount of money to the cent: a decimal number, and as people write it. */
+    sum(value) {
+        const paid = cents(value);
+        return { amount: paid.valueOf().toFixed(2), text: this.money(paid) };
+    }
+    money(value) {
+        const { currency } = this.#shop;
+        try {
+            return value
+                .valueOf()
+                .toLocaleString(this.lang, currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 });
+        }
+        catch {
+            return value.valueOf().toFixed(2);
+        }
+    }
+    /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
+    finish(work) {
+        let own;
+        if (!this.errors.length)
+            this.#collect(() => (own = work()));
+        if (own)
+            return plain({
+                ...own,
+                cost: this.cost,
+                notes: this.notes,
+                working: this.rows,
+            });
+        return {
+            errors: this.errors,
+            working: Object.keys(this.fields).map((key) => plain(this.#givenRow(key))),
+        };
+    }
+}
+
+export { Book, SMALL_SPARE };

@@ -1,0 +1,111 @@
+import { fewest, reachOf } from '../cutting/joins.js';
+import { fewestShared } from '../cutting/share.js';
+import { sum, ZERO, wholeDown, most, toMark } from '../measure/exact.js';
+
+/**
+ * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
+ * anybody can cut: then the size itself counts, so that cloth is never short of either.
+ */
+const lotsOf = (pieces, mark) => {
+    const takes = (size) => most(size, toMark(size, mark));
+    const lots = [];
+    for (const { count, length, width } of pieces) {
+        let lot = lots.find((lot) => lot.width.equals(takes(width)));
+        if (!lot)
+            lots.push((lot = { width: takes(width), pieces: [] }));
+        lot.pieces.push({ count, length: takes(length) });
+    }
+    return lots;
+};
+const count = (things, key) => things.reduce((all, thing) => all + thing[key], 0);
+/** Every way to cut a border that this cloth allows: joined, separate, along. */
+const borderPlans = (lots, { book, cloth, clothRow, kept }) => {
+    const { n } = book;
+    const { join, seam } = book.values;
+    const lossOf = ({ width }) => (join === 'diagonal' ? width : seam.mul(2));
+    const list = (pieces, and) => pieces.map(({ length, count }) => `${count} × ${n(length)}`).join(and);
+    const joinAll = (lot) => {
+        const loss = lossOf(lot);
+        const all = sum(lot.pieces.map(({ length, count }) => length.mul(count)));
+        const strips = fewest(all, cloth, loss);
+        if (!strips)
+            return undefined;
+        const joins = strips - 1;
+        const reach = book.joined(strips, clothRow, `${joins} × ${n(loss)}`, reachOf(strips, cloth, loss));
+        return { lot, strips, joins, how: `${reach} ≥ ${list(lot.pieces, ' + ')} = ${n(all)}` };
+    };
+    const makeEach = (lot) => {
+        const loss = lossOf(lot);
+        const rests = [];
+        let joins = 0;
+        for (const { length, count } of lot.pieces) {
+            const strips = fewest(length, cloth, loss);
+            if (!strips)
+                return undefined;
+            joins += (strips - 1) * count;
+            rests.push({ length: length.sub(cloth.sub(loss).mul(strips - 1)), count });
+        }
+        const shared = fewestShared(rests.flatMap(({ length, count }) => Array(count).fill(length)), cloth);
+        const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}`;
+        return { lot, strips: joins + shared, joins, how };
+    };
+    const across = (plan, cut) => {
+        const made = lots.map(cut).filter((strips) => strips !== undefined);
+        if (made.length < lots.length)
+            return [];
+        return [
+            {
+                plan,
+                strips: count(made, 'strips'),
+                joins: count(made, 'joins'),
+                fabric: sum(made.map(({ lot, strips }) => lot.width.mul(strips))).div(kept),
+                how: made.map(({ how }) => how).join('; '),
+                fabricHow: made.map(({ lot, strips }) => `${strips} × ${n(lot.width)}`).join(' + '),
+            },
+        ];
+    };
+    /** Side by side as far as the cloth is wide, longest first; a row is as long as its longest piece. */
+    const along = () => {
+        if (lots.some(({ width }) => width.gt(cloth)))
+            return [];
+        const pieces = lots
+            .flatMap(({ width, pieces }) => pieces.map((piece) => ({ ...piece, width })))
+            .sort((a, b) => b.length.compare(a.length));
+        const rows = [];
+        let room = ZERO;
+        for (const { width, length, count } of pieces)
+            for (let left = count; left > 0;) {
+                if (room.lt(width)) {
+                    rows.push(length);
+                    room = cloth;
+                }
+                const fit = Math.min(left, wholeDown(room.div(width)));
+                left -= fit;
+                room = room.sub(width.mul(fit));
+            }
+        const [{ width }, other] = lots;
+        const fit = other ? 'as many as fit' : `${clothRow} ÷ ${n(width)}: ${wholeDown(cloth.div(width))} fit`;
+        const how = `${fit} side by side, in ${rows.length} ${rows.length > 1 ? 'rows' : 'row'}`;
+        return [
+            {
+                plan: 'along',
+                strips: count(pieces, 'count'),
+                joins: 0,
+                fabric: sum(rows).div(kept),
+                how,
+                fabricHow: rows.map(n).join(' + '),
+            },
+        ];
+    };
+    return [...across('joined', joinAll), ...across('separate', makeEach), ...along()];
+};
+/**
+ * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
+ * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept
+ * apart.
+ */
+const bestPlan = (plans, grain) => plans
+    .filter(({ plan }) => (plan === 'along') === (grain === 'along'))
+    .sort((a, b) => a.fabric.compare(b.fabric) || a.joins - b.joins)[0];
+
+export { bestPlan, borderPlans, count, lotsOf };

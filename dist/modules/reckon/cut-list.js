@@ -1,0 +1,127 @@
+import { exact, ZERO, least, toMark } from '../measure/exact.js';
+import { quoted, splitSize } from '../measure/parse.js';
+import { PATCHES } from '../trade/patches.js';
+import { textOf, Refusal, lengthOf } from './fields.js';
+
+/** What a column's head says, the plainest words first. */
+const HEADS = [
+    ['count', /how many|number|count|quantity|qty|^no\.?$|^#$/i],
+    ['fabric', /fabric|cloth|colou?r|letter/i],
+    ['size', /^(?!.*(wid|long|length|height)).*(size|dimension)|wid.*(length|height)|(length|height).*wid/i],
+    ['length', /length|height|long|down/i],
+    ['width', /wid|across/i],
+    ['size', /measure|^cut$/i],
+    ['count', /pieces|^cut$/i],
+    ['piece', /piece|patch|unit|shape/i],
+    ['piece', /part|name|what|for/i],
+];
+const MOST_LINES = 500;
+const MOST_PIECES = 1_000_000;
+const refuse = (message) => {
+    throw new Refusal(message);
+};
+/** What stands between the cells of a line: the first of these that is in it. */
+const MARKS = ['\t', '|', ';'];
+/** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
+const linesOf = (list) => {
+    const lines = Array.isArray(list)
+        ? list.map((line) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
+        : textOf(list)
+            .split(/\r?\n/)
+            .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
+    return lines
+        .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
+        .filter((line) => line.some(Boolean));
+};
+/** The list as text, a line each with | between its cells. */
+const writeCutList = (list) => linesOf(list)
+    .map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | '))
+    .join('\n');
+/** Which column holds what, from the words in the head; each column is taken once. */
+const columnsOf = (head) => {
+    const columns = {};
+    const taken = new Set();
+    for (const [name, words] of HEADS) {
+        const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
+        if (at < 0 || columns[name] !== undefined)
+            continue;
+        columns[name] = at;
+        taken.add(at);
+    }
+    return columns;
+};
+const USUAL = { fabric: 0, piece: 1, size: 2, count: 3 };
+const kindOf = (words) => /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
+const sizeOf = (written, words, { style, mark, seam }) => {
+    const plain = written
+        .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
+        .trim();
+    const sides = splitSize(plain) ?? [plain, plain];
+    const [width, length] = sides.map((side) => lengthOf(side, style));
+    const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
+    // What lies between two marks is cut on the upper one, and takes that much cloth.
+    const cut = (side) => toMark(side.add(added), mark);
+    if (least(width, length, cut(width), cut(length)).lte(0))
+        refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
+    return { width: cut(width), length: cut(length) };
+};
+/**
+ * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
+ * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
+ * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
+ * triangles"). Throws a {@link Refusal} that names the line.
+ */
+const readCutList = (list, cutting) => {
+    const lines = linesOf(list);
+    const [head = []] = lines;
+    const named = columnsOf(head);
+    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
+    const columns = hasHead ? named : USUAL;
+    const body = hasHead ? lines.slice(1) : lines;
+    if (!body.length)
+        refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
+    if (columns.size === undefined && (columns.width === undefined || columns.length === undefined))
+        refuse('The cut list has no column for the cut size. Head one “Cut size”.');
+    if (columns.count === undefined)
+        refuse('The cut list has no column for the number of pieces. Head one “How many”.');
+    if (body.length > MOST_LINES)
+        refuse(`A cut list of more than ${MOST_LINES} lines is more than can be planned at once. Plan it in parts, like ${MOST_LINES / 2} lines each.`);
+    const sizeHead = hasHead
+        ? `${head[columns.size ?? columns.width]} ${head[columns.length ?? columns.size]}`
+        : '';
+    const listed = body.map((cells, at) => {
+        const cell = (column) => cells[columns[column] ?? -1] ?? '';
+        try {
+            if (cells.length === 1)
+                refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
+            const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+            const piece = cell('piece');
+            const words = `${piece} ${size} ${sizeHead}`;
+            const written = cell('count');
+            const count = /^\d{1,9}$/.test(written)
+                ? Number(written)
+                : refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
+            if (count > MOST_PIECES)
+                refuse('That is more than a million pieces. Write fewer, like 1000.');
+            const { each, words: cutUp } = PATCHES[kindOf(words)];
+            const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
+            return {
+                fabric: cell('fabric'),
+                piece: piece || 'piece',
+                ...sizeOf(size, words, cutting),
+                count: asSquares ? count : Math.ceil(count / each),
+                cutUp,
+            };
+        }
+        catch (refusal) {
+            if (!(refusal instanceof Refusal))
+                throw refusal;
+            return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);
+        }
+    });
+    return listed.some(({ count }) => count)
+        ? listed
+        : refuse('The cut list asks for no piece at all. Write how many, like 12.');
+};
+
+export { readCutList, writeCutList };

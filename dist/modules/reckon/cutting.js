@@ -1,0 +1,188 @@
+import { canBeCut } from '../cutting/check.js';
+import { planCloth } from '../cutting/plan.js';
+import { ONE, exact, least, most, sum } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { splitSize, quoted } from '../measure/parse.js';
+import { toPriced, purchase } from '../measure/shop.js';
+import { SHEETS } from '../trade/cloths.js';
+import { SEAM } from '../trade/conventions.js';
+import { MAT, RULER } from '../trade/patches.js';
+import { Book } from './book.js';
+import { writeCutList, readCutList } from './cut-list.js';
+import { moneyField, sizeField, lengthField, flagField, optional, textField, readField, lengthOf } from './fields.js';
+import { shopFields, markField, clothFields } from './shared.js';
+import { UNSOUND, laidOut } from './strips.js';
+
+const cuttingFields = {
+    list: optional({
+        kind: 'own',
+        label: 'Cut list',
+        lines: true,
+        read: (raw) => raw,
+        write: writeCutList,
+        hint: 'fabric | piece | cut size | how many; a line each',
+    }),
+    sheet: optional(textField('Cut from', {
+        hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
+    })),
+    ...clothFields,
+    seam: lengthField('Seam allowance', {
+        initial: SEAM,
+        zero: true,
+        most: '2 in',
+        hint: 'what a finished size lacks',
+        more: true,
+    }),
+    oneWay: flagField('One-way print'),
+    ruler: lengthField('Ruler, length', { initial: RULER, most: '120 in', more: true }),
+    mat: sizeField('Cutting mat', { initial: MAT, more: true }),
+    ...markField,
+    ...shopFields,
+    price: moneyField('Price of a yard, a metre or a sheet'),
+};
+/** Begins the message of a list whose plan is not ready yet. */
+const PLANNING = 'The layout is being planned';
+const sheets = ({ height, name }, count) => ({
+    inches: mixed(height.mul(count)),
+    amount: `${count}`,
+    unit: 'sheet',
+    text: `${count} ${name}${count === 1 ? '' : 's'}`,
+});
+/** Sheets by their names, or a size written out; undefined for cloth by length. */
+const sheetOf = (book, kept) => {
+    const written = book.values.sheet;
+    if (!written)
+        return undefined;
+    const key = written.toLowerCase().replace(/\s+/g, '-');
+    const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
+    const sides = named ? [named.height, named.width] : splitSize(written);
+    if (!sides)
+        return book.refuse('sheet', `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`);
+    const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept)));
+    if (a.lte(0) || b.lte(0))
+        book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
+    return { width: most(a, b), height: least(a, b), name: named?.name ?? 'sheet' };
+};
+/** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
+const foldsFor = (width, reach) => {
+    let folds = 0;
+    for (let folded = width; folded.gt(reach) && folds < 10; folded = folded.div(2))
+        folds += 1;
+    return folds;
+};
+/** A rotary cutter goes through four layers and no more. Common practice, no source. */
+const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
+/**
+ * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
+ * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
+ */
+const reckonCutting = (input = {}, plan = planCloth) => {
+    const book = new Book(cuttingFields, input);
+    return book.finish(() => {
+        const { l, size } = book;
+        const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam } = book.values;
+        book.given('list', 'sheet');
+        const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
+        const sheet = sheetOf(book, ONE.sub(shrinkage));
+        const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
+        book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+        const letters = [...new Set(listed.map(({ fabric }) => fabric))];
+        let bought;
+        const fabrics = letters.map((fabric) => {
+            const mine = listed.filter((piece) => piece.fabric === fabric);
+            const pieces = mine.map(({ width, length, count }) => ({
+                width,
+                height: length,
+                count,
+                turn: !oneWay,
+            }));
+            const { widths } = input ?? {};
+            const own = !sheet && widths && Object.hasOwn(widths, fabric) ? widths[fabric] : undefined;
+            const width = own
+                ? book
+                    .blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style))
+                    .mul(kept)
+                : cloth;
+            const on = {
+                width,
+                height: sheet?.height,
+                step: increment.sizes.length === 1 ? increment.sizes[0].mul(kept) : undefined,
+            };
+            const planned = plan(pieces, on);
+            if (typeof planned === 'number')
+                return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
+            if (!planned.ok) {
+                const piece = mine[planned.piece ?? -1];
+                return book.refuse('list', `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`);
+            }
+            if (!canBeCut(pieces, on, planned))
+                return book.refuse('list', UNSOUND);
+            const laid = laidOut(planned, on, mine.map(({ piece }) => piece));
+            const need = planned.length.div(kept);
+            const called = fabric ? `Fabric ${fabric}` : 'Cloth';
+            const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
+            const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
+            let buy;
+            if (sheet) {
+                buy = sheets(sheet, planned.count);
+                book.row(`fabric-${fabric}`, called, buy.text, `${size(sheet.width, sheet.height)} each; fewer ${planned.exact ? 'would not do' : `than ${planned.bound.toFraction()} cannot do`}`, from);
+            }
+            else if (letters.length > 1) {
+                book.row(`fabric-${fabric}`, called, need, how, from);
+                ({ buy } = book.upToStep(need, `${called}: `));
+            }
+            else
+                ({ buy } = bought = book.buy(need, how, from));
+            return {
+                fabric,
+                need: sheet ? '0' : mixed(need),
+                ...(sheet && { sheets: planned.count }),
+                buy,
+                ...(price && {
+                    cost: book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price))
+                        .amount,
+                }),
+                ...laid,
+                pieces: mine.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
+            };
+        });
+        const reach = least(ruler, most(...mat));
+        const largest = (lengths) => lengths.map((length) => exact(length)).reduce((a, b) => most(a, b), exact(0));
+        const widest = largest(fabrics.map(({ width }) => width));
+        const tallest = largest(fabrics.flatMap(({ strips }) => strips.map(({ height }) => height)));
+        const across = FOLDS[foldsFor(widest, reach)];
+        if (!across)
+            book.notes.push(`A cut across ${l(widest)} does not fit a ruler and mat of ${l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`);
+        else
+            book.notes.push(`Cut each strip across the cloth ${across}, so that the cut fits a ${l(reach)} ruler.`);
+        const folds = foldsFor(tallest, reach);
+        if (folds > 1)
+            book.notes.push(`A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`);
+        else if (folds)
+            book.notes.push(`Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`);
+        const cuts = fabrics.flatMap(({ pieces }) => pieces);
+        const shared = { layout: fabrics[0].layout, fabrics, cuts };
+        if (bought)
+            return {
+                ...bought,
+                ...shared,
+                summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
+            };
+        const total = (of) => sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
+        const count = total('amount');
+        const buy = sheet
+            ? sheets(sheet, count.valueOf())
+            : purchase(total('inches'), increment, book.style.comma);
+        book.price(sheet ? count : toPriced(total('inches'), increment), buy.text, price, ['list', 'price']);
+        return {
+            ...shared,
+            buy,
+            fabric: mixed(total('need')),
+            spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
+            ...(sheet && { sheets: count.valueOf() }),
+            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ' '}${text}`).join(', ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+        };
+    });
+};
+
+export { PLANNING, cuttingFields, reckonCutting };

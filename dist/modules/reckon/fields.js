@@ -1,0 +1,182 @@
+import { exact } from '../measure/exact.js';
+import { asTyped, mixed, length } from '../measure/format.js';
+import { quoted, parseLength, splitList, splitSize } from '../measure/parse.js';
+import { parseStep } from '../measure/shop.js';
+
+/** A value a person could not have meant; the message is a sentence for her. */
+class Refusal extends Error {
+    constructor(message, input = '') {
+        super(message);
+        this.input = input;
+    }
+}
+/** Throws a {@link Refusal}; which input it is about may be said further up. */
+const refuse = (message, input) => {
+    throw new Refusal(message, input);
+};
+/** What stands in a field when nothing is written there. */
+const initialOf = ({ initial }, { units }) => typeof initial === 'object' ? initial[units] : initial;
+const isBlank = (raw) => raw === undefined || raw === null || raw === '';
+/** What was written, as text; nothing for what nobody writes, such as an object. */
+const textOf = (raw) => {
+    const one = (part) => /^(string|bigint|boolean)$/.test(typeof part) || Number.isFinite(part) ? `${part}` : '';
+    return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
+};
+/** That something has to be written here, and an example. */
+const missing = (field, style) => `${field.label} is missing. Write it like ${initialOf(field, style) ?? field.example}.`;
+/** Reads one field. Throws only a {@link Refusal}. */
+const readField = (field, raw, style) => {
+    const written = raw ?? initialOf(field, style);
+    if (!isBlank(written) || field.kind === 'flag')
+        return field.read(written, style);
+    return field.optional ? undefined : refuse(missing(field, style));
+};
+/** The same input, which may also be left out. */
+const optional = (field, about = {}) => ({
+    ...field,
+    ...about,
+    optional: true,
+});
+/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+const lengthOf = (raw, style) => {
+    const parsed = parseLength(Number.isFinite(raw) ? `${raw.toFixed(6)} in` : textOf(raw), style);
+    return parsed.ok ? parsed.value : refuse(parsed.message);
+};
+/** Nobody cuts anything smaller. */
+const FINEST = exact(1, 64);
+const readLength = (label, { zero, most = '1000 in' }) => (raw, style) => {
+    const value = lengthOf(raw, style);
+    const limit = lengthOf(most, style);
+    if (value.lt(0))
+        refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
+    if (!zero && value.lt(FINEST))
+        refuse(`${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. Write it like 2 in.`);
+    if (value.gt(limit))
+        refuse(`${label} can be at most ${length(limit, style)} here. Is the unit right?`);
+    return value;
+};
+const lengthField = (label, { zero, most, ...about } = {}) => ({
+    kind: 'length',
+    label,
+    example: '58 or 147 cm',
+    ...about,
+    read: readLength(label, { zero, most }),
+    write: asTyped,
+});
+const LONGEST_LIST = 12;
+/** Several lengths, with commas between. */
+const lengthsField = (label, { most, ...about }) => ({
+    kind: 'lengths',
+    label,
+    ...about,
+    read: (raw, style) => {
+        const parts = Array.isArray(raw)
+            ? [...raw]
+            : typeof raw === 'number'
+                ? [raw]
+                : splitList(textOf(raw), style.comma);
+        if (parts.length > LONGEST_LIST)
+            refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once.`);
+        return parts.map((part) => readLength(label, { most })(part, style));
+    },
+    write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
+});
+/** Two sides: `60 x 80`. */
+const sizeField = (label, about) => ({
+    kind: 'size',
+    label,
+    ...about,
+    read: (raw, style) => {
+        const sides = splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
+        return sides.map((side) => readLength(label, {})(side, style));
+    },
+    write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
+});
+/** A number that is not a length. */
+const readNumber = (raw, label, least, most, example) => {
+    const text = textOf(raw);
+    const parsed = parseLength(text.replace(/[%\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(text) });
+    if (!parsed.ok || /[^\P{L}x]/iu.test(text))
+        return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
+    if (parsed.value.lt(least) || parsed.value.gt(most))
+        refuse(`${label} is between ${least} and ${most}. Write it like ${example}.`);
+    return parsed.value;
+};
+const countField = (label, most, about = {}) => ({
+    kind: 'count',
+    label,
+    example: '4',
+    ...about,
+    read: (raw) => {
+        const value = readNumber(raw, label, 1, most, '4');
+        return value.d === 1n ? value.valueOf() : refuse(`${label} is a whole number. Write it like 4.`);
+    },
+});
+/** A share, written in percent. */
+const percentField = (label, about) => ({
+    kind: 'percent',
+    label,
+    ...about,
+    read: (raw) => readNumber(raw, label, 0, 50, '3').div(100),
+    write: (share) => `${mixed(share.mul(100))} %`,
+});
+const moneyField = (label) => optional({
+    kind: 'money',
+    label,
+    more: true,
+    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250'),
+});
+const flagField = (label, about = {}) => ({
+    kind: 'flag',
+    label,
+    ...about,
+    read: (raw) => raw !== undefined && raw !== null && !/^(false|no|0)$/.test(textOf(raw)),
+    write: (value) => (value ? 'yes' : 'no'),
+});
+const oneOf = (raw, options) => {
+    const value = textOf(raw).trim().toLowerCase();
+    return Object.hasOwn(options, value)
+        ? value
+        : refuse(`${quoted(textOf(raw))} is not one of the choices. Write ${Object.keys(options).join(' or ')}.`);
+};
+/** One of several; the first stands there when nothing is written. */
+const choiceField = (label, options) => ({
+    kind: 'text',
+    label,
+    options,
+    initial: Object.keys(options)[0],
+    read: (raw) => oneOf(raw, options),
+    write: (value) => value,
+});
+/** One of several for all, or more with commas between. */
+const choicesField = (label, options) => ({
+    ...choiceField(label, options),
+    read: (raw) => textOf(raw)
+        .split(/[,;]/)
+        .map((part) => oneOf(part, options)),
+    write: textOf,
+});
+/** What a shop cuts cloth by. */
+const stepField = (label, about) => ({
+    kind: 'step',
+    label,
+    ...about,
+    read: (raw, style) => {
+        const parsed = parseStep(textOf(raw), style);
+        return parsed.ok ? parsed.value : refuse(parsed.message);
+    },
+});
+/** Any text, or any of a pattern. */
+const textField = (label, about, pattern, example = '') => ({
+    kind: 'text',
+    label,
+    ...about,
+    read: (raw) => {
+        const text = textOf(raw).trim();
+        return pattern?.test(text) === false
+            ? refuse(`${quoted(text)} is not a code of three letters. Write it like ${example}.`)
+            : text;
+    },
+});
+
+export { Refusal, choiceField, choicesField, countField, flagField, initialOf, isBlank, lengthField, lengthOf, lengthsField, missing, moneyField, optional, percentField, readField, refuse, sizeField, stepField, textField, textOf };

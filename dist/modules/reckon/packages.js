@@ -1,0 +1,69 @@
+import { parseLength, quoted, splitSize } from '../measure/parse.js';
+import { refuse, textOf, readField, moneyField, lengthField, Refusal, isBlank } from './fields.js';
+
+const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
+const MOST_PACKAGES = 50;
+const LONGEST_ENTRY = 120;
+/** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
+const readPackage = (entry, style) => {
+    const [before = '', price, ...more] = entry.split('@');
+    const words = entry.length > LONGEST_ENTRY ? [] : before.trim().split(/\s+/);
+    const sizeFrom = (at) => splitSize(words.slice(at).join(' '));
+    const at = words.findIndex((_, at) => sizeFrom(at)?.every((side) => parseLength(side, style).ok));
+    if (at < 0 || more.length || price?.trim() === '')
+        refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
+    const [width, length] = sizeFrom(at);
+    try {
+        return {
+            name: words
+                .slice(0, at)
+                .join(' ')
+                .replace(/[\s:,–—-]+$/, ''),
+            width: readField(lengthField('The width'), width, style),
+            length: readField(lengthField('The length'), length, style),
+            price: readField(moneyField('The price'), price, style),
+        };
+    }
+    catch (refusal) {
+        throw refusal instanceof Refusal ? new Refusal(`${quoted(entry)}: ${refusal.message}`) : refusal;
+    }
+};
+/** A list as text, as {@link readPackages} reads it. */
+const writePackages = (raw) => {
+    const write = (entry) => {
+        if (Object(entry) !== entry)
+            return textOf(entry);
+        const { name, width, length, price } = entry;
+        // the colon keeps a name that ends in a number apart from the width
+        return `${name ? `${textOf(name)}: ` : ''}${textOf(width)} x ${textOf(length)}${isBlank(price) ? '' : ` @ ${textOf(price)}`}`;
+    };
+    return Array.isArray(raw) ? raw.map(write).join('; ') : textOf(raw);
+};
+/**
+ * Reads a list of packages: text with semicolons between (`small 40 x 50 @ 12.50; large 90 x 100 @ 29`), or an array of
+ * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a {@link Refusal} that names the
+ * entry it cannot read.
+ */
+const readPackages = (raw, style) => {
+    const entries = writePackages(raw)
+        .split(';')
+        .map((entry) => entry.trim())
+        .filter(Boolean);
+    if (!entries.length || entries.length > MOST_PACKAGES)
+        refuse(`A list has 1 to ${MOST_PACKAGES} packages. ${EXAMPLE}`);
+    return entries.map((entry) => readPackage(entry, style));
+};
+/** Those that fit first; then those with the least price, and after them those without one by area. */
+const rankPackages = (packages, need) => packages
+    .map((pack) => {
+    const straight = pack.width.gte(need.width) && pack.length.gte(need.length);
+    const turned = !straight && pack.width.gte(need.length) && pack.length.gte(need.width);
+    return { ...pack, fits: straight || turned, turned };
+})
+    .sort((a, b) => {
+    const area = a.width.mul(a.length).compare(b.width.mul(b.length));
+    const price = a.price && b.price ? a.price.compare(b.price) : Number(!a.price) - Number(!b.price);
+    return Number(b.fits) - Number(a.fits) || price || area;
+});
+
+export { rankPackages, readPackages, writePackages };

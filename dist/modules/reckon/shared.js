@@ -1,0 +1,58 @@
+import { most } from '../measure/exact.js';
+import { STEP, COTTON_WIDTH, OVERAGE, RULER_MARK } from '../trade/conventions.js';
+import { lengthField, choiceField, optional, textField, moneyField, stepField, percentField, lengthOf } from './fields.js';
+
+/** The finished quilt's two sides. */
+const quiltFields = {
+    width: lengthField('Quilt width'),
+    length: lengthField('Quilt length'),
+};
+/** What is added round the quilt for its back and its batting. */
+const overageField = lengthField('Overage, each side', {
+    initial: OVERAGE,
+    zero: true,
+    most: '36 in',
+    hint: 'what longarm quilters ask for',
+});
+/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+const MOST_JOINED = 100;
+/** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
+const withOverage = (book, name, quilt, rows = { width: 'width', length: 'length' }) => {
+    book.given('overage');
+    const { overage } = book.values;
+    if (overage.gt(most(quilt.width, quilt.length, lengthOf(OVERAGE, book.style))))
+        book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
+    const side = (of, id) => {
+        const need = quilt[of].add(overage.mul(2));
+        book.row(id, `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
+        return need;
+    };
+    return { width: side('width', 'needWidth'), length: side('length', 'needLength') };
+};
+/** The cloth as it lies in the shop. */
+const clothFields = {
+    fabricWidth: lengthField('Usable width of the cloth', {
+        initial: COTTON_WIDTH,
+        hint: 'selvages off; measure yours',
+    }),
+};
+/** How strips are sewn end to end. */
+const joinField = choiceField('Strips joined', { diagonal: 'at 45°', straight: 'straight' });
+/** How the cloth is washed, sold and priced. */
+const shopFields = {
+    shrinkage: percentField('Shrinkage', { initial: '0', hint: 'cotton about 3 % when prewashed', more: true }),
+    increment: stepField('The shop cuts by', { initial: STEP, more: true }),
+    price: moneyField('Price of a yard or metre'),
+    currency: optional(textField('Currency', { more: true }, /^[a-z]{3}$/i, 'EUR')),
+};
+/** What the reader's ruler marks; cut sizes fall on it. */
+const markField = {
+    mark: lengthField('Ruler’s marks', {
+        initial: RULER_MARK,
+        most: '1 in',
+        more: true,
+        hint: 'cut sizes fall on them',
+    }),
+};
+
+export { MOST_JOINED, clothFields, joinField, markField, overageField, quiltFields, shopFields, withOverage };

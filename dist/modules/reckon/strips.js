@@ -1,0 +1,29 @@
+import { everyPiece } from '../cutting/plan.js';
+import { mixed } from '../measure/format.js';
+
+/** Of a plan that cannot be cut as it says, which nobody may see. */
+const UNSOUND = 'This layout did not pass its check and is not shown. Change a size a little, or plan it in parts.';
+/** Pieces that a drawing shows one by one. */
+const MOST_DRAWN = 1500;
+/** A plan's strips from the top of the cloth, in words that anyone can read. */
+const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => strips.map((strip) => ({
+    count: strip.times * times,
+    height: mixed(strip.height),
+    gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece], count })),
+})));
+/** The same, and where each piece lies. */
+const laidOut = (plan, { width, height = plan.length }, names) => ({
+    strips: stripsOf(plan, names),
+    layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
+        x: mixed(x),
+        y: mixed(y),
+        width: mixed(width),
+        height: mixed(height),
+        piece: names[piece],
+        sheet,
+    })),
+    width: mixed(width),
+    height: mixed(height),
+});
+
+export { UNSOUND, laidOut, stripsOf };

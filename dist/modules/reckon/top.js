@@ -1,0 +1,164 @@
+import { exact, toMark, rootUp } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { canBeCut } from '../cutting/check.js';
+import { planCloth } from '../cutting/plan.js';
+import { SEAM } from '../trade/conventions.js';
+import { PATCHES } from '../trade/patches.js';
+import { Book } from './book.js';
+import { lengthField, flagField, choiceField, countField } from './fields.js';
+import { shopFields, markField, clothFields } from './shared.js';
+import { UNSOUND, stripsOf } from './strips.js';
+
+const topFields = {
+    block: lengthField('Block, finished', { most: '200 in' }),
+    across: countField('Blocks across', 100),
+    down: countField('Blocks down', 100),
+    set: choiceField('Set', { straight: 'straight', 'on-point': 'on point' }),
+    sashing: lengthField('Sashing, finished', { initial: '0', zero: true, most: '60 in', hint: '0 for none' }),
+    cornerstones: flagField('Cornerstones'),
+    frame: flagField('Sashing round the outside'),
+    ...clothFields,
+    seam: lengthField('Seam allowance', { initial: SEAM, zero: true, most: '2 in', more: true }),
+    ...markField,
+    ...shopFields,
+};
+/** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
+const ANY = exact(100_000);
+/** √2 times a length, never short: on point everything grows by it. */
+const diagonal = (side) => rootUp(side.mul(side).mul(2));
+/**
+ * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
+ * the blocks' own patches are a cut list's matter.
+ */
+const reckonTop = (input = {}) => {
+    const book = new Book(topFields, input);
+    return book.finish(() => {
+        const { n, l } = book;
+        const { block, across, down, set, sashing, cornerstones, frame, seam, mark } = book.values;
+        const onPoint = set === 'on-point';
+        const sashed = sashing.gt(0);
+        const allowance = seam.mul(2);
+        const cutSize = (finished) => toMark(finished.add(allowance), mark);
+        if (onPoint && sashed && !cornerstones)
+            book.refuse('cornerstones', 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.');
+        book.given('block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame');
+        const inner = onPoint ? (across - 1) * (down - 1) : 0;
+        const blocks = across * down + inner;
+        book.row('blocks', 'Blocks in all', `${blocks}`, onPoint
+            ? `${across} × ${down} + ${across - 1} × ${down - 1} = ${blocks}`
+            : `${across} × ${down} = ${blocks}`, ['across', 'down', 'set']);
+        const pitch = block.add(sashing);
+        const sideOf = (count) => onPoint ? diagonal(pitch.mul(count).add(sashing)) : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
+        const howSide = (count, side) => {
+            if (onPoint)
+                return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
+            const gaps = count + (frame ? 1 : -1);
+            return `${count} × ${n(block)}${sashed ? ` + ${gaps} × ${n(sashing)}` : ''} = ${l(side)}`;
+        };
+        const width = sideOf(across);
+        const length = sideOf(down);
+        const from = ['block', 'sashing', 'set', 'frame'];
+        const finishedWidth = book.measurable('finishedWidth', 'Top width, finished', width, howSide(across, width), ['across', ...from]);
+        const finishedLength = book.measurable('finishedLength', 'Top length, finished', length, howSide(down, length), ['down', ...from]);
+        const unfinished = { width: finishedWidth.add(allowance), length: finishedLength.add(allowance) };
+        book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
+        const { cloth, kept } = book.cloth();
+        book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+        const sashes = [];
+        const stones = [];
+        if (sashed) {
+            const short = { width: cutSize(sashing), length: cutSize(block) };
+            if (onPoint) {
+                const edges = 4 * across * down;
+                sashes.push(book.cut(edges, 'sashing', short.width, short.length));
+                stones.push(book.cut(edges - blocks + 1, 'cornerstone', short.width, short.width));
+            }
+            else {
+                const upright = across + (frame ? 1 : -1);
+                const level = down + (frame ? 1 : -1);
+                if (upright)
+                    sashes.push(book.cut(upright * down, 'sashing between blocks', short.width, short.length));
+                if (level && cornerstones) {
+                    sashes.push(book.cut(level * across, 'sashing between rows', short.width, short.length));
+                    if (upright)
+                        stones.push(book.cut(upright * level, 'cornerstone', short.width, short.width));
+                }
+                else if (level)
+                    sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(finishedWidth)));
+            }
+        }
+        const setting = [];
+        const sides = 2 * (across - 1) + 2 * (down - 1);
+        let sideSquare;
+        let cornerSquare;
+        const triangleSeam = {
+            side: seam.mul(exact(PATCHES.quarter.seams)),
+            corner: seam.mul(exact(PATCHES.half.seams)),
+        };
+        if (onPoint) {
+            if (sashed && !frame)
+                book.notes.push('On point, sashing runs round every block, on the outside too.');
+            cornerSquare = toMark(diagonal(block.add(sashing.mul(2)))
+                .div(2)
+                .add(triangleSeam.corner), mark);
+            sideSquare = toMark(diagonal(pitch).add(triangleSeam.side), mark);
+            book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(triangleSeam.side)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
+            book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(triangleSeam.corner)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
+            book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, ['across', 'down']);
+            if (sides)
+                setting.push(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
+            setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));
+        }
+        const clothFor = (cuts, part) => {
+            const pieces = cuts.map((cut) => ({
+                width: exact(cut.length),
+                height: exact(cut.width),
+                count: cut.count,
+                turn: true,
+            }));
+            const on = { width: cloth, step: ANY };
+            const plan = planCloth(pieces, on);
+            if (!plan.ok)
+                return book.refuse(part, plan.message);
+            if (!canBeCut(pieces, on, plan))
+                return book.refuse(part, UNSOUND);
+            const names = cuts.map(({ piece }) => piece);
+            return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+        };
+        const kinds = [
+            { part: 'sashing', cuts: sashes, key: 'sashing' },
+            { part: 'cornerstones', cuts: stones, key: 'cornerstones' },
+            { part: 'setting triangles', cuts: setting, key: 'block' },
+        ];
+        const parts = kinds
+            .filter(({ cuts }) => cuts.length)
+            .map(({ part, cuts, key }) => {
+            const { fabric, strips } = clothFor(cuts, key);
+            return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
+        });
+        const pieces = [...sashes, ...stones, ...setting];
+        // One kind of piece is planned already.
+        const { fabric, strips } = parts.length === 1 ? parts[0] : clothFor(pieces, 'sashing');
+        const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth']);
+        return {
+            ...bought,
+            finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
+            unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
+            blocks,
+            pieces,
+            ...(sideSquare &&
+                cornerSquare && {
+                sideTriangles: sides,
+                sideSquare: mixed(sideSquare),
+                cornerSquare: mixed(cornerSquare),
+            }),
+            parts,
+            strips,
+            cuts: pieces,
+            summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,
+        };
+    });
+};
+
+export { reckonTop, topFields };

@@ -1,0 +1,237 @@
+import { canBeCut } from '../cutting/check.js';
+import { sum, ZERO, wholeDown, exact, least, most } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { soldLength, cents, toPriced, purchase } from '../measure/shop.js';
+import { BOLT } from '../trade/conventions.js';
+import { Book } from './book.js';
+import { PLANNING } from './cutting.js';
+import { lengthField, optional, countField, textOf, readField, moneyField, Refusal, lengthOf } from './fields.js';
+import { clothFields, quiltFields, shopFields } from './shared.js';
+import { laidOut } from './strips.js';
+
+const { shrinkage, increment, currency } = shopFields;
+const worksheetFields = {
+    width: optional(quiltFields.width, { more: true, hint: 'where there is no quilt top to reckon it from' }),
+    length: optional(quiltFields.length, { more: true, hint: 'where there is no quilt top to reckon it from' }),
+    fabricWidth: optional(lengthField(clothFields.fabricWidth.label, {
+        more: true,
+        hint: 'of every fabric that does not say its own',
+    })),
+    seam: optional(lengthField('Seam allowance', { zero: true, most: '2 in', more: true })),
+    kits: optional(countField('Kits', 10_000, { hint: 'for a shop: how many kits to cut' })),
+    bolt: {
+        ...lengthField('Cloth on a bolt', {
+            initial: BOLT,
+            most: '10000 in',
+            hint: 'a kit’s cloth is never pieced from two bolts',
+        }),
+        write: soldLength,
+    },
+    shrinkage,
+    increment,
+    currency,
+};
+const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
+const sentences = (list) => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
+const inInches = { units: 'in' };
+const readPart = ({ title, need, width, washed = '1', pieces }) => {
+    const name = textOf(title);
+    const amount = (written) => {
+        const value = lengthOf(written, inInches);
+        if (value.lt(ZERO))
+            throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
+        return value;
+    };
+    const cut = entries(pieces);
+    return {
+        title: name,
+        need: amount(need),
+        width: amount(width ?? 0),
+        washed: amount(washed),
+        pieces: cut.map(({ width, length, count, turn }) => ({
+            width: amount(width),
+            height: amount(length),
+            count,
+            turn: !!turn,
+        })),
+        names: cut.map(({ piece }) => textOf(piece) || name),
+    };
+};
+/**
+ * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
+ * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
+ * still gets its line.
+ */
+const reckonWorksheet = (input = {}, plan) => {
+    const book = new Book(worksheetFields, input);
+    return book.finish(() => {
+        const { l, notes } = book;
+        const { increment, kits, bolt } = book.values;
+        const declared = entries(input.fabrics).map(({ letter, name, price }) => ({
+            letter: textOf(letter).trim(),
+            name: textOf(name),
+            price,
+        }));
+        const items = entries(input.items).map(({ title, fabric, text, cost }) => ({
+            title: textOf(title),
+            fabric: textOf(fabric),
+            name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
+            text: textOf(text),
+            paid: cost,
+        }));
+        const unfinished = sentences(input.unfinished);
+        notes.push(...sentences(input.troubles), ...unfinished);
+        book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
+        /** A sum that was written down; one that cannot be read is named, and left out. */
+        const paid = (written, label) => {
+            try {
+                return readField(moneyField(label), written, book.style);
+            }
+            catch (refusal) {
+                if (!(refusal instanceof Refusal))
+                    throw refusal;
+                notes.push(`${label}: ${refusal.message}`);
+                return undefined;
+            }
+        };
+        /** The parts of one fabric; a part that names none has a line of its own, since its cloth may be any. */
+        const groups = new Map(declared.map(({ letter }) => [letter, { letter, parts: [] }]));
+        for (const [at, part] of entries(input.parts).entries()) {
+            const letter = textOf(part.fabric).trim();
+            const key = letter || `part ${at}`;
+            const group = groups.get(key) ?? { letter, parts: [] };
+            group.parts.push(book.blame('parts', () => readPart(part)));
+            groups.set(key, group);
+        }
+        let total = ZERO;
+        let bolted = ZERO;
+        let tooLong = false;
+        const unpriced = [];
+        const lines = [...groups].flatMap(([key, { letter, parts }]) => {
+            const fabric = declared.find((one) => one.letter === letter);
+            const called = letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
+            if (!parts.length) {
+                if (!unfinished.length && !items.some((item) => item.fabric === letter))
+                    notes.push(`${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`);
+                return [];
+            }
+            if (!fabric && declared.length)
+                notes.push(letter
+                    ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
+                    : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0].letter}" on it, or another letter.`);
+            const added = sum(parts.map(({ need }) => need));
+            const { need, laid } = plan ? planTogether(parts, plan, called) : { need: added };
+            const { bought, buy } = book.upToStep(need, `${called}: `);
+            const spare = bought.sub(need);
+            const saved = added.sub(need);
+            const price = paid(fabric?.price, `The price of fabric ${letter}`);
+            const cost = price && cents(toPriced(bought, increment).mul(price));
+            if (cost)
+                total = total.add(cost);
+            else
+                unpriced.push(called);
+            const sums = parts.length > 1
+                ? `${parts.map(({ title, need }) => `${book.n(need)} (${title.toLowerCase()})`).join(' + ')} = ${l(added)}`
+                : parts[0].title.toLowerCase();
+            book.row(`need-${key}`, `${called}${fabric?.name ? `, ${fabric.name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
+            book.row(`buy-${key}`, 'Buy', buy.text, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
+            let bolts;
+            if (kits) {
+                const each = wholeDown(bolt.div(bought));
+                if (each) {
+                    bolts = Math.ceil(kits / each);
+                    book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
+                    if (price)
+                        bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
+                }
+                else {
+                    tooLong = true;
+                    notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt').value}. Write a longer bolt, like ${buy.text}.`);
+                }
+            }
+            return [
+                {
+                    letter,
+                    name: fabric?.name ?? '',
+                    parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
+                    need: mixed(need),
+                    saved: mixed(saved),
+                    buy,
+                    spare: mixed(spare),
+                    ...(price && { price: book.sum(price) }),
+                    ...(cost && { cost: book.sum(cost) }),
+                    ...(bolts && { bolts }),
+                    ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
+                },
+            ];
+        });
+        const inWords = ({ text, fabric }) => fabric ? `${text} of fabric ${fabric}` : text;
+        let itemCost = ZERO;
+        const bought = items.map(({ paid: written, ...item }) => {
+            const cost = paid(written, `The price of ${item.text}`);
+            if (cost)
+                itemCost = itemCost.add(cost);
+            else
+                unpriced.push(inWords(item));
+            return { ...item, ...(cost && { cost: book.sum(cost) }) };
+        });
+        total = total.add(itemCost);
+        const priced = unpriced.length < lines.length + bought.length;
+        const whole = bolted.add(itemCost.mul(kits ?? 0));
+        if (priced) {
+            if (unpriced.length)
+                notes.push(`The total leaves out what has no price: ${unpriced.join(', ')}.`);
+            const costs = [...lines, ...bought].flatMap(({ cost }) => cost?.text ?? []);
+            book.row('total', kits ? 'One kit' : 'Total', book.money(total), costs.join(' + '));
+            if (kits && !tooLong)
+                book.row('kitCost', `All ${kits} kits`, book.money(whole), `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`, ['kits', 'bolt']);
+        }
+        const need = sum(lines.map(({ need }) => exact(need)));
+        const inches = sum(lines.map(({ buy }) => exact(buy.inches)));
+        const count = lines.length;
+        return {
+            buy: purchase(inches, increment, book.style.comma),
+            fabric: mixed(need),
+            spare: mixed(inches.sub(need)),
+            summary: count || bought.length
+                ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(inWords)].join(', ')}.`
+                : 'Nothing on the list yet: put calculators inside this worksheet.',
+            cuts: [],
+            fabrics: lines,
+            items: bought,
+            ...(priced && { total: book.sum(total) }),
+            ...(kits && {
+                kits: {
+                    count: kits,
+                    ...(priced && { each: book.sum(total), ...(!tooLong && { cost: book.sum(whole) }) }),
+                },
+            }),
+        };
+    });
+    /** Several parts of one cloth: laid out together where less is then bought than for one after the other. */
+    function planTogether(parts, plan, called) {
+        const added = sum(parts.map(({ need }) => need));
+        const cut = parts.filter(({ pieces }) => pieces.length);
+        if (cut.length < 2)
+            return { need: added };
+        const apart = sum(cut.map(({ need }) => need));
+        const pieces = cut.flatMap(({ pieces }) => pieces);
+        const cloth = { width: least(cut[0].width, ...cut.map(({ width }) => width)) };
+        const planned = plan(pieces, cloth);
+        if (typeof planned === 'number')
+            book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
+        if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
+            return { need: added };
+        const length = planned.length.mul(most(cut[0].washed, ...cut.map(({ washed }) => washed)));
+        const need = added.sub(apart).add(length);
+        const bought = (fabric) => exact(book.toBuy(fabric).inches);
+        if (bought(need).gte(bought(added)))
+            return { need: added };
+        return {
+            need,
+            laid: laidOut(planned, cloth, cut.flatMap(({ names }) => names)),
+        };
+    }
+};
+
+export { reckonWorksheet, worksheetFields };

@@ -1,0 +1,33 @@
+import { nothing, html, noChange, isServer } from 'lit';
+
+/**
+ * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
+ * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ */
+const cell = ({ id, field, text, wrong }) => {
+    const invalid = wrong ? 'true' : nothing;
+    if (field && 'options' in field) {
+        const { label, options } = field;
+        const chosen = text.split(', ');
+        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? `${label}, ${at + 1}` : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...options, [value]: options[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}`;
+    }
+    if (field?.kind === 'own' && field.lines)
+        return html `<textarea
+      part="cell"
+      id=${id}
+      data-row=${id}
+      rows=${Math.min(12, text.split('\n').length + 1)}
+      spellcheck="false"
+      aria-describedby="how-${id}"
+      aria-invalid=${invalid}
+      .value=${text}
+    ></textarea>`;
+    const tick = field?.kind === 'flag';
+    return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
+};
+/** A button; `open` says whether what it unfolds is seen. */
+const action = (words, act, { off = false, open } = {}) => html `<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
+/** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
+const fractionKeys = (type) => html `<span class="keys" role="group" aria-label="Fraction keys"> ${[...'⅛¼⅜½⅝¾⅞⅓⅔'].map((sign) => html `<button type="button" tabindex="-1" @pointerdown=${(event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`)} </span>`;
+
+export { action, cell, fractionKeys };

@@ -1,0 +1,591 @@
+import { LitElement, isServer, html, nothing } from 'lit';
+import { drawingStyles } from '../drawing/picture.js';
+import { exact, most, ONE, ZERO } from '../measure/exact.js';
+import { decimal, mixed, asTyped } from '../measure/format.js';
+import { parseLength, inUnit } from '../measure/parse.js';
+import { writesComma } from '../measure/units.js';
+import { RULER_MARK } from '../trade/conventions.js';
+import { textOf, isBlank, lengthOf, missing } from '../reckon/fields.js';
+import { attributeOf } from './calculator.js';
+import { action, cell, fractionKeys } from './cell.js';
+import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
+import { cellsOf, tabbedOf, download, csvOf } from './export.js';
+import { dress } from './dress.js';
+import { printAlone } from './print.js';
+import { isAsServed, takeOver, isTakenOver, isInWorksheet } from './server.js';
+import { sheetStyles } from './styles.js';
+
+/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
+const languageAt = (element) => {
+    const found = element.closest('[lang]');
+    if (found)
+        return found.lang;
+    const { host } = element.getRootNode();
+    return host ? languageAt(host) : 'en';
+};
+/**
+ * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
+ * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ *
+ * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
+ * @fires input - Something was typed; `result` already follows it.
+ * @fires change - A cell was left with another value.
+ * @csspart sheet - The whole sheet.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
+ * @csspart table - The rows.
+ * @csspart label - What a row is.
+ * @csspart cell - A cell to type in.
+ * @csspart value - A reckoned value.
+ * @csspart how - How a value was got.
+ * @csspart figure - What holds a drawing.
+ * @csspart error - What is wrong in a row.
+ * @csspart drawing - The drawing to scale.
+ * @csspart list - The cut list and other lists.
+ * @csspart action - Copy, CSV and print.
+ * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
+ * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
+ */
+class QuiltSheet extends LitElement {
+    /** It is a field of the form around it, under its `name`. */
+    static { this.formAssociated = true; }
+    static { this.styles = [drawingStyles, sheetStyles]; }
+    static { this.properties = {
+        units: { reflect: true },
+        lock: { reflect: true },
+        fabric: { reflect: true },
+        shown: { attribute: false },
+        name: { reflect: true },
+        max: {},
+        required: { type: Boolean, reflect: true },
+        measured: { attribute: false },
+        flow: { attribute: false },
+    }; }
+    #internals = this.attachInternals();
+    #input;
+    #result;
+    #good;
+    /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
+    #editing;
+    #marked = [];
+    #open = false;
+    #told = '';
+    /** What stood in each property that the reader has changed, before she did. */
+    #given = {};
+    /** What she has put there. */
+    #typedIn = {};
+    /** Disabled by itself or by a fieldset around it. */
+    #off = false;
+    #complaint = '';
+    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+    get result() {
+        const input = this.reckonInput();
+        if (!this.#result || !sameInput(input, this.#input)) {
+            this.#input = input;
+            this.#result = this.calculator.reckon(input);
+            if (!this.#result.errors)
+                this.#good = this.#result;
+            // What is half typed is no answer to go back to.
+            else if (this.#editing)
+                this.#good = this.#editing.good;
+        }
+        return this.#result;
+    }
+    /** Reckons again though no input changed: what it depends on did. */
+    reckonAgain() {
+        this.#input = undefined;
+        this.requestUpdate();
+    }
+    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+    get value() {
+        const { buy } = this.result;
+        return buy ? decimal(exact(buy.amount), 4) : '';
+    }
+    /** The form this element belongs to, if any. */
+    get form() {
+        return this.#internals.form;
+    }
+    /** No cell can be changed, and a form sends nothing of it. Default false. */
+    get disabled() {
+        return this.hasAttribute('disabled');
+    }
+    set disabled(isOff) {
+        this.toggleAttribute('disabled', !!isOff);
+    }
+    /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
+    get type() {
+        return this.localName;
+    }
+    /** The `<label>` elements that name it. */
+    get labels() {
+        return this.#internals.labels;
+    }
+    /** Whether a form checks it: not where it is disabled. */
+    get willValidate() {
+        return this.#internals.willValidate;
+    }
+    /**
+     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
+     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+     */
+    get validity() {
+        return this.#upToDate.validity;
+    }
+    /** The sentence about it; empty where nothing is wrong. */
+    get validationMessage() {
+        return this.#upToDate.validationMessage;
+    }
+    /** Whether it is valid; fires `invalid` where it is not. */
+    checkValidity() {
+        return this.#upToDate.checkValidity();
+    }
+    /** The same, and the browser shows the sentence at the cell. */
+    reportValidity() {
+        return this.#upToDate.reportValidity();
+    }
+    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+    setCustomValidity(message) {
+        this.#complaint = message;
+        this.#send();
+    }
+    /** Goes to the first cell that can be changed. */
+    focus(options) {
+        this.#cellOf()?.focus(options);
+    }
+    /** How lengths are shown here. */
+    get lengthStyle() {
+        const given = this.flow?.values;
+        const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
+        const shown = this.shown ?? given?.['shown'];
+        const units = shown === 'cm' || shown === 'in' ? shown : bare;
+        return { units, comma: writesComma(this.#language), bare };
+    }
+    get #language() {
+        return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
+    }
+    /** Whether the cell being typed in holds another text than when it was entered. */
+    get #isTyped() {
+        return this.#editing?.text !== this.#editing?.before;
+    }
+    get #own() {
+        return this;
+    }
+    /** The inputs as the calculator takes them. */
+    reckonInput() {
+        const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
+            key,
+            this.#own[key] ?? this.flow?.values[key],
+        ]);
+        return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured };
+    }
+    createRenderRoot() {
+        const { shadowRoot } = this;
+        if (shadowRoot && !isServer) {
+            const typed = typedIn(shadowRoot);
+            const active = shadowRoot.activeElement?.id;
+            takeOver(this);
+            void this.updateComplete.then(() => this.#goOn(typed, active));
+        }
+        if (isServer || this.ownerDocument === document)
+            return super.createRenderRoot();
+        // Lit's own way shares style sheets, which a document allows only those that were made in it.
+        const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
+        dress(root, this);
+        return root;
+    }
+    /** Goes on from what a server wrote with what the reader did there already. */
+    #goOn(typed, active) {
+        isTakenOver(this);
+        this.requestUpdate();
+        const cellOf = (id) => id ? this.shadowRoot.getElementById(id) : null;
+        // Entered again, so that what is typed there counts as typed.
+        cellOf(active)?.blur();
+        cellOf(active)?.focus();
+        for (const [id, text] of typed) {
+            const cell = cellOf(id);
+            if (cell)
+                this.#replace(cell, text);
+        }
+    }
+    connectedCallback() {
+        super.connectedCallback();
+        this.addEventListener('click', this.#clicked);
+    }
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        // Not every browser says that the cell lost the focus.
+        this.#editing = undefined;
+        this.#marked = [];
+        this.requestUpdate();
+    }
+    /** Moving to another document takes a shadow root's styles away. */
+    adoptedCallback() {
+        if (this.shadowRoot)
+            dress(this.shadowRoot, this);
+    }
+    /** A click on a label comes as one on the element itself. */
+    #clicked = (event) => {
+        if (this.#internals.labels.length && event.composedPath()[0] === this)
+            this.focus();
+    };
+    formDisabledCallback(isOff) {
+        this.#off = isOff;
+        this.requestUpdate();
+    }
+    formResetCallback() {
+        for (const key in this.#given) {
+            // An attribute says what it starts with, even one that the page changed since.
+            const written = this.getAttribute(attributeOf(key));
+            this.#own[key] =
+                written === null ? this.#given[key] : this.calculator.fields[key]?.kind === 'flag' || written;
+        }
+        this.#given = {};
+        this.#typedIn = {};
+        this.#startAgain();
+    }
+    formStateRestoreCallback(state, mode) {
+        // What a browser fills in by itself is an amount, and those are reckoned here.
+        if (mode !== 'restore')
+            return;
+        for (const [key, value] of Object.entries(JSON.parse(state)))
+            this.#change(key, value);
+        this.#startAgain();
+    }
+    /** What is typed in belongs to another quilt now. */
+    #startAgain() {
+        this.#send();
+        this.#editing = undefined;
+        void this.updateComplete.then(() => this.#focusIn({ target: this.shadowRoot.activeElement }));
+    }
+    updated() {
+        this.#send();
+        // For a worksheet around it, however its inputs came to change.
+        this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+    }
+    get #upToDate() {
+        this.#send();
+        return this.#internals;
+    }
+    /** Hands the form the amount to buy, what the reader typed to get it, and what is wrong. */
+    #send() {
+        const isMissing = ({ input, message }) => {
+            const field = this.calculator.fields[input];
+            return !!field && message === missing(field, this.lengthStyle);
+        };
+        const wrong = this.result.errors?.find((error) => this.required || !isMissing(error));
+        const valueMissing = !!wrong && isMissing(wrong);
+        const over = this.#overStock();
+        this.#internals.setFormValue(this.value || null, JSON.stringify(this.#typedIn));
+        this.#internals.setValidity({
+            customError: !!this.#complaint,
+            badInput: !!wrong && !valueMissing,
+            valueMissing,
+            rangeOverflow: !!over,
+        }, this.#complaint || wrong?.message || over, this.#cellOf(wrong?.input));
+    }
+    /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
+    #cellOf(id = '') {
+        const root = this.shadowRoot;
+        return (root?.querySelector(`[data-row='${id}']`) ??
+            root?.querySelector('[part=cell]') ??
+            undefined);
+    }
+    /** That the shop has less than this takes, and what would do; nothing where it has enough. */
+    #overStock() {
+        const { calculator, lengthStyle, result } = this;
+        const max = textOf(this.max);
+        if (result.errors || isBlank(max))
+            return;
+        const read = parseLength(max, { ...lengthStyle, units: 'in' });
+        if (!read.ok)
+            return `Stock, max: ${read.message}`;
+        const { unit, text } = result.buy;
+        const isLength = /[a-z'"]/i.test(max);
+        const isCloth = /^(yd|m|in)$/.test(unit);
+        if (isLength && !isCloth)
+            return;
+        const fits = ({ inches, amount }) => exact(isLength ? inches : amount).lte(read.value);
+        if (fits(result.buy))
+            return;
+        const less = calculator.instead?.(result).find(({ buy }) => fits(buy));
+        return `In stock: ${max}${isLength || !isCloth ? '' : ` ${unit}`}, and this takes ${text}. ${less ? `${less.words} would do: ${less.buy.text}` : 'A smaller size or wider cloth would take less'}.`;
+    }
+    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+    get switchable() {
+        return !this.name && !this.flow && isBlank(this.price) && !this.#locks('units');
+    }
+    #locks(attribute) {
+        return textOf(this.lock)
+            .split(/[\s,]+/)
+            .includes(attribute);
+    }
+    // What is shown
+    /** Inputs as they stand now, reckoned rows as they were last good. */
+    #rows() {
+        const { errors, working } = this.result;
+        return errors && this.#good
+            ? this.#good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
+            : working;
+    }
+    #labelOf(id) {
+        return this.calculator.fields[id]?.label ?? this.#rows().find((row) => row.id === id)?.label ?? id;
+    }
+    render() {
+        if (isAsServed(this) && (isInWorksheet(this) || this.result.errors))
+            return html `<slot></slot>`;
+        const { calculator } = this;
+        const { title } = calculator;
+        const { errors } = this.result;
+        const rows = this.#rows();
+        const good = this.#good;
+        // In one order, whatever is written in them: a cell must not move while it is typed in.
+        const refined = Object.keys(calculator.fields).flatMap((key) => rows.filter(({ id, more }) => more && id === key));
+        const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
+        const style = this.lengthStyle;
+        const off = !!errors;
+        return html `<section part="sheet" class="sheet ${errors && good ? 'stale' : ''}" aria-label=${title} @keydown=${this.#keyDown} @input=${this.#typed} @change=${this.#changed} @focusin=${this.#focusIn} @focusout=${this.#focusOut}> ${this.#answer(rows)} <table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">Value</th> <th scope="col">How it was got</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).map(this.#row)} ${refined[0] &&
+            html `<tr class="refine"> <td colspan="3"> ${action(open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table> ${good &&
+            html `<div> ${figures(calculator.draw(good, style))} ${cutList(good)} ${good.cuts[0] && html `<p>${CUTTER_CAUTION}</p>`} ${calculator
+                .listings?.(good, style)
+                .filter(({ toCut }) => toCut !== 'on paper')
+                .map(listing)} ${this.more(good)} </div>`} <p>${MEASURE_FIRST}</p> <p class="actions"> ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.#switch) : nothing} ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })} <span role="status">${this.#told}</span> </p> </section>`;
+    }
+    /** What an element shows besides, under its lists. */
+    more(_good) {
+        return nothing;
+    }
+    #answer(rows) {
+        const { errors } = this.result;
+        const good = this.#good;
+        const [lead, large] = good
+            ? (this.calculator.headline?.(good, this.lengthStyle) ?? [
+                this.flow?.values['shared'] ? 'By itself' : 'Buy',
+                good.buy.text,
+            ])
+            : [];
+        const notes = errors
+            ? [
+                `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
+            ]
+            : [this.#overStock() ?? [], good.notes].flat();
+        return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`} ${notes.map((note) => html `<p class="note">${note}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
+    }
+    #row = ({ id, label, value, role, how, reckoned }) => {
+        const field = this.calculator.fields[id];
+        const message = this.result.errors?.find(({ input }) => input === id)?.message;
+        const editing = this.#editing?.id === id;
+        const text = editing ? this.#editing.text : (message && this.measured?.[id]) || value;
+        const locked = this.#locks(attributeOf(id));
+        const open = !this.#off && (field ? !locked : role !== 'reckoned');
+        const flows = field && this.flow?.values[id];
+        const takesFractions = !field || /^(length|size)/.test(field.kind);
+        const chosen = field && 'options' in field
+            ? text
+                .split(', ')
+                .map((part) => field.options[part] ?? part)
+                .join(', ')
+            : text;
+        const got = html `${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
+            ? html `${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.#off })}`
+            : (flows && this.flow.from[id]) || how} ${message && html `<span part="error" class="error">${message}</span>`}`;
+        // Several lines need the width of both columns.
+        const wide = field?.lines;
+        return html `<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
+            ? cell({ id, field, text, wrong: !!message && !!text })
+            : html `<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
+    };
+    // What is typed
+    #take(id, text) {
+        const field = this.calculator.fields[id];
+        const { units, bare } = this.lengthStyle;
+        const { kind } = field ?? { kind: 'length' };
+        if (units !== bare && /^(length|size|step)/.test(kind))
+            text = inUnit(text, units, /s$|z/.test(kind));
+        if (field)
+            this.#change(id, field.kind === 'flag' ? text === 'yes' : text);
+        else
+            this.#change('measured', { ...this.measured, [id]: text });
+        this.#send();
+        this.requestUpdate();
+    }
+    /** Sets a property for the reader; a reset sets it back. */
+    #change(key, value) {
+        if (!(key in this.#given))
+            this.#given[key] = this.#own[key];
+        this.#own[key] = this.#typedIn[key] = value;
+    }
+    /** Back to what is reckoned there. */
+    #forget(id) {
+        const { [id]: _gone, ...kept } = this.measured ?? {};
+        this.#change('measured', kept);
+        this.#send();
+    }
+    #typed = ({ target }) => {
+        const id = rowOf(target);
+        if (!id)
+            return;
+        const input = target;
+        const choices = [...this.renderRoot.querySelectorAll(`select[data-row=${id}]`)];
+        const text = input.type === 'checkbox'
+            ? input.checked
+                ? 'yes'
+                : 'no'
+            : choices.map(({ value }) => value).join(', ') || input.value;
+        if (this.#editing?.id === id)
+            this.#editing.text = text;
+        this.#take(id, text);
+    };
+    /**
+     * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is
+     * left, since the browser does not count what a key of the sheet wrote there.
+     */
+    #changed = (event) => {
+        event.stopPropagation();
+        if (!isText(event.target))
+            this.tell('change');
+    };
+    tell(type) {
+        this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+    }
+    #focusIn = ({ target }) => {
+        const id = rowOf(target);
+        if (!id)
+            return;
+        this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
+        if (isText(target))
+            this.#editing = {
+                id,
+                text: target.value,
+                before: target.value,
+                measured: this.measured,
+                good: this.#good,
+            };
+        this.requestUpdate();
+    };
+    #focusOut = ({ target }) => {
+        const id = rowOf(target);
+        if (!id)
+            return;
+        // An emptied cell of a reckoned row means the reckoned value again.
+        if (this.measured?.[id]?.trim() === '')
+            this.#forget(id);
+        const isTyped = this.#isTyped;
+        this.#editing = undefined;
+        this.#marked = [];
+        this.requestUpdate();
+        if (isTyped)
+            this.tell('change');
+    };
+    #putBack(id) {
+        if (this.calculator.fields[id])
+            this.#change(id, null);
+        else
+            this.#forget(id);
+        this.#tellBoth();
+    }
+    #tellBoth() {
+        this.tell('input');
+        this.tell('change');
+    }
+    /** Puts a text in a cell as if the reader had typed it. */
+    #replace(input, text) {
+        input.value = text;
+        input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    }
+    #typeIn = (sign) => {
+        const input = this.shadowRoot.activeElement;
+        if (!isText(input))
+            return;
+        input.setRangeText(sign, input.selectionStart, input.selectionEnd, 'end');
+        this.#replace(input, input.value);
+    };
+    #keyDown = (event) => {
+        const { target, key, altKey } = event;
+        const id = rowOf(target);
+        if (!id || event.isComposing)
+            return;
+        const enter = key === 'Enter';
+        // In a cell of several lines these keys move among its lines.
+        const lines = is(target, 'textarea');
+        const step = lines
+            ? 0
+            : key === 'ArrowDown' || (enter && !event.shiftKey)
+                ? 1
+                : enter || key === 'ArrowUp'
+                    ? -1
+                    : 0;
+        if (step && altKey && isText(target))
+            this.#nudge(target, -step);
+        else if (step && !altKey && (enter || !is(target, 'select')))
+            this.#walk(target, step);
+        // With nothing to put back the key is the page's: it may close a dialog.
+        else if (key === 'Escape' && isText(target) && this.#isTyped) {
+            const { before, measured } = this.#editing;
+            this.#replace(target, before);
+            this.measured = measured;
+        }
+        else
+            return;
+        event.preventDefault();
+    };
+    #walk(from, step) {
+        const cells = [...this.renderRoot.querySelectorAll('[data-row]')];
+        const next = cells[cells.indexOf(from) + step];
+        next?.focus();
+        if (isText(next))
+            next.select();
+    }
+    /** One ruler mark up or down; one whole where the cell holds no length. */
+    #nudge(input, by) {
+        const style = this.lengthStyle;
+        const { kind } = this.calculator.fields[rowOf(input)] ?? { kind: 'length' };
+        const whole = kind === 'count' || kind === 'percent';
+        const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : { ...style, bare: undefined });
+        if (!read.ok || !(whole || kind === 'length'))
+            return;
+        const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
+        const mark = inches ? exact(inches) : lengthOf(RULER_MARK[style.units], style);
+        const moved = most(read.value.add((whole ? ONE : mark).mul(by)), ZERO);
+        this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
+    }
+    #switch = () => {
+        this.#change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
+        this.#tellBoth();
+    };
+    #fold(open) {
+        this.#open = open;
+        this.requestUpdate();
+    }
+    // Taking it away
+    /** What is copied and downloaded. */
+    cells(good) {
+        return cellsOf(good);
+    }
+    #copy = async () => {
+        try {
+            // Absent on a page without https.
+            await navigator.clipboard.writeText(tabbedOf(this.cells(this.#good)));
+            this.#told = 'Copied.';
+        }
+        catch {
+            this.#told = 'This browser does not allow copying here; the CSV holds the same.';
+        }
+        this.requestUpdate();
+    };
+    #download = () => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.#good)));
+    #print = () => printAlone(this.shadowRoot, this.calculator.title, this.paper?.(this.#good));
+}
+const rowOf = (target) => target?.dataset?.['row'];
+/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
+const typedIn = (served) => [...served.querySelectorAll("[type='text']")]
+    .filter(({ value, defaultValue }) => value !== defaultValue)
+    .map(({ id, value }) => [id, value]);
+/** Not by `instanceof`: in a frame's document an element is of another window's class. */
+const is = (target, selector) => !!target?.matches?.(selector);
+const isText = (target) => is(target, "[type='text'], textarea");
+const sameInput = (a, b) => !!b && Object.keys(a).every((key) => a[key] === b[key]);
+
+export { QuiltSheet };

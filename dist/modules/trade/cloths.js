@@ -1,0 +1,19 @@
+/**
+ * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
+ * fat quarter", Pieceful Living, 13 August 2011.
+ */
+const SHEETS = {
+    'fat-quarter': { name: 'fat quarter', width: '20 in', height: '18 in' },
+    'fat-eighth': { name: 'fat eighth', width: '20 in', height: '9 in' },
+    'strip-2.5': { name: '2 1/2 in strip', width: '40 in', height: '2 1/2 in' },
+    'square-10': { name: '10 in square', width: '10 in', height: '10 in' },
+    'square-5': { name: '5 in square', width: '5 in', height: '5 in' },
+};
+/** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
+const BOLT_WIDTHS = [
+    [43, 46, 40],
+    [53, 55, 52],
+    [107, 110, 106],
+];
+
+export { BOLT_WIDTHS, SHEETS };

@@ -1,0 +1,15 @@
+/**
+ * What a patch's cut size has over its finished size, in seam allowances: with 1/4 in that is 1/2, 7/8 and 1 1/4 in, as in
+ * "Cutting half- and quarter-square triangles", All People Quilt, and "How to measure and cut triangles", Granny Maud's
+ * Girl, 11 June 2018. Geometry needs 2 + √2 = 3.41… and 2 + 2 √2 = 4.83…, so no allowance comes out short.
+ */
+const PATCHES = {
+    rectangle: { seams: 2, each: 1, words: '' },
+    half: { seams: '7/2', each: 2, words: 'cut once on the diagonal' },
+    quarter: { seams: 5, each: 4, words: 'cut twice on the diagonal' },
+};
+/** A usual ruler and cutting mat. Common practice, no source. */
+const RULER = '24 in';
+const MAT = '24 x 36 in';
+
+export { MAT, PATCHES, RULER };

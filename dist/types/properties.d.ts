@@ -1,0 +1,378 @@
+// Written by the build, from custom-elements.json.
+import type { QuiltBacking } from './elements/backing/backing.js';
+import type { QuiltBatting } from './elements/batting/batting.js';
+import type { QuiltBinding } from './elements/binding/binding.js';
+import type { QuiltBorders } from './elements/borders/borders.js';
+import type { QuiltCutting } from './elements/cutting/cutting.js';
+import type { QuiltFabric } from './elements/fabric/fabric.js';
+import type { QuiltTop } from './elements/top/top.js';
+import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
+
+/** What can be set on `<quilt-backing>`. */
+export interface QuiltBackingProperties {
+  /** Cloth added on each side of the quilt. A length. Default `4 in`. */
+  overage?: QuiltBacking['overage'] | undefined;
+  /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
+  repeat?: QuiltBacking['repeat'] | undefined;
+  /** The print has a right way up, so panels may not be turned. Default false. */
+  oneWay?: QuiltBacking['oneWay'] | undefined;
+  /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+  piecedStrip?: QuiltBacking['piecedStrip'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltBacking['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltBacking['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltBacking['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltBacking['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBacking['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltBacking['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBacking['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltBacking['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltBacking['flow'] | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  width?: QuiltBacking['width'] | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  length?: QuiltBacking['length'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltBacking['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltBacking['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltBacking['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltBacking['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltBacking['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltBacking['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltBacking['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-batting>`. */
+export interface QuiltBattingProperties {
+  /** Batting added on each side of the quilt. A length. Default `4 in`. */
+  overage?: QuiltBatting['overage'] | undefined;
+  /** The shop's own packages: `small 40 x 50 @ 12.50; large 90 x 100 @ 29`. Default: the usual sizes. */
+  packages?: QuiltBatting['packages'] | undefined;
+  /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
+  roll?: QuiltBatting['roll'] | undefined;
+  /** The bed the quilt is for: `twin`, `queen` … Default `none`: `width` and `length` are given. */
+  bed?: QuiltBatting['bed'] | undefined;
+  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`. */
+  drop?: QuiltBatting['drop'] | undefined;
+  /** Length to tuck under the pillows. Default 0. */
+  tuck?: QuiltBatting['tuck'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltBatting['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltBatting['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltBatting['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltBatting['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBatting['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltBatting['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBatting['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltBatting['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltBatting['flow'] | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  width?: QuiltBatting['width'] | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  length?: QuiltBatting['length'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltBatting['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltBatting['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltBatting['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltBatting['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltBatting['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-binding>`. */
+export interface QuiltBindingProperties {
+  /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
+  perimeter?: QuiltBinding['perimeter'] | undefined;
+  /** Added for the mitred corners and the closing tails. A length. Default `10 in`. */
+  allowance?: QuiltBinding['allowance'] | undefined;
+  /** What the strips are cut to. A length. Default `2 1/2 in`, or reckoned from `finished`. */
+  stripWidth?: QuiltBinding['stripWidth'] | undefined;
+  /** What shall show on the front. A length; used where no `strip-width` is given. Default none. */
+  finished?: QuiltBinding['finished'] | undefined;
+  /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`. */
+  thickness?: QuiltBinding['thickness'] | undefined;
+  /** `double` or `single`. Default `double`. */
+  fold?: QuiltBinding['fold'] | undefined;
+  /** `straight` (across the cloth) or `bias`. Default `straight`. */
+  cut?: QuiltBinding['cut'] | undefined;
+  /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
+  join?: QuiltBinding['join'] | undefined;
+  /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
+  mark?: QuiltBinding['mark'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltBinding['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltBinding['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltBinding['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltBinding['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBinding['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltBinding['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBinding['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltBinding['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltBinding['flow'] | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  width?: QuiltBinding['width'] | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  length?: QuiltBinding['length'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltBinding['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltBinding['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltBinding['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltBinding['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltBinding['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltBinding['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltBinding['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-borders>`. */
+export interface QuiltBordersProperties {
+  /** Finished widths from the inside out: `2, 4 1/2`. Required unless `target` is given. */
+  borders?: QuiltBorders['borders'] | undefined;
+  /** `sides-first`, `ends-first`, `squares` or `mitred`; one for all, or one per border with commas. Default `sides-first`. */
+  corners?: QuiltBorders['corners'] | undefined;
+  /** `across` (strips from selvage to selvage) or `along` (unpieced, beside the selvage). Default `across`. */
+  grain?: QuiltBorders['grain'] | undefined;
+  /** The size wanted: `60 x 80`. One more border makes up what is missing. Default none. */
+  target?: QuiltBorders['target'] | undefined;
+  /** How strips are joined: `diagonal` (at 45°) or `straight`. Default `diagonal`. */
+  join?: QuiltBorders['join'] | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  mark?: QuiltBorders['mark'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltBorders['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltBorders['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltBorders['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltBorders['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBorders['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltBorders['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBorders['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltBorders['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltBorders['flow'] | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  width?: QuiltBorders['width'] | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  length?: QuiltBorders['length'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltBorders['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltBorders['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltBorders['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltBorders['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltBorders['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltBorders['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltBorders['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-cutting>`. */
+export interface QuiltCuttingProperties {
+  /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
+  list?: QuiltCutting['list'] | undefined;
+  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
+  sheet?: QuiltCutting['sheet'] | undefined;
+  /** The print has a right way up, so pieces may not be turned. Default false. */
+  oneWay?: QuiltCutting['oneWay'] | undefined;
+  /** How long the ruler is. A length. Default `24 in`. */
+  ruler?: QuiltCutting['ruler'] | undefined;
+  /** The cutting mat. Default `24 x 36`. */
+  mat?: QuiltCutting['mat'] | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  mark?: QuiltCutting['mark'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltCutting['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltCutting['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltCutting['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltCutting['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltCutting['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltCutting['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltCutting['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltCutting['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltCutting['flow'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltCutting['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltCutting['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltCutting['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltCutting['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltCutting['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltCutting['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltCutting['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-fabric>`. */
+export interface QuiltFabricProperties {
+  /** The letter that parts name it by: `A`. Required. */
+  letter?: QuiltFabric['letter'] | undefined;
+  /** What the shop calls it. Default none. */
+  name?: QuiltFabric['name'] | undefined;
+  /** Its usable width, selvages off. A length. Default: the worksheet's. */
+  fabricWidth?: QuiltFabric['fabricWidth'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltFabric['price'] | undefined;
+  /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+  swatch?: QuiltFabric['swatch'] | undefined;
+}
+
+/** What can be set on `<quilt-top>`. */
+export interface QuiltTopProperties {
+  /** A block's finished side. A length. Required. */
+  block?: QuiltTop['block'] | undefined;
+  /** Blocks across, a whole number. Required. */
+  across?: QuiltTop['across'] | undefined;
+  /** Blocks down, a whole number. Required. */
+  down?: QuiltTop['down'] | undefined;
+  /** Finished width of the sashing between blocks. A length. Default 0, none. */
+  sashing?: QuiltTop['sashing'] | undefined;
+  /** Squares where sashing crosses. Default false. */
+  cornerstones?: QuiltTop['cornerstones'] | undefined;
+  /** Sashing round the outside too. Default false. */
+  frame?: QuiltTop['frame'] | undefined;
+  /** `straight` or `on-point`. Default `straight`. */
+  set?: QuiltTop['set'] | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  mark?: QuiltTop['mark'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltTop['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltTop['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltTop['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltTop['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltTop['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltTop['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltTop['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltTop['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltTop['flow'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltTop['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltTop['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltTop['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltTop['increment'] | undefined;
+  /** Price of one yard or metre. Default none. */
+  price?: QuiltTop['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltTop['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltTop['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-worksheet>`. */
+export interface QuiltWorksheetProperties {
+  /** How many kits to cut, for a shop. Default none. */
+  kits?: QuiltWorksheet['kits'] | undefined;
+  /** How much cloth a bolt holds. A length. Default `15 yd`. */
+  bolt?: QuiltWorksheet['bolt'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltWorksheet['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltWorksheet['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltWorksheet['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltWorksheet['fabric'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltWorksheet['name'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltWorksheet['max'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltWorksheet['required'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltWorksheet['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltWorksheet['flow'] | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  width?: QuiltWorksheet['width'] | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  length?: QuiltWorksheet['length'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltWorksheet['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltWorksheet['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltWorksheet['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltWorksheet['increment'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  currency?: QuiltWorksheet['currency'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltWorksheet['disabled'] | undefined;
+}

@@ -1,0 +1,91 @@
+// Written by the build, from custom-elements.json.
+import type { DetailedHTMLProps, HTMLAttributes } from 'react';
+import type { QuiltBacking } from './elements/backing/backing.js';
+import type { QuiltBatting } from './elements/batting/batting.js';
+import type { QuiltBinding } from './elements/binding/binding.js';
+import type { QuiltBorders } from './elements/borders/borders.js';
+import type { QuiltCutting } from './elements/cutting/cutting.js';
+import type { QuiltFabric } from './elements/fabric/fabric.js';
+import type { QuiltTop } from './elements/top/top.js';
+import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
+import type {
+  QuiltBackingProperties,
+  QuiltBattingProperties,
+  QuiltBindingProperties,
+  QuiltBordersProperties,
+  QuiltCuttingProperties,
+  QuiltFabricProperties,
+  QuiltTopProperties,
+  QuiltWorksheetProperties,
+} from './properties.js';
+
+type Props<E, P> = Omit<DetailedHTMLProps<HTMLAttributes<E>, E>, keyof P> & P;
+
+/** Props of `<quilt-backing>` in JSX. */
+export interface QuiltBackingProps extends Props<QuiltBacking, QuiltBackingProperties> {
+  /** The print has a right way up, so panels may not be turned. Default false. */
+  'one-way'?: QuiltBacking['oneWay'] | undefined;
+  /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+  'pieced-strip'?: QuiltBacking['piecedStrip'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltBacking['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-batting>` in JSX. */
+export interface QuiltBattingProps extends Props<QuiltBatting, QuiltBattingProperties> {
+}
+
+/** Props of `<quilt-binding>` in JSX. */
+export interface QuiltBindingProps extends Props<QuiltBinding, QuiltBindingProperties> {
+  /** What the strips are cut to. A length. Default `2 1/2 in`, or reckoned from `finished`. */
+  'strip-width'?: QuiltBinding['stripWidth'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltBinding['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-borders>` in JSX. */
+export interface QuiltBordersProps extends Props<QuiltBorders, QuiltBordersProperties> {
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltBorders['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-cutting>` in JSX. */
+export interface QuiltCuttingProps extends Props<QuiltCutting, QuiltCuttingProperties> {
+  /** The print has a right way up, so pieces may not be turned. Default false. */
+  'one-way'?: QuiltCutting['oneWay'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltCutting['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-fabric>` in JSX. */
+export interface QuiltFabricProps extends Props<QuiltFabric, QuiltFabricProperties> {
+  /** Its usable width, selvages off. A length. Default: the worksheet's. */
+  'fabric-width'?: QuiltFabric['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-top>` in JSX. */
+export interface QuiltTopProps extends Props<QuiltTop, QuiltTopProperties> {
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltTop['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-worksheet>` in JSX. */
+export interface QuiltWorksheetProps extends Props<QuiltWorksheet, QuiltWorksheetProperties> {
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltWorksheet['fabricWidth'] | undefined;
+}
+
+declare module 'react' {
+  namespace JSX {
+    interface IntrinsicElements {
+      'quilt-backing': QuiltBackingProps;
+      'quilt-batting': QuiltBattingProps;
+      'quilt-binding': QuiltBindingProps;
+      'quilt-borders': QuiltBordersProps;
+      'quilt-cutting': QuiltCuttingProps;
+      'quilt-fabric': QuiltFabricProps;
+      'quilt-top': QuiltTopProps;
+      'quilt-worksheet': QuiltWorksheetProps;
+    }
+  }
+}

@@ -1,0 +1,10 @@
+import type { ReactiveElement } from 'lit';
+/**
+ * Stands for `server.ts` in the bundles: their templates are shortened, so that they are never those a server wrote, and
+ * what a server wrote makes room for the same sheet.
+ */
+export declare const isAsServed: (_element: object) => boolean;
+export declare const takeOver: ({ shadowRoot }: ReactiveElement) => void;
+export declare const isTakenOver: (_element: object) => void;
+export declare const isInWorksheet: (_element: Element) => boolean;
+export declare const answerOnServer: (_worksheet: Element) => void;
