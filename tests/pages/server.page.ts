@@ -60,7 +60,7 @@ const look = ({ page }: Watched, tag: string): Promise<Seen> =>
         ['after', box(document.querySelector('#after'))],
         ...parts.map((part) => [part, box(root.querySelector(part))]),
       ]) as Record<string, number[]>,
-      html: root.textContent!.replace(/\s+/g, ' '),
+      html: root.textContent.replace(/\s+/g, ' '),
       isDefined: element.matches(':defined'),
     };
   }, tag);
@@ -84,7 +84,7 @@ const sheets = ({ page }: Watched, tag: string): Promise<number> =>
 const type = async ({ page }: Watched, tag: string): Promise<[string, string]> => {
   const answer = (): Promise<string> =>
     page.evaluate(
-      (tag) => document.querySelector(tag)!.shadowRoot!.querySelector('.answer')!.textContent!,
+      (tag) => document.querySelector(tag)!.shadowRoot!.querySelector('.answer')!.textContent,
       tag,
     );
   const before = await answer();

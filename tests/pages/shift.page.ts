@@ -86,7 +86,7 @@ describe('no jump when it loads', () => {
     'is not so by itself, and the measure sees it: a late script, %s',
     async (what, written) => {
       const { sum, isPaintedBefore } = await see(blog(written, { foot: FOOT }), 1280);
-      console.log(`layout shift of a late script and no box kept, ${what}: ${sum.toFixed(4)}`);
+      process.stdout.write(`layout shift of a late script and no box kept, ${what}: ${sum.toFixed(4)}\n`);
       expect(isPaintedBefore).toBe(true);
       expect(sum).toBeGreaterThan(0.001);
     },
