@@ -228,7 +228,7 @@ export interface QuiltCuttingProperties {
   oneWay?: QuiltCutting['oneWay'] | undefined;
   /** How long the ruler is. A length. Default `24 in`. */
   ruler?: QuiltCutting['ruler'] | undefined;
-  /** The cutting mat. Default `24 x 36`. */
+  /** The cutting mat. Default `24 x 36 in`. */
   mat?: QuiltCutting['mat'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltCutting['mark'] | undefined;

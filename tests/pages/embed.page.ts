@@ -35,7 +35,7 @@ const TYPED: Record<Name, [where: string, row: string, text: string][]> = {
   borders: [['borders', 'borders', '1 1/2, 6']],
   batting: [['batting', 'length', '91']],
   top: [['top', 'sashing', '2 1/4']],
-  cutting: [['cutting', 'fabricWidth', '41']],
+  cutting: [['cutting', 'sheet', '18 x 21']],
   worksheet: [
     ['top', 'across', '5'],
     ['backing', 'fabricWidth', '106'],

@@ -77,7 +77,9 @@ describe('the snippets of the documents', () => {
     '%s: its elements upgrade and have an answer, and the console stays clean',
     async (_, code) => {
       const placedCode = placed(code);
-      const { page, faults } = await openWith((/<script/.test(code) ? '' : SCRIPT) + placedCode);
+      // A snippet may be the script alone.
+      const element = /<quilt-/.test(code) ? '' : '<quilt-backing width="58" length="70"></quilt-backing>';
+      const { page, faults } = await openWith((/<script/.test(code) ? '' : SCRIPT) + placedCode + element);
       const { tags, missing } = await elementsIn(page);
       expect(tags.length).toBeGreaterThan(0);
       expect(missing).toEqual([]);

@@ -36,7 +36,7 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
   declare oneWay: boolean;
   /** How long the ruler is. A length. Default `24 in`. */
   declare ruler: string | number | undefined;
-  /** The cutting mat. Default `24 x 36`. */
+  /** The cutting mat. Default `24 x 36 in`. */
   declare mat: string | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;

@@ -20,7 +20,7 @@ export declare class QuiltCutting extends QuiltSheet<CuttingResult> {
     oneWay: boolean;
     /** How long the ruler is. A length. Default `24 in`. */
     ruler: string | number | undefined;
-    /** The cutting mat. Default `24 x 36`. */
+    /** The cutting mat. Default `24 x 36 in`. */
     mat: string | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
