@@ -1,4 +1,4 @@
-import { html, isServer, LitElement, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
@@ -13,6 +13,7 @@ import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { dress } from './dress.js';
+import { FormField, type Fault } from './form-field.js';
 import { printAlone } from './print.js';
 import { isAsServed, isInWorksheet, isTakenOver, takeOver } from './server.js';
 import { sheetStyles } from './styles.js';
@@ -51,18 +52,14 @@ const languageAt = (element: Element): string => {
  * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
-  /** It is a field of the form around it, under its `name`. */
-  static formAssociated = true;
+export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   static override styles = [drawingStyles, sheetStyles];
   static override properties: PropertyDeclarations = {
     units: { reflect: true },
     lock: { reflect: true },
     fabric: { reflect: true },
     shown: { attribute: false },
-    name: { reflect: true },
     max: {},
-    required: { type: Boolean, reflect: true },
     measured: { attribute: false },
     flow: { attribute: false },
   };
@@ -75,15 +72,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   declare lock: string | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   declare fabric: string | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  declare name: string | undefined;
   /**
    * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
    * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
    */
   declare max: string | number | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  declare required: boolean;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   declare measured: Record<string, string> | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -108,7 +101,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   /** What is reckoned and drawn here. */
   abstract readonly calculator: Calculator<R>;
 
-  readonly #internals = this.attachInternals();
   #input: Input | undefined;
   #result: R | Refused | undefined;
   #good: R | undefined;
@@ -125,14 +117,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   #marked: string[] = [];
   #open = false;
   #told = '';
-  /** What stood in each property that the reader has changed, before she did. */
-  #given: Record<string, unknown> = {};
-  /** What she has put there. */
-  #typedIn: Record<string, unknown> = {};
-  /** Disabled by itself or by a fieldset around it. */
-  #off = false;
-  #complaint = '';
-
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
   get result(): R | Refused {
     const input = this.reckonInput();
@@ -156,63 +140,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   get value(): string {
     const { buy } = this.result;
     return buy ? decimal(exact(buy.amount), 4) : '';
-  }
-
-  /** The form this element belongs to, if any. */
-  get form(): HTMLFormElement | null {
-    return this.#internals.form;
-  }
-
-  /** No cell can be changed, and a form sends nothing of it. Default false. */
-  get disabled(): boolean {
-    return this.hasAttribute('disabled');
-  }
-  set disabled(isOff: boolean) {
-    this.toggleAttribute('disabled', !!isOff);
-  }
-
-  /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
-  get type(): string {
-    return this.localName;
-  }
-
-  /** The `<label>` elements that name it. */
-  get labels(): NodeList {
-    return this.#internals.labels;
-  }
-
-  /** Whether a form checks it: not where it is disabled. */
-  get willValidate(): boolean {
-    return this.#internals.willValidate;
-  }
-
-  /**
-   * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-   * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
-   */
-  get validity(): ValidityState {
-    return this.#upToDate.validity;
-  }
-
-  /** The sentence about it; empty where nothing is wrong. */
-  get validationMessage(): string {
-    return this.#upToDate.validationMessage;
-  }
-
-  /** Whether it is valid; fires `invalid` where it is not. */
-  checkValidity(): boolean {
-    return this.#upToDate.checkValidity();
-  }
-
-  /** The same, and the browser shows the sentence at the cell. */
-  reportValidity(): boolean {
-    return this.#upToDate.reportValidity();
-  }
-
-  /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
-  setCustomValidity(message: string): void {
-    this.#complaint = message;
-    this.#send();
   }
 
   /** Goes to the first cell that can be changed. */
@@ -281,11 +208,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     }
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.addEventListener('click', this.#clicked);
-  }
-
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     // Not every browser says that the cell lost the focus.
@@ -299,73 +221,41 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     if (this.shadowRoot) dress(this.shadowRoot, this);
   }
 
-  /** A click on a label comes as one on the element itself. */
-  #clicked = (event: Event): void => {
-    if (this.#internals.labels.length && event.composedPath()[0] === this) this.focus();
-  };
-
-  formDisabledCallback(isOff: boolean): void {
-    this.#off = isOff;
-    this.requestUpdate();
+  protected override written(property: string): unknown {
+    const written = this.getAttribute(attributeOf(property));
+    return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
   }
 
-  formResetCallback(): void {
-    for (const key in this.#given) {
-      // An attribute says what it starts with, even one that the page changed since.
-      const written = this.getAttribute(attributeOf(key));
-      this.#own[key] =
-        written === null ? this.#given[key] : this.calculator.fields[key]?.kind === 'flag' || written;
-    }
-    this.#given = {};
-    this.#typedIn = {};
-    this.#startAgain();
-  }
-
-  formStateRestoreCallback(state: string, mode: string): void {
-    // What a browser fills in by itself is an amount, and those are reckoned here.
-    if (mode !== 'restore') return;
-    for (const [key, value] of Object.entries(JSON.parse(state) as object)) this.#change(key, value);
-    this.#startAgain();
-  }
-
-  /** What is typed in belongs to another quilt now. */
-  #startAgain(): void {
-    this.#send();
+  protected override startAgain(): void {
     this.#editing = undefined;
     void this.updateComplete.then(() => this.#focusIn({ target: this.shadowRoot!.activeElement }));
   }
 
+  /** The first thing wrong that a form minds; a blank input only where it is required. */
+  get #wrong(): (Problem & { isMissing: boolean }) | undefined {
+    return this.result.errors
+      ?.map((error) => {
+        const field = this.calculator.fields[error.input];
+        return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
+      })
+      .find(({ isMissing }) => this.required || !isMissing);
+  }
+
+  protected override fault(): Fault | undefined {
+    const wrong = this.#wrong;
+    if (wrong) return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
+    const over = this.#overStock();
+    return over ? { flag: 'rangeOverflow', message: over } : undefined;
+  }
+
+  protected override faulty(): HTMLElement | undefined {
+    return this.#cellOf(this.#wrong?.input);
+  }
+
   protected override updated(): void {
-    this.#send();
+    this.send();
     // For a worksheet around it, however its inputs came to change.
     this.dispatchEvent(new Event('reckoned', { bubbles: true }));
-  }
-
-  get #upToDate(): ElementInternals {
-    this.#send();
-    return this.#internals;
-  }
-
-  /** Hands the form the amount to buy, what the reader typed to get it, and what is wrong. */
-  #send(): void {
-    const isMissing = ({ input, message }: Problem): boolean => {
-      const field = this.calculator.fields[input];
-      return !!field && message === missing(field, this.lengthStyle);
-    };
-    const wrong = this.result.errors?.find((error) => this.required || !isMissing(error));
-    const valueMissing = !!wrong && isMissing(wrong);
-    const over = this.#overStock();
-    this.#internals.setFormValue(this.value || null, JSON.stringify(this.#typedIn));
-    this.#internals.setValidity(
-      {
-        customError: !!this.#complaint,
-        badInput: !!wrong && !valueMissing,
-        valueMissing,
-        rangeOverflow: !!over,
-      },
-      this.#complaint || wrong?.message || over,
-      this.#cellOf(wrong?.input),
-    );
   }
 
   /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
@@ -383,7 +273,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { calculator, lengthStyle, result } = this;
     const max = textOf(this.max);
     if (result.errors || isBlank(max)) return;
-    const read = parseLength(max, { ...lengthStyle, units: 'in' });
+    const read = parseLength(max, { ...lengthStyle, units: 'in', bare: undefined });
     if (!read.ok) return `Stock, max: ${read.message}`;
     const { unit, text } = result.buy;
     const isLength = /[a-z'"]/i.test(max);
@@ -518,7 +408,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const editing = this.#editing?.id === id;
     const text = editing ? this.#editing!.text : (message && this.measured?.[id]) || value;
     const locked = this.#locks(attributeOf(id));
-    const open = !this.#off && (field ? !locked : role !== 'reckoned');
+    const open = !this.off && (field ? !locked : role !== 'reckoned');
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
     const chosen =
@@ -530,7 +420,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
         : text;
     const got = html`${
       role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.#off })}`
+        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.off })}`
         : (flows && this.flow!.from[id]) || how
     } ${message && html`<span part="error" class="error">${message}</span>`}`;
     // Several lines need the width of both columns.
@@ -557,23 +447,17 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
     const { units, bare } = this.lengthStyle;
     const { kind } = field ?? { kind: 'length' };
     if (units !== bare && /^(length|size|step)/.test(kind)) text = inUnit(text, units, /s$|z/.test(kind));
-    if (field) this.#change(id, field.kind === 'flag' ? text === 'yes' : text);
-    else this.#change('measured', { ...this.measured, [id]: text });
-    this.#send();
+    if (field) this.change(id, field.kind === 'flag' ? text === 'yes' : text);
+    else this.change('measured', { ...this.measured, [id]: text });
+    this.send();
     this.requestUpdate();
-  }
-
-  /** Sets a property for the reader; a reset sets it back. */
-  #change(key: string, value: unknown): void {
-    if (!(key in this.#given)) this.#given[key] = this.#own[key];
-    this.#own[key] = this.#typedIn[key] = value;
   }
 
   /** Back to what is reckoned there. */
   #forget(id: string): void {
     const { [id]: _gone, ...kept } = this.measured ?? {};
-    this.#change('measured', kept);
-    this.#send();
+    this.change('measured', kept);
+    this.send();
   }
 
   #typed = ({ target }: Event): void => {
@@ -632,7 +516,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   };
 
   #putBack(id: string): void {
-    if (this.calculator.fields[id]) this.#change(id, null);
+    if (this.calculator.fields[id]) this.change(id, null);
     else this.#forget(id);
     this.#tellBoth();
   }
@@ -704,7 +588,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
   }
 
   #switch = (): void => {
-    this.#change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
+    this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
     this.#tellBoth();
   };
 

@@ -302,6 +302,7 @@ describe('More than the shop has', () => {
     ['4.6', { increment: '10 cm' }, 'In stock: 4.6 m, and this takes 4.7 m.'],
     ['4,6', { increment: '10 cm', lang: 'de' }, 'In stock: 4,6 m, and this takes 4,7 m.'],
     ['4.7 m', { increment: '10 cm' }, ''],
+    ['4.7', { increment: '10 cm', units: 'cm', width: '70 in', length: '84 in', overage: '4 in' }, ''],
     ['5.14 yd', { increment: '10 cm' }, ''],
     ['5.13 yd', { increment: '10 cm' }, 'In stock: 5.13 yd, and this takes 4.7 m.'],
     ['plenty', {}, 'Stock, max: “plenty”'],
