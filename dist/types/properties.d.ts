@@ -26,13 +26,9 @@ export interface QuiltBackingProperties {
   lock?: QuiltBacking['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBacking['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltBacking['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltBacking['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltBacking['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBacking['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -53,6 +49,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltBacking['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltBacking['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBacking['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBacking['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltBacking['disabled'] | undefined;
 }
@@ -79,13 +79,9 @@ export interface QuiltBattingProperties {
   lock?: QuiltBatting['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBatting['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltBatting['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltBatting['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltBatting['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBatting['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -102,6 +98,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltBatting['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltBatting['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBatting['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBatting['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltBatting['disabled'] | undefined;
 }
@@ -134,13 +134,9 @@ export interface QuiltBindingProperties {
   lock?: QuiltBinding['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBinding['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltBinding['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltBinding['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltBinding['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBinding['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -161,6 +157,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltBinding['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltBinding['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBinding['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBinding['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltBinding['disabled'] | undefined;
 }
@@ -187,13 +187,9 @@ export interface QuiltBordersProperties {
   lock?: QuiltBorders['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBorders['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltBorders['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltBorders['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltBorders['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBorders['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -214,6 +210,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltBorders['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltBorders['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBorders['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBorders['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltBorders['disabled'] | undefined;
 }
@@ -240,13 +240,9 @@ export interface QuiltCuttingProperties {
   lock?: QuiltCutting['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltCutting['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltCutting['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltCutting['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltCutting['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltCutting['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -263,6 +259,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltCutting['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltCutting['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltCutting['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltCutting['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltCutting['disabled'] | undefined;
 }
@@ -307,13 +307,9 @@ export interface QuiltTopProperties {
   lock?: QuiltTop['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltTop['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltTop['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltTop['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltTop['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltTop['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -330,6 +326,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   price?: QuiltTop['price'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltTop['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltTop['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltTop['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltTop['disabled'] | undefined;
 }
@@ -348,13 +348,9 @@ export interface QuiltWorksheetProperties {
   lock?: QuiltWorksheet['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltWorksheet['fabric'] | undefined;
-  /** The form field's name; its value is the amount to buy. Default none. */
-  name?: QuiltWorksheet['name'] | undefined;
   /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
 quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
   max?: QuiltWorksheet['max'] | undefined;
-  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-  required?: QuiltWorksheet['required'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltWorksheet['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -373,6 +369,10 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   increment?: QuiltWorksheet['increment'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
   currency?: QuiltWorksheet['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltWorksheet['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltWorksheet['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltWorksheet['disabled'] | undefined;
 }

@@ -1,16 +1,17 @@
-import { LitElement, isServer, html, nothing } from 'lit';
+import { isServer, html, nothing } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { decimal, mixed, asTyped } from '../measure/format.js';
 import { parseLength, inUnit } from '../measure/parse.js';
 import { writesComma } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
-import { textOf, isBlank, lengthOf, missing } from '../reckon/fields.js';
+import { missing, textOf, isBlank, lengthOf } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
 import { dress } from './dress.js';
+import { FormField } from './form-field.js';
 import { printAlone } from './print.js';
 import { isAsServed, takeOver, isTakenOver, isInWorksheet } from './server.js';
 import { sheetStyles } from './styles.js';
@@ -49,22 +50,17 @@ const languageAt = (element) => {
  * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-class QuiltSheet extends LitElement {
-    /** It is a field of the form around it, under its `name`. */
-    static { this.formAssociated = true; }
+class QuiltSheet extends FormField {
     static { this.styles = [drawingStyles, sheetStyles]; }
     static { this.properties = {
         units: { reflect: true },
         lock: { reflect: true },
         fabric: { reflect: true },
         shown: { attribute: false },
-        name: { reflect: true },
         max: {},
-        required: { type: Boolean, reflect: true },
         measured: { attribute: false },
         flow: { attribute: false },
     }; }
-    #internals = this.attachInternals();
     #input;
     #result;
     #good;
@@ -73,13 +69,6 @@ class QuiltSheet extends LitElement {
     #marked = [];
     #open = false;
     #told = '';
-    /** What stood in each property that the reader has changed, before she did. */
-    #given = {};
-    /** What she has put there. */
-    #typedIn = {};
-    /** Disabled by itself or by a fieldset around it. */
-    #off = false;
-    #complaint = '';
     /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
     get result() {
         const input = this.reckonInput();
@@ -103,53 +92,6 @@ class QuiltSheet extends LitElement {
     get value() {
         const { buy } = this.result;
         return buy ? decimal(exact(buy.amount), 4) : '';
-    }
-    /** The form this element belongs to, if any. */
-    get form() {
-        return this.#internals.form;
-    }
-    /** No cell can be changed, and a form sends nothing of it. Default false. */
-    get disabled() {
-        return this.hasAttribute('disabled');
-    }
-    set disabled(isOff) {
-        this.toggleAttribute('disabled', !!isOff);
-    }
-    /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
-    get type() {
-        return this.localName;
-    }
-    /** The `<label>` elements that name it. */
-    get labels() {
-        return this.#internals.labels;
-    }
-    /** Whether a form checks it: not where it is disabled. */
-    get willValidate() {
-        return this.#internals.willValidate;
-    }
-    /**
-     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
-     */
-    get validity() {
-        return this.#upToDate.validity;
-    }
-    /** The sentence about it; empty where nothing is wrong. */
-    get validationMessage() {
-        return this.#upToDate.validationMessage;
-    }
-    /** Whether it is valid; fires `invalid` where it is not. */
-    checkValidity() {
-        return this.#upToDate.checkValidity();
-    }
-    /** The same, and the browser shows the sentence at the cell. */
-    reportValidity() {
-        return this.#upToDate.reportValidity();
-    }
-    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
-    setCustomValidity(message) {
-        this.#complaint = message;
-        this.#send();
     }
     /** Goes to the first cell that can be changed. */
     focus(options) {
@@ -210,10 +152,6 @@ class QuiltSheet extends LitElement {
                 this.#replace(cell, text);
         }
     }
-    connectedCallback() {
-        super.connectedCallback();
-        this.addEventListener('click', this.#clicked);
-    }
     disconnectedCallback() {
         super.disconnectedCallback();
         // Not every browser says that the cell lost the focus.
@@ -226,65 +164,37 @@ class QuiltSheet extends LitElement {
         if (this.shadowRoot)
             dress(this.shadowRoot, this);
     }
-    /** A click on a label comes as one on the element itself. */
-    #clicked = (event) => {
-        if (this.#internals.labels.length && event.composedPath()[0] === this)
-            this.focus();
-    };
-    formDisabledCallback(isOff) {
-        this.#off = isOff;
-        this.requestUpdate();
+    written(property) {
+        const written = this.getAttribute(attributeOf(property));
+        return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
     }
-    formResetCallback() {
-        for (const key in this.#given) {
-            // An attribute says what it starts with, even one that the page changed since.
-            const written = this.getAttribute(attributeOf(key));
-            this.#own[key] =
-                written === null ? this.#given[key] : this.calculator.fields[key]?.kind === 'flag' || written;
-        }
-        this.#given = {};
-        this.#typedIn = {};
-        this.#startAgain();
-    }
-    formStateRestoreCallback(state, mode) {
-        // What a browser fills in by itself is an amount, and those are reckoned here.
-        if (mode !== 'restore')
-            return;
-        for (const [key, value] of Object.entries(JSON.parse(state)))
-            this.#change(key, value);
-        this.#startAgain();
-    }
-    /** What is typed in belongs to another quilt now. */
-    #startAgain() {
-        this.#send();
+    startAgain() {
         this.#editing = undefined;
         void this.updateComplete.then(() => this.#focusIn({ target: this.shadowRoot.activeElement }));
     }
+    /** The first thing wrong that a form minds; a blank input only where it is required. */
+    get #wrong() {
+        return this.result.errors
+            ?.map((error) => {
+            const field = this.calculator.fields[error.input];
+            return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
+        })
+            .find(({ isMissing }) => this.required || !isMissing);
+    }
+    fault() {
+        const wrong = this.#wrong;
+        if (wrong)
+            return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
+        const over = this.#overStock();
+        return over ? { flag: 'rangeOverflow', message: over } : undefined;
+    }
+    faulty() {
+        return this.#cellOf(this.#wrong?.input);
+    }
     updated() {
-        this.#send();
+        this.send();
         // For a worksheet around it, however its inputs came to change.
         this.dispatchEvent(new Event('reckoned', { bubbles: true }));
-    }
-    get #upToDate() {
-        this.#send();
-        return this.#internals;
-    }
-    /** Hands the form the amount to buy, what the reader typed to get it, and what is wrong. */
-    #send() {
-        const isMissing = ({ input, message }) => {
-            const field = this.calculator.fields[input];
-            return !!field && message === missing(field, this.lengthStyle);
-        };
-        const wrong = this.result.errors?.find((error) => this.required || !isMissing(error));
-        const valueMissing = !!wrong && isMissing(wrong);
-        const over = this.#overStock();
-        this.#internals.setFormValue(this.value || null, JSON.stringify(this.#typedIn));
-        this.#internals.setValidity({
-            customError: !!this.#complaint,
-            badInput: !!wrong && !valueMissing,
-            valueMissing,
-            rangeOverflow: !!over,
-        }, this.#complaint || wrong?.message || over, this.#cellOf(wrong?.input));
     }
     /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
     #cellOf(id = '') {
@@ -299,7 +209,7 @@ class QuiltSheet extends LitElement {
         const max = textOf(this.max);
         if (result.errors || isBlank(max))
             return;
-        const read = parseLength(max, { ...lengthStyle, units: 'in' });
+        const read = parseLength(max, { ...lengthStyle, units: 'in', bare: undefined });
         if (!read.ok)
             return `Stock, max: ${read.message}`;
         const { unit, text } = result.buy;
@@ -379,7 +289,7 @@ class QuiltSheet extends LitElement {
         const editing = this.#editing?.id === id;
         const text = editing ? this.#editing.text : (message && this.measured?.[id]) || value;
         const locked = this.#locks(attributeOf(id));
-        const open = !this.#off && (field ? !locked : role !== 'reckoned');
+        const open = !this.off && (field ? !locked : role !== 'reckoned');
         const flows = field && this.flow?.values[id];
         const takesFractions = !field || /^(length|size)/.test(field.kind);
         const chosen = field && 'options' in field
@@ -389,7 +299,7 @@ class QuiltSheet extends LitElement {
                 .join(', ')
             : text;
         const got = html `${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html `${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.#off })}`
+            ? html `${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.off })}`
             : (flows && this.flow.from[id]) || how} ${message && html `<span part="error" class="error">${message}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
@@ -405,23 +315,17 @@ class QuiltSheet extends LitElement {
         if (units !== bare && /^(length|size|step)/.test(kind))
             text = inUnit(text, units, /s$|z/.test(kind));
         if (field)
-            this.#change(id, field.kind === 'flag' ? text === 'yes' : text);
+            this.change(id, field.kind === 'flag' ? text === 'yes' : text);
         else
-            this.#change('measured', { ...this.measured, [id]: text });
-        this.#send();
+            this.change('measured', { ...this.measured, [id]: text });
+        this.send();
         this.requestUpdate();
-    }
-    /** Sets a property for the reader; a reset sets it back. */
-    #change(key, value) {
-        if (!(key in this.#given))
-            this.#given[key] = this.#own[key];
-        this.#own[key] = this.#typedIn[key] = value;
     }
     /** Back to what is reckoned there. */
     #forget(id) {
         const { [id]: _gone, ...kept } = this.measured ?? {};
-        this.#change('measured', kept);
-        this.#send();
+        this.change('measured', kept);
+        this.send();
     }
     #typed = ({ target }) => {
         const id = rowOf(target);
@@ -481,7 +385,7 @@ class QuiltSheet extends LitElement {
     };
     #putBack(id) {
         if (this.calculator.fields[id])
-            this.#change(id, null);
+            this.change(id, null);
         else
             this.#forget(id);
         this.#tellBoth();
@@ -552,7 +456,7 @@ class QuiltSheet extends LitElement {
         this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
     }
     #switch = () => {
-        this.#change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
+        this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
         this.#tellBoth();
     };
     #fold(open) {

@@ -1,9 +1,10 @@
-import { LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { type PropertyDeclarations, type TemplateResult } from 'lit';
 import { type Style } from '../measure/format.js';
 import { type Units } from '../measure/units.js';
 import type { Answer, Input, Refused } from '../reckon/book.js';
 import { type Calculator, type Flow } from './calculator.js';
 import { type Cells } from './export.js';
+import { FormField, type Fault } from './form-field.js';
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
@@ -30,10 +31,8 @@ import { type Cells } from './export.js';
  * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitElement {
+export declare abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     #private;
-    /** It is a field of the form around it, under its `name`. */
-    static formAssociated: boolean;
     static styles: import("lit").CSSResult[];
     static properties: PropertyDeclarations;
     /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
@@ -44,15 +43,11 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     lock: string | undefined;
     /** The letter of the fabric this part is cut from. Default none. */
     fabric: string | undefined;
-    /** The form field's name; its value is the amount to buy. Default none. */
-    name: string | undefined;
     /**
      * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
      * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
      */
     max: string | number | undefined;
-    /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
-    required: boolean;
     /** Values typed over reckoned rows, by the row's id. Default none. */
     measured: Record<string, string> | undefined;
     /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
@@ -81,30 +76,6 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     protected reckonAgain(): void;
     /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
     get value(): string;
-    /** The form this element belongs to, if any. */
-    get form(): HTMLFormElement | null;
-    /** No cell can be changed, and a form sends nothing of it. Default false. */
-    get disabled(): boolean;
-    set disabled(isOff: boolean);
-    /** The kind of form field, as the browser's own fields name theirs: the element's tag name. */
-    get type(): string;
-    /** The `<label>` elements that name it. */
-    get labels(): NodeList;
-    /** Whether a form checks it: not where it is disabled. */
-    get willValidate(): boolean;
-    /**
-     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
-     */
-    get validity(): ValidityState;
-    /** The sentence about it; empty where nothing is wrong. */
-    get validationMessage(): string;
-    /** Whether it is valid; fires `invalid` where it is not. */
-    checkValidity(): boolean;
-    /** The same, and the browser shows the sentence at the cell. */
-    reportValidity(): boolean;
-    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
-    setCustomValidity(message: string): void;
     /** Goes to the first cell that can be changed. */
     focus(options?: FocusOptions): void;
     /** How lengths are shown here. */
@@ -112,13 +83,13 @@ export declare abstract class QuiltSheet<R extends Answer = Answer> extends LitE
     /** The inputs as the calculator takes them. */
     protected reckonInput(): Input;
     protected createRenderRoot(): HTMLElement | DocumentFragment;
-    connectedCallback(): void;
     disconnectedCallback(): void;
     /** Moving to another document takes a shadow root's styles away. */
     adoptedCallback(): void;
-    formDisabledCallback(isOff: boolean): void;
-    formResetCallback(): void;
-    formStateRestoreCallback(state: string, mode: string): void;
+    protected written(property: string): unknown;
+    protected startAgain(): void;
+    protected fault(): Fault | undefined;
+    protected faulty(): HTMLElement | undefined;
     protected updated(): void;
     /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
     protected get switchable(): boolean;
