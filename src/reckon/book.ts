@@ -251,7 +251,8 @@ export class Book<F extends Fields> {
         if (which && which !== 'unit') return this.n((this.values[named] as Exact[])[+which]!);
         return inches && !which ? this.n(exact(inches)) : value;
       })
-      .replace(/=(?=,|$)/, `= ${row.value}`);
+      .replace(/=(?=,|$)/, `= ${row.value}`)
+      .replaceAll('= ≈', '≈ ');
     this.rows.push(row);
     return row;
   }
@@ -343,8 +344,7 @@ export class Book<F extends Fields> {
     if (this.input.shared)
       this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
     const spare = bought.sub(fabric);
-    const yards =
-      buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd`.replace('= ≈', '≈ ') : '';
+    const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
     this.row('fabric', label, fabric, how, from);
     this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
     this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);

@@ -103,7 +103,7 @@ describe('the strip', () => {
     ['double', '1/4', '1/8', '1 3/4', '6 × 1/4 + 2 × 1/8 = 1 3/4 in'],
     ['single', '3/8', '1/8', '1 5/8', '4 × 3/8 + 1 × 1/8 = 1 5/8 in'],
     ['single', '3/8', '0', '1 1/2', '4 × 3/8 + 1 × 0 = 1 1/2 in'],
-    ['double', '0.3', '1/8', '2 1/8', '6 × 3/10 + 2 × 1/8 = ≈2 1/16 in, cut 2 1/8 in'],
+    ['double', '0.3', '1/8', '2 1/8', '6 × 3/10 + 2 × 1/8 ≈ 2 1/16 in, cut 2 1/8 in'],
   ])('%s fold, %s in finished, %s in thick: %s in', (fold, finished, thickness, strip, how) => {
     const result = good({ ...quilt, fold, finished, thickness });
     expect(result.stripWidth).toBe(strip);
@@ -292,7 +292,7 @@ describe('bias', () => {
       fabric: '24',
     });
     expect(row(result, 'byArea').how).toContain('√(250 × 2) + 2 × 1/4');
-    expect(row(result, 'rounds').how).toBe('(24 − 2 × 1/4) ÷ √2 = ≈16 5/8 in across: 8 × 2 fit');
+    expect(row(result, 'rounds').how).toBe('(24 − 2 × 1/4) ÷ √2 ≈ 16 5/8 in across: 8 × 2 fit');
     expect(result.cuts).toEqual([
       { count: 1, piece: 'square for continuous bias', width: '24', length: '24', text: '24 × 24 in' },
     ]);
