@@ -133,7 +133,8 @@ class Book {
                 return this.n(this.values[named][+which]);
             return inches && !which ? this.n(exact(inches)) : value;
         })
-            .replace(/=(?=,|$)/, `= ${row.value}`);
+            .replace(/=(?=,|$)/, `= ${row.value}`)
+            .replaceAll('= ≈', '≈ ');
         this.rows.push(row);
         return row;
     }
@@ -210,7 +211,7 @@ class Book {
         if (this.input.shared)
             this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
         const spare = bought.sub(fabric);
-        const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd`.replace('= ≈', '≈ ') : '';
+        const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
         this.row('fabric', label, fabric, how, from);
         this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
         this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
