@@ -84,9 +84,10 @@ const clothOf = ({ localName, result: { buy, working } }) => {
 
 /** The answer in words, as the sheet has it. */
 const answerOf = (element) => {
-  const { calculator, result, lengthStyle } = element;
+  const { calculator, result, lengthStyle, flow } = element;
   const [lead, large] = calculator.headline?.(result, lengthStyle) ?? [
-    'Buy',
+    // Cloth for several parts of a quilt is bought together.
+    flow?.values.shared ? 'By itself' : 'Buy',
     result.buy.text + clothOf(element),
   ];
   return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };
