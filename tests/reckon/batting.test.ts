@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBatting, type BattingInput, type BattingResult } from '../../src/reckon/batting.js';
+import {
+  battingFields,
+  reckonBatting,
+  type BattingInput,
+  type BattingResult,
+} from '../../src/reckon/batting.js';
 import { PACKAGES } from '../../src/trade/batting.js';
 import { MATTRESSES } from '../../src/trade/beds.js';
+import { HOSTILE, inputsOf } from './hostile.js';
 
 const good = (input: BattingInput): BattingResult => {
   const result = reckonBatting(input);
@@ -257,51 +263,10 @@ describe('what cannot be', () => {
   });
 
   const hostile: unknown[] = [
-    ...[
-      '',
-      ' ',
-      'abc',
-      '0',
-      '-5',
-      '1/0',
-      '1e999',
-      '9'.repeat(10_000),
-      'NaN',
-      '<img onerror=alert(1)>',
-      '💥',
-      '1000',
-    ],
-    ...[0, -0, -1, NaN, Infinity, 1e308, 1e-9, 2 ** 53, true, false, null, undefined],
-    ...[
-      {},
-      [],
-      [[]],
-      ['1', {}],
-      Object.create(null) as unknown,
-      { toString: null },
-      () => 1,
-      Symbol('x'),
-      10n,
-      new Date(0),
-    ],
+    ...HOSTILE,
     ...[[null], [{ name: {}, width: [], length: null }], [{ width: 4, length: 5, price: {} }], [Symbol('x')]],
   ];
-  const keys = [
-    ...[
-      'width',
-      'length',
-      'overage',
-      'packages',
-      'roll',
-      'shrinkage',
-      'bed',
-      'drop',
-      'tuck',
-      'increment',
-      'price',
-    ],
-    ...['currency', 'units', 'lang', 'measured'],
-  ];
+  const keys = inputsOf(battingFields);
   test.each(keys)('whatever is written as %s gives a sentence or an answer', (key) => {
     for (const base of [quilt, { bed: 'king', shrinkage: 4 }, { ...quilt, roll: '45, 60' }])
       for (const value of hostile) {

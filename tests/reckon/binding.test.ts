@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, type Exact } from '../../src/measure/exact.js';
-import { reckonBinding, type BindingInput, type BindingResult } from '../../src/reckon/binding.js';
+import {
+  bindingFields,
+  reckonBinding,
+  type BindingInput,
+  type BindingResult,
+} from '../../src/reckon/binding.js';
+import { HOSTILE, inputsOf } from './hostile.js';
 
 const good = (input: BindingInput): BindingResult => {
   const result = reckonBinding(input);
@@ -370,68 +376,14 @@ describe('what cannot be', () => {
     expect(reckonBinding(input)).not.toHaveProperty('buy');
   });
 
-  const hostile: unknown[] = [
-    ...[
-      '',
-      ' ',
-      'abc',
-      '0',
-      '-5',
-      '1/0',
-      '1e999',
-      '9'.repeat(10_000),
-      'NaN',
-      '<img onerror=alert(1)>',
-      '💥',
-      '1000',
-    ],
-    ...[0, -0, -1, NaN, Infinity, 1e308, 1e-9, 2 ** 53, true, false, null, undefined],
-    ...[
-      {},
-      [],
-      [[]],
-      ['1', {}],
-      Object.create(null) as unknown,
-      { toString: null },
-      () => 1,
-      Symbol('x'),
-      10n,
-      new Date(0),
-    ],
-  ];
-  const keys = [
-    ...[
-      'width',
-      'length',
-      'perimeter',
-      'allowance',
-      'stripWidth',
-      'finished',
-      'fold',
-      'thickness',
-      'fabricWidth',
-    ],
-    ...[
-      'cut',
-      'join',
-      'seam',
-      'mark',
-      'shrinkage',
-      'increment',
-      'price',
-      'currency',
-      'units',
-      'lang',
-      'measured',
-    ],
-  ];
+  const keys = inputsOf(bindingFields);
   test.each(keys)('whatever is written as %s gives a sentence or an answer', (key) => {
     for (const base of [
       quilt,
       { ...quilt, cut: 'bias', finished: '3/8' },
       { perimeter: 200, join: 'straight' },
     ])
-      for (const value of hostile) {
+      for (const value of HOSTILE) {
         const result = reckonBinding({ ...base, [key]: value });
         if (result.errors)
           for (const { message } of result.errors) expect(message).toMatch(/^[\p{Lu}“].*[.?]$/su);
@@ -444,7 +396,7 @@ describe('what cannot be', () => {
   });
 
   test('nor does anything typed over a row throw', () => {
-    for (const value of hostile) {
+    for (const value of HOSTILE) {
       const measured = { around: value, washedWidth: value };
       expect(() => reckonBinding({ ...quilt, shrinkage: 3, measured })).not.toThrow();
     }
