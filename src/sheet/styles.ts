@@ -101,7 +101,7 @@ export const sheetStyles = css`
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
-    [part='list'] { font-size: 0.8em; }
+    [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
     [part='list'] td:not(:first-child) { white-space: normal; }
   }
