@@ -1,6 +1,7 @@
 import '../src/index.js';
 import { exact } from '../src/measure/exact.js';
 import { length, number } from '../src/measure/format.js';
+import { attributeOf } from '../src/sheet/calculator.js';
 
 interface Size {
   width: string;
@@ -28,8 +29,6 @@ const SHARED = ['width', 'length', 'size', 'fabric-width', 'units'];
 
 const property = (attribute: string): string =>
   attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
-const attribute = (property: string): string =>
-  property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 const valueOf = (element: Element, attribute: string): unknown =>
   (element as unknown as Record<string, unknown>)[property(attribute)];
 const set = (element: Element, attribute: string, value: unknown): void => {
@@ -67,14 +66,14 @@ const say = (): void => {
   const { backing, borders, batting } = calculators;
   const wrong = backing!.result.errors ?? [];
   for (const cell of form.querySelectorAll('input'))
-    cell.setAttribute('aria-invalid', `${wrong.some(({ input }) => attribute(input) === cell.name)}`);
+    cell.setAttribute('aria-invalid', `${wrong.some(({ input }) => attributeOf(input) === cell.name)}`);
   const { finished } = borders!.result;
   const [width, long] = ['width', 'length'].map(
     (side) => borders!.result.working.find(({ id }) => id === side)?.inches,
   );
   const given = width && long ? { width, length: long } : undefined;
   const sentences = wrong
-    .filter(({ input }) => form.elements.namedItem(attribute(input)))
+    .filter(({ input }) => form.elements.namedItem(attributeOf(input)))
     .map(({ message }) => message);
   if (finished && given && data.get('size') === 'top')
     sentences.push(

@@ -3,6 +3,10 @@ import { exact, type Exact } from './exact.js';
 /** What a bare number means, and what answers are shown in. */
 export type Units = 'in' | 'cm';
 
+/** What was written for them; these where it is neither. */
+export const unitsOr = (written: unknown, otherwise: Units): Units =>
+  written === 'cm' || written === 'in' ? written : otherwise;
+
 /** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
 export const INCHES = {
   in: exact(1),

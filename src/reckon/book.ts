@@ -1,7 +1,7 @@
 import { exact, isExact, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
 import { cents, purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
-import { toUnit, writesComma } from '../measure/units.js';
+import { toUnit, unitsOr, writesComma } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import {
   initialOf,
@@ -139,9 +139,8 @@ export class Book<F extends Fields> {
     this.input = input;
     const { units, shown } = input;
     this.lang = textOf(input.lang) || 'en';
-    const bare = units === 'cm' ? units : 'in';
-    const other = shown === 'cm' || shown === 'in' ? shown : bare;
-    this.style = { units: other, comma: writesComma(this.lang), bare };
+    const bare = unitsOr(units, 'in');
+    this.style = { units: unitsOr(shown, bare), comma: writesComma(this.lang), bare };
     if (!isBlank(units) && units !== bare)
       this.errors.push({
         input: 'units',

@@ -214,7 +214,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
             more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first!.how,
             more.length ? [] : first!.from,
           );
-    if (more.length && !input?.shared)
+    if (more.length && !book.input.shared)
       book.notes.push(
         `This is for all borders from one cloth. From different cloths buy ${borders.map(({ buy }, at) => `${buy.text as string} for border ${at + 1}`).join(', ')}.`,
       );

@@ -3,7 +3,7 @@ import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
 import { inUnit, parseLength } from '../measure/parse.js';
-import { writesComma, type Units } from '../measure/units.js';
+import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import type { Purchase } from '../measure/shop.js';
 import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
@@ -150,9 +150,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   /** How lengths are shown here. */
   get lengthStyle(): Style {
     const given = this.flow?.values;
-    const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
-    const shown = this.shown ?? given?.['shown'];
-    const units = shown === 'cm' || shown === 'in' ? shown : bare;
+    const bare = unitsOr(this.units ?? given?.['units'], 'in');
+    const units = unitsOr(this.shown ?? given?.['shown'], bare);
     return { units, comma: writesComma(this.#language), bare };
   }
 

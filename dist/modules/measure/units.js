@@ -1,5 +1,7 @@
 import { exact } from './exact.js';
 
+/** What was written for them; these where it is neither. */
+const unitsOr = (written, otherwise) => written === 'cm' || written === 'in' ? written : otherwise;
 /** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
 const INCHES = {
     in: exact(1),
@@ -21,4 +23,4 @@ const writesComma = (lang) => {
     }
 };
 
-export { INCHES, fromUnit, toUnit, writesComma };
+export { INCHES, fromUnit, toUnit, unitsOr, writesComma };

@@ -1,7 +1,7 @@
 import { exact, isExact, ONE, toMark } from '../measure/exact.js';
 import { number, length, mixed, asTyped } from '../measure/format.js';
 import { purchase, toStep, stepAbove, toPriced, cents } from '../measure/shop.js';
-import { writesComma, toUnit } from '../measure/units.js';
+import { writesComma, unitsOr, toUnit } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import { textOf, isBlank, readField, Refusal, refuse, missing, initialOf, lengthField } from './fields.js';
 
@@ -30,9 +30,8 @@ class Book {
         this.input = input;
         const { units, shown } = input;
         this.lang = textOf(input.lang) || 'en';
-        const bare = units === 'cm' ? units : 'in';
-        const other = shown === 'cm' || shown === 'in' ? shown : bare;
-        this.style = { units: other, comma: writesComma(this.lang), bare };
+        const bare = unitsOr(units, 'in');
+        this.style = { units: unitsOr(shown, bare), comma: writesComma(this.lang), bare };
         if (!isBlank(units) && units !== bare)
             this.errors.push({
                 input: 'units',

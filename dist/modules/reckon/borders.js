@@ -136,7 +136,7 @@ const reckonBorders = (input = {}) => {
         const bought = together?.fabric.lt(apart) === true
             ? book.buy(together.fabric, `all of them, ${together.how}: ${clothHow(together)}`, needs.map(needRow))
             : book.buy(apart, more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first.how, more.length ? [] : first.from);
-        if (more.length && !input?.shared)
+        if (more.length && !book.input.shared)
             book.notes.push(`This is for all borders from one cloth. From different cloths buy ${borders.map(({ buy }, at) => `${buy.text} for border ${at + 1}`).join(', ')}.`);
         book.notes.push('Measure your own top through the middle, both ways, before you cut, and write that over the reckoned lengths.');
         const finished = { width: top.width.value, length: top.length.value };

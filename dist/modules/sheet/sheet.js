@@ -3,7 +3,7 @@ import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
 import { decimal, mixed, asTyped } from '../measure/format.js';
 import { parseLength, inUnit } from '../measure/parse.js';
-import { writesComma } from '../measure/units.js';
+import { unitsOr, writesComma } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import { missing, textOf, isBlank, lengthOf } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
@@ -100,9 +100,8 @@ class QuiltSheet extends FormField {
     /** How lengths are shown here. */
     get lengthStyle() {
         const given = this.flow?.values;
-        const bare = (this.units ?? given?.['units']) === 'cm' ? 'cm' : 'in';
-        const shown = this.shown ?? given?.['shown'];
-        const units = shown === 'cm' || shown === 'in' ? shown : bare;
+        const bare = unitsOr(this.units ?? given?.['units'], 'in');
+        const units = unitsOr(this.shown ?? given?.['shown'], bare);
         return { units, comma: writesComma(this.#language), bare };
     }
     get #language() {

@@ -1,6 +1,8 @@
 import { type Exact } from './exact.js';
 /** What a bare number means, and what answers are shown in. */
 export type Units = 'in' | 'cm';
+/** What was written for them; these where it is neither. */
+export declare const unitsOr: (written: unknown, otherwise: Units) => Units;
 /** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
 export declare const INCHES: {
     readonly in: import("fraction.js").default;
