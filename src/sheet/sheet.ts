@@ -198,9 +198,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     this.requestUpdate();
     const cellOf = (id: string | undefined): HTMLInputElement | null =>
       id ? (this.shadowRoot!.getElementById(id) as HTMLInputElement | null) : null;
-    // Entered again, so that what is typed there counts as typed.
-    cellOf(active)?.blur();
+    // Entered anew, so that what is typed there counts as typed; in a window that waits behind another no event says so.
     cellOf(active)?.focus();
+    this.#focusIn({ target: cellOf(active) });
     for (const [id, text] of typed) {
       const cell = cellOf(id);
       if (cell) this.#replace(cell, text);

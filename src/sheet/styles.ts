@@ -75,6 +75,8 @@ export const sheetStyles = css`
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
   }
+  /* In WebKit the words of a choice would widen the page. */
+  select { contain: paint; }
   [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
@@ -97,7 +99,7 @@ export const sheetStyles = css`
 
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
-    [part='table'] tr { display: grid; grid-template-columns: 1fr 1fr; align-items: baseline; }
+    [part='table'] tr { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); align-items: baseline; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
@@ -106,8 +108,8 @@ export const sheetStyles = css`
     [part='list'] td:not(:first-child) { white-space: normal; }
   }
   /* Text as large as this leaves room for one column only. */
-  @container (max-width: 14em) {
-    [part='table'] tr { grid-template-columns: 1fr; }
+  @container (max-width: 16.5em) {
+    [part='table'] tr { grid-template-columns: minmax(0, 1fr); }
     [part='list'] thead { display: none; }
     [part='list'] :is(tbody, tr, th, td) { display: block; }
   }

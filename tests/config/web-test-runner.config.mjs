@@ -10,7 +10,12 @@ import {
   findWebKit,
   startWebKitDriver,
 } from '../tools/browsers.mjs';
+import buildIfStale from '../tools/fresh-dist.mjs';
+import { hosts } from '../tools/hosts.mjs';
 import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
+
+// Pages are opened as they ship.
+buildIfStale();
 
 const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
 
@@ -92,7 +97,7 @@ export default {
   rootDir,
   files: `${rootDir}/tests/**/*.browser.ts`,
   nodeResolve: true,
-  plugins: [typescript],
+  plugins: [typescript, hosts()],
   browsers: launchers,
   // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
   concurrency: 1,

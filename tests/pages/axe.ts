@@ -1,17 +1,19 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
+import { axeFindings } from '../hosts/reading.js';
 import { ROOT } from '../tools/run.mjs';
 
-interface Axe {
-  run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[]; passes: unknown[] }>;
-}
+const AXE = readFileSync(`${ROOT}node_modules/axe-core/axe.min.js`, 'utf8');
 
-/** What axe finds on a whole page, in a few words each. */
-export const findingsOn = async (page: Page): Promise<string[]> => {
-  await page.addScriptTag({ path: `${ROOT}node_modules/axe-core/axe.min.js` });
-  return page.evaluate(async () => {
-    const { violations, passes } = await (window as unknown as { axe: Axe }).axe.run();
-    return passes.length < 5
-      ? ['it looked at nothing']
-      : violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-  });
+/** What axe finds on a whole page: a line for each. */
+export const findingsOn = async (
+  page: Page,
+  wishes: Parameters<typeof axeFindings>[1] = {},
+): Promise<string[]> => {
+  await page.evaluate(AXE);
+  return page.evaluate(axeFindings, undefined, wishes);
 };
+
+/** Text that does not stand out from what is behind it. */
+export const faint = (page: Page, least?: number): Promise<string[]> =>
+  findingsOn(page, { rules: ['color-contrast'], ...(least && { least }) });

@@ -1,25 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
+import { readdirSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
+import { findingsOn } from './axe.js';
 import { site } from './site.js';
 
 const { open } = site();
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** What axe finds on a whole page, in a few words each. */
-const findings = async (page: Page): Promise<string[]> => {
-  await page.evaluate(axe);
-  const { violations, passes } = (await page.evaluate(
-    'axe.run({ resultTypes: ["violations"] })',
-  )) as AxeResults;
-  expect(passes.length).toBeGreaterThan(5);
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`),
-  );
-};
 
 const linksOf = (page: Page): Promise<string[]> =>
   page.$$eval('a[href], link[href], script[src]', (all) =>
@@ -58,7 +44,7 @@ describe.each(PAGES)('the demo page %s', (name) => {
   ])('has nothing that axe finds, and no sideways scroll, %i px wide (dark: %s)', async (width, dark) => {
     const { page } = await open(`/${name}`, { width, dark });
     await page.waitForNetworkIdle();
-    expect(await findings(page)).toEqual([]);
+    expect(await findingsOn(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await page.close();
   });

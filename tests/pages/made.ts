@@ -58,10 +58,3 @@ export const openMade = async (
   };
   return { ...visited, shifts };
 };
-
-/** A blog's page: words above, the element, and words below it in view. */
-export const blog = (
-  element: string,
-  { head = '', before = '', foot = '' }: { head?: string; before?: string; foot?: string } = {},
-): string => `<!doctype html><html lang="en"><head><title>A post</title><link rel="icon" href="data:,">${head}</head>
-<body><h1>A post</h1><p>Words above.</p>${before}${element}<p id="after">Words below.</p>${foot}</body></html>`;

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { blog, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
 import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
-import { blog, dist, openMade, type Served, type Watched } from './made.js';
-import { TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { dist, openMade, type Served, type Watched } from './made.js';
 import { site } from './site.js';
 
 const { open } = site();
@@ -29,56 +30,10 @@ const served = async (written: string, script: string): Promise<Watched & { come
   const visited = await openMade(open, html, scripts, { height: 3000 }, 'domcontentloaded');
   const come = async (): Promise<void> => {
     release();
-    await visited.page.waitForFunction(() =>
-      [...document.querySelectorAll('body *')].every(
-        (element) => !element.localName.startsWith('quilt-') || 'hasUpdated' in element,
-      ),
-    );
+    await visited.page.waitForFunction(isAlive);
   };
   return { ...visited, come };
 };
-
-interface Seen {
-  boxes: Record<string, number[]>;
-  html: string;
-  isDefined: boolean;
-}
-
-/** Where the element and its parts stand, and what they say. */
-const look = ({ page }: Watched, tag: string): Promise<Seen> =>
-  page.evaluate((tag) => {
-    const element = document.querySelector(tag)!;
-    const root = element.shadowRoot!;
-    const box = (found: Element | null): number[] => {
-      const { x, y, width, height } = found?.getBoundingClientRect() ?? new DOMRect(-1);
-      return [x, y, width, height];
-    };
-    const parts = ['.answer', '.buy', 'table', 'tr:last-child', 'input', 'select', 'svg', '.actions'];
-    return {
-      boxes: Object.fromEntries([
-        ['host', box(element)],
-        ['after', box(document.querySelector('#after'))],
-        ...parts.map((part) => [part, box(root.querySelector(part))]),
-      ]) as Record<string, number[]>,
-      html: root.textContent.replace(/\s+/g, ' '),
-      isDefined: element.matches(':defined'),
-    };
-  }, tag);
-
-/** Marks every node that the server wrote; tells afterwards how many of how many are still there. */
-const mark = ({ page }: Watched, tag: string): Promise<void> =>
-  page.evaluate((tag) => {
-    const nodes = [...document.querySelector(tag)!.shadowRoot!.querySelectorAll('*')];
-    Object.assign(window, { nodes });
-  }, tag);
-const kept = ({ page }: Watched): Promise<number[]> =>
-  page.evaluate(() => {
-    const { nodes } = window as unknown as { nodes: Element[] };
-    return [nodes.filter((node) => node.isConnected).length, nodes.length];
-  });
-
-const sheets = ({ page }: Watched, tag: string): Promise<number> =>
-  page.evaluate((tag) => document.querySelector(tag)!.shadowRoot!.querySelectorAll('section').length, tag);
 
 /** Types a width, as a reader does, and gives the answer before and after. */
 const type = async ({ page }: Watched, tag: string): Promise<[string, string]> => {
@@ -103,15 +58,15 @@ describe('a page that a server wrote', () => {
     '%s comes alive in place: every node stays, nothing moves',
     async (tag, written) => {
       const visited = await served(written, 'hydrating');
-      const before = await look(visited, tag);
+      const before = await visited.page.evaluate(look, tag);
       expect(before.isDefined).toBe(false);
       expect(before.boxes['svg']![3]).toBeGreaterThan(50);
-      await mark(visited, tag);
+      await visited.page.evaluate(mark, tag);
       await visited.come();
       const shifts = await visited.shifts();
-      const after = await look(visited, tag);
+      const after = await visited.page.evaluate(look, tag);
       expect(after).toEqual({ ...before, isDefined: true });
-      const [left, all] = await kept(visited);
+      const [left, all] = await visited.page.evaluate(kept);
       expect(left).toBe(all);
       expect(all).toBeGreaterThan(30);
       expect(shifts).toEqual([]);
@@ -130,11 +85,11 @@ describe('a page that a server wrote', () => {
     ),
   )('%s with the plain script (%s): one sheet, nothing moves', async (tag, script, written) => {
     const visited = await served(written, script);
-    const before = await look(visited, tag);
+    const before = await visited.page.evaluate(look, tag);
     await visited.come();
     const shifts = await visited.shifts();
-    expect(await sheets(visited, tag)).toBe(1);
-    const after = await look(visited, tag);
+    expect(await visited.page.evaluate(sheetsIn, tag)).toBe(1);
+    const after = await visited.page.evaluate(look, tag);
     expect(after.boxes).toEqual(before.boxes);
     expect(after.isDefined).toBe(true);
     expect(shifts).toEqual([]);
@@ -152,7 +107,7 @@ describe('a page that a server wrote', () => {
       );
       await input.click({ clickCount: 3 });
       await page.keyboard.type('30');
-      expect((await look(visited, 'quilt-backing')).isDefined).toBe(false);
+      expect((await visited.page.evaluate(look, 'quilt-backing')).isDefined).toBe(false);
       await visited.come();
       await page.keyboard.type(' in');
       const state = await page.evaluate(() => {
@@ -174,10 +129,10 @@ describe('a page that a server wrote', () => {
       const visited = await served(written, script);
       await visited.come();
       await visited.shifts();
-      expect((await look(visited, tag)).html, script).toMatch(/(Buy|In all) [^]*\d/);
-      expect((await look(visited, tag)).html).not.toContain('Not reckoned yet');
+      expect((await visited.page.evaluate(look, tag)).html, script).toMatch(/(Buy|In all) [^]*\d/);
+      expect((await visited.page.evaluate(look, tag)).html).not.toContain('Not reckoned yet');
       for (const part of TAGS)
-        if (written.includes(`<${part}`)) expect(await sheets(visited, part), part).toBe(1);
+        if (written.includes(`<${part}`)) expect(await visited.page.evaluate(sheetsIn, part), part).toBe(1);
       expect(visited.faults).toEqual([]);
       await visited.page.close();
     }

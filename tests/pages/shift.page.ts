@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { blog, dist, openMade, type Watched } from './made.js';
-import { TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { dist, openMade, type Watched } from './made.js';
+import { blog, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { site } from './site.js';
 
 const { open } = site();

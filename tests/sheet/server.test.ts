@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reckonBacking } from '../../src/reckon.js';
-import { TABLE, WORKSHEET, WRITTEN } from '../pages/quilt-parts.js';
+import { TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { compiledModules, inFreshNode, renderedOnServer } from '../tools/modules.mjs';
 
 const { folder, paths } = compiledModules();

@@ -142,9 +142,9 @@ class QuiltSheet extends FormField {
         isTakenOver(this);
         this.requestUpdate();
         const cellOf = (id) => id ? this.shadowRoot.getElementById(id) : null;
-        // Entered again, so that what is typed there counts as typed.
-        cellOf(active)?.blur();
+        // Entered anew, so that what is typed there counts as typed; in a window that waits behind another no event says so.
         cellOf(active)?.focus();
+        this.#focusIn({ target: cellOf(active) });
         for (const [id, text] of typed) {
             const cell = cellOf(id);
             if (cell)

@@ -8,11 +8,17 @@ export const worksheetStyles = css`
   .key :is(td, th) { vertical-align: middle; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
-  /* Six columns on a phone. */
+  /* On a phone a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
   @container (max-width: 24em) {
-    [part='list'] { font-size: 0.73em; }
-    [part='list'] :is(thead, caption) { font-size: 1em; }
-    [part='list'] td:nth-child(2) { overflow-wrap: anywhere; hyphens: auto; }
+    [part='list'] tr:has(:nth-child(4)) { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
+    [part='list'] tr:has(:nth-child(4)) > * { padding: 0.1em 0.35em 0.1em 0; }
+    [part='list'] :nth-child(2):is(td, th) { grid-area: 2 / 1; }
+    [part='list'] :nth-child(3):is(td, th) { grid-area: 2 / 2; }
+    [part='list'] :nth-child(4):is(td, th) { grid-area: 1 / 2; }
+    [part='list'] :nth-child(5):is(td, th) { grid-area: 2 / 3; text-align: end; }
+    [part='list'] :nth-child(6):is(td, th) { grid-area: 1 / 3; text-align: end; }
+    [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
+    [part='list'] :nth-child(7):is(td, th) { grid-area: 3 / 2 / auto / 4; }
   }
   @media print {
     .paper > * { margin-block-end: 0.3cm; }

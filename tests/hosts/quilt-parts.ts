@@ -24,3 +24,10 @@ export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
   <quilt-borders borders="4" fabric="A"><p>Buy 7/8 yd for the borders.</p></quilt-borders>
   <quilt-binding fabric="A"></quilt-binding>
 </quilt-worksheet>`;
+
+/** A blog's page: words above, the element, and words below it in view. */
+export const blog = (
+  element: string,
+  { head = '', before = '', foot = '' }: { head?: string; before?: string; foot?: string } = {},
+): string => `<!doctype html><html lang="en"><head><title>A post</title><link rel="icon" href="data:,">${head}</head>
+<body><h1>A post</h1><p>Words above.</p>${before}${element}<p id="after">Words below.</p>${foot}</body></html>`;

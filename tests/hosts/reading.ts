@@ -1,0 +1,127 @@
+import type { AxeResults, RunOptions } from 'axe-core';
+
+// What is read off a page: each takes the page's document, and by itself, put into a page by a browser's driver, its own.
+
+export interface Reading {
+  words: string[];
+  results: string[];
+}
+
+/** Once every sheet is drawn and every plan made; batting that is `spoilt` then gets a width that it cannot take. */
+export const settle = async (page: Document = document, spoilt = true): Promise<void> => {
+  type Sheet = HTMLElement & { result: unknown; updateComplete: Promise<boolean> };
+  const sheets = [...page.querySelectorAll<Sheet>('*')].filter((at) => 'updateComplete' in at);
+  const drawn = async (): Promise<void> => {
+    for (const sheet of sheets) while (!(await sheet.updateComplete));
+  };
+  await drawn();
+  while (JSON.stringify(sheets.map((at) => at.result ?? '')).includes('being planned'))
+    await new Promise((done) => setTimeout(done, 20));
+  if (spoilt) page.querySelector('quilt-batting')?.setAttribute('width', 'wide');
+  await drawn();
+};
+
+/** What a reader reads, and what outside code gets. */
+export const readingOf = (page: Document = document): Reading => {
+  const sheets = [...page.querySelectorAll('*')].filter((at) => at.shadowRoot && 'result' in at);
+  const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
+  return {
+    words: sheets.flatMap((sheet) =>
+      [
+        ...sheet.shadowRoot!.querySelectorAll<HTMLElement & { value?: string }>(
+          'p, tbody th, .how, [part=list] td, caption, [data-row]',
+        ),
+      ].map((at) => plain(at.matches('input, select, textarea') ? at.value! : at.innerText)),
+    ),
+    results: sheets.map((sheet) => JSON.stringify((sheet as unknown as { result: unknown }).result)),
+  };
+};
+
+/** Where something is cut off, runs out of the sheet or the window, or is too small: a line for each. */
+export const misfits = (page: Document = document): string[] => {
+  const view = page.defaultView!;
+  const found: string[] = [];
+  const named = (at: Element): string =>
+    `${((at.getRootNode() as ShadowRoot).host ?? at).localName} ${at.localName}.${at.className} ${at.id} “${at.textContent.trim().slice(0, 30)}”`;
+  if (page.documentElement.scrollWidth > view.innerWidth)
+    found.push(`the page is ${page.documentElement.scrollWidth} px wide`);
+  /** How far what stands in a row or a cell hangs out of it; Firefox counts the padding with it. */
+  const overhang = (at: Element): number => {
+    const inside = page.createRange();
+    inside.selectNodeContents(at);
+    return inside.getBoundingClientRect().bottom - at.getBoundingClientRect().bottom;
+  };
+  const hosts = [...page.querySelectorAll<HTMLElement>('*')].filter((at) => at.shadowRoot && 'result' in at);
+  for (const host of hosts) {
+    const outer = host.getBoundingClientRect();
+    const size = parseFloat(view.getComputedStyle(host).fontSize);
+    if (outer.width < 200) found.push(`${named(host)} is ${outer.width} px wide`);
+    for (const at of host.shadowRoot!.querySelectorAll<HTMLElement>('section *:not(svg *):not(option)')) {
+      if (!at.checkVisibility() || (at.matches('[role=status]') && !at.textContent)) continue;
+      const { left, right, height } = at.getBoundingClientRect();
+      if (left < outer.left - 1 || right > outer.right + 1) found.push(`${named(at)} runs out of its sheet`);
+      const isLine = view.getComputedStyle(at).display === 'inline';
+      if (!isLine && at.scrollWidth > at.clientWidth + 1 && !at.matches('select'))
+        found.push(`${named(at)} is cut off: ${at.scrollWidth} > ${at.clientWidth}`);
+      const below = at.matches('tr, th, td') ? overhang(at) : at.scrollHeight - at.clientHeight;
+      if (!isLine && below > 2 && !at.matches('select, textarea, :has(textarea)'))
+        found.push(`${named(at)} is cut off below, by ${below} px`);
+      if (parseFloat(view.getComputedStyle(at).fontSize) < size * 0.7)
+        found.push(
+          `${named(at)} is small: ${view.getComputedStyle(at).fontSize} where the page has ${size}px`,
+        );
+      if (at.matches('input, select, button') && height < 24 && !view.matchMedia('print').matches)
+        found.push(`${named(at)} is ${height} px high`);
+    }
+  }
+  return [...new Set(found)];
+};
+
+/** What axe finds on a page that has it, or what these rules of it find: a line for each. */
+export const axeFindings = async (
+  page: Document = document,
+  { rules, least = 20 }: { rules?: string[]; least?: number } = {},
+): Promise<string[]> => {
+  const { axe } = page.defaultView as unknown as {
+    axe: { run(at: Document, options: RunOptions): Promise<AxeResults> };
+  };
+  const { violations, passes } = await axe.run(page, { iframes: false, ...(rules && { runOnly: rules }) });
+  if (passes.flatMap(({ nodes }) => nodes).length < least) return ['axe looked at next to nothing'];
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`),
+  );
+};
+
+/** Everything a reader can set off: typing, folding, choosing, copying, the file, the print; but for one button. */
+export const useAll = async (page: Document = document, spared = ''): Promise<void> => {
+  const sheets = [...page.querySelectorAll<HTMLElement & { updateComplete: Promise<boolean> }>('*')].filter(
+    (at) => 'result' in at,
+  );
+  for (const sheet of sheets) {
+    const root = sheet.shadowRoot!;
+    const input = root.querySelector<HTMLInputElement>('input[type=text]')!;
+    sheet.focus();
+    input.value = `${input.value} `;
+    input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    await sheet.updateComplete;
+    for (const button of root.querySelectorAll('button')) if (button.innerText !== spared) button.click();
+    await sheet.updateComplete;
+  }
+  await new Promise((done) => setTimeout(done, 200));
+};
+
+/** What is kept in the browser, and what the window has that it had not before the scripts. */
+export const keptBy = async (page: Document = document): Promise<Record<string, unknown>> => {
+  const { names, localStorage, sessionStorage, caches, indexedDB } = page.defaultView as unknown as {
+    names: Set<string>;
+  } & typeof globalThis;
+  return {
+    cookies: page.cookie,
+    stored: localStorage.length + sessionStorage.length + (await caches.keys()).length,
+    databases: (await indexedDB.databases()).length,
+    // Frames for printing stand in the window by number.
+    globals: Object.getOwnPropertyNames(page.defaultView).filter(
+      (name) => !names.has(name) && !/^\d+$/.test(name),
+    ),
+  };
+};

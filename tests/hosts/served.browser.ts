@@ -1,0 +1,90 @@
+import { sendKeys } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import { LISTENING, openFrame, type Framed } from './frame.js';
+import { blog, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { settle } from './reading.js';
+import { isAlive, kept, look, mark, sheetsIn } from './served.js';
+
+const SCRIPTS = {
+  hydrating: '/hosts/hydrating.js',
+  modules: '/hosts/modules.js',
+  bundle: '/dist/quilt-reckoner.js',
+};
+
+/** A page from a server, as it is before its script has come. */
+const served = async (written: string): Promise<Framed> => {
+  const response = await fetch(`/hosts/served?markup=${encodeURIComponent(written)}`);
+  return openFrame({ srcdoc: blog(await response.text(), { head: LISTENING }) }, { height: 3000 });
+};
+
+/** Lets the script come, and waits until the page has come to rest. */
+const come = async ({ page }: Framed, script: keyof typeof SCRIPTS): Promise<void> => {
+  const loaded = new Promise((done, failed) => {
+    const element = Object.assign(page.createElement('script'), { type: 'module', src: SCRIPTS[script] });
+    element.addEventListener('load', done);
+    element.addEventListener('error', failed);
+    page.body.append(element);
+  });
+  await loaded;
+  while (!isAlive(page)) await new Promise((done) => setTimeout(done, 20));
+  await settle(page, false);
+};
+
+describe('a page that a server wrote', function () {
+  // The server renders, and the scripts are made, when they are first asked for.
+  this.timeout(60_000);
+
+  for (const [tag, written] of Object.entries(WRITTEN))
+    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+      it(`${tag} comes alive in place (${script})`, async () => {
+        const framed = await served(written);
+        const { page, faults } = framed;
+        const before = look(tag, page);
+        expect(before.isDefined).to.equal(false);
+        expect(before.boxes['svg']![3]).to.be.greaterThan(50);
+        mark(tag, page);
+        await come(framed, script);
+        const after = look(tag, page);
+        expect(after.boxes).to.deep.equal(before.boxes);
+        expect(after.isDefined).to.equal(true);
+        expect(sheetsIn(tag, page)).to.equal(1);
+        const [left, all] = kept(page);
+        expect(all).to.be.greaterThan(30);
+        // The others draw anew what the server drew.
+        if (script === 'hydrating') expect([left, after.html]).to.deep.equal([all, before.html]);
+        expect(faults).to.deep.equal([]);
+      });
+
+  for (const script of ['hydrating', 'modules', 'bundle'] as const)
+    it(`keeps what a reader typed before the script came, and where she was (${script})`, async () => {
+      const framed = await served(WRITTEN['quilt-backing']!);
+      const { page, faults } = framed;
+      const element = page.querySelector('quilt-backing')!;
+      element.shadowRoot!.querySelector<HTMLInputElement>('#width')!.select();
+      element.shadowRoot!.querySelector<HTMLInputElement>('#width')!.focus();
+      await sendKeys({ type: '30' });
+      expect(element.matches(':defined')).to.equal(false);
+      await come(framed, script);
+      await sendKeys({ type: ' in' });
+      const active = element.shadowRoot!.activeElement as HTMLInputElement;
+      expect([active.id, active.value, element.width]).to.deep.equal(['width', '30 in', '30 in']);
+      expect(faults).to.deep.equal([]);
+    });
+
+  for (const [tag, written] of [
+    ['quilt-cutting', TABLE],
+    ['quilt-worksheet', WORKSHEET],
+  ] as const)
+    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+      it(`${tag} is whole once the script is there, whatever stands inside (${script})`, async () => {
+        const framed = await served(written);
+        const { page, faults } = framed;
+        await come(framed, script);
+        const said = look(tag, page).html;
+        expect(said).to.match(/(Buy|In all) [^]*\d/);
+        expect(said).not.to.include('Not reckoned yet');
+        for (const part of [...Object.keys(WRITTEN), 'quilt-worksheet'])
+          if (written.includes(`<${part}`)) expect(sheetsIn(part, page), part).to.equal(1);
+        expect(faults).to.deep.equal([]);
+      });
+});

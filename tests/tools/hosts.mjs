@@ -1,0 +1,44 @@
+import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
+
+/** Calls a function only where it was not called with the same word before. */
+const once = (make) => {
+  const made = new Map();
+  return (word) => {
+    if (!made.has(word)) made.set(word, make(word));
+    return made.get(word);
+  };
+};
+
+const HYDRATING = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
+/** What goes wrong on a page of ours is written down for the test, from its first moment. */
+const LISTENING = '<script src="/tests/hosts/listening.js"></script>';
+
+/**
+ * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
+ * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a page may have.
+ */
+export const hosts = () => {
+  const folder = once(() => compiledModules().folder);
+  const served = once((markup) => renderedOnServer(folder(), markup));
+  const scripts = {
+    '/hosts/hydrating.js': once(() => scriptOf(folder(), HYDRATING, './index.js')),
+    '/hosts/modules.js': once(() => scriptOf(folder(), './index.js')),
+  };
+  return {
+    name: 'hosts',
+    async serve({ path, query }) {
+      if (path === '/hosts/page')
+        return {
+          body: String(query.html),
+          type: 'html',
+          headers: { 'content-security-policy': String(query.policy) },
+        };
+      if (path === '/hosts/served') return { body: served(String(query.markup)), type: 'html' };
+      return scripts[path] && { body: await scripts[path](), type: 'js' };
+    },
+    transform: ({ path, body }) =>
+      /^\/(?:demo|dist)\/.*\.html$/.test(path)
+        ? { body: String(body).replace('<head>', `<head>${LISTENING}`) }
+        : undefined,
+  };
+};
