@@ -272,6 +272,11 @@ export class Book<F extends Fields> {
       inches: mixed(value),
       reckoned: row.value,
     });
+    // It may have been measured before something else changed.
+    if (value.lt(reckoned.mul(exact(19, 20))))
+      this.notes.push(
+        `${label}: ${this.l(value)} was measured where ${this.l(reckoned)} is reckoned. Is it still right?`,
+      );
     return value;
   }
 
@@ -293,6 +298,11 @@ export class Book<F extends Fields> {
     this.notes.push('Wash the cloth before you cut it: cut sizes are of washed cloth.');
     const how = '{fabricWidth} × (1 − {shrinkage}) =';
     const cloth = this.measurable('washedWidth', 'Width once washed', fabricWidth.mul(kept), how);
+    if (cloth.gt(fabricWidth))
+      refuse(
+        `Washed cloth is no wider than it was: ${this.l(fabricWidth)}. Measure it again, or put it back.`,
+        'washedWidth',
+      );
     return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
   }
 

@@ -394,8 +394,25 @@ describe('lengths measured on the top', () => {
 
   test('a washed width that was measured decides the strips', () => {
     // Geometry: 2 × 70 1/2 + 2 × 62 1/2 = 266 = 2 × 134 1/4 − 2 1/2: two strips from 134 1/4 in.
-    const border = reckon({ ...TOP, shrinkage: 5, measured: { washedWidth: '134 1/4' } }).borders[0]!;
+    const wide = { ...TOP, fabricWidth: 142, shrinkage: 5 };
+    const border = reckon({ ...wide, measured: { washedWidth: '134 1/4' } }).borders[0]!;
     expect(plan(border, 'joined')!.slice(0, 2)).toEqual([2, 1]);
+  });
+
+  test('cloth is not wider once washed: a measure from before the cloth was changed is refused', () => {
+    expect(refused({ ...TOP, shrinkage: 5, measured: { washedWidth: '103' } })).toEqual({
+      washedWidth: 'Washed cloth is no wider than it was: 40 in. Measure it again, or put it back.',
+    });
+  });
+
+  test('what is much less than reckoned is asked about', () => {
+    // Geometry: 70 + 2 × 1/4 = 70 1/2 in long; 19/20 of it are 66.975 in.
+    const notes = (border1Sides: string): string =>
+      reckon({ ...TOP, measured: { border1Sides } }).notes.join();
+    expect(notes('66 7/8')).toContain(
+      '66 7/8 in was measured where 70 1/2 in is reckoned. Is it still right?',
+    );
+    expect(notes('67')).not.toContain('Is it still right?');
   });
 
   test('what cannot be is said at its row', () => {
