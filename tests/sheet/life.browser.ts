@@ -70,6 +70,13 @@ for (const tag of Object.keys(EVERY))
         expect(words(sheet)).to.equal(words(expected));
       });
 
+    it('says no, not nothing, where a box is not ticked', () => {
+      const sheet = document.createElement(tag) as Sheet;
+      const flags = Object.entries(sheet.calculator.fields).filter(([, { kind }]) => kind === 'flag');
+      const own = sheet as unknown as Record<string, unknown>;
+      expect(flags.map(([key]) => own[key])).to.deep.equal(flags.map(() => false));
+    });
+
     it('takes properties that were set before it was defined, and hides none of its own behind them', async () => {
       const names = [...(customElements.get(tag) as typeof LitElement).elementProperties.keys()] as string[];
       const given = Object.fromEntries(

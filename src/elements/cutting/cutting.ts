@@ -48,6 +48,11 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
   #written: string[][] | undefined;
   #watch: MutationObserver | undefined;
 
+  constructor() {
+    super();
+    this.oneWay = false;
+  }
+
   override readonly calculator: Calculator<CuttingResult> = {
     title: 'Cutting plan',
     fields: cuttingFields,

@@ -30,6 +30,12 @@ export class QuiltTop extends QuiltSheet<TopResult> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
+  constructor() {
+    super();
+    this.cornerstones = false;
+    this.frame = false;
+  }
+
   override readonly calculator: Calculator<TopResult> = {
     title: 'Quilt top',
     fields: topFields,
