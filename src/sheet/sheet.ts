@@ -1,30 +1,23 @@
 import { html, isServer, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
-import { exact, most, ONE, upTo, ZERO } from '../measure/exact.js';
-import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
-import { inUnit, parseLength, quoted } from '../measure/parse.js';
+import { exact, upTo } from '../measure/exact.js';
+import { decimal, type Style } from '../measure/format.js';
+import { inUnit, quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
-import { RULER_MARK } from '../trade/conventions.js';
-import type { Purchase } from '../measure/shop.js';
 import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
-import { isBlank, lengthOf, missing, textOf } from '../reckon/fields.js';
+import { isBlank, missing, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { dress } from './dress.js';
 import { FormField, type Fault } from './form-field.js';
+import { languageAt } from './language.js';
+import { nudged } from './nudge.js';
 import { printAlone } from './print.js';
 import { isAsServed, isInWorksheet, isTakenOver, takeOver } from './server.js';
+import { overStock } from './stock.js';
 import { sheetStyles } from './styles.js';
-
-/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
-const languageAt = (element: Element): string => {
-  const found = element.closest<HTMLElement>('[lang]');
-  if (found) return found.lang;
-  const { host } = element.getRootNode() as ShadowRoot;
-  return host ? languageAt(host) : 'en';
-};
 
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
@@ -248,8 +241,13 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   protected override fault(): Fault | undefined {
     const wrong = this.#wrong;
     if (wrong) return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
-    const over = this.#overStock();
+    const over = this.#overStock;
     return over ? { flag: 'rangeOverflow', message: over } : undefined;
+  }
+
+  get #overStock(): string | undefined {
+    const { calculator, lengthStyle, max, result } = this;
+    return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
   }
 
   protected override faulty(): HTMLElement | undefined {
@@ -270,23 +268,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
       root?.querySelector<HTMLElement>('[part=cell]') ??
       undefined
     );
-  }
-
-  /** That the shop has less than this takes, and what would do; nothing where it has enough. */
-  #overStock(): string | undefined {
-    const { calculator, lengthStyle, result } = this;
-    const max = textOf(this.max);
-    if (result.errors || isBlank(max)) return;
-    const read = parseLength(max, { ...lengthStyle, units: 'in', bare: undefined });
-    if (!read.ok) return `Stock, max: ${read.message}`;
-    const { unit, text } = result.buy;
-    const isLength = /[a-z'"]/i.test(max);
-    const isCloth = /^(yd|m|in)$/.test(unit);
-    if (isLength && !isCloth) return;
-    const fits = ({ inches, amount }: Purchase): boolean => exact(isLength ? inches : amount).lte(read.value);
-    if (fits(result.buy)) return;
-    const less = calculator.instead?.(result).find(({ buy }) => fits(buy));
-    return `In stock: ${max}${isLength || !isCloth ? '' : ` ${unit}`}, and this takes ${text}. ${less ? `${less.words} would do: ${less.buy.text}` : 'A smaller size or wider cloth would take less'}.`;
   }
 
   /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
@@ -415,7 +396,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
       ? [
           `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
         ]
-      : [this.#overStock() ?? [], this.#strayLock(), good!.notes].flat();
+      : [this.#overStock ?? [], this.#strayLock(), good!.notes].flat();
     return html`<div part="answer" class="answer" role="status">
       ${good && html`<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
       ${notes.map((note) => html`<p class="note">${note}</p>`)}
@@ -606,20 +587,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     if (isText(next)) next.select();
   }
 
-  /** One ruler mark up or down; one whole where the cell holds no length. */
   #nudge(input: HTMLInputElement, by: number): void {
-    const style = this.lengthStyle;
     const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
-    const whole = kind === 'count' || kind === 'percent';
-    const read = parseLength(
-      input.value.replace(/[%≈]/g, ''),
-      whole ? { units: 'in' } : { ...style, bare: undefined },
-    );
-    if (!read.ok || !(whole || kind === 'length')) return;
     const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
-    const mark = inches ? exact(inches) : lengthOf(RULER_MARK[style.units], style);
-    const moved = most(read.value.add((whole ? ONE : mark).mul(by)), ZERO);
-    this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
+    const text = nudged(input.value, by, kind, this.lengthStyle, inches);
+    if (text) this.#replace(input, text);
   }
 
   #switch = (): void => {
