@@ -82,9 +82,10 @@ const say = (): void => {
     (side) => borders!.result.working.find(({ id }) => id === side)?.inches,
   );
   const given = width && long ? { width, length: long } : undefined;
+  const isHere = (input: string): boolean => !!form.elements.namedItem(attributeOf(input));
   const sentences = wrong
-    .filter(({ input }) => isTop() || form.elements.namedItem(attributeOf(input)))
-    .map(({ message }) => message);
+    .filter(({ input }) => isTop() || isHere(input))
+    .map(({ input, message }) => (isHere(input) ? message : `Borders: ${message}`));
   if (wrong.length && isTop()) sentences.push('Backing, binding and batting wait for the size with borders.');
   else if (finished && given && isTop())
     sentences.push(

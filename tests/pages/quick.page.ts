@@ -141,14 +141,15 @@ describe('quick.html, from disk and without a network', () => {
     expect(await errors(page)).toEqual([true, true, true]);
     expect((await answers(page))[0]).toContain('Not reckoned again yet');
     expect(await page.$eval('.flow', (at) => at.textContent)).toMatch(
-      /4 1\/.*wait for the size with borders/,
+      /^Borders: .*wait for the size with borders/,
     );
     expect(await page.$$eval('form [aria-invalid=true]', (all) => all.length)).toBe(0);
 
-    const fresh = await alone(new URL(page.url()).hash);
-    expect(await errors(fresh.page)).toEqual([true, true, true]);
+    const link = new URL(page.url()).hash;
     await write(page, 'quilt-borders >>> [data-row=borders]', '2, 4 1/2');
     expect((await answers(page))[0]).toBe(before);
+    const fresh = await alone(link);
+    expect(await errors(fresh.page)).toEqual([true, true, true]);
     expect([...faults, ...fresh.faults]).toEqual([]);
     await page.close();
     await fresh.page.close();
