@@ -8,7 +8,7 @@ import { buyFromRoll, buyPackage } from './batting-buy.js';
 import { quiltOrBed } from './bed.js';
 import { Book, type Answer, type Input, type Refused } from './book.js';
 import { choiceField, lengthField, lengthsField, optional, type Field } from './fields.js';
-import { rankPackages, readPackages, writePackages, type Package } from './packages.js';
+import { packagesInUnit, rankPackages, readPackages, writePackages, type Package } from './packages.js';
 import { overageField, quiltFields, shopFields, withOverage, type Size } from './shared.js';
 
 const beds = Object.entries(MATTRESSES).map(([key, { name }]): [string, string] => [key, name]);
@@ -21,6 +21,7 @@ const packagesField: Field<Package[]> = {
   more: true,
   read: readPackages,
   write: (_packages, _style, raw) => writePackages(raw),
+  marked: packagesInUnit,
 };
 
 export const battingFields = {

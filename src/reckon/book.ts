@@ -218,6 +218,9 @@ export class Book<F extends Fields> {
     };
     const raw: unknown = this.input[key] ?? initialOf(field, style);
     row.value = value !== undefined && field.write ? field.write(value, style, raw) : textOf(raw);
+    // Bare numbers stay the author's where the reader sees others.
+    if (value !== undefined && style.bare !== style.units)
+      row.value = field.marked?.(row.value, style.bare!) ?? row.value;
     if (field.kind === 'length' && value) {
       row.inches = mixed(value as Exact);
       if (!row.value.endsWith(style.units)) row.how = this.l(value as Exact);

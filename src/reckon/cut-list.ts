@@ -1,6 +1,7 @@
 import { exact, least, toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
-import { quoted, splitSize } from '../measure/parse.js';
+import { inUnit, quoted, splitSize } from '../measure/parse.js';
+import type { Units } from '../measure/units.js';
 import { PATCHES } from '../trade/patches.js';
 import { lengthOf, Refusal, textOf } from './fields.js';
 
@@ -55,11 +56,11 @@ const linesOf = (list: unknown): string[][] => {
     .filter((line) => line.some(Boolean));
 };
 
+const written = (lines: string[][]): string =>
+  lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
+
 /** The list as text, a line each with | between its cells. */
-export const writeCutList = (list: unknown): string =>
-  linesOf(list)
-    .map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | '))
-    .join('\n');
+export const writeCutList = (list: unknown): string => written(linesOf(list));
 
 /** Which column holds what, from the words in the head; each column is taken once. */
 const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
@@ -79,6 +80,14 @@ const USUAL: Partial<Record<Column, number>> = { fabric: 0, piece: 1, size: 2, c
 const kindOf = (words: string): keyof typeof PATCHES =>
   /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
 
+/** The columns of a list, and whether its first line is their head. */
+const layoutOf = (lines: string[][]): { columns: Partial<Record<Column, number>>; hasHead: boolean } => {
+  const [head = []] = lines;
+  const named = columnsOf(head);
+  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
+  return { columns: hasHead ? named : USUAL, hasHead };
+};
+
 /** How sizes are shown and cut, and the seam allowance that a finished size lacks. */
 export interface Cutting {
   style: Style;
@@ -86,14 +95,18 @@ export interface Cutting {
   seam: Exact;
 }
 
+/** A written size without the words that may stand beside it. */
+const bareSize = (written: string): string =>
+  written
+    .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
+    .trim();
+
 const sizeOf = (
   written: string,
   words: string,
   { style, mark, seam }: Cutting,
 ): Pick<ListedPiece, 'width' | 'length'> => {
-  const plain = written
-    .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
-    .trim();
+  const plain = bareSize(written);
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
   const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
@@ -113,9 +126,7 @@ const sizeOf = (
 export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   const lines = linesOf(list);
   const [head = []] = lines;
-  const named = columnsOf(head);
-  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
-  const columns = hasHead ? named : USUAL;
+  const { columns, hasHead } = layoutOf(lines);
   const body = hasHead ? lines.slice(1) : lines;
   if (!body.length) refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
   if (columns.size === undefined && (columns.width === undefined || columns.length === undefined))
@@ -160,4 +171,20 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   return listed.some(({ count }) => count)
     ? listed
     : refuse('The cut list asks for no piece at all. Write how many, like 12.');
+};
+
+/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+export const cutListInUnit = (list: string, unit: Units): string => {
+  const lines = linesOf(list);
+  if (!lines.some((line) => line.length > 1)) return list;
+  const { columns } = layoutOf(lines);
+  const sizes = [columns.size, columns.width, columns.length];
+  const marked = (cell: string): string => {
+    const plain = bareSize(cell);
+    const inside = inUnit(plain, unit, true);
+    return cell.includes(plain)
+      ? cell.replace(plain, inside)
+      : `${inside} ${cell.replace(/[\d/.,x×]+/g, '')}`;
+  };
+  return written(lines.map((line) => line.map((cell, at) => (sizes.includes(at) ? marked(cell) : cell))));
 };

@@ -9,7 +9,7 @@ import { SHEETS } from '../trade/cloths.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
-import { readCutList, writeCutList } from './cut-list.js';
+import { cutListInUnit, readCutList, writeCutList } from './cut-list.js';
 import {
   flagField,
   lengthField,
@@ -17,8 +17,8 @@ import {
   moneyField,
   optional,
   readField,
+  sheetField,
   sizeField,
-  textField,
 } from './fields.js';
 import { clothFields, markField, shopFields } from './shared.js';
 import { laidOut, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
@@ -30,13 +30,12 @@ export const cuttingFields = {
     lines: true,
     read: (raw) => raw,
     write: writeCutList,
+    marked: cutListInUnit,
     hint: 'fabric | piece | cut size | how many; a line each',
   }),
-  sheet: optional(
-    textField('Cut from', {
-      hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
-    }),
-  ),
+  sheet: sheetField('Cut from', {
+    hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
+  }),
   ...clothFields,
   seam: lengthField('Seam allowance', {
     initial: SEAM,

@@ -1,6 +1,6 @@
 import { exact, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../measure/format.js';
-import { parseLength, quoted, splitList, splitSize } from '../measure/parse.js';
+import { inUnit, parseLength, quoted, splitList, splitSize } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
 import type { Units } from '../measure/units.js';
 
@@ -41,6 +41,8 @@ interface Plain<T> extends About {
   read(raw: unknown, style: Style): T;
   /** The value as its reader would write it. Default: as it was written. */
   write?(value: T, style: Style, raw: unknown): string;
+  /** The same text with this unit at every length that names none, for where bare numbers mean another. */
+  marked?(text: string, unit: Units): string;
 }
 
 interface Choice<T> extends Plain<T> {
@@ -57,7 +59,7 @@ export type Fields = Record<string, Field>;
 export type Values<F extends Fields> = { [K in keyof F]: ReturnType<F[K]['read']> };
 
 /** What stands in a field when nothing is written there. */
-export const initialOf = ({ initial }: Field, { units }: Style): string | undefined =>
+export const initialOf = ({ initial }: Pick<Field, 'initial'>, { units }: Style): string | undefined =>
   typeof initial === 'object' ? initial[units] : initial;
 
 export const isBlank = (raw: unknown): boolean => raw === undefined || raw === null || raw === '';
@@ -69,9 +71,13 @@ export const textOf = (raw: unknown): string => {
   return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
 
+/** What works in a field, after what is wrong. */
+const like = (field: Pick<Field, 'initial' | 'example'>, style: Style): string =>
+  `Write it like ${initialOf(field, style) ?? field.example}.`;
+
 /** That something has to be written here, and an example. */
 export const missing = (field: Field, style: Style): string =>
-  `${field.label} is missing. Write it like ${initialOf(field, style) ?? field.example}.`;
+  `${field.label} is missing. ${like(field, style)}`;
 
 /** Reads one field. Throws only a {@link Refusal}. */
 export const readField = <T>(field: Field<T>, raw: unknown, style: Style): T => {
@@ -103,30 +109,44 @@ interface Limits {
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
 
+type Measured = Pick<Field, 'label' | 'example' | 'initial'> & Limits;
+
 const readLength =
-  (label: string, { zero, most = '1000 in' }: Limits) =>
+  ({ zero, most = '1000 in', ...field }: Measured) =>
   (raw: unknown, style: Style): Exact => {
+    const { label } = field;
     const value = lengthOf(raw, style);
     const limit = lengthOf(most, style);
     if (value.lt(0)) refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
     if (!zero && value.lt(FINEST))
       refuse(
-        `${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. Write it like 2 in.`,
+        `${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. ${like(field, style)}`,
       );
-    if (value.gt(limit)) refuse(`${label} can be at most ${length(limit, style)} here. Is the unit right?`);
+    if (value.gt(limit))
+      refuse(
+        `${label} can be at most ${length(limit, style)} here. Is the unit right? ${like(field, style)}`,
+      );
     return value;
   };
 
-export const lengthField = (label: string, { zero, most, ...about }: About & Limits = {}): Field<Exact> => ({
-  kind: 'length',
-  label,
-  example: '58 or 147 cm',
-  ...about,
-  read: readLength(label, { zero, most }),
-  write: asTyped,
-});
+const LENGTH_EXAMPLE = '58 or 147 cm';
+
+export const lengthField = (label: string, { zero, most, ...about }: About & Limits = {}): Field<Exact> => {
+  const field = { label, example: LENGTH_EXAMPLE, ...about };
+  return {
+    kind: 'length',
+    ...field,
+    read: readLength({ ...field, zero, most }),
+    write: asTyped,
+    marked: inUnit,
+  };
+};
+
+/** The same for several lengths: one unit holds for all of them. */
+const allInUnit = (text: string, unit: Units): string => inUnit(text, unit, true);
 
 const LONGEST_LIST = 12;
+const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
 
 /** Several lengths, with commas between. */
 export const lengthsField = (label: string, { most, ...about }: About & Limits): Field<Exact[]> => ({
@@ -139,9 +159,17 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
       : typeof raw === 'number'
         ? [raw]
         : splitList(textOf(raw), style.comma);
-    if (parts.length > LONGEST_LIST) refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once.`);
-    return parts.map((part) => readLength(label, { most })(part, style));
+    if (parts.length > LONGEST_LIST)
+      refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
+    return parts.map((part) => {
+      try {
+        return readLength({ label, example: '2', most })(part, style);
+      } catch (refusal) {
+        return refuse(`${(refusal as Refusal).message} ${SEVERAL}`);
+      }
+    });
   },
+  marked: allInUnit,
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
 });
 
@@ -153,8 +181,9 @@ export const sizeField = (label: string, about: About): Field<[Exact, Exact]> =>
   read: (raw, style) => {
     const sides =
       splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
-    return sides.map((side) => readLength(label, {})(side, style)) as [Exact, Exact];
+    return sides.map((side) => readLength({ label, example: '60' })(side, style)) as [Exact, Exact];
   },
+  marked: allInUnit,
   write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
 });
 
@@ -206,7 +235,7 @@ export const flagField = (label: string, about: About = {}): Field<boolean> => (
 });
 
 const oneOf = (raw: unknown, options: Record<string, string>): string => {
-  const value = textOf(raw).trim().toLowerCase();
+  const value = textOf(raw).trim().toLowerCase().replace(/\s+/g, '-');
   return Object.hasOwn(options, value)
     ? value
     : refuse(`${quoted(textOf(raw))} is not one of the choices. Write ${Object.keys(options).join(' or ')}.`);
@@ -241,17 +270,23 @@ export const stepField = (label: string, about: About): Field<Step> => ({
     const parsed = parseStep(textOf(raw), style);
     return parsed.ok ? parsed.value : refuse(parsed.message);
   },
+  marked: inUnit,
 });
 
-/** Any text, or any of a pattern. */
-export const textField = (label: string, about: About, pattern?: RegExp, example = ''): Field<string> => ({
-  kind: 'text',
-  label,
-  ...about,
-  read: (raw) => {
-    const text = textOf(raw).trim();
-    return pattern?.test(text) === false
-      ? refuse(`${quoted(text)} is not a code of three letters. Write it like ${example}.`)
-      : text;
-  },
-});
+/** ISO 4217. */
+export const currencyField = (label: string): Field<string | undefined> =>
+  optional({
+    kind: 'text',
+    label,
+    more: true,
+    read: (raw) => {
+      const text = textOf(raw).trim();
+      return /^[a-z]{3}$/i.test(text)
+        ? text
+        : refuse(`${quoted(text)} is not a code of three letters. Write it like EUR.`);
+    },
+  });
+
+/** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
+export const sheetField = (label: string, about: About): Field<string | undefined> =>
+  optional({ kind: 'text', label, ...about, read: (raw) => textOf(raw).trim(), marked: allInUnit });

@@ -1,6 +1,7 @@
 import type { Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
-import { parseLength, quoted, splitSize } from '../measure/parse.js';
+import { inUnit, parseLength, quoted, splitSize } from '../measure/parse.js';
+import type { Units } from '../measure/units.js';
 import { isBlank, lengthField, moneyField, readField, Refusal, refuse, textOf } from './fields.js';
 
 /** A package of batting, as its label or a shop's list names it. */
@@ -15,20 +16,27 @@ const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
 const MOST_PACKAGES = 50;
 const LONGEST_ENTRY = 120;
 
+/** The words of an entry before its size, and the size; nothing where there is none. */
+const partsOf = (before: string, style: Style): [name: string, size: string] | undefined => {
+  const words = before.trim().split(/\s+/);
+  const sizeFrom = (at: number): string => words.slice(at).join(' ');
+  const at = words.findIndex((_, at) =>
+    splitSize(sizeFrom(at))?.every((side) => parseLength(side, style).ok),
+  );
+  return at < 0 ? undefined : [words.slice(0, at).join(' '), sizeFrom(at)];
+};
+
 /** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
 const readPackage = (entry: string, style: Style): Package => {
   const [before = '', price, ...more] = entry.split('@');
-  const words = entry.length > LONGEST_ENTRY ? [] : before.trim().split(/\s+/);
-  const sizeFrom = (at: number) => splitSize(words.slice(at).join(' '));
-  const at = words.findIndex((_, at) => sizeFrom(at)?.every((side) => parseLength(side, style).ok));
-  if (at < 0 || more.length || price?.trim() === '') refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
-  const [width, length] = sizeFrom(at)!;
+  const parts = entry.length > LONGEST_ENTRY ? undefined : partsOf(before, style);
+  if (!parts || more.length || price?.trim() === '')
+    return refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
+  const [name, size] = parts;
+  const [width, length] = splitSize(size)!;
   try {
     return {
-      name: words
-        .slice(0, at)
-        .join(' ')
-        .replace(/[\s:,–—-]+$/, ''),
+      name: name.replace(/[\s:,–—-]+$/, ''),
       width: readField(lengthField('The width'), width, style),
       length: readField(lengthField('The length'), length, style),
       price: readField(moneyField('The price'), price, style),
@@ -63,6 +71,19 @@ export const readPackages = (raw: unknown, style: Style): Package[] => {
     refuse(`A list has 1 to ${MOST_PACKAGES} packages. ${EXAMPLE}`);
   return entries.map((entry) => readPackage(entry, style));
 };
+
+/** The list with this unit at every size that names none. */
+export const packagesInUnit = (list: string, unit: Units): string =>
+  list
+    .split(';')
+    .map((entry) => {
+      const [before = '', ...price] = entry.split('@');
+      const parts = before.length > LONGEST_ENTRY ? undefined : partsOf(before, { units: unit, comma: true });
+      if (!parts) return entry.trim();
+      const [name, size] = parts;
+      return [[name, inUnit(size, unit, true)].filter(Boolean).join(' '), ...price].join(' @');
+    })
+    .join('; ');
 
 /** A package, and whether it covers what is needed. */
 export interface RankedPackage extends Package {

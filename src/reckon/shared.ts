@@ -6,10 +6,9 @@ import {
   lengthField,
   lengthOf,
   moneyField,
-  optional,
   percentField,
   stepField,
-  textField,
+  currencyField,
   type Field,
   type Fields,
 } from './fields.js';
@@ -72,7 +71,7 @@ export const shopFields = {
   shrinkage: percentField('Shrinkage', { initial: '0', hint: 'cotton about 3 % when prewashed', more: true }),
   increment: stepField('The shop cuts by', { initial: STEP, more: true }),
   price: moneyField('Price of a yard or metre'),
-  currency: optional(textField('Currency', { more: true }, /^[a-z]{3}$/i, 'EUR')),
+  currency: currencyField('Currency'),
 };
 
 /** What the reader's ruler marks; cut sizes fall on it. */

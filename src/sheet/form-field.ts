@@ -1,4 +1,4 @@
-import { LitElement, type PropertyDeclarations } from 'lit';
+import { LitElement, type PropertyDeclarations, type ReactiveElement } from 'lit';
 
 /** What keeps a form from being sent, in words for the reader. */
 export interface Fault {
@@ -104,12 +104,28 @@ export abstract class FormField extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('click', this.#clicked);
+    this.addEventListener('invalid', this.#opened);
   }
+
+  /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+  #opened = (): void => {
+    this.tabIndex = -1;
+    setTimeout(() => {
+      if (this.matches(':focus') && !this.shadowRoot!.activeElement) this.faulty()?.focus();
+      this.removeAttribute('tabindex');
+    });
+  };
 
   /** A click on a label comes as one on the element itself. */
   #clicked = (event: Event): void => {
     if (this.labels.length && event.composedPath()[0] === this) this.focus();
   };
+
+  /** A form may be sent before the sheet is drawn anew. */
+  override requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void {
+    super.requestUpdate(...of);
+    if (of[0] !== undefined && this.hasUpdated && this.form) this.send();
+  }
 
   formDisabledCallback(isOff: boolean): void {
     this.off = isOff;
@@ -129,7 +145,6 @@ export abstract class FormField extends LitElement {
     // What a browser fills in by itself is an amount, and those are reckoned here.
     if (mode !== 'restore') return;
     for (const [key, value] of Object.entries(JSON.parse(state) as object)) this.change(key, value);
-    this.send();
     this.startAgain();
   }
 

@@ -1,8 +1,8 @@
 import { html, isServer, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
-import { exact, most, ONE, ZERO } from '../measure/exact.js';
+import { exact, most, ONE, upTo, ZERO } from '../measure/exact.js';
 import { asTyped, decimal, mixed, type Style } from '../measure/format.js';
-import { inUnit, parseLength } from '../measure/parse.js';
+import { inUnit, parseLength, quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
 import type { Purchase } from '../measure/shop.js';
@@ -104,17 +104,19 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   #input: Input | undefined;
   #result: R | Refused | undefined;
   #good: R | undefined;
-  /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
+  /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
   #editing:
     | {
         id: string;
         text: string;
         before: string;
-        measured: Record<string, string> | undefined;
+        own: unknown;
         good: R | undefined;
       }
     | undefined;
   #marked: string[] = [];
+  /** The cell that the pointer went down on while it had not the focus. */
+  #pressed: EventTarget | null = null;
   #open = false;
   #told = '';
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
@@ -122,6 +124,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     const input = this.reckonInput();
     if (!this.#result || !sameInput(input, this.#input)) {
       this.#input = input;
+      this.#told = '';
       this.#result = this.calculator.reckon(input);
       if (!this.#result.errors) this.#good = this.#result;
       // What is half typed is no answer to go back to.
@@ -134,12 +137,14 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   protected reckonAgain(): void {
     this.#input = undefined;
     this.requestUpdate();
+    this.send();
   }
 
   /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
   get value(): string {
     const { buy } = this.result;
-    return buy ? decimal(exact(buy.amount), 4) : '';
+    // Never less than the amount: thirds of a yard have no end.
+    return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
   }
 
   /** Goes to the first cell that can be changed. */
@@ -289,10 +294,25 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     return !this.name && !this.flow && isBlank(this.price) && !this.#locks('units');
   }
 
+  /** What is locked, by the attributes' names. */
+  get #locked(): string[] {
+    return (
+      textOf(this.lock)
+        .toLowerCase()
+        .match(/[^\s,]+/g) ?? []
+    );
+  }
+
   #locks(attribute: string): boolean {
-    return textOf(this.lock)
-      .split(/[\s,]+/)
-      .includes(attribute);
+    return this.#locked.includes(attribute);
+  }
+
+  /** That a name in `lock` is none of an input: what was meant stays open. */
+  #strayLock(): string[] {
+    const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
+    return this.#locked
+      .filter((name) => !names.includes(name))
+      .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
   }
 
   // What is shown
@@ -332,6 +352,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
       @change=${this.#changed}
       @focusin=${this.#focusIn}
       @focusout=${this.#focusOut}
+      @pointerdown=${this.#pointed}
+      @click=${this.#clicked}
     >
       ${this.#answer(rows)}
       <table part="table">
@@ -393,7 +415,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
       ? [
           `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
         ]
-      : [this.#overStock() ?? [], good!.notes].flat();
+      : [this.#overStock() ?? [], this.#strayLock(), good!.notes].flat();
     return html`<div part="answer" class="answer" role="status">
       ${good && html`<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
       ${notes.map((note) => html`<p class="note">${note}</p>`)}
@@ -441,14 +463,15 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
 
   // What is typed
 
+  /** Where what is typed in a row is kept. */
+  #propertyOf = (id: string): string => (this.calculator.fields[id] ? id : 'measured');
+
   #take(id: string, text: string): void {
     const field = this.calculator.fields[id];
     const { units, bare } = this.lengthStyle;
-    const { kind } = field ?? { kind: 'length' };
-    if (units !== bare && /^(length|size|step)/.test(kind)) text = inUnit(text, units, /s$|z/.test(kind));
+    if (units !== bare) text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
     if (field) this.change(id, field.kind === 'flag' ? text === 'yes' : text);
     else this.change('measured', { ...this.measured, [id]: text });
-    this.send();
     this.requestUpdate();
   }
 
@@ -456,7 +479,6 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
   #forget(id: string): void {
     const { [id]: _gone, ...kept } = this.measured ?? {};
     this.change('measured', kept);
-    this.send();
   }
 
   #typed = ({ target }: Event): void => {
@@ -496,10 +518,22 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         id,
         text: target.value,
         before: target.value,
-        measured: this.measured,
+        own: this.#own[this.#propertyOf(id)],
         good: this.#good,
       };
     this.requestUpdate();
+  };
+
+  #pointed = ({ target }: Event): void => {
+    this.#pressed = target === this.shadowRoot!.activeElement ? null : target;
+  };
+
+  /** A first click into a cell of one line marks what stands there, as the Tab key does; typing then replaces it. */
+  #clicked = ({ target }: Event): void => {
+    if (target === this.#pressed && is(target, "[type='text']")) {
+      const cell = target as HTMLInputElement;
+      if (cell.selectionStart === cell.selectionEnd) cell.select();
+    }
   };
 
   #focusOut = ({ target }: Event): void => {
@@ -556,9 +590,11 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     else if (step && !altKey && (enter || !is(target, 'select'))) this.#walk(target as HTMLElement, step);
     // With nothing to put back the key is the page's: it may close a dialog.
     else if (key === 'Escape' && isText(target) && this.#isTyped) {
-      const { before, measured } = this.#editing!;
-      this.#replace(target, before);
-      this.measured = measured;
+      const editing = this.#editing!;
+      target.value = editing.text = editing.before;
+      this.change(this.#propertyOf(id), editing.own);
+      this.requestUpdate();
+      this.tell('input');
     } else return;
     event.preventDefault();
   };
@@ -576,7 +612,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
     const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
     const whole = kind === 'count' || kind === 'percent';
     const read = parseLength(
-      input.value.replace('%', ''),
+      input.value.replace(/[%≈]/g, ''),
       whole ? { units: 'in' } : { ...style, bare: undefined },
     );
     if (!read.ok || !(whole || kind === 'length')) return;

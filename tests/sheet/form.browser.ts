@@ -130,6 +130,36 @@ describe('The value', () => {
   });
 });
 
+describe('A form', () => {
+  it('gets what a page set just before it is sent', async () => {
+    const { form, sheet } = await formWith('quilt-backing');
+    sheet.width = '120';
+    expect(sent(form)).to.deep.equal([['amount', sheet.value]]);
+    expect(sheet.value).not.to.equal('3.75');
+    sheet.width = 'abc';
+    expect([form.checkValidity(), sent(form)]).to.deep.equal([false, []]);
+  });
+
+  it('gets a finished plan with the event that says so', async () => {
+    const form = await show<HTMLFormElement>('<form></form>');
+    const list = Array.from({ length: 40 }, (_, at) => `A | p${at} | ${3 + at / 8} x 5 | 20`).join('\n');
+    const sheet = document.createElement('quilt-cutting');
+    Object.assign(sheet, { name: 'amount', list });
+    const planned = new Promise((done) =>
+      sheet.addEventListener('change', () => done([sent(form), form.checkValidity()]), { once: true }),
+    );
+    form.append(sheet);
+    expect(await planned).to.deep.equal([[['amount', sheet.value]], true]);
+  });
+
+  it('never gets less than is bought', async () => {
+    // 120 in = 3 1/3 yd, which has no end as a decimal number.
+    const { sheet } = await formWith('quilt-backing', { width: '32', length: '112', increment: 'thirds' });
+    expect(answered(sheet).buy.text).to.equal('3 1/3 yd');
+    expect(sheet.value).to.equal('3.3334');
+  });
+});
+
 for (const tag of TAGS)
   describe(`${tag} as a field`, () => {
     it('says what it is, and which form and labels are its own', async () => {

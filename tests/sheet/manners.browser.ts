@@ -1,9 +1,11 @@
 import { expect } from 'chai';
 import {
+  answer,
   answered,
   at,
   cell,
   GIVEN,
+  isOpen,
   listen,
   mount,
   settled,
@@ -202,5 +204,16 @@ describe('The host of a sheet', () => {
     expect([style('strong').fontFamily, style('strong').color]).to.deep.equal(['monospace', 'rgb(4, 5, 6)']);
     expect(style('input').color).to.equal('rgb(4, 5, 6)');
     expect(text(cell(sheet, 'needWidth'))).to.equal('66 in');
+  });
+});
+
+describe('A name in lock that is none', () => {
+  it('is said, with names that are', async () => {
+    const sheet = await mount('quilt-backing', { lock: 'Width fabric' });
+    expect(answer(sheet)).to.include('“fabric” in lock is no input here. Write it like');
+    expect([isOpen(sheet, 'width'), isOpen(sheet, 'fabricWidth')]).to.deep.equal([false, true]);
+    sheet.lock = 'width fabric-width units';
+    await settled(sheet);
+    expect(answer(sheet)).not.to.include('in lock');
   });
 });

@@ -102,3 +102,21 @@ it('a reset shows the author’s units again', async () => {
   expect(valueIn(sheet, 'width')).to.equal(`${GIVEN['quilt-backing']!['width'] as string} in`);
   expect(buttonIn(sheet, METRIC)).to.not.equal(null);
 });
+
+describe('A bare number typed where other units are shown', () => {
+  it('is in those, in the size of a sheet of cloth', async () => {
+    const sheet = await mount('quilt-cutting', { list: 'A | square | 3 1/2 | 48' });
+    await pressButton(sheet, METRIC);
+    await writeAndLeave(sheet, 'sheet', '45 x 50');
+    expect(answered(sheet).summary).to.match(/of (50 × 45|45 × 50) cm/);
+  });
+
+  it('is in those, in a cut list', async () => {
+    const sheet = await mount('quilt-cutting', { units: 'cm', list: 'A | square | 9 | 48' });
+    await pressButton(sheet, INCHES);
+    expect(valueIn(sheet, 'list')).to.equal('A | square | 9 cm | 48');
+    await writeAndLeave(sheet, 'list', 'A | square | 3 1/2 | 48');
+    const [cut] = answered(sheet).cuts;
+    expect([cut!.width, cut!.length]).to.deep.equal(['3 1/2', '3 1/2']);
+  });
+});
