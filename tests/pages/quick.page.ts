@@ -171,6 +171,22 @@ describe('quick.html, from disk and without a network', () => {
     await page.close();
   });
 
+  it('keeps a shop’s packages in the units they were written in', async () => {
+    const { page, faults } = await alone(
+      '#units=cm&width=150&length=180&batting.packages=klein 170 x 200;gross 250 x 260',
+    );
+    // 150 + 2 × 4 in = 170.32 cm: the small one is too narrow.
+    const bought = (): Promise<string | undefined> =>
+      page.$eval('quilt-batting', ({ result }) => result.buy?.text);
+    expect(await bought()).toBe('1 gross package, 250 × 260 cm');
+    await page.select('select[name=units]', 'in');
+    expect(await bought()).toMatch(/^1 gross package, /);
+    await page.select('select[name=units]', 'cm');
+    expect(await bought()).toBe('1 gross package, 250 × 260 cm');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   it('keeps a measure in its units while something else is wrong', async () => {
     const { page, faults } = await alone();
     await write(page, 'quilt-borders >>> [data-row=border1Sides]', '73');
