@@ -1,5 +1,5 @@
 // The embed maker: what is set in the live calculator becomes attributes, and its answer the words inside the tags.
-import { attributeOf, partsOf, snippetOf, troubleWith, withoutScript } from './snippet.js';
+import { attributeOf, partsOf, snippetOf, troubleWith, warningOf, withoutScript } from './snippet.js';
 
 const at = (selector) => document.querySelector(selector);
 const [form, live, snippet, note, said] = ['#maker', '#live', '#snippet', '#note', '#said'].map(at);
@@ -46,7 +46,7 @@ const made = (name, attributes, inside = '') => {
 
 const calculator = () => live.firstElementChild;
 const all = () => [calculator(), ...partsOf(calculator())];
-const chosen = () => Object.fromEntries(new FormData(form));
+const chosen = () => Object.fromEntries([...new FormData(form)].map(([key, value]) => [key, value.trim()]));
 
 const labelled = (words, input, className = 'choice') => {
   const label = document.createElement('label');
@@ -65,12 +65,14 @@ const write = () => {
   const unfinished = all().flatMap(({ result, calculator: { title } }) =>
     (result.errors ?? []).map(({ message }) => `${title}: ${message}`),
   );
-  const [trouble] = [...unfinished, troubleWith(settings)].filter(Boolean);
+  const [trouble] = [...unfinished, ...wrongFabrics(), troubleWith(settings)].filter(Boolean);
+  at('#folder-warning').textContent = warningOf(settings);
   note.textContent = trouble ? `The snippet waits. ${trouble}` : '';
   said.textContent = '';
   at('#copy').disabled = !!trouble;
   snippet.value = trouble ? '' : snippetOf(calculator(), { ...settings, folder: folderOf(settings), locks });
-  snippet.rows = Math.min(24, snippet.value.split('\n').length + 1);
+  snippet.rows = 3;
+  while (snippet.scrollHeight > snippet.clientHeight && snippet.rows < 24) snippet.rows += 1;
   if (!unfinished.length) at('#without').replaceChildren(...withoutScript(calculator()));
 };
 
@@ -124,11 +126,15 @@ const fabrics = Object.fromEntries(
   Object.keys(FABRICS).map((letter) => [letter, made('fabric', { letter })]),
 );
 
+/** A line of inputs, with a note under them. */
+const lineOf = (id) => Object.assign(document.createElement('div'), { className: 'line', id });
+const noteOf = ({ id }) =>
+  Object.assign(document.createElement('small'), { className: 'note', id: `${id}.note`, role: 'status' });
+
 const listParts = () => {
   at('#parts').replaceChildren(
     ...Object.entries(PARTS).map(([name, [title, , letters]]) => {
-      const line = document.createElement('div');
-      line.className = 'line';
+      const line = lineOf(`part.${name}`);
       const letter = input({
         name: `letters.${name}`,
         value: letters ?? '',
@@ -139,13 +145,13 @@ const listParts = () => {
         labelled(title, input({ type: 'checkbox', name: `part.${name}`, checked: name !== 'cutting' })),
       );
       if (letters) line.append(letter);
+      line.append(noteOf(line));
       return line;
     }),
   );
   at('#fabrics').replaceChildren(
     ...Object.entries(FABRICS).map(([letter, name]) => {
-      const line = document.createElement('div');
-      line.className = 'line';
+      const line = lineOf(`fabric.${letter}`);
       line.append(
         labelled(
           '',
@@ -156,8 +162,16 @@ const listParts = () => {
           name: `price.${letter}`,
           size: 6,
           inputMode: 'decimal',
+          placeholder: '12.50',
           ariaLabel: `Fabric ${letter}, price`,
         }),
+        input({
+          name: `swatch.${letter}`,
+          placeholder: '#3f6f86',
+          ariaLabel: `Fabric ${letter}, colour or picture`,
+        }),
+        input({ name: `width.${letter}`, placeholder: '40 in', ariaLabel: `Fabric ${letter}, usable width` }),
+        noteOf(line),
       );
       line.firstElementChild.prepend(letter);
       return line;
@@ -165,16 +179,73 @@ const listParts = () => {
   );
 };
 
+const isWorksheet = () => calculator().localName === 'quilt-worksheet';
+
+/** Fabrics that something was written for. */
+const declared = (given) =>
+  Object.entries(fabrics).filter(([letter]) =>
+    ['fabric', 'price', 'swatch', 'width'].some((of) => given[`${of}.${letter}`]),
+  );
+
+/** What the field itself says of a text that it cannot read. */
+const refusalOf = (field, text) => {
+  try {
+    if (text) field.read(text, calculator().lengthStyle);
+    return '';
+  } catch ({ message }) {
+    return message;
+  }
+};
+
+/** Says beside each fabric and part what is wrong there; gives back what keeps the snippet waiting. */
+const wrongFabrics = () => {
+  if (!isWorksheet()) return [];
+  const given = chosen();
+  const say = (line, sentences) =>
+    (document.getElementById(`${line}.note`).textContent = sentences.filter(Boolean).join(' '));
+  const letters = declared(given).map(([letter]) => letter);
+  for (const name of Object.keys(PARTS)) {
+    const unknown = (given[`letters.${name}`] ?? '')
+      .split(/[\s,]+/)
+      .filter((letter) => letter && !letters.includes(letter));
+    say(
+      `part.${name}`,
+      given[`part.${name}`] && letters.length
+        ? unknown.map(
+            (letter) =>
+              `No fabric has the letter ${letter}: ${letter in FABRICS ? 'give it a name below, or ' : ''}write ${letters[0]}.`,
+          )
+        : [],
+    );
+  }
+  const { fabricWidth } = calculator().calculator.fields;
+  const { price } = kept.backing.calculator.fields;
+  return Object.keys(FABRICS).flatMap((letter) => {
+    const swatch = given[`swatch.${letter}`];
+    const sentences = [
+      refusalOf(price, given[`price.${letter}`]),
+      isSwatch(swatch) ? '' : `“${swatch}” is not a colour. Write it like #3f6f86 or slategray.`,
+      refusalOf(fabricWidth, given[`width.${letter}`]),
+    ].filter(Boolean);
+    say(`fabric.${letter}`, sentences);
+    return sentences.map((sentence) => `Fabric ${letter}: ${sentence}`);
+  });
+};
+
+const isSwatch = (text) => !text || CSS.supports('color', text) || /^(https?:|\.{0,2}\/)/.test(text);
+
 const fillWorksheet = () => {
-  if (calculator().localName !== 'quilt-worksheet') return;
+  if (!isWorksheet()) return;
   const given = chosen();
   const parts = Object.keys(PARTS).filter((name) => given[`part.${name}`]);
-  for (const name of parts) kept[name].fabric = given[`letters.${name}`]?.trim() || undefined;
-  const named = Object.entries(fabrics).filter(
-    ([letter]) => given[`fabric.${letter}`] || given[`price.${letter}`],
-  );
-  for (const [letter, fabric] of named)
-    Object.assign(fabric, { name: given[`fabric.${letter}`], price: given[`price.${letter}`] || undefined });
+  for (const name of parts) kept[name].fabric = given[`letters.${name}`] || undefined;
+  const named = declared(given);
+  for (const [letter, fabric] of named) {
+    const [name, price, swatch, fabricWidth] = ['fabric', 'price', 'swatch', 'width'].map(
+      (of) => given[`${of}.${letter}`] || undefined,
+    );
+    Object.assign(fabric, { name, price, fabricWidth, swatch: isSwatch(swatch) ? swatch : undefined });
+  }
   calculator().currency = given.currency || undefined;
   const wanted = [...named.map(([, fabric]) => fabric), ...parts.map((name) => kept[name])];
   if (
@@ -192,12 +263,17 @@ const fillWorksheet = () => {
 /** Writes its unit to every bare number first, so that the quilt stays the same. */
 const changeUnits = () => {
   const { units } = chosen();
-  for (const element of all()) {
-    for (const { id, value, inches, role } of element.result.working)
-      if (role === 'given' && typeof element[id] === 'string' && element[id])
-        element[id] = value.startsWith('≈') && inches ? `${inches} in` : value;
-    if (element === calculator()) element.units = units === 'cm' ? units : undefined;
+  const { bare } = calculator().lengthStyle;
+  for (const element of all())
+    for (const [key, { marked }] of Object.entries(element.calculator.fields)) {
+      const text = element[key];
+      if (typeof text === 'string' && text) element[key] = marked?.(text, bare) ?? text;
+    }
+  for (const letter of Object.keys(FABRICS)) {
+    const width = form.elements[`width.${letter}`];
+    width.value = kept.backing.calculator.fields.fabricWidth.marked(width.value, bare);
   }
+  calculator().units = units === 'cm' ? units : undefined;
 };
 
 const choose = () => {
@@ -261,13 +337,12 @@ at('#as-reader').addEventListener('click', () => {
 at('#copy').addEventListener('click', async () => {
   try {
     await navigator.clipboard.writeText(snippet.value);
-    said.textContent = 'Copied. Paste it into your post’s HTML.';
+    said.textContent = `Copied. Paste it into your post’s HTML. ${warningOf(chosen())}`;
   } catch {
     snippet.select();
     said.textContent = 'This browser does not let the page copy: the snippet is selected, copy it yourself.';
   }
 });
 
-form.elements.folder.value = new URL('../dist/', location.href);
 listParts();
 choose();

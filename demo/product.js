@@ -67,8 +67,15 @@ const show = () => {
 
 // The calculators
 
+/** That we do not sell what this takes, in words; empty where we do. Batting comes in packages, never from a roll. */
+const notSold = ({ localName, result: { buy } }) =>
+  localName === 'quilt-batting' && buy && buy.unit !== 'package'
+    ? `This takes batting from a roll, ${buy.text}, and we sell packages. Ask us, or write a smaller quilt, like 72 × 86 in.`
+    : '';
+
 /** What this would cost now, and whether it can be bought. */
 const price = (calculator) => {
+  calculator.setCustomValidity(notSold(calculator));
   const { form, result, validity, validationMessage } = calculator;
   form.querySelector('.add').disabled = !validity.valid;
   form.querySelector('.sum').value = validity.valid
@@ -79,6 +86,10 @@ const price = (calculator) => {
 await Promise.all(['quilt-backing', 'quilt-batting'].map((name) => customElements.whenDefined(name)));
 for (const calculator of [backing, batting]) {
   for (const type of ['input', 'change']) calculator.addEventListener(type, () => price(calculator));
+  // Not even a script that reads the form takes yards for packages.
+  calculator.form.addEventListener('formdata', ({ formData }) => {
+    if (notSold(calculator)) formData.delete(calculator.name);
+  });
   // A form's fields are back at their start only after its reset event.
   calculator.form.addEventListener('reset', () => setTimeout(price, 0, calculator));
   calculator.form.addEventListener('submit', (event) => {

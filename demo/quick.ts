@@ -1,6 +1,8 @@
 import '../src/index.js';
 import { exact } from '../src/measure/exact.js';
 import { length, number } from '../src/measure/format.js';
+import { inUnit } from '../src/measure/parse.js';
+import type { Units } from '../src/measure/units.js';
 import { attributeOf } from '../src/sheet/calculator.js';
 
 interface Size {
@@ -10,6 +12,8 @@ interface Size {
 
 /** A calculator on this page, as the page needs it. */
 interface Calculator extends HTMLElement {
+  calculator: { fields: Record<string, { marked?(text: string, units: Units): string }> };
+  units: Units;
   measured: Record<string, string> | undefined;
   result: {
     errors?: { input: string; message: string }[];
@@ -42,17 +46,23 @@ const ownInputs = (element: Element): string[] =>
 /** What each calculator starts with, so that the address only carries what was changed. */
 const starts = new Map<string, unknown>();
 
+const isTop = (): boolean => new FormData(form).get('size') === 'top';
+
 /** The one size goes to all four; borders round a top make the quilt larger for the other three. */
 const share = (): void => {
   const data = new FormData(form);
   for (const element of Object.values(calculators))
-    for (const attribute of ['width', 'length', 'fabric-width', 'units'])
-      set(element, attribute, data.get(attribute));
-  const bordered = data.get('size') === 'top' ? calculators['borders']!.result.finished : undefined;
-  for (const name of ['backing', 'binding', 'batting']) {
-    set(calculators[name]!, 'lock', bordered ? 'units width length' : 'units');
-    if (bordered)
-      for (const side of ['width', 'length'] as const) set(calculators[name]!, side, `${bordered[side]} in`);
+    for (const attribute of ['fabric-width', 'units']) set(element, attribute, data.get(attribute));
+  const { backing, binding, batting } = calculators;
+  const borders = calculators['borders']!;
+  for (const side of ['width', 'length'] as const) set(borders, side, data.get(side));
+  for (const element of [backing!, binding!, batting!]) {
+    set(element, 'lock', isTop() ? 'units width length' : 'units');
+    for (const side of ['width', 'length'] as const) {
+      const finished = borders.result.finished?.[side];
+      // The top's own size would be too small: until the borders are reckoned there is none.
+      set(element, side, isTop() ? finished && `${finished} in` : data.get(side));
+    }
   }
   say();
 };
@@ -64,7 +74,7 @@ const say = (): void => {
   const text = ({ width, length: long }: Size): string =>
     `${number(exact(width), { units })} × ${length(exact(long), { units })}`;
   const { backing, borders, batting } = calculators;
-  const wrong = backing!.result.errors ?? [];
+  const wrong = (isTop() ? borders! : backing!).result.errors ?? [];
   for (const cell of form.querySelectorAll('input'))
     cell.setAttribute('aria-invalid', `${wrong.some(({ input }) => attributeOf(input) === cell.name)}`);
   const { finished } = borders!.result;
@@ -72,10 +82,12 @@ const say = (): void => {
     (side) => borders!.result.working.find(({ id }) => id === side)?.inches,
   );
   const given = width && long ? { width, length: long } : undefined;
+  const isHere = (input: string): boolean => !!form.elements.namedItem(attributeOf(input));
   const sentences = wrong
-    .filter(({ input }) => form.elements.namedItem(attributeOf(input)))
-    .map(({ message }) => message);
-  if (finished && given && data.get('size') === 'top')
+    .filter(({ input }) => isTop() || isHere(input))
+    .map(({ input, message }) => (isHere(input) ? message : `Borders: ${message}`));
+  if (wrong.length && isTop()) sentences.push('Backing, binding and batting wait for the size with borders.');
+  else if (finished && given && isTop())
     sentences.push(
       `With its borders the quilt is ${text(finished)}: backing, binding and batting are reckoned from that.`,
     );
@@ -94,11 +106,16 @@ const say = (): void => {
 /** Writes its unit to every bare number, so that the quilt stays the same when it is shown in others. */
 const writeUnits = (): void => {
   for (const element of Object.values(calculators)) {
+    const { units, measured = {}, calculator, result } = element;
+    element.measured = Object.fromEntries(
+      Object.entries(measured).map(([id, text]) => [id, inUnit(text, units)]),
+    );
     const own = element as unknown as Record<string, unknown>;
-    for (const { id, role, value, inches } of element.result.working) {
-      const text = value.startsWith('≈') && inches ? `${inches} in` : value;
-      if (role === 'measured') element.measured = { ...element.measured, [id]: text };
-      else if (role === 'given' && typeof own[id] === 'string') own[id] = text;
+    for (const { id, role, value, inches } of result.working) {
+      const written = own[id];
+      if (role !== 'given' || typeof written !== 'string') continue;
+      const exactly = value.startsWith('≈') && inches ? `${inches} in` : value;
+      own[id] = calculator.fields[id]?.marked?.(written, units) ?? exactly;
     }
   }
   for (const attribute of ['width', 'length', 'fabric-width'])
@@ -154,10 +171,11 @@ for (const [name, element] of Object.entries(calculators))
 form.addEventListener('submit', (event) => event.preventDefault());
 document.addEventListener('input', ({ target }) => {
   if (target === form.elements.namedItem('units')) writeUnits();
-  // A size typed into a sheet is the quilt's size for all of them.
+  // A size typed into a sheet is the quilt's size for all of them; the top's stands in the borders alone.
   const calculator = Object.values(calculators).find((element) => element === target);
-  if (calculator && (form.elements.namedItem('size') as HTMLSelectElement).value === 'finished')
-    for (const attribute of ['width', 'length', 'fabric-width'])
+  const sides = isTop() && calculator !== calculators['borders'] ? [] : ['width', 'length'];
+  if (calculator)
+    for (const attribute of [...sides, 'fabric-width'])
       (form.elements.namedItem(attribute) as HTMLInputElement).value = String(valueOf(calculator, attribute));
   share();
   keep();

@@ -178,6 +178,12 @@ export const troubleWith = ({ how, folder, host }) => {
       return false;
     }
   };
+  if (!folder)
+    return how === 'frame'
+      ? 'Where did you put the files? Write it like https://example.org/quilt-reckoner/.'
+      : 'Where did you put the files? Write ./ where they lie beside the page, or https://example.org/quilt-reckoner/.';
+  if (/\s/.test(folder))
+    return 'An address has no spaces. Write it like https://example.org/quilt-reckoner/.';
   if (!isWeb(folder, how === 'frame' ? undefined : 'https://example.org'))
     return how === 'frame'
       ? 'A frame needs the whole address of the folder. Write it like https://example.org/quilt-reckoner/.'
@@ -185,6 +191,15 @@ export const troubleWith = ({ how, folder, host }) => {
   if (how === 'frame' && !isWeb(host))
     return 'Which page will it stand on? Write its address, like https://example.org/.';
   return '';
+};
+
+/** That nobody will see the calculator from there, in a sentence: the files are on this computer, or nowhere. */
+export const warningOf = ({ folder }) => {
+  if (/^(https?:)?\/\/(localhost|127\.|0\.0\.0\.0|\[::1\])/i.test(folder))
+    return 'Only this computer has that address, so nobody else will see the calculator. Put the files on your site and write its address, like https://example.org/quilt-reckoner/.';
+  return /\/\/example\.org\b/i.test(folder)
+    ? 'This address is invented: put the files on your own site, and write its address in place of example.org.'
+    : '';
 };
 
 /**

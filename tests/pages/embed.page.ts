@@ -1,5 +1,6 @@
 import type { Frame, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
 import { findingsOn } from './axe.js';
 import { site } from './site.js';
@@ -151,6 +152,75 @@ describe('the embed maker', () => {
     await page.close();
   });
 
+  it('keeps sizes in the units they were written in', async () => {
+    const { page, faults } = await open(`${files.address}/embed.html`);
+    await page.waitForSelector('#live quilt-backing:defined');
+    await tile(page, 'units', 'cm');
+    await tile(page, 'calculator', 'cutting');
+    await write(page, '#live quilt-cutting >>> [data-row=sheet]', '45 x 50');
+    await tile(page, 'units', 'in');
+    await page.waitForFunction(() => document.querySelector<HTMLTextAreaElement>('#snippet')!.value);
+    expect(await snippetIn(page)).toContain(' sheet="45 x 50 cm"');
+    await tile(page, 'calculator', 'worksheet');
+    await write(page, '[name="width.B"]', '42');
+    await tile(page, 'units', 'cm');
+    expect(await snippetIn(page)).toMatch(/letter="B" name="borders" fabric-width="42 in"/);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('starts at an invented address, and says of it and of this computer’s that nobody else has them', async () => {
+    const { page, faults } = await open(`${files.address}/embed.html`);
+    await page.waitForSelector('#live quilt-backing:defined');
+    const warning = (): Promise<string | null> => page.$eval('#folder-warning', (at) => at.textContent);
+    expect(await snippetIn(page)).toContain('src="https://example.org/quilt-reckoner/');
+    expect(await warning()).toContain('invented');
+    for (const folder of ['http://localhost:8080/dist/', `${files.address}/dist/`]) {
+      await write(page, '[name=folder]', folder);
+      expect(await warning()).toContain('Only this computer');
+    }
+    for (const folder of ['./', 'https://cloth.example/dist/']) {
+      await write(page, '[name=folder]', folder);
+      expect(await warning()).toBe('');
+    }
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('says beside a fabric what is wrong with it, and gives its width and colour to the snippet', async () => {
+    const { page, faults } = await maker('worksheet');
+    const noteAt = (id: string): Promise<string> =>
+      page.evaluate((id) => document.getElementById(`${id}.note`)!.textContent, id);
+    await write(page, '[name="price.A"]', 'abc');
+    expect(await noteAt('fabric.A')).toMatch(/^“abc” is not a number\. Write it like/);
+    expect(await page.$eval('#copy', (at) => (at as HTMLButtonElement).disabled)).toBe(true);
+    await write(page, '[name="price.A"]', '12.50');
+    expect(await noteAt('fabric.A')).toBe('');
+
+    await write(page, '[name="letters.borders"]', 'Z');
+    expect(await noteAt('part.borders')).toBe('No fabric has the letter Z: write A.');
+    await write(page, '[name="letters.borders"]', 'D');
+    expect(await noteAt('part.borders')).toContain('give it a name below');
+    await write(page, '[name="fabric.D"]', 'rim');
+    expect(await noteAt('part.borders')).toBe('');
+
+    await write(page, '[name="swatch.D"]', 'sea');
+    expect(await noteAt('fabric.D')).toContain('not a colour');
+    await write(page, '[name="swatch.D"]', '#3f6f86');
+    await write(page, '[name="width.D"]', '42 1/2');
+    expect(await snippetIn(page)).toMatch(
+      /<quilt-fabric letter="D" name="rim" fabric-width="42 1\/2" swatch="#3f6f86">/,
+    );
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('says where it stands blank that it was opened from disk', async () => {
+    const { page } = await open(`file://${ROOT}demo/embed.html`);
+    expect(await page.$eval('#live', (at) => (at as HTMLElement).innerText)).toContain('npm start');
+    await page.close();
+  });
+
   it('shows what a reader may not change, and leaves the author free to', async () => {
     const { page } = await maker('backing');
     const isCell = (): Promise<boolean> =>
@@ -188,6 +258,9 @@ describe('the embed maker', () => {
   it.each([
     ['classic', 'folder', 'javascript:alert(1)//', /no address of a folder/],
     ['module', 'folder', 'data:text/javascript,alert(1)', /no address of a folder/],
+    ['classic', 'folder', '', /Where did you put the files.*\.\//],
+    ['module', 'folder', 'https://example.org/my files/', /no spaces/],
+    ['frame', 'folder', '', /Where did you put the files/],
     ['frame', 'folder', './files/', /whole address/],
     ['frame', 'host', '', /Which page/],
     ['frame', 'host', 'javascript:alert(1)', /Which page/],

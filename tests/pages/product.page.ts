@@ -96,6 +96,32 @@ describe('the product page', () => {
     await page.close();
   });
 
+  it('sells batting in packages alone, and says so where none is large enough or a roll is asked for', async () => {
+    const { page, faults } = await open('/product.html');
+    const sent = (): Promise<unknown> =>
+      page.$eval('#packages', (form) => new FormData(form as HTMLFormElement).get('batting'));
+    expect(await sent()).toBe('1');
+    const refused = async (): Promise<void> => {
+      expect(await isOff(page, '#packages .add')).toBe(true);
+      expect(await textOf(page, '#packages .sum')).toMatch(/from a roll, .* yd, and we sell packages/);
+      expect(await sent()).toBe(null);
+      expect(await page.$eval('#packages', (form) => (form as HTMLFormElement).checkValidity())).toBe(false);
+    };
+    // 110 + 8 = 118 in: more than 108, the large package's longer side.
+    await write(page, 'quilt-batting >>> [data-row=length]', '110');
+    await refused();
+    await press(page, '#packages [type=reset]');
+    await page.waitForFunction(() => !document.querySelector<HTMLButtonElement>('#packages .add')!.disabled);
+    expect(await sent()).toBe('1');
+    await page.$eval('quilt-batting', (at) => {
+      at.roll = '96';
+      at.dispatchEvent(new Event('input', { bubbles: true }));
+    });
+    await refused();
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   it('goes by keyboard alone, from the width to the basket and out again', async () => {
     const { page, faults } = await open('/product.html');
     const here = (): Promise<string> =>

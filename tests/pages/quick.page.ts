@@ -128,6 +128,75 @@ describe('quick.html, from disk and without a network', () => {
     await page.close();
   });
 
+  it('gives no size while the borders round a top are wrong, so that nothing is too small', async () => {
+    const { page, faults } = await alone();
+    await page.select('select[name=size]', 'top');
+    const [before] = await answers(page);
+    await write(page, 'quilt-borders >>> [data-row=borders]', '2, 4 1/');
+    const waiting = TAGS.filter((tag) => tag !== 'quilt-borders');
+    const errors = (at: Page): Promise<boolean[]> =>
+      at.$$eval(waiting.join(), (all) =>
+        all.map((at) => !!(at as HTMLElementTagNameMap['quilt-backing']).result.errors),
+      );
+    expect(await errors(page)).toEqual([true, true, true]);
+    expect((await answers(page))[0]).toContain('Not reckoned again yet');
+    expect(await page.$eval('.flow', (at) => at.textContent)).toMatch(
+      /^Borders: .*wait for the size with borders/,
+    );
+    expect(await page.$$eval('form [aria-invalid=true]', (all) => all.length)).toBe(0);
+
+    const link = new URL(page.url()).hash;
+    await write(page, 'quilt-borders >>> [data-row=borders]', '2, 4 1/2');
+    expect((await answers(page))[0]).toBe(before);
+    const fresh = await alone(link);
+    expect(await errors(fresh.page)).toEqual([true, true, true]);
+    expect([...faults, ...fresh.faults]).toEqual([]);
+    await page.close();
+    await fresh.page.close();
+  });
+
+  it('keeps what is typed into a sheet where the size is the top’s', async () => {
+    const { page, faults } = await alone();
+    await page.select('select[name=size]', 'top');
+    await write(page, 'quilt-borders >>> [data-row=width]', '60');
+    await write(page, 'quilt-backing >>> [data-row=fabricWidth]', '106');
+    expect(await page.$$eval('form input', (all) => all.map(({ value }) => value))).toEqual([
+      '60',
+      '70',
+      '106',
+    ]);
+    // 60 + 2 × (2 + 4 1/2)
+    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('73 × 83 in');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('keeps a shop’s packages in the units they were written in', async () => {
+    const { page, faults } = await alone(
+      '#units=cm&width=150&length=180&batting.packages=klein 170 x 200;gross 250 x 260',
+    );
+    // 150 + 2 × 4 in = 170.32 cm: the small one is too narrow.
+    const bought = (): Promise<string | undefined> =>
+      page.$eval('quilt-batting', ({ result }) => result.buy?.text);
+    expect(await bought()).toBe('1 gross package, 250 × 260 cm');
+    await page.select('select[name=units]', 'in');
+    expect(await bought()).toMatch(/^1 gross package, /);
+    await page.select('select[name=units]', 'cm');
+    expect(await bought()).toBe('1 gross package, 250 × 260 cm');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('keeps a measure in its units while something else is wrong', async () => {
+    const { page, faults } = await alone();
+    await write(page, 'quilt-borders >>> [data-row=border1Sides]', '73');
+    await write(page, 'quilt-borders >>> [data-row=borders]', 'wide');
+    await page.select('select[name=units]', 'cm');
+    expect(await page.$eval('quilt-borders', ({ measured }) => measured)).toEqual({ border1Sides: '73 in' });
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   it('shows the same quilt in centimetres when asked, and in inches again', async () => {
     const { page, faults } = await alone();
     await write(page, 'input[name=length]', '72');
