@@ -1,7 +1,7 @@
 import { isServer, html, nothing } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, most, ONE, ZERO } from '../measure/exact.js';
-import { decimal, mixed, asTyped } from '../measure/format.js';
+import { decimal, unbroken, mixed, asTyped } from '../measure/format.js';
 import { parseLength, inUnit } from '../measure/parse.js';
 import { unitsOr, writesComma } from '../measure/units.js';
 import { RULER_MARK } from '../trade/conventions.js';
@@ -280,7 +280,7 @@ class QuiltSheet extends FormField {
                 `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
             ]
             : [this.#overStock() ?? [], good.notes].flat();
-        return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`} ${notes.map((note) => html `<p class="note">${note}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
+        return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`} ${notes.map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
     }
     #row = ({ id, label, value, role, how, reckoned }) => {
         const field = this.calculator.fields[id];
@@ -298,13 +298,13 @@ class QuiltSheet extends FormField {
                 .join(', ')
             : text;
         const got = html `${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html `${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.off })}`
-            : (flows && this.flow.from[id]) || how} ${message && html `<span part="error" class="error">${message}</span>`}`;
+            ? html `${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.#putBack(id), { off: this.off })}`
+            : (flows && this.flow.from[id]) || unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
         return html `<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
             ? cell({ id, field, text, wrong: !!message && !!text })
-            : html `<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
+            : html `<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
     };
     // What is typed
     #take(id, text) {
