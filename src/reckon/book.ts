@@ -1,4 +1,4 @@
-import { exact, isExact, ONE, toMark, type Exact } from '../measure/exact.js';
+import { downTo, exact, isExact, most, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
 import { cents, purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, unitsOr, writesComma } from '../measure/units.js';
@@ -356,9 +356,16 @@ export class Book<F extends Fields> {
     if (this.input.shared)
       this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
     const spare = bought.sub(fabric);
-    const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
+    const { increment } = this.#shop;
+    const inYards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
+    const below = increment.sizes.map((size) => downTo(fabric, size)).reduce((a, b) => most(a, b));
+    // A rounded amount may fall on a step that is not enough.
+    const amount =
+      (this.n(fabric) + inYards).includes('≈') && below.lt(fabric)
+        ? `, more than ${purchase(below, increment, this.style.comma).text}`
+        : inYards;
     this.row('fabric', label, fabric, how, from);
-    this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
+    this.row('buy', 'Buy', buy.text, `{fabric unit}${amount}, up to a step of {increment}`);
     this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
     this.price(toPriced(bought, this.#shop.increment), buy.text);
     return { buy, fabric, spare };

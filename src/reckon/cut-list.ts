@@ -15,8 +15,11 @@ export interface ListedPiece {
   length: Exact;
   /** How many squares or rectangles to cut. */
   count: number;
-  /** For triangles: how a square is cut up. */
+  /** For triangles: how a square is cut up, and into how many. */
   cutUp: string;
+  each: number;
+  /** What is cut from a strip: `square for half-square triangles`. */
+  cutAs: string;
 }
 
 type Column = 'count' | 'fabric' | 'size' | 'width' | 'length' | 'piece';
@@ -162,6 +165,8 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
         ...sizeOf(size, words, cutting),
         count: asSquares ? count : Math.ceil(count / each),
         cutUp,
+        each,
+        cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
       };
     } catch (refusal) {
       if (!(refusal instanceof Refusal)) throw refusal;

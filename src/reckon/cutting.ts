@@ -192,7 +192,8 @@ export const reckonCutting = (
       const laid = laidOut(
         planned,
         on,
-        mine.map(({ piece }) => piece),
+        mine.map(({ cutAs }) => cutAs),
+        mine.map(({ each }) => each),
       );
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
@@ -276,7 +277,7 @@ export const reckonCutting = (
       fabric: mixed(total('need')),
       spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
       ...(sheet && { sheets: count.valueOf() }),
-      summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ' '}${text}`).join(', ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+      summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
     };
   });
 };

@@ -11,6 +11,8 @@ export interface LaidPiece {
   piece: string;
   /** The sheet it lies on, from 0. */
   sheet: number;
+  /** Of a square that triangles are cut from: how many, 2 or 4. */
+  triangles?: number;
 }
 
 /** Strips cut alike across the cloth, and what each gives. */
@@ -42,6 +44,7 @@ export const laidOut = (
   plan: CuttingPlan,
   { width, height = plan.length }: Cloth,
   names: string[],
+  triangles: number[] = [],
 ): { strips: CutStrip[]; layout: LaidPiece[]; width: string; height: string } => ({
   strips: stripsOf(plan, names),
   layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
@@ -51,6 +54,7 @@ export const laidOut = (
     height: mixed(height),
     piece: names[piece]!,
     sheet,
+    ...(triangles[piece]! > 1 && { triangles: triangles[piece]! }),
   })),
   width: mixed(width),
   height: mixed(height),

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { draw, type Picture } from '../drawing/picture.js';
+import { unbroken } from '../measure/format.js';
 import type { Answer } from '../reckon/book.js';
 import type { Listing } from './calculator.js';
 
@@ -18,7 +19,7 @@ export const listing = ({ caption, head = [], rows }: Listing): TemplateResult =
     </tr>
   </thead>
   <tbody>
-    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${text}</td>`)}</tr>`)}
+    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${unbroken(text)}</td>`)}</tr>`)}
   </tbody>
 </table>`;
 
@@ -31,6 +32,6 @@ export const cutList = ({ cuts }: Answer): unknown =>
 export const figures = (pictures: Picture[]): TemplateResult[] =>
   pictures.map(
     (picture) => html`<figure part="figure">
-      ${picture.caption && html`<figcaption>${picture.caption}</figcaption>`} ${draw(picture)}
+      ${picture.caption && html`<figcaption>${unbroken(picture.caption)}</figcaption>`} ${draw(picture)}
     </figure>`,
   );

@@ -1,7 +1,7 @@
 import { html, isServer, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { exact, upTo } from '../measure/exact.js';
-import { decimal, type Style } from '../measure/format.js';
+import { decimal, unbroken, type Style } from '../measure/format.js';
 import { inUnit, quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
@@ -398,8 +398,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         ]
       : [this.#overStock ?? [], this.#strayLock(), good!.notes].flat();
     return html`<div part="answer" class="answer" role="status">
-      ${good && html`<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`}
-      ${notes.map((note) => html`<p class="note">${note}</p>`)}
+      ${good && html`<p class="buy">${lead} <strong part="amount">${unbroken(large!)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`}
+      ${notes.map((note) => html`<p class="note">${unbroken(note)}</p>`)}
       ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
   }
@@ -422,9 +422,9 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         : text;
     const got = html`${
       role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-        ? html`${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.off })}`
-        : (flows && this.flow!.from[id]) || how
-    } ${message && html`<span part="error" class="error">${message}</span>`}`;
+        ? html`${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.#putBack(id), { off: this.off })}`
+        : (flows && this.flow!.from[id]) || unbroken(how)
+    } ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
     // Several lines need the width of both columns.
     const wide = field?.lines;
     return html`<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}">
@@ -433,7 +433,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         ${
           open
             ? cell({ id, field, text, wrong: !!message && !!text })
-            : html`<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`
+            : html`<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`
         }
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
         ${wide && html`<p part="how" class="how" id="how-${id}">${got}</p>`}

@@ -8,6 +8,7 @@ import {
   mixed,
   number,
   typographic,
+  unbroken,
   type Style,
 } from '../../src/measure/format.js';
 import { parseLength } from '../../src/measure/parse.js';
@@ -163,5 +164,21 @@ describe('asTyped', () => {
         (value, style) => readsAs(asTyped(value, style), value, style),
       ),
     );
+  });
+});
+
+describe('unbroken', () => {
+  test.each([
+    ['1 1/8 yd', '1~1/8~yd'],
+    ['3 7/8 × 3 7/8 in', '3~7/8~× 3~7/8~in'],
+    ['3 1/2 in × 66 in', '3~1/2~in~× 66~in'],
+    ['40 × (1 − 3 %) = 38 4/5 in', '40~× (1 − 3~%) = 38~4/5~in'],
+    ['≈ 2,5 m, 80 cm', '≈ 2,5~m, 80~cm'],
+    // A sum breaks at its operators, and words between each other.
+    ['3 × 40 − 2 × 1/2 + 6 whole', '3~× 40 − 2~× 1/2 + 6 whole'],
+    ['2 inches, 7 fat quarters', '2 inches, 7 fat quarters'],
+  ])('%s', (text, kept) => {
+    expect(unbroken(text)).toBe(kept.replaceAll('~', '\u00a0'));
+    expect(unbroken(text).replace(/\s/g, ' ')).toBe(text);
   });
 });

@@ -553,3 +553,18 @@ describe('the cloth bought', () => {
     );
   });
 });
+
+test('cloth a little more than a step is not shown as if the step were enough', () => {
+  // Geometry: 10 strips of 9.71 cm are 97.1 cm, and ÷ 97 % a little more than 100.1 cm.
+  const { working } = good({
+    units: 'cm',
+    lang: 'de',
+    width: '215',
+    length: '215',
+    stripWidth: '9,71',
+    mark: '0,971',
+    shrinkage: '3 %',
+  });
+  expect(row({ working }, 'strips').value).toBe('10');
+  expect(row({ working }, 'buy').how).toBe('≈100,1 cm, more than 1 m, up to a step of 10 cm');
+});

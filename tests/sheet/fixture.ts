@@ -89,7 +89,9 @@ export const isOpen = (sheet: Sheet, id: string): boolean => cell(sheet, id).mat
 /** The text in a cell, or whether it is ticked. */
 export const valueIn = (sheet: Sheet, id: string): string => {
   const at = cell(sheet, id);
-  return at.type === 'checkbox' ? String(at.checked) : (at.value ?? at.textContent).trim();
+  return at.type === 'checkbox'
+    ? String(at.checked)
+    : (at.value ?? at.textContent).replaceAll('\u00a0', ' ').trim();
 };
 export const how = (sheet: Sheet, id: string): string => text(row(sheet, id).querySelector('[part~=how]'));
 export const text = (element: Element | null | undefined): string =>

@@ -59,6 +59,21 @@ describe('what a page can style', () => {
     }
   });
 
+  it('no line breaks inside a mixed number or before its unit', async () => {
+    await mount('quilt-backing', {
+      width: '88 1/2',
+      'fabric-width': '41 1/2',
+      shrinkage: '3 %',
+      max: '1 1/8 yd',
+    });
+    const all = [...document.querySelectorAll<Sheet>('quilt-backing')];
+    const shown = inside(all, 'p, .how, output, td, caption, figcaption').map(
+      ({ textContent }) => textContent,
+    );
+    expect(shown.join('\n')).to.match(/\d\u00a0\d+\/\d+\u00a0yd/);
+    expect(shown.filter((text) => /\d (\d|in|cm|yd|m|%)| ×/.test(text))).to.deep.equal([]);
+  });
+
   it('font, colour and direction come from the page', async () => {
     const all = await sheets('main { font: italic 21px monospace; color: rgb(1, 2, 3); direction: rtl; }');
     for (const selector of ['[part=cell][type=text]', '[part=value]', '[part=label]']) {

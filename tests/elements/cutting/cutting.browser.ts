@@ -66,8 +66,8 @@ describe('quilt-cutting', () => {
     expect(listed(sheet, 'Cut')[2]!.join(' ')).to.include('cut once on the diagonal');
     expect(answer(sheet)).to.include(
       plans(sheet)
-        .map(({ fabric, buy }) => `${fabric} ${buy.text}`)
-        .join(', '),
+        .map(({ fabric, buy }) => `${fabric}: ${buy.text}`)
+        .join('; '),
     );
     // the table is the author’s and stays in the page
     expect(sheet.querySelector('table')!.rows).to.have.length(4);
@@ -90,6 +90,28 @@ describe('quilt-cutting', () => {
         [...gives!.matchAll(/(\d+) × square/g)].map(([, count]) => Number(count) * Number(strips)),
       );
     expect(given.reduce((all, some) => all + some, 0)).to.equal(12);
+  });
+
+  it('says what a strip gives squares for, and draws where they are cut', async () => {
+    // 10 triangles are 5 squares, and 12 are 3 that are cut twice; 25 squares of 3 1/2 in fill five strips of five.
+    const list = `A | half-square triangles | 3 finished | 10
+B | quarter-square triangles | 3 finished | 12
+C | squares for half-square triangles | 3 finished | 2`;
+    const sheet = await cutting('', `list="${list}"`);
+    expect(listed(sheet, 'Strips, from the top of the cloth').map(([, , , gives]) => gives)).to.deep.equal([
+      '5 × square for half-square triangles',
+      '3 × square for quarter-square triangles',
+      '2 × squares for half-square triangles',
+    ]);
+    expect(all(sheet, 'svg').map((at) => at.querySelectorAll('.seam').length)).to.deep.equal([5, 6, 2]);
+  });
+
+  it('lists strips that are cut alike in one row', async () => {
+    const sheet = await cutting('', 'sheet="fat-quarter" list="A | square | 3 1/2 | 140"');
+    // geometry: 5 × 5 squares of 3 1/2 in 18 × 20 in; 140 ÷ 5 = 28 strips
+    expect(listed(sheet, 'Strips, from the top of the cloth')).to.deep.equal([
+      ['A', '28', '3 1/2 in', '5 × square'],
+    ]);
   });
 
   it('names a small piece by its size where its name does not fit', async () => {
@@ -165,8 +187,8 @@ describe('quilt-cutting', () => {
     // geometry: 4 × 4 squares of 4 1/2 in 18 × 20 in; 40 ÷ 16 = 2 1/2
     expect(answer(sheet)).to.match(/^Buy 3 fat quarters/);
     expect(all(sheet, 'figcaption').map(text)).to.deep.equal([
-      'Fabric A: 2 of 3 fat quarters',
-      'Fabric A: 1 of 3 fat quarters',
+      'Fabric A: cut 2 of the 3 fat quarters like this',
+      'Fabric A: cut 1 of the 3 fat quarters like this',
     ]);
   });
 
