@@ -110,6 +110,9 @@ export type Unwritten<T> = T extends string
 /** Whatever a calculator's own part returns; the book adds the rest. */
 export type Own<R extends Answer> = Unwritten<Omit<R, 'working' | 'notes' | 'cost' | 'errors'>>;
 
+/** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
+export const asWords = (text: string): string => text.replace(/[{=]/g, '{$&');
+
 /** Less than this to spare calls for a warning. Common practice, no source. */
 export const SMALL_SPARE = exact(1);
 
@@ -231,7 +234,7 @@ export class Book<F extends Fields> {
   /**
    * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
    * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
-   * so named are what it was reckoned from, with any in `from`.
+   * so named are what it was reckoned from, with any in `from`. A person's own words go in by {@link asWords}.
    */
   row(id: string, label: string, value: Exact | string | number, how: string, from: string[] = []): Row {
     const row: Row = {
@@ -247,13 +250,14 @@ export class Book<F extends Fields> {
       row.inches = mixed(value);
     }
     row.how = how
-      .replace(/\{(\w+) ?(\w*)\}/g, (_, named: string, which: string) => {
+      .replace(/\{([{=])|\{(\w+) ?(\w*)\}|=(?=,|$)/g, (_, own?: string, named?: string, which?: string) => {
+        if (own) return own;
+        if (!named) return `= ${row.value}`;
         const { value, inches } = this.#find(named)!;
         if (!row.from.includes(named)) row.from.push(named);
         if (which && which !== 'unit') return this.n((this.values[named] as Exact[])[+which]!);
         return inches && !which ? this.n(exact(inches)) : value;
       })
-      .replace(/=(?=,|$)/, `= ${row.value}`)
       .replaceAll('= ≈', '≈ ');
     this.rows.push(row);
     return row;
@@ -375,7 +379,7 @@ export class Book<F extends Fields> {
   price(amount: Exact, text: string, price = this.#shop.price, from = ['buy', 'price']): void {
     if (!price) return;
     this.cost = this.sum(amount.mul(price));
-    this.row('cost', 'Cost', this.cost.text, `${text} × ${this.money(price)}`, from);
+    this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
   }
 
   /** An amount of money to the cent: a decimal number, and as people write it. */

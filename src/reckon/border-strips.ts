@@ -1,9 +1,10 @@
 import { fewest, reachOf } from '../cutting/joins.js';
 import { fewestShared } from '../cutting/share.js';
-import { most, sum, toMark, wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import { most, sum, toMark, wholeDown, type Exact } from '../measure/exact.js';
 import type { Piece } from './border-lengths.js';
 import type { Book } from './book.js';
 import type { bordersFields } from './borders.js';
+import { plural } from './shared.js';
 
 /** Pieces of one border that are cut to the same width; all sizes are those that are really cut. */
 export interface Lot {
@@ -51,6 +52,12 @@ export interface BorderPlan<Length = string> {
   joins: number;
   /** As bought, before the wash. */
   fabric: Length;
+}
+
+/** Room for pieces that lie along the cloth, or one of them. */
+interface Room {
+  width: Exact;
+  length: Exact;
 }
 
 /** A plan with its rows' words: how the strips were counted, and the cloth they take. */
@@ -110,35 +117,43 @@ export const borderPlans = (lots: Lot[], { book, cloth, clothRow, kept }: Cloth)
     ];
   };
 
-  /** Side by side as far as the cloth is wide, longest first; a row is as long as its longest piece. */
+  /**
+   * Side by side as far as the cloth is wide, longest first; a row is as long as its longest piece, and shorter ones lie
+   * one behind another in it.
+   */
   const along = (): WordedPlan[] => {
     if (lots.some(({ width }) => width.gt(cloth))) return [];
     const pieces = lots
-      .flatMap(({ width, pieces }) => pieces.map((piece) => ({ ...piece, width })))
+      .flatMap(({ width, pieces }) =>
+        pieces.flatMap(({ length, count }) => Array<Room>(count).fill({ width, length })),
+      )
       .sort((a, b) => b.length.compare(a.length));
-    const rows: Exact[] = [];
-    let room = ZERO;
-    for (const { width, length, count } of pieces)
-      for (let left = count; left > 0;) {
-        if (room.lt(width)) {
-          rows.push(length);
-          room = cloth;
-        }
-        const fit = Math.min(left, wholeDown(room.div(width)));
-        left -= fit;
-        room = room.sub(width.mul(fit));
+    /** What is left of each row beside its pieces, and of each column behind them. */
+    const rows: Room[] = [];
+    const columns: Room[] = [];
+    let behind = '';
+    for (const { width, length } of pieces) {
+      let column = columns.find((column) => column.width.gte(width) && column.length.gte(length));
+      if (column) behind = ', shorter ones one behind another';
+      else {
+        let row = rows.find((row) => row.width.gte(width));
+        if (!row) rows.push((row = { width: cloth, length }));
+        row.width = row.width.sub(width);
+        columns.push((column = { width, length: row.length }));
       }
+      column.length = column.length.sub(length);
+    }
     const [{ width }, other] = lots as [Lot, Lot?];
     const fit = other ? 'as many as fit' : `${clothRow} ÷ ${n(width)}: ${wholeDown(cloth.div(width))} fit`;
-    const how = `${fit} side by side, in ${rows.length} ${rows.length > 1 ? 'rows' : 'row'}`;
+    const how = `${fit} side by side, in ${plural(rows.length, 'row')}${behind}`;
     return [
       {
         plan: 'along',
-        strips: count(pieces, 'count'),
+        strips: pieces.length,
         joins: 0,
-        fabric: sum(rows).div(kept),
+        fabric: sum(rows.map(({ length }) => length)).div(kept),
         how,
-        fabricHow: rows.map(n).join(' + '),
+        fabricHow: rows.map(({ length }) => n(length)).join(' + '),
       },
     ];
   };

@@ -14,7 +14,7 @@ import {
   type WordedPlan,
 } from './border-strips.js';
 import { choiceField, choicesField, lengthField, lengthsField, optional, sizeField } from './fields.js';
-import { clothFields, joinField, markField, shopFields } from './shared.js';
+import { clothFields, joinField, markField, plural, shopFields } from './shared.js';
 
 export const bordersFields = {
   width: lengthField('Top width', { hint: 'finished, without borders' }),
@@ -70,7 +70,6 @@ export interface BordersResult extends Answer {
 }
 
 const PIECES = { side: 'side', end: 'top or bottom', corner: 'corner' };
-const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
 
 /**
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A

@@ -30,6 +30,9 @@ export const overageField = lengthField('Overage, each side', {
 /** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
 export const MOST_JOINED = 100;
 
+/** `1 join`, `2 joins`. */
+export const plural = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
+
 /** A rectangle's two sides. */
 export interface Size<Length = string> {
   width: Length;

@@ -4,7 +4,7 @@ import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure
 import { mixed, type Style } from '../measure/format.js';
 import { cents, purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
-import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
+import { asWords, Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { PLANNING, type FabricPlan, type Planner } from './cutting.js';
 import {
   countField,
@@ -255,10 +255,11 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       if (cost) total = total.add(cost);
       else unpriced.push(called);
 
+      const word = ({ title }: Part): string => asWords(title.toLowerCase());
       const sums =
         parts.length > 1
-          ? `${parts.map(({ title, need }) => `${book.n(need)} (${title.toLowerCase()})`).join(' + ')} = ${l(added)}`
-          : parts[0]!.title.toLowerCase();
+          ? `${parts.map((part) => `${book.n(part.need)} (${word(part)})`).join(' + ')} = ${l(added)}`
+          : word(parts[0]!);
       book.row(
         `need-${key}`,
         `${called}${fabric?.name ? `, ${fabric.name}` : ''}`,

@@ -88,16 +88,34 @@ const leastSeparate = (wide: Exact, cuts: Cut[], { width, lossOf }: Cloth): numb
   return whole + found;
 };
 
-/** Lays the pieces on the cloth, each to the right of the last or at the left in a new row, and says how far down it got. */
+/**
+ * Lays the pieces on the cloth, longest first: each behind the first piece that leaves it room in its row, else to the
+ * right of a row's pieces, else at the left of a new row; and says how far down it got.
+ */
 const reachAlong = (cuts: Cut[], { width: room }: Cloth): Exact => {
-  const placed: { left: Exact; right: Exact; top: Exact; bottom: Exact }[] = [];
+  const placed: { left: Exact; right: Exact; top: Exact; bottom: Exact; row: number; last: boolean }[] = [];
+  const rows: { top: Exact; bottom: Exact; right: Exact }[] = [];
   const reached = (): Exact => most(ZERO, ...placed.map(({ bottom }) => bottom));
   for (const { length, width } of [...cuts].sort((a, b) => b.length.compare(a.length))) {
-    const last = placed.at(-1);
-    const beside = last?.right.add(width).lte(room);
-    const left = beside ? last!.right : ZERO;
-    const top = beside ? last!.top : reached();
-    placed.push({ left, top, right: left.add(width), bottom: top.add(length) });
+    // columns in the order they were begun: by row, then from the left
+    const above = placed
+      .filter(
+        (at) =>
+          at.last && at.right.sub(at.left).gte(width) && at.bottom.add(length).lte(rows[at.row]!.bottom),
+      )
+      .sort((a, b) => a.row - b.row || a.left.compare(b.left))[0];
+    if (above) {
+      above.last = false;
+      const { left, bottom: top, row } = above;
+      // the column stays as wide as the piece that began it
+      placed.push({ left, right: above.right, top, bottom: top.add(length), row, last: true });
+      continue;
+    }
+    let row = rows.findIndex(({ right }) => right.add(width).lte(room));
+    if (row < 0) row = rows.push({ top: reached(), bottom: reached().add(length), right: ZERO }) - 1;
+    const { right: left, top } = rows[row]!;
+    rows[row]!.right = left.add(width);
+    placed.push({ left, right: left.add(width), top, bottom: top.add(length), row, last: true });
   }
   placed.forEach((a, i) => {
     expect(a.right.lte(room)).toBe(true);

@@ -288,15 +288,26 @@ describe('strips along the cloth', () => {
     expect(rowIn(result, 'border1Strips')!.how).toBe('40 ÷ 2 1/2: 16 fit side by side, in 1 row');
   });
 
+  test('shorter ones one behind another', () => {
+    // Geometry: six of 6 1/2 lie side by side in 40: two sides of 48 1/2, two ends of 18 1/2, and 4 × 6 1/2 = 26 in a fifth.
+    const input = { width: 18, length: 48, borders: '6', corners: 'squares', grain: 'along' };
+    const result = reckon(input);
+    expect(result.fabric).toBe('48 1/2');
+    expect(rowIn(result, 'border1Strips')!.how).toBe(
+      '40 ÷ 6 1/2: 6 fit side by side, in 1 row, shorter ones one behind another',
+    );
+  });
+
   test('in rows where they do not fit side by side, longest first', () => {
     // Geometry: three of 11 fit into 40. Top and bottom are 58 + 21 + 1/2 = 79 1/2: 79 1/2, 79 1/2, 70 1/2; then 70 1/2.
     expect(reckon({ ...TOP, borders: '10 1/2', grain: 'along' }).fabric).toBe('150');
     // Geometry: two of 15 1/2 fit: 70 1/2 twice, 58 1/2 twice, and two rows of two squares.
     expect(reckon({ ...TOP, borders: 15, grain: 'along', corners: 'squares' }).fabric).toBe('160');
-    // Geometry: three of 13 fit exactly into 39: 70 1/2, 70 1/2, 58 1/2; 58 1/2, 13, 13; 13, 13.
+    // Geometry: three of 13 fit exactly into 39: 70 1/2, 70 1/2, 58 1/2; then 58 1/2, and beside it 4 × 13 = 52, one
+    // behind another.
     expect(
       reckon({ ...TOP, borders: '12 1/2', fabricWidth: 39, grain: 'along', corners: 'squares' }).fabric,
-    ).toBe('142');
+    ).toBe('129');
     // Geometry: only one of 20 1/2 fits: 70 1/2, 70 1/2, 98 + 1/2, 98 + 1/2.
     expect(reckon({ ...TOP, borders: 20, grain: 'along' }).fabric).toBe('338');
     // Geometry: 40 in fit exactly.

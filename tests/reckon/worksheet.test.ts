@@ -143,6 +143,15 @@ describe('the shopping list', { timeout: 120_000 }, () => {
     expect(unfinished).toContain(sentence);
   });
 
+  test('has a part’s title as it is written, whatever signs are in it', () => {
+    for (const title of ['{x}', '{bolt unit}', 'a =, b =', '{{=', 'a = b']) {
+      const { working } = good({ parts: [part(title, 'A', '3'), part('Binding', 'A', '3')] });
+      expect(working.find(({ id }) => id === 'need-A')!.how).toBe(`3 (${title}) + 3 (binding) = 6 in`);
+      const [alone] = good({ parts: [part(title, 'A', '3')] }).working.slice(-2);
+      expect(alone!.how).toBe(title);
+    }
+  });
+
   test('may be empty', () => {
     expect(good({})).toMatchObject({ fabrics: [], items: [], fabric: '0' });
     expect(good({}).summary).toContain('Nothing on the list yet');
