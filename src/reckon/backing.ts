@@ -1,9 +1,9 @@
 import { fewest, reachOf } from '../cutting/joins.js';
-import { most, toMark, upTo, type Exact } from '../measure/exact.js';
+import { upTo, type Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
-import { BACKING_SEAM, RULER_MARK } from '../trade/conventions.js';
+import { BACKING_SEAM } from '../trade/conventions.js';
 import { Book, type Answer, type Input, type Refused } from './book.js';
-import { flagField, lengthField, lengthOf } from './fields.js';
+import { flagField, lengthField } from './fields.js';
 import {
   clothFields,
   MOST_JOINED,
@@ -78,21 +78,6 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     const need = withOverage(book, 'Backing', { width, length });
     const { cloth, clothRow, kept, washed } = book.cloth();
 
-    const mark = lengthOf(RULER_MARK[book.style.units], book.style);
-    const onMark = (size: Exact): Exact => most(size, toMark(size, mark));
-    /** What is bought for a size to cut: both are on the ruler's marks. */
-    const boughtFor = (size: Exact): Exact => onMark(onMark(size).div(kept));
-    const howBought = (how: string, size: Exact): string => {
-      const cut = onMark(size);
-      const up = (from: Exact, to: Exact): string => (from.equals(to) ? '' : ', up to a mark');
-      const toCut = up(size, cut);
-      return washed
-        ? `${how}${toCut && `${toCut}: ${n(cut)}`}${washed}${up(cut.div(kept), boughtFor(size))}`
-        : how + toCut;
-    };
-
-    const matched = (panels: number): boolean => panels > 1 && repeat.gt(0);
-
     const layoutsIn = (
       direction: BackingLayout['direction'],
       across: Exact,
@@ -100,8 +85,9 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     ): BackingLayout<Exact>[] => {
       const panels = fewest(across, cloth, loss);
       if (!panels) return [];
+      const uncut = along.div(kept);
       // Panels match where each starts at the same place of the print as it was bought.
-      const panelLength = matched(panels) ? upTo(along.div(kept), repeat) : boughtFor(along);
+      const panelLength = panels > 1 && repeat.gt(0) ? upTo(uncut, repeat) : uncut;
       const layout = (panels: number, strip?: { count: number; height: Exact }): BackingLayout<Exact> => {
         const fabric = panelLength.mul(panels).add(strip ? strip.height.mul(strip.count) : 0);
         const seams = panels - 1 + (strip ? strip.count : 0);
@@ -111,7 +97,10 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
       const whole = layout(panels);
       const count = fewest(along, cloth, loss);
       if (panels === 1 || oneWay || !count) return [whole];
-      const height = boughtFor(across.sub(reachOf(panels - 1, cloth, loss)).add(loss));
+      const height = across
+        .sub(reachOf(panels - 1, cloth, loss))
+        .add(loss)
+        .div(kept);
       return [whole, layout(panels - 1, { count, height })];
     };
     const layouts = layoutsIn('lengthwise', need.width, need.length);
@@ -141,24 +130,20 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
       book.joined(count, clothRow, `${2 * count - 2} × {seam}`, reachOf(count, cloth, loss));
     const reaches = strip ? `< {${acrossRow} unit}: a strip makes up the rest` : `≥ {${acrossRow} unit}`;
     book.row('panels', 'Panels side by side', panels, `${joined(panels)} ${reaches}`);
-    const howPanel = matched(panels)
-      ? `{${alongRow}}${washed}, up to whole repeats of {repeat}`
-      : howBought(`{${alongRow}}`, along);
+    const repeats = panelLength.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
     book.row(
       'panel',
       'Each panel, along the cloth',
       panelLength,
-      howPanel.endsWith(`${alongRow}}`) ? `{${alongRow} unit}` : `${howPanel} =`,
+      washed || repeats ? `{${alongRow}}${washed}${repeats} =` : `{${alongRow} unit}`,
     );
-    const cutLength = matched(panels) ? panelLength.mul(kept) : onMark(along);
-    const cuts = [book.cut(panels, 'backing panel', cloth, cutLength)];
+    const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
     if (strip) {
-      const height = across.sub(side).add(loss);
       book.row(
         'strip',
         'Strip, each piece',
         strip.height,
-        `${howBought(`({${acrossRow}} − ${n(side)} + 2 × {seam})`, height)} =`,
+        `({${acrossRow}} − ${n(side)} + 2 × {seam})${washed} =`,
         ['panels'],
       );
       book.row(
@@ -167,7 +152,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
         strip.count,
         `${joined(strip.count)} ≥ {${alongRow} unit}`,
       );
-      cuts.push(book.cut(strip.count, 'strip, to be joined end to end', onMark(height), cloth));
+      cuts.push(book.cut(strip.count, 'strip, to be joined end to end', strip.height.mul(kept), cloth));
     }
     const runs = seams ? `, running ${lengthwise ? 'along the quilt’s length' : 'across the quilt'}` : '';
     return {
@@ -175,7 +160,7 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
       need,
       summary: `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}, ${seams || 'no'} seam${seams > 1 ? 's' : ''}${runs}${oneWay ? ', as a one-way print has to lie' : ''}, for a back ${book.size(need.width, need.length)}.`,
       layouts,
-      leftover: side.gt(across) ? { width: side.sub(across), length: cutLength } : undefined,
+      leftover: side.gt(across) ? { width: side.sub(across), length: panelLength.mul(kept) } : undefined,
       cuts,
     };
   });
