@@ -57,8 +57,8 @@ export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');
 
-/** Money to the cent. */
-export const cents = (value: Exact): Exact => nearestTo(value, exact(1, 100));
+/** Money to the smallest coin, of so many decimals. */
+export const toCoin = (value: Exact, decimals: number): Exact => nearestTo(value, exact(1, 10 ** decimals));
 
 /** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
 export const soldLength = (inches: Exact, { units, comma }: Style): string => {

@@ -1,6 +1,6 @@
 import { downTo, exact, isExact, most, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
-import { cents, purchase, stepAbove, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
+import { purchase, stepAbove, toCoin, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, unitsOr, writesComma } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import {
@@ -292,11 +292,7 @@ export class Book<F extends Fields> {
     const { fabricWidth, shrinkage } = this.#shop;
     const kept = ONE.sub(shrinkage);
     this.given('fabricWidth');
-    const [, , usable] = BOLT_WIDTHS.find(([from, to]) => fabricWidth.gte(from) && fabricWidth.lte(to)) ?? [];
-    if (usable)
-      this.notes.push(
-        `Cloth sold as ${this.l(fabricWidth)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`,
-      );
+    this.cautionOfSelvages(fabricWidth);
     if (kept.equals(1)) return { cloth: fabricWidth, clothRow: '{fabricWidth}', kept, washed: '' };
     this.given('shrinkage');
     this.notes.push('Wash the cloth before you cut it: cut sizes are of washed cloth.');
@@ -308,6 +304,15 @@ export class Book<F extends Fields> {
         'washedWidth',
       );
     return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
+  }
+
+  /** Says so where a width is one that cloth is sold as, selvages and all. */
+  cautionOfSelvages(width: Exact): void {
+    const [, , usable] = BOLT_WIDTHS.find(([from, to]) => width.gte(from) && width.lte(to)) ?? [];
+    if (usable)
+      this.notes.push(
+        `Cloth sold as ${this.l(width)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`,
+      );
   }
 
   /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
@@ -382,10 +387,21 @@ export class Book<F extends Fields> {
     this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
   }
 
-  /** An amount of money to the cent: a decimal number, and as people write it. */
+  /** How many decimals the currency has; a bare price has cents. */
+  get #decimals(): number {
+    const { currency } = this.#shop;
+    return currency
+      ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits!
+      : 2;
+  }
+
+  /** So much money as can be paid: to the cent, the yen, the fils. */
+  paid = (value: Exact): Exact => toCoin(value, this.#decimals);
+
+  /** An amount of money as it is paid: a decimal number, and as people write it. */
   sum(value: Exact): { amount: string; text: string } {
-    const paid = cents(value);
-    return { amount: paid.valueOf().toFixed(2), text: this.money(paid) };
+    const paid = this.paid(value);
+    return { amount: paid.valueOf().toFixed(this.#decimals), text: this.money(paid) };
   }
 
   money(value: Exact): string {

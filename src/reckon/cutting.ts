@@ -12,6 +12,7 @@ import { Book, type Answer, type Cut, type Input, type Refused } from './book.js
 import { cutListInUnit, readCutList, writeCutList } from './cut-list.js';
 import {
   flagField,
+  isBlank,
   lengthField,
   lengthOf,
   moneyField,
@@ -19,8 +20,9 @@ import {
   readField,
   sheetField,
   sizeField,
+  textOf,
 } from './fields.js';
-import { clothFields, markField, shopFields } from './shared.js';
+import { clothFields, markField, plural, shopFields } from './shared.js';
 import { laidOut, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
 
 export const cuttingFields = {
@@ -34,7 +36,7 @@ export const cuttingFields = {
     hint: 'fabric | piece | cut size | how many; a line each',
   }),
   sheet: sheetField('Cut from', {
-    hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
+    hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
   }),
   ...clothFields,
   seam: lengthField('Seam allowance', {
@@ -56,6 +58,10 @@ export const cuttingFields = {
 export type CuttingInput = Input<typeof cuttingFields> & {
   /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
   widths?: Record<string, unknown> | undefined;
+  /** The width of every other fabric that the list names. Default `fabricWidth`. */
+  usualWidth?: unknown;
+  /** What the reader should know about this list, in sentences. */
+  caution?: unknown;
 };
 
 /** One fabric's plan. */
@@ -75,6 +81,8 @@ export interface FabricPlan {
   /** The cloth or sheet, usable: exact inches across, and along what is used. */
   width: string;
   height: string;
+  /** The usable width as sold, before a wash. */
+  sold?: string;
 }
 
 /** What {@link reckonCutting} gives back. */
@@ -102,8 +110,11 @@ const sheets = ({ height, name }: Sheet, count: number): Purchase => ({
   inches: mixed(height.mul(count)),
   amount: `${count}`,
   unit: 'sheet',
-  text: `${count} ${name}${count === 1 ? '' : 's'}`,
+  text: plural(count, name),
 });
+
+const widthIn = (widths: CuttingInput['widths'], fabric: string): unknown =>
+  widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
 
 /** Sheets by their names, or a size written out; undefined for cloth by length. */
 const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefined => {
@@ -111,18 +122,18 @@ const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefin
   if (!written) return undefined;
   const key = written.toLowerCase().replace(/\s+/g, '-');
   const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
-  const sides = named ? [named.height, named.width] : splitSize(written);
+  const sides = named ? [named.width, named.height] : splitSize(written);
   if (!sides)
     return book.refuse(
       'sheet',
       `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
     );
-  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept))) as [
-    Exact,
-    Exact,
-  ];
+  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style))) as [Exact, Exact];
   if (a.lte(0) || b.lte(0)) book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
-  return { width: most(a, b), height: least(a, b), name: named?.name ?? 'sheet' };
+  book.cautionOfSelvages(most(a, b));
+  // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+  const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
+  return { width: width.mul(kept), height: height.mul(kept), name: named?.name ?? 'sheet' };
 };
 
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
@@ -146,11 +157,12 @@ export const reckonCutting = (
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
     const { l, size } = book;
-    const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam } = book.values;
+    const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam, fabricWidth } = book.values;
     book.given('list', 'sheet');
     const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
     const sheet = sheetOf(book, ONE.sub(shrinkage));
     const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
+    const isMeasured = book.rows.some(({ role }) => role === 'measured');
     book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
     const letters = [...new Set(listed.map(({ fabric }) => fabric))];
@@ -163,15 +175,14 @@ export const reckonCutting = (
         count,
         turn: !oneWay,
       }));
-      const { widths } = input ?? {};
-      const own = !sheet && widths && Object.hasOwn(widths, fabric) ? widths[fabric] : undefined;
-      const width = own
-        ? book
-            .blame('fabricWidth', () =>
-              readField(lengthField(`The width of fabric ${fabric}`), own, book.style),
-            )
-            .mul(kept)
-        : cloth;
+      const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
+      const sold = isBlank(own)
+        ? fabricWidth
+        : book.blame('fabricWidth', () =>
+            readField(lengthField(`The width of fabric ${fabric}`), own, book.style),
+          );
+      // What was measured may be of this fabric.
+      const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
       const on = {
         width,
         height: sheet?.height,
@@ -198,7 +209,10 @@ export const reckonCutting = (
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
       const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-      const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
+      const how = `${plural(
+        laid.strips.reduce((all, { count }) => all + count, 0),
+        'strip',
+      )} across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
       let buy: Purchase;
       if (sheet) {
         buy = sheets(sheet, planned.count);
@@ -223,6 +237,7 @@ export const reckonCutting = (
             .amount,
         }),
         ...laid,
+        ...(!sheet && { sold: mixed(sold) }),
         pieces: mine.map(({ piece, width, length, count, cutUp }) =>
           book.cut(
             count,
@@ -256,13 +271,18 @@ export const reckonCutting = (
         `Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`,
       );
 
+    const caution = textOf(input?.caution);
+    if (caution) book.notes.push(caution);
     const cuts = fabrics.flatMap(({ pieces }) => pieces);
     const shared = { layout: fabrics[0]!.layout, fabrics, cuts };
     if (bought)
       return {
         ...bought,
         ...shared,
-        summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
+        summary: `${plural(
+          cuts.reduce((all, { count }) => all + count, 0),
+          'piece',
+        )} from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
       };
     const total = (of: 'need' | 'inches' | 'amount'): Exact =>
       sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));

@@ -1,9 +1,9 @@
 import { canBeCut } from '../cutting/check.js';
 import type { CutPiece } from '../cutting/plan.js';
 import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
-import { mixed, type Style } from '../measure/format.js';
-import { cents, purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
-import { BOLT } from '../trade/conventions.js';
+import { asTyped, mixed, type Style } from '../measure/format.js';
+import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
+import { BOLT, COTTON_WIDTH } from '../trade/conventions.js';
 import { asWords, Book, type Answer, type Cut, type Input, type Refused } from './book.js';
 import { PLANNING, type FabricPlan, type Planner } from './cutting.js';
 import {
@@ -16,7 +16,7 @@ import {
   Refusal,
   textOf,
 } from './fields.js';
-import { clothFields, quiltFields, shopFields } from './shared.js';
+import { clothFields, plural, quiltFields, shopFields } from './shared.js';
 import { laidOut } from './strips.js';
 
 const { shrinkage, increment, currency } = shopFields;
@@ -63,6 +63,8 @@ export interface PartInput {
   need: string;
   /** The cloth's usable width it was reckoned with, exact inches. */
   width?: string;
+  /** The same as sold, where a wash leaves less of it. Default `width`. */
+  sold?: string;
   /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
   /** Inches bought for one inch of washed cloth. Default 1. */
@@ -89,12 +91,14 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
   troubles?: string[];
   /** Parts that are not on the list yet, in sentences. */
   unfinished?: string[];
+  /** Letters that parts name, whether or not anything is cut from them. */
+  named?: string[];
 };
 
 /** An amount of money: a decimal number, and as people write it. */
 export type Money = NonNullable<Answer['cost']>;
 
-/** One fabric on the shopping list. Lengths are exact inches. */
+/** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
   /** Empty for a part that names no fabric. */
   letter: string;
@@ -106,11 +110,15 @@ export interface ShoppingLine {
   /** What planning the parts together saves. */
   saved: string;
   buy: Purchase;
+  /** What to buy in words: `3 3/4 yd`, with its width where that is not the usual one. */
+  text: string;
+  /** The cloth's usable width as sold; absent where no part says it. */
+  width?: string;
   /** Exact inches bought beyond the need. */
   spare: string;
   price?: Money;
   cost?: Money;
-  /** Where kits are cut: bolts needed; fewer would not do. */
+  /** Where kits are cut: bolts needed; with each kit's cloth in one length, fewer would not do. */
   bolts?: number;
   /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
   together?: FabricPlan;
@@ -122,6 +130,8 @@ export interface WorksheetResult extends Answer {
   items: { title: string; fabric: string; name: string; text: string; cost?: Money }[];
   /** All costs together, where there are prices. */
   total?: Money;
+  /** More will be to pay: something has no price, or is not on the list yet. `notes` name it. */
+  soFar?: boolean;
   /** What one kit comes to, and the whole bolts and the items for all of them. */
   kits?: { count: number; each?: Money; cost?: Money };
 }
@@ -134,6 +144,7 @@ interface Part {
   title: string;
   need: Exact;
   width: Exact;
+  sold: Exact;
   washed: Exact;
   /** Their names in `names`. */
   pieces: CutPiece[];
@@ -142,7 +153,7 @@ interface Part {
 
 const inInches: Style = { units: 'in' };
 
-const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part => {
+const readPart = ({ title, need, width = '0', sold = width, washed = '1', pieces }: PartInput): Part => {
   const name = textOf(title);
   const amount = (written: unknown): Exact => {
     const value = lengthOf(written, inInches);
@@ -154,7 +165,8 @@ const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part
   return {
     title: name,
     need: amount(need),
-    width: amount(width ?? 0),
+    width: amount(width),
+    sold: amount(sold),
     washed: amount(washed),
     pieces: cut.map(({ width, length, count, turn }) => ({
       width: amount(width),
@@ -164,6 +176,16 @@ const readPart = ({ title, need, width, washed = '1', pieces }: PartInput): Part
     })),
     names: cut.map(({ piece }) => textOf(piece) || name),
   };
+};
+
+/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+const byWidth = (parts: Part[]): Part[][] => {
+  const widths = [...new Set(parts.map(({ sold }) => mixed(sold)))].filter((width) => width !== '0');
+  return widths.length < 2
+    ? [parts]
+    : widths.map((width, at) =>
+        parts.filter(({ sold }) => mixed(sold) === width || (!at && sold.equals(ZERO))),
+      );
 };
 
 /**
@@ -186,9 +208,11 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       fabric: textOf(fabric),
       name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
       text: textOf(text),
-      paid: cost,
+      price: cost,
     }));
     const unfinished = sentences(input.unfinished);
+    const named = sentences(input.named);
+    const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, inInches);
     notes.push(...sentences(input.troubles), ...unfinished);
     book.given(
       'kits',
@@ -235,7 +259,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       if (!parts.length) {
         if (!unfinished.length && !items.some((item) => item.fabric === letter))
           notes.push(
-            `${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`,
+            `${called} is declared, but no part is cut from it. ${named.includes(letter) ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
           );
         return [];
       }
@@ -245,15 +269,45 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
             ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
             : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0]!.letter}" on it, or another letter.`,
         );
+      const price = paid(fabric?.price, `The price of fabric ${letter}`);
+      const widths = byWidth(parts);
+      if (widths[1])
+        notes.push(
+          `${called} is cut from cloth of ${widths.length} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${asTyped(least(widths[0]![0]!.sold, ...widths.map(([part]) => part!.sold)), book.style)}".`,
+        );
+      return widths.map((parts, at) =>
+        lineOf(parts, {
+          key: at ? `${key} ${at + 1}` : key,
+          letter,
+          name: fabric?.name ?? '',
+          price,
+          several: widths.length > 1,
+        }),
+      );
+    });
+
+    /** The line of parts that are cut from one cloth. */
+    function lineOf(
+      parts: Part[],
+      {
+        key,
+        letter,
+        name,
+        price,
+        several,
+      }: { key: string; letter: string; name: string; price?: Exact | undefined; several: boolean },
+    ): ShoppingLine {
+      const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
+      const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
+      const called = `${letter ? `Fabric ${letter}` : parts[0]!.title}${wide}`;
       const added = sum(parts.map(({ need }) => need));
       const { need, laid } = plan ? planTogether(parts, plan, called) : { need: added };
       const { bought, buy } = book.upToStep(need, `${called}: `);
       const spare = bought.sub(need);
       const saved = added.sub(need);
-      const price = paid(fabric?.price, `The price of fabric ${letter}`);
-      const cost = price && cents(toPriced(bought, increment).mul(price));
+      const cost = price && book.paid(toPriced(bought, increment).mul(price));
       if (cost) total = total.add(cost);
-      else unpriced.push(called);
+      else unpriced.push(letter ? `Fabric ${letter}` : parts[0]!.title);
 
       const word = ({ title }: Part): string => asWords(title.toLowerCase());
       const sums =
@@ -262,95 +316,108 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
           : word(parts[0]!);
       book.row(
         `need-${key}`,
-        `${called}${fabric?.name ? `, ${fabric.name}` : ''}`,
+        `${called}${name ? `, ${name}` : ''}`,
         need,
         saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums,
       );
       book.row(
         `buy-${key}`,
         'Buy',
-        buy.text,
+        `${buy.text}${wide}`,
         `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`,
         [`need-${key}`],
       );
       let bolts: number | undefined;
-      if (kits) {
+      if (kits && bought.gt(ZERO)) {
         const each = wholeDown(bolt.div(bought));
         if (each) {
           bolts = Math.ceil(kits / each);
           book.row(
             `bolts-${key}`,
-            `Bolts for ${kits} kits`,
+            `Bolts for ${plural(kits, 'kit')}`,
             `${bolts}`,
-            `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`,
+            `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with each kit’s cloth in one length, fewer bolts would not do`,
             [`buy-${key}`, 'kits'],
           );
-          if (price) bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
+          if (price) bolted = bolted.add(book.paid(toPriced(bolt, increment).mul(bolts).mul(price)));
         } else {
           tooLong = true;
+          const lengths = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
+          const apart = lengths.every(({ buy }) => exact(buy.inches).lte(bolt))
+            ? `, or cut its parts as lengths of their own: ${lengths.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
+            : '';
           notes.push(
-            `${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${buy.text}.`,
+            `${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${buy.text}${apart}.`,
           );
         }
       }
-      return [
-        {
-          letter,
-          name: fabric?.name ?? '',
-          parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
-          need: mixed(need),
-          saved: mixed(saved),
-          buy,
-          spare: mixed(spare),
-          ...(price && { price: book.sum(price) }),
-          ...(cost && { cost: book.sum(cost) }),
-          ...(bolts && { bolts }),
-          ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
-        },
-      ];
-    });
+      return {
+        letter,
+        name,
+        parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
+        need: mixed(need),
+        saved: mixed(saved),
+        buy,
+        text: `${buy.text}${wide}`,
+        ...(width && { width: mixed(width) }),
+        spare: mixed(spare),
+        ...(price && { price: book.sum(price) }),
+        ...(cost && { cost: book.sum(cost) }),
+        ...(bolts && { bolts }),
+        ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
+      };
+    }
 
     const inWords = ({ text, fabric }: { text: string; fabric?: string }): string =>
       fabric ? `${text} of fabric ${fabric}` : text;
     let itemCost = ZERO;
-    const bought = items.map(({ paid: written, ...item }) => {
-      const cost = paid(written, `The price of ${item.text}`);
+    const bought = items.map(({ price, ...item }) => {
+      const written = paid(price, `The price of ${item.text}`);
+      const cost = written && book.paid(written);
       if (cost) itemCost = itemCost.add(cost);
       else unpriced.push(inWords(item));
       return { ...item, ...(cost && { cost: book.sum(cost) }) };
     });
     total = total.add(itemCost);
+    const soFar = !!(unpriced.length || unfinished.length);
     const priced = unpriced.length < lines.length + bought.length;
     const whole = bolted.add(itemCost.mul(kits ?? 0));
     if (priced) {
-      if (unpriced.length) notes.push(`The total leaves out what has no price: ${unpriced.join(', ')}.`);
+      if (unpriced.length)
+        notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
       const costs = [...lines, ...bought].flatMap(({ cost }) => cost?.text ?? []);
-      book.row('total', kits ? 'One kit' : 'Total', book.money(total), costs.join(' + '));
+      book.row(
+        'total',
+        `${kits ? 'One kit' : 'Total'}${soFar ? ' so far' : ''}`,
+        book.money(total),
+        costs.join(' + '),
+      );
       if (kits && !tooLong)
         book.row(
           'kitCost',
-          `All ${kits} kits`,
+          `${kits > 1 ? `All ${kits} kits` : 'In whole bolts'}${soFar ? ' so far' : ''}`,
           book.money(whole),
-          `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`,
+          `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(book.paid(whole.div(kits)))} a kit`,
           ['kits', 'bolt'],
         );
     }
 
     const need = sum(lines.map(({ need }) => exact(need)));
     const inches = sum(lines.map(({ buy }) => exact(buy.inches)));
-    const count = lines.length;
+    const count = new Set(lines.map(({ letter }, at) => letter || at)).size;
+    const byLength = bought.some(({ fabric }) => fabric) ? ' by length' : '';
     return {
       buy: purchase(inches, increment, book.style.comma),
       fabric: mixed(need),
       spare: mixed(inches.sub(need)),
       summary:
         count || bought.length
-          ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(inWords)].join(', ')}.`
+          ? `${[...(count ? [`${plural(count, 'fabric')}${byLength}`] : []), ...bought.map(inWords)].join(', ')}.`
           : 'Nothing on the list yet: put calculators inside this worksheet.',
       cuts: [] as Cut[],
       fabrics: lines,
       items: bought,
-      ...(priced && { total: book.sum(total) }),
+      ...(priced && { total: book.sum(total), ...(soFar && { soFar }) }),
       ...(kits && {
         kits: {
           count: kits,

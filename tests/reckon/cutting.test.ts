@@ -251,6 +251,30 @@ describe('amounts', { timeout: 120_000 }, () => {
     ]);
   });
 
+  test('a fabric without a width of its own is as wide as is usual', () => {
+    const list = ['A', 'C', ''].map((fabric) => `${fabric} | square | 4 | 26`).join('\n');
+    const input = { list, fabricWidth: '106', widths: { A: '106' } };
+    const widths = (more: CuttingInput): string[] =>
+      good({ ...input, ...more }).fabrics.map(({ width }) => width);
+    expect(widths({ usualWidth: '40' })).toEqual(['106', '40', '106']);
+    expect(widths({})).toEqual(['106', '106', '106']);
+    expect(reckonCutting({ ...input, usualWidth: 'wide' }).errors).toMatchObject([{ input: 'fabricWidth' }]);
+  });
+
+  test('a washed width that was measured holds for a fabric with a width of its own too, where it is the narrower', () => {
+    const widthOf = (measured: string, own: string): string =>
+      good({
+        list: 'A | square | 4 | 26',
+        shrinkage: 3,
+        measured: { washedWidth: measured },
+        widths: { A: own },
+      }).fabrics[0]!.width;
+    expect(widthOf('35', '40')).toBe('35');
+    // 36 less 3 %
+    expect(widthOf('38', '36')).toBe('34 23/25');
+    expect(widthOf('', '36')).toBe('34 23/25');
+  });
+
   test('warn, for each fabric, where hardly any cloth is to spare', () => {
     // one strip of 4 in from 4 1/2 in (1/8 yd): 1/2 in to spare; one of 3 in: 1 1/2 in
     const notes = notesOf({ list: 'A | square | 4 | 10\nB | square | 3 | 10' });
@@ -270,6 +294,35 @@ describe('a one-way print', () => {
     const { errors } = reckonCutting({ ...across, oneWay: true });
     expect(errors).toMatchObject([{ input: 'list' }]);
     expect(errors![0]!.message).toMatch(/^stripe, 50 × 4 in: .*does not fit/);
+  });
+
+  test('lies on a sheet as it is written, width first', () => {
+    // a strip 36 in tall fits a remnant 12 in wide and 40 in long only upright
+    const list = 'A | strip | 10 x 36 | 1';
+    expect(good({ list, sheet: '12 x 40', oneWay: true }).fabrics[0]).toMatchObject({
+      sheets: 1,
+      width: '12',
+    });
+    expect(reckonCutting({ list, sheet: '40 x 12', oneWay: true }).errors).toMatchObject([{ input: 'list' }]);
+    expect(good({ list, sheet: '12 x 40' }).fabrics[0]).toMatchObject({ sheets: 1, width: '40' });
+    expect(good({ list: 'A | strip | 19 x 17 | 1', sheet: 'fat-quarter', oneWay: true }).sheets).toBe(1);
+  });
+});
+
+describe('selvages', () => {
+  test('are warned of where a sheet is as wide as cloth is sold', () => {
+    const list = 'A | square | 4 | 2';
+    // a fat quarter is nominally 18 × 22 in: “Number of squares from a fat quarter”, Pieceful Living, 13 August 2011
+    for (const sheet of ['18 x 22', '22 x 18', '36 x 44'])
+      expect(notesOf({ list, sheet }), sheet).toMatch(/Cloth sold as (22|44) in wide is usually (20|40) in/);
+    for (const sheet of ['18 x 20', 'fat-quarter', '12 x 40', 'square-10'])
+      expect(notesOf({ list, sheet }), sheet).not.toContain('selvages');
+  });
+});
+
+describe('what a page knows of a list', () => {
+  test('is told with it', () => {
+    expect(notesOf({ list: 'A | square | 4 | 2', caution: 'Mind the print.' })).toContain('Mind the print.');
   });
 });
 

@@ -95,6 +95,63 @@ describe('the shopping list', { timeout: 120_000 }, () => {
     );
   });
 
+  describe('of one letter in two widths', () => {
+    const parts = [part('Backing', 'A', '135', { width: '106' }), part('Binding', 'A', '20')];
+
+    test('has a line for each, with its amount, cost and bolts, and says so', () => {
+      const { fabrics, notes, summary } = good({
+        parts,
+        fabrics: [{ letter: 'A', name: 'Harbour', price: '10' }],
+        kits: 4,
+      });
+      expect(fabrics).toMatchObject([
+        {
+          letter: 'A',
+          width: '106',
+          need: '135',
+          text: '3 3/4 yd, 106 in wide',
+          cost: { amount: '37.50' },
+          bolts: 1,
+        },
+        {
+          letter: 'A',
+          width: '40',
+          need: '20',
+          text: '5/8 yd, 40 in wide',
+          cost: { amount: '6.25' },
+          bolts: 1,
+        },
+      ]);
+      expect(notes.join()).toContain(
+        'Fabric A is cut from cloth of 2 widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="40 in".',
+      );
+      expect(summary).toBe('1 fabric.');
+    });
+
+    test('has rows of their own in the working', () => {
+      const ids = good({ parts }).working.map(({ id }) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+    });
+
+    test('has one line where only the wash makes them differ', () => {
+      const { fabrics } = good({
+        parts: [
+          part('Border 1', 'A', '20', { width: '38 4/5', sold: '40' }),
+          part('Binding', 'A', '20', { width: '39', sold: '40' }),
+        ],
+      });
+      expect(fabrics).toMatchObject([{ need: '40', text: '1 1/8 yd', width: '40' }]);
+    });
+
+    test('names a width that is not the usual one, the worksheet’s or 40 in', () => {
+      const texts = (input: WorksheetInput): string[] => good(input).fabrics.map(({ text }) => text);
+      expect(texts({ parts: [parts[0]!] })).toEqual(['3 3/4 yd, 106 in wide']);
+      expect(texts({ parts: [parts[0]!], fabricWidth: '106' })).toEqual(['3 3/4 yd']);
+      expect(texts({ parts: [parts[1]!], fabricWidth: '42' })).toEqual(['5/8 yd, 40 in wide']);
+      expect(texts({ parts: [{ title: 'Top', fabric: 'A', need: '20' }] })).toEqual(['5/8 yd']);
+    });
+  });
+
   test('warns of a small spare, and of which fabric', () => {
     expect(notesOf({ parts: [part('Binding', 'A', '22'), part('Backing', 'B', '30')] })).toMatch(
       /Fabric A: .*1\/2 in to spare.*next step up is 3\/4 yd/,
@@ -137,6 +194,9 @@ describe('the shopping list', { timeout: 120_000 }, () => {
     expect(
       notesOf({ fabrics, parts, items: [{ title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] }),
     ).not.toContain('Fabric A');
+    expect(notesOf({ fabrics, parts, named: ['A', 'B'] })).toContain(
+      'Fabric A is declared, but no part is cut from it. The part that names it takes no cloth from it.',
+    );
     const sentence = 'Borders is not on the list yet: it has something to mend.';
     const unfinished = notesOf({ fabrics, parts, unfinished: [sentence] });
     expect(unfinished).not.toContain('Fabric A');
@@ -185,6 +245,7 @@ describe('parts planned together', { timeout: 120_000 }, () => {
           const input = parts.map(([list, washed, width], at) =>
             part(`Part ${at}`, 'A', alone(toCut(list), { width: exact(width) }, washed), {
               width,
+              sold: '42',
               washed,
               pieces: list,
             }),
@@ -308,11 +369,24 @@ describe('prices', () => {
       const result = good({ parts, fabrics, lang, currency });
       const write = (amount: number): string =>
         new Intl.NumberFormat(lang, { style: 'currency', currency }).format(amount);
-      expect(result.total!.text).toBe(write(82.69));
+      // a yen has no smaller coin: 8 + 74, not 82.69
+      const isYen = currency === 'JPY';
+      expect(result.total!.text).toBe(write(isYen ? 82 : 82.69));
       expect(result.fabrics.map(({ cost }) => cost!.text)).toEqual([write(8.44), write(74.25)]);
     }
     expect(good({ parts, fabrics }).total!.text).toBe('82.69');
     expect(good({ parts, fabrics, currency: 'XXQ' }).total!.amount).toBe('82.69');
+    // 1 1/2 yd at 1001: 1501.50 each; a shop asks for 1502 twice
+    const yen = good({
+      parts: [part('Binding', 'A', '54'), part('Backing', 'B', '54')],
+      fabrics: [
+        { letter: 'A', price: '1001' },
+        { letter: 'B', price: '1001' },
+      ],
+      currency: 'JPY',
+    });
+    expect(yen.fabrics.map(({ cost }) => cost!.amount)).toEqual(['1502', '1502']);
+    expect(yen.total!.amount).toBe('3004');
   });
 
   test('of items count too, and are written like the others', () => {
@@ -347,6 +421,11 @@ describe('prices', () => {
     ).toContain(
       'The total leaves out what has no price: Fabric B, 1 queen package, 5 fat quarters of fabric A.',
     );
+    const rows = { parts, fabrics: [fabrics[0]!] };
+    expect(good(rows)).toMatchObject({ soFar: true, total: { amount: '8.44' } });
+    expect(good(rows).working.find(({ id }) => id === 'total')!.label).toBe('Total so far');
+    expect(good({ parts, fabrics, unfinished: ['Borders is not on the list yet.'] }).soFar).toBe(true);
+    expect(good({ parts, fabrics })).not.toHaveProperty('soFar');
     expect(good({ parts })).not.toHaveProperty('total');
     expect(notesOf({ parts })).not.toContain('price');
   });
@@ -434,6 +513,32 @@ describe('kits', () => {
     expect(result.fabrics.map(({ bolts }) => bolts)).toEqual([undefined, 1]);
     expect(result.kits!.each).toBeDefined();
     expect(result.kits).not.toHaveProperty('cost');
+  });
+
+  test('whose parts each fit on a bolt can be cut as lengths of their own', () => {
+    // 200 + 150 in are 9 3/4 yd; 5 5/8 and 4 1/4 yd fit on 8 yd
+    const parts = [part('Backing', 'A', '200'), part('Borders', 'A', '150')];
+    expect(notesOf({ parts, kits: 2, bolt: '8 yd' })).toContain(
+      'Write a longer bolt, like 9 3/4 yd, or cut its parts as lengths of their own: 5 5/8 yd for backing, 4 1/4 yd for borders.',
+    );
+  });
+
+  test('say that fewer bolts would not do only of one length for each kit', () => {
+    const how = (kits: number): [string, string] => {
+      const { label, how } = good({ parts: [part('Backing', 'A', '300')], kits }).working.find(
+        ({ id }) => id === 'bolts-A',
+      )!;
+      return [label, how];
+    };
+    // one of 8 3/8 yd from 15
+    const words =
+      '1 length of 8 3/8 yd from each bolt of 15 yd; with each kit’s cloth in one length, fewer bolts would not do';
+    expect(how(1)).toEqual(['Bolts for 1 kit', words]);
+    expect(how(2)).toEqual(['Bolts for 2 kits', words]);
+  });
+
+  test('of nothing take no bolt', () => {
+    expect(good({ parts: [part('Top', 'A', '0')], kits: 3 }).fabrics[0]).not.toHaveProperty('bolts');
   });
 
   test.each([

@@ -2,6 +2,7 @@ import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import type { Input } from '../../reckon/book.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
+import { isBlank } from '../../reckon/fields.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { isAsServed } from '../../sheet/server.js';
@@ -17,6 +18,9 @@ const listIn = (element: Element): string[][] | undefined => {
       )
     : undefined;
 };
+
+const OTHER_PRICE =
+  'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.';
 
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
@@ -46,6 +50,8 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     if (ready) this.tell('change');
   });
   #written: string[][] | undefined;
+  /** What it was cut from when its price was written, where the reader changed that since. */
+  #pricedFor: string | undefined;
   #watch: MutationObserver | undefined;
 
   constructor() {
@@ -61,12 +67,14 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     draw: drawCutting,
     listings: ({ fabrics }, style) => [stripList(fabrics, style)],
     takes: ({ fabrics }, letters) =>
-      fabrics.map(({ fabric, need, sheets, buy, cost, width, pieces }) => {
-        const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.replace(`${fabric} · `, '') }));
+      fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {
+        const prefix = fabric && `${fabric} · `;
+        const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.slice(prefix.length) }));
         return {
           fabric: fabric || (letters[0] ?? ''),
           need,
           width,
+          sold,
           cuts,
           pieces: cuts.map((cut) => ({ ...cut, turn: !this.oneWay })),
           ...(sheets && { item: buy.text, cost }),
@@ -93,11 +101,26 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     this.reckonAgain();
   }
 
+  /** Whether the list is still the one that the page wrote. */
+  get isAsWritten(): boolean {
+    return (this.list ?? null) === this.getAttribute('list');
+  }
+
+  protected override change(key: string, value: unknown): void {
+    if (key === 'price') this.#pricedFor = undefined;
+    if (key === 'sheet') this.#pricedFor ??= this.sheet ?? '';
+    super.change(key, value);
+  }
+
   protected override reckonInput(): Input {
+    const { widths, usualWidth, caution = '' } = this.flow?.values ?? {};
+    const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
     return {
       ...super.reckonInput(),
+      caution: `${this.isAsWritten ? (caution as string) : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
+      ...(isOtherPrice && { price: undefined }),
       list: this.list ?? (isAsServed(this) ? undefined : this.#written),
-      widths: this.fabricWidth ? undefined : this.flow?.values['widths'],
+      ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
     };
   }
 }

@@ -1,9 +1,19 @@
+import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
 import { lengthOf } from '../../drawing/picture.js';
+import type { Refused } from '../../reckon/book.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from '../cutting/strips.js';
+
+/** What the blocks of a top are. */
+const BLOCKS = ['block', 'across', 'down', 'set'] as const;
+
+const inWords = (result: TopResult | Refused): string =>
+  result.errors
+    ? ''
+    : `${plural(result.blocks, 'block')} of ${result.working.find(({ id }) => id === 'block')!.value}`;
 
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
@@ -34,6 +44,13 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     super();
     this.cornerstones = false;
     this.frame = false;
+  }
+
+  /** Its blocks as its attributes have them, and as they are now: `20 blocks of 12 in`. Empty where something is wrong. */
+  get blocks(): { written: string; now: string } {
+    const input = this.reckonInput();
+    const written = Object.fromEntries(BLOCKS.map((key) => [key, this.written(key) ?? input[key]]));
+    return { written: inWords(reckonTop({ ...input, ...written })), now: inWords(this.result) };
   }
 
   override readonly calculator: Calculator<TopResult> = {

@@ -25,6 +25,7 @@ export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
   return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
     title: calculator.title,
     width: clothWidth(result),
+    sold: working.find(({ id }) => id === 'fabricWidth')?.inches,
     washed,
     cuts,
     pieces,

@@ -1,4 +1,5 @@
 import { lengthOf } from '../../drawing/picture.js';
+import { plural } from '../../reckon/shared.js';
 import { exact } from '../../measure/exact.js';
 import { decimal, type Style } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
@@ -20,14 +21,15 @@ interface Line {
   price?: Money | undefined;
   cost?: Money | undefined;
   bolts?: number | undefined;
+  width?: string | undefined;
 }
 
 /** The list's lines in the order of their letters; what has no letter comes last. */
 export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
   [
     ...fabrics.map(({ parts, buy, ...line }) => ({
-      ...line,
       ...buy,
+      ...line,
       uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
     })),
     ...items.map(({ fabric, title, text, ...item }) => {
@@ -39,13 +41,18 @@ export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
 export const nameOf = ({ letter, name }: { letter: string; name: string }): string =>
   [letter, name].filter(Boolean).join(' · ') || '–';
 
+/** What is bought by the piece, where it stands for one. */
+const ONE_THING = /(package|quarter|eighth|strip|square|sheet)(?=,|$)/;
+
 /** What all the kits take: whole bolts, or so many times what one kit takes. */
 const forKits = ({ bolts, amount, unit, text }: Line, kits: number): string =>
   bolts
-    ? `${bolts} ${bolts > 1 ? 'bolts' : 'bolt'}`
+    ? plural(bolts, 'bolt')
     : /^\d+$/.test(amount) && unit
-      ? `${kits * Number(amount)} ${unit}`
+      ? `${kits * Number(amount)} ${kits > 1 ? unit.replace(ONE_THING, '$1s') : unit}`
       : `${kits} × ${text}`;
+
+const totalOf = ({ soFar }: WorksheetResult): string => (soFar ? 'Total so far' : 'Total');
 
 /** The shopping list as it is shown. */
 export const shopping = (result: WorksheetResult, style: Style): Listing => {
@@ -58,7 +65,7 @@ export const shopping = (result: WorksheetResult, style: Style): Listing => {
       'Needed',
       'Buy',
       ...(total ? ['Price', 'Cost'] : []),
-      ...(kits ? [`For ${kits.count} kits`] : []),
+      ...(kits ? [`For ${plural(kits.count, 'kit')}`] : []),
     ],
     rows: [
       ...linesOf(result).map((line) => [
@@ -69,7 +76,7 @@ export const shopping = (result: WorksheetResult, style: Style): Listing => {
         ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
         ...(kits ? [forKits(line, kits.count)] : []),
       ]),
-      ...(total ? [['Total', '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
+      ...(total ? [[totalOf(result), '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
     ],
   };
 };
@@ -90,19 +97,33 @@ export const worksheetCells = (result: WorksheetResult, pieces: Piece[], { units
   const numeric = (amount: string): number | string => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
   return [
     ['Shopping list'],
-    ['Fabric', 'Name', 'For', `Needed (${units})`, 'Buy', 'Unit', 'Price', 'Cost', 'Bolts'],
-    ...linesOf(result).map(({ letter, name, uses, need, amount, unit, price, cost, bolts = '' }) => [
-      letter,
-      name,
-      uses,
-      long(need),
-      numeric(amount),
-      unit,
-      number(price?.amount),
-      number(cost?.amount),
-      bolts,
-    ]),
-    ['Total', '', '', '', '', '', '', number(result.total?.amount)],
+    [
+      'Fabric',
+      'Name',
+      'For',
+      `Needed (${units})`,
+      'Buy',
+      'Unit',
+      'Price',
+      'Cost',
+      'Bolts',
+      `Width (${units})`,
+    ],
+    ...linesOf(result).map(
+      ({ letter, name, uses, need, amount, unit, price, cost, bolts = '', width = '' }) => [
+        letter,
+        name,
+        uses,
+        long(need),
+        numeric(amount),
+        unit,
+        number(price?.amount),
+        number(cost?.amount),
+        bolts,
+        long(width),
+      ],
+    ),
+    [totalOf(result), '', '', '', '', '', '', number(result.total?.amount)],
     [],
     ['Cut list'],
     ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],

@@ -1,10 +1,11 @@
 import { html, isServer, type TemplateResult } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
-import type { Exact } from '../../measure/exact.js';
+import { ZERO, type Exact } from '../../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../../measure/format.js';
 import type { Input } from '../../reckon/book.js';
 import { PLANNING } from '../../reckon/cutting.js';
 import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { plural } from '../../reckon/shared.js';
 import {
   reckonWorksheet,
   worksheetFields,
@@ -19,7 +20,9 @@ import { answerOnServer, isAsServed } from '../../sheet/server.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import { stripList } from '../cutting/strips.js';
+import type { QuiltCutting } from '../cutting/cutting.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
+import type { QuiltTop } from '../top/top.js';
 import { fabricKey, requirementSheet } from './paper.js';
 import { lettersOf, takesOf } from './part.js';
 import { shopping, worksheetCells, type Piece } from './shopping.js';
@@ -31,6 +34,15 @@ const PARTS = [...FLOWING, 'quilt-backing', 'quilt-binding', 'quilt-batting', 'q
 
 /** A part that has been defined; one that has not yet is left out until it is. */
 const isPart = (element: Element): element is QuiltSheet => 'calculator' in element;
+
+/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+const cautionOf = ({ blocks: { written, now } }: QuiltTop, lists: QuiltCutting[]): string =>
+  !lists[0]
+    ? now &&
+      'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
+    : written && now && written !== now
+      ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
+      : '';
 
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -49,7 +61,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   declare bolt: string | number | undefined;
 
   /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
-  #gathered: Pick<WorksheetInput, 'fabrics' | 'parts' | 'items' | 'troubles' | 'unfinished'> = {};
+  #gathered: Pick<WorksheetInput, 'fabrics' | 'parts' | 'items' | 'troubles' | 'unfinished' | 'named'> = {};
   #told = '';
   /** Parts that sizes were given to. */
   #given: QuiltSheet[] = [];
@@ -66,12 +78,12 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     title: 'Shopping list',
     fields: worksheetFields,
     reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
-    headline: ({ total, fabrics, items, kits }) =>
+    headline: ({ total, soFar, fabrics, items, kits }) =>
       kits?.cost
-        ? [`For ${kits.count} kits`, kits.cost.text]
+        ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
         : total
-          ? [kits ? 'One kit' : 'In all', total.text]
-          : ['Buy', `${fabrics.length + items.length} things`],
+          ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
+          : ['Buy', plural(fabrics.length + items.length, 'thing')],
     draw: (result) =>
       drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
     listings: (result, style) => [shopping(result, style), ...joint(result, style)],
@@ -90,6 +102,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
     for (const name of PARTS) void customElements.whenDefined(name).then(() => this.#settle());
     this.#settle();
+    // A plan that was under way when it was moved here has stopped.
+    this.reckonAgain();
   }
 
   override disconnectedCallback(): void {
@@ -153,19 +167,17 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       else fabrics.set(letter, fabric);
     }
 
-    /** The narrowest of a part's fabrics, so that none of its cloth is short. */
-    const narrowest = (letters: string[]): { width: unknown; from: string } => {
-      const [first] = (letters.length ? letters : [''])
-        .map((letter) => {
-          const own = fabrics.get(letter)?.fabricWidth;
-          const { text, inches = lengthOf(COTTON_WIDTH, this.lengthStyle) } = this.#length(
-            own ?? this.fabricWidth,
-          );
-          return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
-        })
-        .sort((a, b) => a.inches.compare(b.inches));
-      return first!;
+    /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
+    const widthOf = (letter: string): { width: unknown; inches: Exact; from: string } => {
+      const own = fabrics.get(letter)?.fabricWidth;
+      const from = isBlank(own) ? 'from the worksheet' : `fabric ${letter}`;
+      const { text = '', inches } = this.#length(isBlank(own) ? this.fabricWidth : own);
+      return { width: text || undefined, from, inches: inches ?? (text ? ZERO : usual) };
     };
+    const usual = lengthOf(COTTON_WIDTH, this.lengthStyle);
+    /** The narrowest of a part's fabrics, so that none of its cloth is short. */
+    const narrowest = (letters: string[]): ReturnType<typeof widthOf> =>
+      (letters.length ? letters : ['']).map(widthOf).sort((a, b) => a.inches.compare(b.inches))[0]!;
 
     let size: Record<string, unknown> = {
       width: this.#length(this.width).text,
@@ -174,9 +186,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     let source = 'from the worksheet';
     const widths = Object.fromEntries(
       [...fabrics].flatMap(([letter, { fabricWidth }]) =>
-        fabricWidth ? [[letter, this.#length(fabricWidth).text]] : [],
+        isBlank(fabricWidth) ? [] : [[letter, widthOf(letter).width]],
       ),
     );
+    const lists = this.#held<QuiltCutting>('quilt-cutting');
+    let caution = '';
     const give = (part: QuiltSheet): void => {
       const { units, shown, shrinkage, increment, currency } = this;
       const { width, from } = narrowest(lettersOf(part));
@@ -191,7 +205,9 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
         ...(part.localName === 'quilt-top' ? {} : size),
         ...(part.localName === 'quilt-backing' ? {} : { seam: this.#length(this.seam).text }),
         fabricWidth: width,
-        widths,
+        ...(part.localName === 'quilt-cutting'
+          ? { widths, usualWidth: widthOf('').width ?? COTTON_WIDTH, caution }
+          : {}),
       };
       const flow: Flow = { values, from: { width: source, length: source, fabricWidth: from } };
       if (JSON.stringify(flow) !== JSON.stringify(part.flow)) part.flow = flow;
@@ -199,6 +215,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     for (const name of FLOWING)
       for (const part of this.#held<Element>(name).filter(isPart)) {
         give(part);
+        if (name === 'quilt-top') caution ||= cautionOf(part as QuiltTop, lists);
         const { finished } = part.result as { finished?: { width: string; length: string } };
         size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
         source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
@@ -207,6 +224,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       .filter(isPart)
       .forEach(give);
     const parts = this.#held<Element>(...PARTS).filter(isPart);
+    if (caution && (!lists[0] || lists.some(({ isAsWritten }) => isAsWritten))) troubles.push(caution);
     for (const part of this.#given) if (!part.closest('quilt-worksheet')) part.flow = undefined;
     this.#given = parts;
     const [wide, long] = [size['width'], size['length']].map((side) => this.#length(side).inches);
@@ -232,6 +250,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     const gathered = {
       troubles,
       unfinished,
+      named: parts.flatMap(lettersOf),
       fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
       parts: takes
         .filter((take) => !isItem(take) && take.need !== '0')
