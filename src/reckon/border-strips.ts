@@ -98,7 +98,7 @@ export const borderPlans = (lots: Lot[], { book, cloth, clothRow, kept }: Cloth)
       rests.flatMap(({ length, count }) => Array<Exact>(count).fill(length)),
       cloth,
     );
-    const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}`;
+    const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}${joins ? ` (each join uses ${n(loss)})` : ''}`;
     return { lot, strips: joins + shared, joins, how };
   };
 

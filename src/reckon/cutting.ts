@@ -156,12 +156,12 @@ export const reckonCutting = (
 ): CuttingResult | Refused => {
   const book = new Book(cuttingFields, input);
   return book.finish<CuttingResult>(() => {
-    const { l, size } = book;
+    const { l, n, size } = book;
     const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam, fabricWidth } = book.values;
     book.given('list', 'sheet');
     const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
     const sheet = sheetOf(book, ONE.sub(shrinkage));
-    const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
+    const { cloth, kept, washed } = sheet ? { cloth: sheet.width, kept: ONE, washed: '' } : book.cloth();
     const isMeasured = book.rows.some(({ role }) => role === 'measured');
     book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
@@ -209,10 +209,13 @@ export const reckonCutting = (
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
       const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-      const how = `${plural(
-        laid.strips.reduce((all, { count }) => all + count, 0),
-        'strip',
-      )} across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
+      const heights = new Map<string, number>();
+      for (const { count, height } of laid.strips) heights.set(height, (heights.get(height) ?? 0) + count);
+      const tall = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
+      const less = (than: string): string =>
+        planned.exact ? `; ${than} would not do` : `; no layout on ${than} was found`;
+      const strips = tall.includes('+') && washed ? `(${tall})` : tall;
+      const how = `strips across cloth of ${l(width)}: ${strips}${washed} = ${l(need)}${less('less')}`;
       let buy: Purchase;
       if (sheet) {
         buy = sheets(sheet, planned.count);
@@ -220,7 +223,7 @@ export const reckonCutting = (
           `fabric-${fabric}`,
           called,
           buy.text,
-          `${size(sheet.width, sheet.height)} each; fewer ${planned.exact ? 'would not do' : `than ${planned.bound.toFraction()} cannot do`}`,
+          `${tall} tall, laid out on ${size(sheet.width, sheet.height)} each${less('fewer')}`,
           from,
         );
       } else if (letters.length > 1) {

@@ -221,7 +221,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       fabric,
       parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks',
       ['sashing', 'block', 'fabricWidth'],
+      parts.length > 1 ? 'Cloth, if all from one' : undefined,
     );
+    const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
     return {
       ...bought,
       finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
@@ -237,7 +239,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       parts,
       strips,
       cuts: pieces,
-      summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,
+      summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
     };
   });
 };

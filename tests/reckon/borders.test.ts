@@ -204,6 +204,9 @@ describe('strips across the cloth', () => {
     // Geometry: 40 + 33 − 2 1/2 = 70 1/2, 40 + 25 − 2 1/2 = 62 1/2; of 33, 33, 25, 25 no two fit into 40.
     expect(plan(border, 'separate')).toEqual([8, 4, '20']);
     expect(border).toMatchObject({ plan: 'separate', strips: 8, joins: 4, fabric: '20' });
+    expect(rowIn(reckon(TOP), 'border1Strips')!.how).toBe(
+      '4 whole + 4 cut into 2 × 33, 2 × 25 (each join uses 2 1/2)',
+    );
   });
 
   test('a straight join loses two seams, and joining all takes fewer strips', () => {

@@ -402,3 +402,28 @@ test('a size between two marks is cut on the upper one, and takes that much clot
   const result = reckonCutting({ list: 'A | strip | 2.4 x 40 | 13' });
   expect(result.errors ? undefined : result.fabric).toBe('32 1/2');
 });
+
+describe('how the cloth is got adds up', () => {
+  const how = (input: CuttingInput): string => {
+    const result = reckonCutting(input);
+    return result.working.find(({ id }) => /^fabric(-|$)/.test(id))!.how;
+  };
+  const list = 'A | square | 3 1/2 | 48\nA | half-square triangles | 3 finished | 10';
+
+  test.each<[CuttingInput, string]>([
+    // Geometry: 11 squares of 3 1/2 in lie across 40 in, so 48 take four strips and 4 of a fifth; five squares of 3 7/8 in.
+    [
+      { list },
+      'strips across cloth of 40 in: 1 × 3 7/8 + 4 × 3 1/2 = 17 7/8 in; no layout on less was found',
+    ],
+    [
+      { list: 'A | square | 3 1/2 | 48', sheet: 'fat-quarter' },
+      '10 × 3 1/2 tall, laid out on 20 × 18 in each; fewer would not do',
+    ],
+  ])('%o', (input, words) => expect(how(input)).toBe(words));
+
+  test('of cloth that is washed', () =>
+    expect(how({ list, shrinkage: '3 %' })).toBe(
+      'strips across cloth of 38 4/5 in: (1 × 3 7/8 + 4 × 3 1/2) ÷ (1 − 3 %) ≈ 18 7/16 in; no layout on less was found',
+    ));
+});

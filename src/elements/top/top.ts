@@ -70,15 +70,20 @@ export class QuiltTop extends QuiltSheet<TopResult> {
         cuts,
       })),
     listings: ({ parts, strips }, style) => {
-      const apart = parts.map(({ part, strips }) => ({ fabric: part, strips }));
-      const several = /\S[\s,]+\S/.test(this.fabric ?? '');
-      const together = parts.length > 1 && !several ? [{ fabric: 'all from one cloth', strips }] : [];
+      const own = parts.map(({ part, strips }) => ({ fabric: part, strips }));
       const cloth = {
-        caption: 'Cloth for it',
+        caption: 'Cloth, each from its own',
         head: ['Part', 'Cloth', 'Buy'],
         rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]),
       };
-      return parts.length ? [cloth, stripList([...apart, ...together], style, 'Part')] : [];
+      const apart = [cloth, { ...stripList(own, style, 'Part'), caption: 'Strips, each from its own cloth' }];
+      const all = [{ fabric: 'all', strips }];
+      const together = [{ ...stripList(all, style, 'Part'), caption: 'Strips, all from one cloth' }];
+      // Who names one fabric, or several, has decided.
+      const letters = this.fabric?.match(/[^\s,]+/g)?.length ?? 0;
+      return parts.length < 2
+        ? parts.map((part) => stripList([{ ...part, fabric: part.part }], style, 'Part'))
+        : [letters < 2 ? together : [], letters === 1 ? [] : apart].flat();
     },
   };
 }

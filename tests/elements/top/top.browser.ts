@@ -41,16 +41,29 @@ describe('quilt-top', () => {
       ['24 ×', 'sashing between rows', '2 1/2 × 12 1/2 in'],
       ['30 ×', 'cornerstone', '2 1/2 × 2 1/2 in'],
     ]);
-    expect(listed(sheet, 'Cloth for it').map(([part]) => part)).to.deep.equal(['sashing', 'cornerstones']);
-    const strips = listed(sheet, 'Strips, from the top of the cloth');
-    expect([...new Set(strips.map(([part]) => part))]).to.deep.equal([
-      'sashing',
-      'cornerstones',
-      'all from one cloth',
-    ]);
+  });
+
+  it('keeps apart how to cut from one cloth and how from several', async () => {
+    const sheet = await top(framed);
+    const parts = (caption: string): string[] => [...new Set(listed(sheet, caption).map(([part]) => part!))];
+    const one = 'Strips, all from one cloth';
+    const several = 'Strips, each from its own cloth';
+    expect(parts(one)).to.deep.equal(['all']);
+    expect(parts(several)).to.deep.equal(['sashing', 'cornerstones']);
+    expect(parts('Cloth, each from its own')).to.deep.equal(['sashing', 'cornerstones']);
     sheet.fabric = 'A B';
     await settled(sheet);
-    expect(listed(sheet, 'Strips, from the top of the cloth').flat()).to.not.include('all from one cloth');
+    expect([parts(one).length, parts(several).length]).to.deep.equal([0, 2]);
+    sheet.fabric = 'A';
+    await settled(sheet);
+    expect([parts(one).length, parts(several).length]).to.deep.equal([1, 0]);
+  });
+
+  it('names the amount that a warning of a small spare is about', async () => {
+    const sheet = await top({ sashing: '2', cornerstones: true });
+    // geometry: 15 pieces of 2 1/2 × 12 1/2 between blocks and 16 between rows, three to a strip across 40 in, and 12 stones
+    const { buy } = answered(sheet);
+    expect(answer(sheet)).to.include(`For sashing and cornerstones from one cloth buy ${buy.text}.`);
   });
 
   it('draws its blocks and cornerstones to scale', async () => {
@@ -93,7 +106,14 @@ describe('quilt-top', () => {
     await (sheet as QuiltTop & Sheet & { cornerstones: boolean }).updateComplete;
     (sheet as QuiltTop).cornerstones = true;
     await settled(sheet);
-    expect(answered(sheet).cuts).to.have.length(4);
+    const { cuts, blocks } = answered<TopResult>(sheet);
+    const counts = Object.fromEntries(cuts.map(({ piece, count }) => [piece, count]));
+    expect(cuts).to.have.length(4);
+    // every block, every sashing piece and every cornerstone is drawn once
+    expect(shapes(sheet)).to.have.length(blocks + counts['sashing']! + counts['cornerstone']!);
+    const { width, height } = drawn(sheet);
+    // geometry: (4 × 14 + 2) × √2 across and (5 × 14 + 2) × √2 down; nothing is drawn outside
+    expect(width / height).to.be.closeTo(58 / 72, 0.001);
   });
 
   it('follows a finished size that was measured, and takes it back', async () => {
