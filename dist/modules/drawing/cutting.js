@@ -23,7 +23,8 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
         alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets) => {
         const boxes = [{ x: 0, y: 0, width, height, is: 'spare' }];
-        for (const { x, y, width, height, piece } of sheets[0]) {
+        const lines = [];
+        for (const { x, y, width, height, piece, triangles = 1 } of sheets[0]) {
             const sides = [...new Set([width, height])]
                 .sort((a, b) => inchesOf(a) - inchesOf(b))
                 .map((side) => number(exact(side), style));
@@ -36,18 +37,28 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
                 label: piece,
                 short: sides.join(' × '),
             });
+            const { x: left, y: top, width: wide, height: tall } = boxes.at(-1);
+            const right = left + wide;
+            const bottom = top + tall;
+            if (triangles > 1)
+                lines.push({ is: 'seam', from: [left, bottom], to: [right, top] });
+            if (triangles > 2)
+                lines.push({ is: 'seam', from: [left, top], to: [right, bottom] });
         }
-        const some = plan.sheets > sheets.length ? `${sheets.length} of ` : '';
+        const cut = plan.sheets > sheets.length
+            ? `cut ${sheets.length} of the ${plan.buy.text} like this`
+            : plan.buy.text;
         const dimensions = corner({ width: plan.width, length: plan.height }, style);
         if (!plan.sheets)
             dimensions.push(...stripLines(plan, style));
-        const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${some}${plan.buy.text}`;
+        const title = `${plan.fabric ? `Fabric ${plan.fabric}` : 'The cloth'}: ${cut}`;
         return {
             title: `${title}. Laid out: ${kinds.join(', ')}.`,
             caption: title,
             width,
             height,
             boxes,
+            lines,
             dimensions,
         };
     });

@@ -3,11 +3,12 @@ import { sidesOf, corner } from './sides.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
-const square = (x, y, half) => [
-    [x, y - half],
-    [x + half, y],
-    [x, y + half],
-    [x - half, y],
+/** A rectangle on point; of one that is no square the far and the near corner, and which way it leans. */
+const tilted = (x, y, far, near, lean) => [
+    [x + far, y - lean * near],
+    [x + near, y - lean * far],
+    [x - far, y + lean * near],
+    [x - near, y + lean * far],
 ];
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 const drawTop = (result, style) => {
@@ -18,18 +19,36 @@ const drawTop = (result, style) => {
     const across = Number(value('across'));
     const down = Number(value('down'));
     const drawn = result.blocks <= MOST_DRAWN;
-    const boxes = [{ x: 0, y: 0, width, height, is: result.sideSquare || sashing ? 'other' : 'piece' }];
+    // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
+    const rest = sashing && result.sideSquare ? 'cloth' : sashing || result.sideSquare ? 'other' : 'piece';
+    const boxes = [{ x: 0, y: 0, width, height, is: rest }];
     const shapes = [];
     if (drawn && result.sideSquare) {
         const pitch = (block + sashing) * Math.SQRT2;
         const half = block / Math.SQRT2;
         const edge = (sashing * Math.SQRT2 + pitch) / 2;
+        const stone = sashing / Math.SQRT2;
+        const seen = new Set();
+        /** What two blocks share is drawn once. */
+        const add = (is, x, y, far, near = 0, lean = 1) => {
+            const key = `${x.toFixed(2)} ${y.toFixed(2)}`;
+            if (!seen.has(key))
+                shapes.push({ is, points: tilted(x, y, far, near, lean) });
+            seen.add(key);
+        };
         for (let row = 0; row < 2 * down - 1; row += 1)
-            for (let column = 0; column < across - (row % 2); column += 1)
-                shapes.push({
-                    points: square(edge + column * pitch + ((row % 2) * pitch) / 2, edge + (row * pitch) / 2, half),
-                    is: row % 2 ? 'cloth' : 'piece',
-                });
+            for (let column = 0; column < across - (row % 2); column += 1) {
+                const x = edge + column * pitch + ((row % 2) * pitch) / 2;
+                const y = edge + (row * pitch) / 2;
+                add(row % 2 && !sashing ? 'cloth' : 'piece', x, y, half);
+                if (sashing)
+                    for (const right of [1, -1])
+                        for (const low of [1, -1]) {
+                            const [far, near] = [(half + stone) / 2, (half - stone) / 2];
+                            add('other', x + (right * pitch) / 4, y + (low * pitch) / 4, far, near, right * low);
+                            add('cloth', x + ((right + low) * pitch) / 4, y + ((right - low) * pitch) / 4, stone);
+                        }
+            }
     }
     else if (drawn) {
         const pitch = block + sashing;

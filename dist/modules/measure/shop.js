@@ -1,4 +1,4 @@
-import { exact, upTo, least, downTo, nearestTo } from './exact.js';
+import { exact, nearestTo, upTo, least, downTo } from './exact.js';
 import { mixed, decimal } from './format.js';
 import { parseLength, quoted } from './parse.js';
 import { toUnit } from './units.js';
@@ -28,8 +28,8 @@ const toStep = (inches, { sizes }) => sizes.map((size) => upTo(inches, size)).re
 const stepAbove = (inches, { sizes }) => sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
 /** What a price is of: yards, or metres where the shop's step is metric. */
 const toPriced = (inches, { unit }) => toUnit(inches, unit === 'm' ? 'm' : 'yd');
-/** Money to the cent. */
-const cents = (value) => nearestTo(value, exact(1, 100));
+/** Money to the smallest coin, of so many decimals. */
+const toCoin = (value, decimals) => nearestTo(value, exact(1, 10 ** decimals));
 /** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
 const soldLength = (inches, { units, comma }) => {
     const [yards, metres] = [toUnit(inches, 'yd'), toUnit(inches, 'm')];
@@ -52,4 +52,4 @@ const purchase = (inches, { unit }, comma = false) => {
     };
 };
 
-export { cents, parseStep, purchase, soldLength, stepAbove, toPriced, toStep };
+export { parseStep, purchase, soldLength, stepAbove, toCoin, toPriced, toStep };

@@ -44,8 +44,11 @@ const buyFromRoll = (book, plan, need) => {
         book.notes.push('No package is large enough, so this is from a roll.');
     if (lengths > 2)
         book.notes.push(`Two lengths are not wide enough, so ${lengths} are butted.`);
+    const bought = book.buy(fabric, '{lengths} × {each} =', [], 'Batting needed');
     return {
-        ...book.buy(fabric, '{lengths} × {each} =', [], 'Batting needed'),
+        ...bought,
+        // So much of a narrower roll would be short.
+        buy: { ...bought.buy, text: `${bought.buy.text}, ${l(roll)} wide` },
         summary: `${lengths > 1 ? `${lengths} lengths` : 'One length'} of a roll ${l(roll)} wide${butted}, for ${book.size(need.width, need.length)}.`,
         cuts: [book.cut(lengths, 'length of batting', roll, each)],
     };

@@ -7,7 +7,7 @@ import { buyPackage, buyFromRoll } from './batting-buy.js';
 import { quiltOrBed } from './bed.js';
 import { Book } from './book.js';
 import { optional, lengthsField, lengthField, choiceField } from './fields.js';
-import { readPackages, writePackages, rankPackages } from './packages.js';
+import { packagesInUnit, readPackages, writePackages, rankPackages } from './packages.js';
 import { shopFields, quiltFields, overageField, withOverage } from './shared.js';
 
 const beds = Object.entries(MATTRESSES).map(([key, { name }]) => [key, name]);
@@ -19,6 +19,7 @@ const packagesField = {
     more: true,
     read: readPackages,
     write: (_packages, _style, raw) => writePackages(raw),
+    marked: packagesInUnit,
 };
 const battingFields = {
     bed: choiceField('Quilt for a bed', { none: 'no bed', ...Object.fromEntries(beds) }),

@@ -1,10 +1,12 @@
-import { exact, isExact, ONE, toMark } from '../measure/exact.js';
+import { exact, isExact, ONE, toMark, downTo, most } from '../measure/exact.js';
 import { number, length, mixed, asTyped } from '../measure/format.js';
-import { purchase, toStep, stepAbove, toPriced, cents } from '../measure/shop.js';
+import { toCoin, purchase, toStep, stepAbove, toPriced } from '../measure/shop.js';
 import { writesComma, unitsOr, toUnit } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import { textOf, isBlank, readField, Refusal, refuse, missing, initialOf, lengthField } from './fields.js';
 
+/** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
+const asWords = (text) => text.replace(/[{=]/g, '{$&');
 /** Less than this to spare calls for a warning. Common practice, no source. */
 const SMALL_SPARE = exact(1);
 /** Plain data: every exact number as a mixed number, and nothing undefined. */
@@ -26,6 +28,8 @@ class Book {
         /** `12 × 14 in`, both sides in the reader's units. */
         this.size = (width, height) => `${this.n(width)} × ${this.l(height)}`;
         this.#find = (id) => this.rows.find((row) => row.id === id);
+        /** So much money as can be paid: to the cent, the yen, the fils. */
+        this.paid = (value) => toCoin(value, this.#decimals);
         const input = given ?? {};
         this.input = input;
         const { units, shown } = input;
@@ -98,6 +102,9 @@ class Book {
         };
         const raw = this.input[key] ?? initialOf(field, style);
         row.value = value !== undefined && field.write ? field.write(value, style, raw) : textOf(raw);
+        // Bare numbers stay the author's where the reader sees others.
+        if (value !== undefined && style.bare !== style.units)
+            row.value = field.marked?.(row.value, style.bare) ?? row.value;
         if (field.kind === 'length' && value) {
             row.inches = mixed(value);
             if (!row.value.endsWith(style.units))
@@ -108,7 +115,7 @@ class Book {
     /**
      * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
      * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
-     * so named are what it was reckoned from, with any in `from`.
+     * so named are what it was reckoned from, with any in `from`. A person's own words go in by {@link asWords}.
      */
     row(id, label, value, how, from = []) {
         const row = {
@@ -124,7 +131,11 @@ class Book {
             row.inches = mixed(value);
         }
         row.how = how
-            .replace(/\{(\w+) ?(\w*)\}/g, (_, named, which) => {
+            .replace(/\{([{=])|\{(\w+) ?(\w*)\}|=(?=,|$)/g, (_, own, named, which) => {
+            if (own)
+                return own;
+            if (!named)
+                return `= ${row.value}`;
             const { value, inches } = this.#find(named);
             if (!row.from.includes(named))
                 row.from.push(named);
@@ -132,7 +143,6 @@ class Book {
                 return this.n(this.values[named][+which]);
             return inches && !which ? this.n(exact(inches)) : value;
         })
-            .replace(/=(?=,|$)/, `= ${row.value}`)
             .replaceAll('= ≈', '≈ ');
         this.rows.push(row);
         return row;
@@ -151,6 +161,9 @@ class Book {
             inches: mixed(value),
             reckoned: row.value,
         });
+        // It may have been measured before something else changed.
+        if (value.lt(reckoned.mul(exact(19, 20))))
+            this.notes.push(`${label}: ${this.l(value)} was measured where ${this.l(reckoned)} is reckoned. Is it still right?`);
         return value;
     }
     /**
@@ -161,16 +174,22 @@ class Book {
         const { fabricWidth, shrinkage } = this.#shop;
         const kept = ONE.sub(shrinkage);
         this.given('fabricWidth');
-        const [, , usable] = BOLT_WIDTHS.find(([from, to]) => fabricWidth.gte(from) && fabricWidth.lte(to)) ?? [];
-        if (usable)
-            this.notes.push(`Cloth sold as ${this.l(fabricWidth)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`);
+        this.cautionOfSelvages(fabricWidth);
         if (kept.equals(1))
             return { cloth: fabricWidth, clothRow: '{fabricWidth}', kept, washed: '' };
         this.given('shrinkage');
         this.notes.push('Wash the cloth before you cut it: cut sizes are of washed cloth.');
         const how = '{fabricWidth} × (1 − {shrinkage}) =';
         const cloth = this.measurable('washedWidth', 'Width once washed', fabricWidth.mul(kept), how);
+        if (cloth.gt(fabricWidth))
+            refuse(`Washed cloth is no wider than it was: ${this.l(fabricWidth)}. Measure it again, or put it back.`, 'washedWidth');
         return { cloth, clothRow: '{washedWidth}', kept, washed: ' ÷ (1 − {shrinkage})' };
+    }
+    /** Says so where a width is one that cloth is sold as, selvages and all. */
+    cautionOfSelvages(width) {
+        const [, , usable] = BOLT_WIDTHS.find(([from, to]) => width.gte(from) && width.lte(to)) ?? [];
+        if (usable)
+            this.notes.push(`Cloth sold as ${this.l(width)} wide is usually ${this.l(exact(usable))} without its selvages. Measure yours and write what is usable.`);
     }
     /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
     joined(count, each, losses, reach) {
@@ -210,9 +229,15 @@ class Book {
         if (this.input.shared)
             this.notes.push('Cloth for it is bought with what else its fabric is for: see the shopping list.');
         const spare = bought.sub(fabric);
-        const yards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
+        const { increment } = this.#shop;
+        const inYards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
+        const below = increment.sizes.map((size) => downTo(fabric, size)).reduce((a, b) => most(a, b));
+        // A rounded amount may fall on a step that is not enough.
+        const amount = (this.n(fabric) + inYards).includes('≈') && below.lt(fabric)
+            ? `, more than ${purchase(below, increment, this.style.comma).text}`
+            : inYards;
         this.row('fabric', label, fabric, how, from);
-        this.row('buy', 'Buy', buy.text, `{fabric unit}${yards}, up to a step of {increment}`);
+        this.row('buy', 'Buy', buy.text, `{fabric unit}${amount}, up to a step of {increment}`);
         this.row('spare', 'Spare', spare, `${this.n(bought)} − {fabric} =`, ['buy']);
         this.price(toPriced(bought, this.#shop.increment), buy.text);
         return { buy, fabric, spare };
@@ -222,12 +247,19 @@ class Book {
         if (!price)
             return;
         this.cost = this.sum(amount.mul(price));
-        this.row('cost', 'Cost', this.cost.text, `${text} × ${this.money(price)}`, from);
+        this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
     }
-    /** An amount of money to the cent: a decimal number, and as people write it. */
+    /** How many decimals the currency has; a bare price has cents. */
+    get #decimals() {
+        const { currency } = this.#shop;
+        return currency
+            ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits
+            : 2;
+    }
+    /** An amount of money as it is paid: a decimal number, and as people write it. */
     sum(value) {
-        const paid = cents(value);
-        return { amount: paid.valueOf().toFixed(2), text: this.money(paid) };
+        const paid = this.paid(value);
+        return { amount: paid.valueOf().toFixed(this.#decimals), text: this.money(paid) };
     }
     money(value) {
         const { currency } = this.#shop;
@@ -259,4 +291,4 @@ class Book {
     }
 }
 
-export { Book, SMALL_SPARE };
+export { Book, SMALL_SPARE, asWords };

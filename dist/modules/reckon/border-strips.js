@@ -1,6 +1,7 @@
 import { fewest, reachOf } from '../cutting/joins.js';
 import { fewestShared } from '../cutting/share.js';
-import { sum, ZERO, wholeDown, most, toMark } from '../measure/exact.js';
+import { sum, wholeDown, most, toMark } from '../measure/exact.js';
+import { plural } from './shared.js';
 
 /**
  * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
@@ -46,7 +47,7 @@ const borderPlans = (lots, { book, cloth, clothRow, kept }) => {
             rests.push({ length: length.sub(cloth.sub(loss).mul(strips - 1)), count });
         }
         const shared = fewestShared(rests.flatMap(({ length, count }) => Array(count).fill(length)), cloth);
-        const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}`;
+        const how = `${joins ? `${joins} whole + ` : ''}${shared} cut into ${list(rests, ', ')}${joins ? ` (each join uses ${n(loss)})` : ''}`;
         return { lot, strips: joins + shared, joins, how };
     };
     const across = (plan, cut) => {
@@ -64,36 +65,44 @@ const borderPlans = (lots, { book, cloth, clothRow, kept }) => {
             },
         ];
     };
-    /** Side by side as far as the cloth is wide, longest first; a row is as long as its longest piece. */
+    /**
+     * Side by side as far as the cloth is wide, longest first; a row is as long as its longest piece, and shorter ones lie
+     * one behind another in it.
+     */
     const along = () => {
         if (lots.some(({ width }) => width.gt(cloth)))
             return [];
         const pieces = lots
-            .flatMap(({ width, pieces }) => pieces.map((piece) => ({ ...piece, width })))
+            .flatMap(({ width, pieces }) => pieces.flatMap(({ length, count }) => Array(count).fill({ width, length })))
             .sort((a, b) => b.length.compare(a.length));
+        /** What is left of each row beside its pieces, and of each column behind them. */
         const rows = [];
-        let room = ZERO;
-        for (const { width, length, count } of pieces)
-            for (let left = count; left > 0;) {
-                if (room.lt(width)) {
-                    rows.push(length);
-                    room = cloth;
-                }
-                const fit = Math.min(left, wholeDown(room.div(width)));
-                left -= fit;
-                room = room.sub(width.mul(fit));
+        const columns = [];
+        let behind = '';
+        for (const { width, length } of pieces) {
+            let column = columns.find((column) => column.width.gte(width) && column.length.gte(length));
+            if (column)
+                behind = ', shorter ones one behind another';
+            else {
+                let row = rows.find((row) => row.width.gte(width));
+                if (!row)
+                    rows.push((row = { width: cloth, length }));
+                row.width = row.width.sub(width);
+                columns.push((column = { width, length: row.length }));
             }
+            column.length = column.length.sub(length);
+        }
         const [{ width }, other] = lots;
         const fit = other ? 'as many as fit' : `${clothRow} ÷ ${n(width)}: ${wholeDown(cloth.div(width))} fit`;
-        const how = `${fit} side by side, in ${rows.length} ${rows.length > 1 ? 'rows' : 'row'}`;
+        const how = `${fit} side by side, in ${plural(rows.length, 'row')}${behind}`;
         return [
             {
                 plan: 'along',
-                strips: count(pieces, 'count'),
+                strips: pieces.length,
                 joins: 0,
-                fabric: sum(rows).div(kept),
+                fabric: sum(rows.map(({ length }) => length)).div(kept),
                 how,
-                fabricHow: rows.map(n).join(' + '),
+                fabricHow: rows.map(({ length }) => n(length)).join(' + '),
             },
         ];
     };

@@ -5,7 +5,7 @@ import { Book } from './book.js';
 import { GrowingTop } from './border-lengths.js';
 import { bestPlan, borderPlans, count, lotsOf } from './border-strips.js';
 import { lengthField, choiceField, optional, sizeField, choicesField, lengthsField } from './fields.js';
-import { shopFields, markField, joinField, clothFields } from './shared.js';
+import { shopFields, markField, joinField, clothFields, plural } from './shared.js';
 
 const bordersFields = {
     width: lengthField('Top width', { hint: 'finished, without borders' }),
@@ -26,7 +26,6 @@ const bordersFields = {
     ...shopFields,
 };
 const PIECES = { side: 'side', end: 'top or bottom', corner: 'corner' };
-const plural = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
 /**
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
  * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.

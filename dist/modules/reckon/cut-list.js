@@ -1,5 +1,5 @@
 import { exact, ZERO, least, toMark } from '../measure/exact.js';
-import { quoted, splitSize } from '../measure/parse.js';
+import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
 import { textOf, Refusal, lengthOf } from './fields.js';
 
@@ -33,10 +33,9 @@ const linesOf = (list) => {
         .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
         .filter((line) => line.some(Boolean));
 };
+const written = (lines) => lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
 /** The list as text, a line each with | between its cells. */
-const writeCutList = (list) => linesOf(list)
-    .map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | '))
-    .join('\n');
+const writeCutList = (list) => written(linesOf(list));
 /** Which column holds what, from the words in the head; each column is taken once. */
 const columnsOf = (head) => {
     const columns = {};
@@ -52,10 +51,19 @@ const columnsOf = (head) => {
 };
 const USUAL = { fabric: 0, piece: 1, size: 2, count: 3 };
 const kindOf = (words) => /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
+/** The columns of a list, and whether its first line is their head. */
+const layoutOf = (lines) => {
+    const [head = []] = lines;
+    const named = columnsOf(head);
+    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
+    return { columns: hasHead ? named : USUAL, hasHead };
+};
+/** A written size without the words that may stand beside it. */
+const bareSize = (written) => written
+    .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
+    .trim();
 const sizeOf = (written, words, { style, mark, seam }) => {
-    const plain = written
-        .replace(/\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi, ' ')
-        .trim();
+    const plain = bareSize(written);
     const sides = splitSize(plain) ?? [plain, plain];
     const [width, length] = sides.map((side) => lengthOf(side, style));
     const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
@@ -74,9 +82,7 @@ const sizeOf = (written, words, { style, mark, seam }) => {
 const readCutList = (list, cutting) => {
     const lines = linesOf(list);
     const [head = []] = lines;
-    const named = columnsOf(head);
-    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
-    const columns = hasHead ? named : USUAL;
+    const { columns, hasHead } = layoutOf(lines);
     const body = hasHead ? lines.slice(1) : lines;
     if (!body.length)
         refuse('The cut list is empty. Write a line like A | square | 3 1/2 | 12.');
@@ -111,6 +117,8 @@ const readCutList = (list, cutting) => {
                 ...sizeOf(size, words, cutting),
                 count: asSquares ? count : Math.ceil(count / each),
                 cutUp,
+                each,
+                cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
             };
         }
         catch (refusal) {
@@ -123,5 +131,21 @@ const readCutList = (list, cutting) => {
         ? listed
         : refuse('The cut list asks for no piece at all. Write how many, like 12.');
 };
+/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+const cutListInUnit = (list, unit) => {
+    const lines = linesOf(list);
+    if (!lines.some((line) => line.length > 1))
+        return list;
+    const { columns } = layoutOf(lines);
+    const sizes = [columns.size, columns.width, columns.length];
+    const marked = (cell) => {
+        const plain = bareSize(cell);
+        const inside = inUnit(plain, unit, true);
+        return cell.includes(plain)
+            ? cell.replace(plain, inside)
+            : `${inside} ${cell.replace(/[\d/.,x×]+/g, '')}`;
+    };
+    return written(lines.map((line) => line.map((cell, at) => (sizes.includes(at) ? marked(cell) : cell))));
+};
 
-export { readCutList, writeCutList };
+export { cutListInUnit, readCutList, writeCutList };

@@ -1,6 +1,6 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
-import { ONE, exact, least, most, sum } from '../measure/exact.js';
+import { ONE, least, exact, most, sum } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { splitSize, quoted } from '../measure/parse.js';
 import { toPriced, purchase } from '../measure/shop.js';
@@ -8,9 +8,9 @@ import { SHEETS } from '../trade/cloths.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book } from './book.js';
-import { writeCutList, readCutList } from './cut-list.js';
-import { moneyField, sizeField, lengthField, flagField, optional, textField, readField, lengthOf } from './fields.js';
-import { shopFields, markField, clothFields } from './shared.js';
+import { cutListInUnit, writeCutList, readCutList } from './cut-list.js';
+import { moneyField, sizeField, lengthField, flagField, sheetField, optional, isBlank, readField, textOf, lengthOf } from './fields.js';
+import { shopFields, markField, clothFields, plural } from './shared.js';
 import { UNSOUND, laidOut } from './strips.js';
 
 const cuttingFields = {
@@ -20,11 +20,12 @@ const cuttingFields = {
         lines: true,
         read: (raw) => raw,
         write: writeCutList,
+        marked: cutListInUnit,
         hint: 'fabric | piece | cut size | how many; a line each',
     }),
-    sheet: optional(textField('Cut from', {
-        hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20',
-    })),
+    sheet: sheetField('Cut from', {
+        hint: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+    }),
     ...clothFields,
     seam: lengthField('Seam allowance', {
         initial: SEAM,
@@ -46,8 +47,9 @@ const sheets = ({ height, name }, count) => ({
     inches: mixed(height.mul(count)),
     amount: `${count}`,
     unit: 'sheet',
-    text: `${count} ${name}${count === 1 ? '' : 's'}`,
+    text: plural(count, name),
 });
+const widthIn = (widths, fabric) => widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
 /** Sheets by their names, or a size written out; undefined for cloth by length. */
 const sheetOf = (book, kept) => {
     const written = book.values.sheet;
@@ -55,13 +57,16 @@ const sheetOf = (book, kept) => {
         return undefined;
     const key = written.toLowerCase().replace(/\s+/g, '-');
     const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
-    const sides = named ? [named.height, named.width] : splitSize(written);
+    const sides = named ? [named.width, named.height] : splitSize(written);
     if (!sides)
         return book.refuse('sheet', `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`);
-    const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style).mul(kept)));
+    const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style)));
     if (a.lte(0) || b.lte(0))
         book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
-    return { width: most(a, b), height: least(a, b), name: named?.name ?? 'sheet' };
+    book.cautionOfSelvages(most(a, b));
+    // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+    const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
+    return { width: width.mul(kept), height: height.mul(kept), name: named?.name ?? 'sheet' };
 };
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
 const foldsFor = (width, reach) => {
@@ -79,12 +84,13 @@ const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twic
 const reckonCutting = (input = {}, plan = planCloth) => {
     const book = new Book(cuttingFields, input);
     return book.finish(() => {
-        const { l, size } = book;
-        const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam } = book.values;
+        const { l, n, size } = book;
+        const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam, fabricWidth } = book.values;
         book.given('list', 'sheet');
         const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
         const sheet = sheetOf(book, ONE.sub(shrinkage));
-        const { cloth, kept } = sheet ? { cloth: sheet.width, kept: ONE } : book.cloth();
+        const { cloth, kept, washed } = sheet ? { cloth: sheet.width, kept: ONE, washed: '' } : book.cloth();
+        const isMeasured = book.rows.some(({ role }) => role === 'measured');
         book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
         const letters = [...new Set(listed.map(({ fabric }) => fabric))];
         let bought;
@@ -96,13 +102,12 @@ const reckonCutting = (input = {}, plan = planCloth) => {
                 count,
                 turn: !oneWay,
             }));
-            const { widths } = input ?? {};
-            const own = !sheet && widths && Object.hasOwn(widths, fabric) ? widths[fabric] : undefined;
-            const width = own
-                ? book
-                    .blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style))
-                    .mul(kept)
-                : cloth;
+            const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
+            const sold = isBlank(own)
+                ? fabricWidth
+                : book.blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style));
+            // What was measured may be of this fabric.
+            const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
             const on = {
                 width,
                 height: sheet?.height,
@@ -117,15 +122,21 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             }
             if (!canBeCut(pieces, on, planned))
                 return book.refuse('list', UNSOUND);
-            const laid = laidOut(planned, on, mine.map(({ piece }) => piece));
+            const laid = laidOut(planned, on, mine.map(({ cutAs }) => cutAs), mine.map(({ each }) => each));
             const need = planned.length.div(kept);
             const called = fabric ? `Fabric ${fabric}` : 'Cloth';
             const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-            const how = `${laid.strips.reduce((all, { count }) => all + count, 0)} strips across cloth of ${l(width)}; ${planned.exact ? 'less would not do' : `less than ${l(planned.bound)} cannot do`}`;
+            const heights = new Map();
+            for (const { count, height } of laid.strips)
+                heights.set(height, (heights.get(height) ?? 0) + count);
+            const tall = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
+            const less = (than) => planned.exact ? `; ${than} would not do` : `; no layout on ${than} was found`;
+            const strips = tall.includes('+') && washed ? `(${tall})` : tall;
+            const how = `strips across cloth of ${l(width)}: ${strips}${washed} = ${l(need)}${less('less')}`;
             let buy;
             if (sheet) {
                 buy = sheets(sheet, planned.count);
-                book.row(`fabric-${fabric}`, called, buy.text, `${size(sheet.width, sheet.height)} each; fewer ${planned.exact ? 'would not do' : `than ${planned.bound.toFraction()} cannot do`}`, from);
+                book.row(`fabric-${fabric}`, called, buy.text, `${tall} tall, laid out on ${size(sheet.width, sheet.height)} each${less('fewer')}`, from);
             }
             else if (letters.length > 1) {
                 book.row(`fabric-${fabric}`, called, need, how, from);
@@ -143,6 +154,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
                         .amount,
                 }),
                 ...laid,
+                ...(!sheet && { sold: mixed(sold) }),
                 pieces: mine.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
             };
         });
@@ -160,13 +172,16 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             book.notes.push(`A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`);
         else if (folds)
             book.notes.push(`Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`);
+        const caution = textOf(input?.caution);
+        if (caution)
+            book.notes.push(caution);
         const cuts = fabrics.flatMap(({ pieces }) => pieces);
         const shared = { layout: fabrics[0].layout, fabrics, cuts };
         if (bought)
             return {
                 ...bought,
                 ...shared,
-                summary: `${cuts.reduce((all, { count }) => all + count, 0)} pieces from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
+                summary: `${plural(cuts.reduce((all, { count }) => all + count, 0), 'piece')} from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
             };
         const total = (of) => sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
         const count = total('amount');
@@ -180,7 +195,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             fabric: mixed(total('need')),
             spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
             ...(sheet && { sheets: count.valueOf() }),
-            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ' '}${text}`).join(', ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
         };
     });
 };

@@ -1,6 +1,6 @@
 import { exact } from '../measure/exact.js';
 import { asTyped, mixed, length } from '../measure/format.js';
-import { quoted, parseLength, splitList, splitSize } from '../measure/parse.js';
+import { inUnit, quoted, parseLength, splitList, splitSize } from '../measure/parse.js';
 import { parseStep } from '../measure/shop.js';
 
 /** A value a person could not have meant; the message is a sentence for her. */
@@ -22,8 +22,10 @@ const textOf = (raw) => {
     const one = (part) => /^(string|bigint|boolean)$/.test(typeof part) || Number.isFinite(part) ? `${part}` : '';
     return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
+/** What works in a field, after what is wrong. */
+const like = (field, style) => `Write it like ${initialOf(field, style) ?? field.example}.`;
 /** That something has to be written here, and an example. */
-const missing = (field, style) => `${field.label} is missing. Write it like ${initialOf(field, style) ?? field.example}.`;
+const missing = (field, style) => `${field.label} is missing. ${like(field, style)}`;
 /** Reads one field. Throws only a {@link Refusal}. */
 const readField = (field, raw, style) => {
     const written = raw ?? initialOf(field, style);
@@ -44,26 +46,33 @@ const lengthOf = (raw, style) => {
 };
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
-const readLength = (label, { zero, most = '1000 in' }) => (raw, style) => {
+const readLength = ({ zero, most = '1000 in', ...field }) => (raw, style) => {
+    const { label } = field;
     const value = lengthOf(raw, style);
     const limit = lengthOf(most, style);
     if (value.lt(0))
         refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
     if (!zero && value.lt(FINEST))
-        refuse(`${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. Write it like 2 in.`);
+        refuse(`${label} has to be ${value.equals(0) ? 'more than 0' : 'at least 1/64 in'}. ${like(field, style)}`);
     if (value.gt(limit))
-        refuse(`${label} can be at most ${length(limit, style)} here. Is the unit right?`);
+        refuse(`${label} can be at most ${length(limit, style)} here. Is the unit right? ${like(field, style)}`);
     return value;
 };
-const lengthField = (label, { zero, most, ...about } = {}) => ({
-    kind: 'length',
-    label,
-    example: '58 or 147 cm',
-    ...about,
-    read: readLength(label, { zero, most }),
-    write: asTyped,
-});
+const LENGTH_EXAMPLE = '58 or 147 cm';
+const lengthField = (label, { zero, most, ...about } = {}) => {
+    const field = { label, example: LENGTH_EXAMPLE, ...about };
+    return {
+        kind: 'length',
+        ...field,
+        read: readLength({ ...field, zero, most }),
+        write: asTyped,
+        marked: inUnit,
+    };
+};
+/** The same for several lengths: one unit holds for all of them. */
+const allInUnit = (text, unit) => inUnit(text, unit, true);
 const LONGEST_LIST = 12;
+const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
 /** Several lengths, with commas between. */
 const lengthsField = (label, { most, ...about }) => ({
     kind: 'lengths',
@@ -76,9 +85,17 @@ const lengthsField = (label, { most, ...about }) => ({
                 ? [raw]
                 : splitList(textOf(raw), style.comma);
         if (parts.length > LONGEST_LIST)
-            refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once.`);
-        return parts.map((part) => readLength(label, { most })(part, style));
+            refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
+        return parts.map((part) => {
+            try {
+                return readLength({ label, example: '2', most })(part, style);
+            }
+            catch (refusal) {
+                return refuse(`${refusal.message} ${SEVERAL}`);
+            }
+        });
     },
+    marked: allInUnit,
     write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
 });
 /** Two sides: `60 x 80`. */
@@ -88,8 +105,9 @@ const sizeField = (label, about) => ({
     ...about,
     read: (raw, style) => {
         const sides = splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
-        return sides.map((side) => readLength(label, {})(side, style));
+        return sides.map((side) => readLength({ label, example: '60' })(side, style));
     },
+    marked: allInUnit,
     write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
 });
 /** A number that is not a length. */
@@ -134,7 +152,7 @@ const flagField = (label, about = {}) => ({
     write: (value) => (value ? 'yes' : 'no'),
 });
 const oneOf = (raw, options) => {
-    const value = textOf(raw).trim().toLowerCase();
+    const value = textOf(raw).trim().toLowerCase().replace(/\s+/g, '-');
     return Object.hasOwn(options, value)
         ? value
         : refuse(`${quoted(textOf(raw))} is not one of the choices. Write ${Object.keys(options).join(' or ')}.`);
@@ -165,18 +183,21 @@ const stepField = (label, about) => ({
         const parsed = parseStep(textOf(raw), style);
         return parsed.ok ? parsed.value : refuse(parsed.message);
     },
+    marked: inUnit,
 });
-/** Any text, or any of a pattern. */
-const textField = (label, about, pattern, example = '') => ({
+/** ISO 4217. */
+const currencyField = (label) => optional({
     kind: 'text',
     label,
-    ...about,
+    more: true,
     read: (raw) => {
         const text = textOf(raw).trim();
-        return pattern?.test(text) === false
-            ? refuse(`${quoted(text)} is not a code of three letters. Write it like ${example}.`)
-            : text;
+        return /^[a-z]{3}$/i.test(text)
+            ? text
+            : refuse(`${quoted(text)} is not a code of three letters. Write it like EUR.`);
     },
 });
+/** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
+const sheetField = (label, about) => optional({ kind: 'text', label, ...about, read: (raw) => textOf(raw).trim(), marked: allInUnit });
 
-export { Refusal, choiceField, choicesField, countField, flagField, initialOf, isBlank, lengthField, lengthOf, lengthsField, missing, moneyField, optional, percentField, readField, refuse, sizeField, stepField, textField, textOf };
+export { Refusal, choiceField, choicesField, countField, currencyField, flagField, initialOf, isBlank, lengthField, lengthOf, lengthsField, missing, moneyField, optional, percentField, readField, refuse, sheetField, sizeField, stepField, textOf };

@@ -1,24 +1,27 @@
-import { parseLength, quoted, splitSize } from '../measure/parse.js';
+import { inUnit, splitSize, parseLength, quoted } from '../measure/parse.js';
 import { refuse, textOf, readField, moneyField, lengthField, Refusal, isBlank } from './fields.js';
 
 const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
 const MOST_PACKAGES = 50;
 const LONGEST_ENTRY = 120;
+/** The words of an entry before its size, and the size; nothing where there is none. */
+const partsOf = (before, style) => {
+    const words = before.trim().split(/\s+/);
+    const sizeFrom = (at) => words.slice(at).join(' ');
+    const at = words.findIndex((_, at) => splitSize(sizeFrom(at))?.every((side) => parseLength(side, style).ok));
+    return at < 0 ? undefined : [words.slice(0, at).join(' '), sizeFrom(at)];
+};
 /** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
 const readPackage = (entry, style) => {
     const [before = '', price, ...more] = entry.split('@');
-    const words = entry.length > LONGEST_ENTRY ? [] : before.trim().split(/\s+/);
-    const sizeFrom = (at) => splitSize(words.slice(at).join(' '));
-    const at = words.findIndex((_, at) => sizeFrom(at)?.every((side) => parseLength(side, style).ok));
-    if (at < 0 || more.length || price?.trim() === '')
-        refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
-    const [width, length] = sizeFrom(at);
+    const parts = entry.length > LONGEST_ENTRY ? undefined : partsOf(before, style);
+    if (!parts || more.length || price?.trim() === '')
+        return refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
+    const [name, size] = parts;
+    const [width, length] = splitSize(size);
     try {
         return {
-            name: words
-                .slice(0, at)
-                .join(' ')
-                .replace(/[\s:,–—-]+$/, ''),
+            name: name.replace(/[\s:,–—-]+$/, ''),
             width: readField(lengthField('The width'), width, style),
             length: readField(lengthField('The length'), length, style),
             price: readField(moneyField('The price'), price, style),
@@ -53,6 +56,18 @@ const readPackages = (raw, style) => {
         refuse(`A list has 1 to ${MOST_PACKAGES} packages. ${EXAMPLE}`);
     return entries.map((entry) => readPackage(entry, style));
 };
+/** The list with this unit at every size that names none. */
+const packagesInUnit = (list, unit) => list
+    .split(';')
+    .map((entry) => {
+    const [before = '', ...price] = entry.split('@');
+    const parts = before.length > LONGEST_ENTRY ? undefined : partsOf(before, { units: unit, comma: true });
+    if (!parts)
+        return entry.trim();
+    const [name, size] = parts;
+    return [[name, inUnit(size, unit, true)].filter(Boolean).join(' '), ...price].join(' @');
+})
+    .join('; ');
 /** Those that fit first; then those with the least price, and after them those without one by area. */
 const rankPackages = (packages, need) => packages
     .map((pack) => {
@@ -66,4 +81,4 @@ const rankPackages = (packages, need) => packages
     return Number(b.fits) - Number(a.fits) || price || area;
 });
 
-export { rankPackages, readPackages, writePackages };
+export { packagesInUnit, rankPackages, readPackages, writePackages };

@@ -1,6 +1,6 @@
 import { most } from '../measure/exact.js';
 import { STEP, COTTON_WIDTH, OVERAGE, RULER_MARK } from '../trade/conventions.js';
-import { lengthField, choiceField, optional, textField, moneyField, stepField, percentField, lengthOf } from './fields.js';
+import { lengthField, choiceField, currencyField, moneyField, stepField, percentField, lengthOf } from './fields.js';
 
 /** The finished quilt's two sides. */
 const quiltFields = {
@@ -16,6 +16,8 @@ const overageField = lengthField('Overage, each side', {
 });
 /** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
 const MOST_JOINED = 100;
+/** `1 join`, `2 joins`. */
+const plural = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
 /** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
 const withOverage = (book, name, quilt, rows = { width: 'width', length: 'length' }) => {
     book.given('overage');
@@ -43,7 +45,7 @@ const shopFields = {
     shrinkage: percentField('Shrinkage', { initial: '0', hint: 'cotton about 3 % when prewashed', more: true }),
     increment: stepField('The shop cuts by', { initial: STEP, more: true }),
     price: moneyField('Price of a yard or metre'),
-    currency: optional(textField('Currency', { more: true }, /^[a-z]{3}$/i, 'EUR')),
+    currency: currencyField('Currency'),
 };
 /** What the reader's ruler marks; cut sizes fall on it. */
 const markField = {
@@ -55,4 +57,4 @@ const markField = {
     }),
 };
 
-export { MOST_JOINED, clothFields, joinField, markField, overageField, quiltFields, shopFields, withOverage };
+export { MOST_JOINED, clothFields, joinField, markField, overageField, plural, quiltFields, shopFields, withOverage };

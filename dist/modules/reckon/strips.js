@@ -12,7 +12,7 @@ const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => st
     gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece], count })),
 })));
 /** The same, and where each piece lies. */
-const laidOut = (plan, { width, height = plan.length }, names) => ({
+const laidOut = (plan, { width, height = plan.length }, names, triangles = []) => ({
     strips: stripsOf(plan, names),
     layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
         x: mixed(x),
@@ -21,6 +21,7 @@ const laidOut = (plan, { width, height = plan.length }, names) => ({
         height: mixed(height),
         piece: names[piece],
         sheet,
+        ...(triangles[piece] > 1 && { triangles: triangles[piece] }),
     })),
     width: mixed(width),
     height: mixed(height),

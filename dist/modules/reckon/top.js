@@ -140,7 +140,8 @@ const reckonTop = (input = {}) => {
         const pieces = [...sashes, ...stones, ...setting];
         // One kind of piece is planned already.
         const { fabric, strips } = parts.length === 1 ? parts[0] : clothFor(pieces, 'sashing');
-        const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth']);
+        const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
+        const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
         return {
             ...bought,
             finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
@@ -156,7 +157,7 @@ const reckonTop = (input = {}) => {
             parts,
             strips,
             cuts: pieces,
-            summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.`,
+            summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
         };
     });
 };

@@ -1,12 +1,12 @@
 import { canBeCut } from '../cutting/check.js';
-import { sum, ZERO, wholeDown, exact, least, most } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
-import { soldLength, cents, toPriced, purchase } from '../measure/shop.js';
-import { BOLT } from '../trade/conventions.js';
-import { Book } from './book.js';
+import { least, ZERO, sum, wholeDown, exact, most } from '../measure/exact.js';
+import { asTyped, mixed } from '../measure/format.js';
+import { soldLength, toPriced, purchase } from '../measure/shop.js';
+import { BOLT, COTTON_WIDTH } from '../trade/conventions.js';
+import { Book, asWords } from './book.js';
 import { PLANNING } from './cutting.js';
-import { lengthField, optional, countField, textOf, readField, moneyField, Refusal, lengthOf } from './fields.js';
-import { clothFields, quiltFields, shopFields } from './shared.js';
+import { lengthField, optional, countField, textOf, lengthOf, readField, moneyField, Refusal } from './fields.js';
+import { clothFields, quiltFields, shopFields, plural } from './shared.js';
 import { laidOut } from './strips.js';
 
 const { shrinkage, increment, currency } = shopFields;
@@ -34,7 +34,7 @@ const worksheetFields = {
 const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const sentences = (list) => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 const inInches = { units: 'in' };
-const readPart = ({ title, need, width, washed = '1', pieces }) => {
+const readPart = ({ title, need, width = '0', sold = width, washed = '1', pieces }) => {
     const name = textOf(title);
     const amount = (written) => {
         const value = lengthOf(written, inInches);
@@ -46,7 +46,8 @@ const readPart = ({ title, need, width, washed = '1', pieces }) => {
     return {
         title: name,
         need: amount(need),
-        width: amount(width ?? 0),
+        width: amount(width),
+        sold: amount(sold),
         washed: amount(washed),
         pieces: cut.map(({ width, length, count, turn }) => ({
             width: amount(width),
@@ -56,6 +57,13 @@ const readPart = ({ title, need, width, washed = '1', pieces }) => {
         })),
         names: cut.map(({ piece }) => textOf(piece) || name),
     };
+};
+/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+const byWidth = (parts) => {
+    const widths = [...new Set(parts.map(({ sold }) => mixed(sold)))].filter((width) => width !== '0');
+    return widths.length < 2
+        ? [parts]
+        : widths.map((width, at) => parts.filter(({ sold }) => mixed(sold) === width || (!at && sold.equals(ZERO))));
 };
 /**
  * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
@@ -77,9 +85,11 @@ const reckonWorksheet = (input = {}, plan) => {
             fabric: textOf(fabric),
             name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
             text: textOf(text),
-            paid: cost,
+            price: cost,
         }));
         const unfinished = sentences(input.unfinished);
+        const named = sentences(input.named);
+        const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, inInches);
         notes.push(...sentences(input.troubles), ...unfinished);
         book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
         /** A sum that was written down; one that cannot be read is named, and left out. */
@@ -112,63 +122,85 @@ const reckonWorksheet = (input = {}, plan) => {
             const called = letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
             if (!parts.length) {
                 if (!unfinished.length && !items.some((item) => item.fabric === letter))
-                    notes.push(`${called} is declared, but no part is cut from it. Write fabric="${letter}" on a part.`);
+                    notes.push(`${called} is declared, but no part is cut from it. ${named.includes(letter) ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`);
                 return [];
             }
             if (!fabric && declared.length)
                 notes.push(letter
                     ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
                     : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0].letter}" on it, or another letter.`);
+            const price = paid(fabric?.price, `The price of fabric ${letter}`);
+            const widths = byWidth(parts);
+            if (widths[1])
+                notes.push(`${called} is cut from cloth of ${widths.length} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${asTyped(least(widths[0][0].sold, ...widths.map(([part]) => part.sold)), book.style)}".`);
+            return widths.map((parts, at) => lineOf(parts, {
+                key: at ? `${key} ${at + 1}` : key,
+                letter,
+                name: fabric?.name ?? '',
+                price,
+                several: widths.length > 1,
+            }));
+        });
+        /** The line of parts that are cut from one cloth. */
+        function lineOf(parts, { key, letter, name, price, several, }) {
+            const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
+            const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
+            const called = `${letter ? `Fabric ${letter}` : parts[0].title}${wide}`;
             const added = sum(parts.map(({ need }) => need));
             const { need, laid } = plan ? planTogether(parts, plan, called) : { need: added };
             const { bought, buy } = book.upToStep(need, `${called}: `);
             const spare = bought.sub(need);
             const saved = added.sub(need);
-            const price = paid(fabric?.price, `The price of fabric ${letter}`);
-            const cost = price && cents(toPriced(bought, increment).mul(price));
+            const cost = price && book.paid(toPriced(bought, increment).mul(price));
             if (cost)
                 total = total.add(cost);
             else
-                unpriced.push(called);
+                unpriced.push(letter ? `Fabric ${letter}` : parts[0].title);
+            const word = ({ title }) => asWords(title.toLowerCase());
             const sums = parts.length > 1
-                ? `${parts.map(({ title, need }) => `${book.n(need)} (${title.toLowerCase()})`).join(' + ')} = ${l(added)}`
-                : parts[0].title.toLowerCase();
-            book.row(`need-${key}`, `${called}${fabric?.name ? `, ${fabric.name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
-            book.row(`buy-${key}`, 'Buy', buy.text, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
+                ? `${parts.map((part) => `${book.n(part.need)} (${word(part)})`).join(' + ')} = ${l(added)}`
+                : word(parts[0]);
+            book.row(`need-${key}`, `${called}${name ? `, ${name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
+            book.row(`buy-${key}`, 'Buy', `${buy.text}${wide}`, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
             let bolts;
-            if (kits) {
+            if (kits && bought.gt(ZERO)) {
                 const each = wholeDown(bolt.div(bought));
                 if (each) {
                     bolts = Math.ceil(kits / each);
-                    book.row(`bolts-${key}`, `Bolts for ${kits} kits`, `${bolts}`, `${each} lengths of ${buy.text} from each bolt of {bolt unit}; fewer bolts would not do`, [`buy-${key}`, 'kits']);
+                    book.row(`bolts-${key}`, `Bolts for ${plural(kits, 'kit')}`, `${bolts}`, `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with each kit’s cloth in one length, fewer bolts would not do`, [`buy-${key}`, 'kits']);
                     if (price)
-                        bolted = bolted.add(cents(toPriced(bolt, increment).mul(bolts).mul(price)));
+                        bolted = bolted.add(book.paid(toPriced(bolt, increment).mul(bolts).mul(price)));
                 }
                 else {
                     tooLong = true;
-                    notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt').value}. Write a longer bolt, like ${buy.text}.`);
+                    const lengths = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
+                    const apart = lengths.every(({ buy }) => exact(buy.inches).lte(bolt))
+                        ? `, or cut its parts as lengths of their own: ${lengths.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
+                        : '';
+                    notes.push(`${called}: a kit’s ${buy.text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt').value}. Write a longer bolt, like ${buy.text}${apart}.`);
                 }
             }
-            return [
-                {
-                    letter,
-                    name: fabric?.name ?? '',
-                    parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
-                    need: mixed(need),
-                    saved: mixed(saved),
-                    buy,
-                    spare: mixed(spare),
-                    ...(price && { price: book.sum(price) }),
-                    ...(cost && { cost: book.sum(cost) }),
-                    ...(bolts && { bolts }),
-                    ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
-                },
-            ];
-        });
+            return {
+                letter,
+                name,
+                parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
+                need: mixed(need),
+                saved: mixed(saved),
+                buy,
+                text: `${buy.text}${wide}`,
+                ...(width && { width: mixed(width) }),
+                spare: mixed(spare),
+                ...(price && { price: book.sum(price) }),
+                ...(cost && { cost: book.sum(cost) }),
+                ...(bolts && { bolts }),
+                ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
+            };
+        }
         const inWords = ({ text, fabric }) => fabric ? `${text} of fabric ${fabric}` : text;
         let itemCost = ZERO;
-        const bought = items.map(({ paid: written, ...item }) => {
-            const cost = paid(written, `The price of ${item.text}`);
+        const bought = items.map(({ price, ...item }) => {
+            const written = paid(price, `The price of ${item.text}`);
+            const cost = written && book.paid(written);
             if (cost)
                 itemCost = itemCost.add(cost);
             else
@@ -176,30 +208,32 @@ const reckonWorksheet = (input = {}, plan) => {
             return { ...item, ...(cost && { cost: book.sum(cost) }) };
         });
         total = total.add(itemCost);
+        const soFar = !!(unpriced.length || unfinished.length);
         const priced = unpriced.length < lines.length + bought.length;
         const whole = bolted.add(itemCost.mul(kits ?? 0));
         if (priced) {
             if (unpriced.length)
-                notes.push(`The total leaves out what has no price: ${unpriced.join(', ')}.`);
+                notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
             const costs = [...lines, ...bought].flatMap(({ cost }) => cost?.text ?? []);
-            book.row('total', kits ? 'One kit' : 'Total', book.money(total), costs.join(' + '));
+            book.row('total', `${kits ? 'One kit' : 'Total'}${soFar ? ' so far' : ''}`, book.money(total), costs.join(' + '));
             if (kits && !tooLong)
-                book.row('kitCost', `All ${kits} kits`, book.money(whole), `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(cents(whole.div(kits)))} a kit`, ['kits', 'bolt']);
+                book.row('kitCost', `${kits > 1 ? `All ${kits} kits` : 'In whole bolts'}${soFar ? ' so far' : ''}`, book.money(whole), `whole bolts${bought.length ? ', and the items of every kit' : ''}: ${book.money(book.paid(whole.div(kits)))} a kit`, ['kits', 'bolt']);
         }
         const need = sum(lines.map(({ need }) => exact(need)));
         const inches = sum(lines.map(({ buy }) => exact(buy.inches)));
-        const count = lines.length;
+        const count = new Set(lines.map(({ letter }, at) => letter || at)).size;
+        const byLength = bought.some(({ fabric }) => fabric) ? ' by length' : '';
         return {
             buy: purchase(inches, increment, book.style.comma),
             fabric: mixed(need),
             spare: mixed(inches.sub(need)),
             summary: count || bought.length
-                ? `${[...(count ? [`${count} fabric${count > 1 ? 's' : ''}`] : []), ...bought.map(inWords)].join(', ')}.`
+                ? `${[...(count ? [`${plural(count, 'fabric')}${byLength}`] : []), ...bought.map(inWords)].join(', ')}.`
                 : 'Nothing on the list yet: put calculators inside this worksheet.',
             cuts: [],
             fabrics: lines,
             items: bought,
-            ...(priced && { total: book.sum(total) }),
+            ...(priced && { total: book.sum(total), ...(soFar && { soFar }) }),
             ...(kits && {
                 kits: {
                     count: kits,

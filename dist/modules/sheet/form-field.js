@@ -12,6 +12,15 @@ class FormField extends LitElement {
         this.#complaint = '';
         /** Disabled by itself or by a fieldset around it. */
         this.off = false;
+        /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+        this.#opened = () => {
+            this.tabIndex = -1;
+            setTimeout(() => {
+                if (this.matches(':focus') && !this.shadowRoot.activeElement)
+                    this.faulty()?.focus();
+                this.removeAttribute('tabindex');
+            });
+        };
         /** A click on a label comes as one on the element itself. */
         this.#clicked = (event) => {
             if (this.labels.length && event.composedPath()[0] === this)
@@ -80,9 +89,18 @@ class FormField extends LitElement {
     connectedCallback() {
         super.connectedCallback();
         this.addEventListener('click', this.#clicked);
+        this.addEventListener('invalid', this.#opened);
     }
+    /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+    #opened;
     /** A click on a label comes as one on the element itself. */
     #clicked;
+    /** A form may be sent before the sheet is drawn anew. */
+    requestUpdate(...of) {
+        super.requestUpdate(...of);
+        if (of[0] !== undefined && this.hasUpdated && this.form)
+            this.send();
+    }
     formDisabledCallback(isOff) {
         this.off = isOff;
         this.requestUpdate();
@@ -102,7 +120,6 @@ class FormField extends LitElement {
             return;
         for (const [key, value] of Object.entries(JSON.parse(state)))
             this.change(key, value);
-        this.send();
         this.startAgain();
     }
     /** Sets a property for the reader; a reset sets it back. */

@@ -1,29 +1,23 @@
 import { isServer, html, nothing } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
-import { exact, most, ONE, ZERO } from '../measure/exact.js';
-import { decimal, mixed, asTyped } from '../measure/format.js';
-import { parseLength, inUnit } from '../measure/parse.js';
+import { upTo, exact } from '../measure/exact.js';
+import { decimal, unbroken } from '../measure/format.js';
+import { quoted, inUnit } from '../measure/parse.js';
 import { unitsOr, writesComma } from '../measure/units.js';
-import { RULER_MARK } from '../trade/conventions.js';
-import { missing, textOf, isBlank, lengthOf } from '../reckon/fields.js';
+import { missing, isBlank, textOf } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
 import { dress } from './dress.js';
 import { FormField } from './form-field.js';
+import { languageAt } from './language.js';
+import { nudged } from './nudge.js';
 import { printAlone } from './print.js';
 import { isAsServed, takeOver, isTakenOver, isInWorksheet } from './server.js';
+import { overStock } from './stock.js';
 import { sheetStyles } from './styles.js';
 
-/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
-const languageAt = (element) => {
-    const found = element.closest('[lang]');
-    if (found)
-        return found.lang;
-    const { host } = element.getRootNode();
-    return host ? languageAt(host) : 'en';
-};
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
@@ -64,9 +58,11 @@ class QuiltSheet extends FormField {
     #input;
     #result;
     #good;
-    /** The cell being typed in: what stands there, and what stood there and was typed over when it was entered. */
+    /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
     #editing;
     #marked = [];
+    /** The cell that the pointer went down on while it had not the focus. */
+    #pressed = null;
     #open = false;
     #told = '';
     /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
@@ -74,6 +70,7 @@ class QuiltSheet extends FormField {
         const input = this.reckonInput();
         if (!this.#result || !sameInput(input, this.#input)) {
             this.#input = input;
+            this.#told = '';
             this.#result = this.calculator.reckon(input);
             if (!this.#result.errors)
                 this.#good = this.#result;
@@ -87,11 +84,13 @@ class QuiltSheet extends FormField {
     reckonAgain() {
         this.#input = undefined;
         this.requestUpdate();
+        this.send();
     }
     /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
     get value() {
         const { buy } = this.result;
-        return buy ? decimal(exact(buy.amount), 4) : '';
+        // Never less than the amount: thirds of a yard have no end.
+        return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
     }
     /** Goes to the first cell that can be changed. */
     focus(options) {
@@ -184,8 +183,12 @@ class QuiltSheet extends FormField {
         const wrong = this.#wrong;
         if (wrong)
             return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
-        const over = this.#overStock();
+        const over = this.#overStock;
         return over ? { flag: 'rangeOverflow', message: over } : undefined;
+    }
+    get #overStock() {
+        const { calculator, lengthStyle, max, result } = this;
+        return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
     }
     faulty() {
         return this.#cellOf(this.#wrong?.input);
@@ -202,34 +205,25 @@ class QuiltSheet extends FormField {
             root?.querySelector('[part=cell]') ??
             undefined);
     }
-    /** That the shop has less than this takes, and what would do; nothing where it has enough. */
-    #overStock() {
-        const { calculator, lengthStyle, result } = this;
-        const max = textOf(this.max);
-        if (result.errors || isBlank(max))
-            return;
-        const read = parseLength(max, { ...lengthStyle, units: 'in', bare: undefined });
-        if (!read.ok)
-            return `Stock, max: ${read.message}`;
-        const { unit, text } = result.buy;
-        const isLength = /[a-z'"]/i.test(max);
-        const isCloth = /^(yd|m|in)$/.test(unit);
-        if (isLength && !isCloth)
-            return;
-        const fits = ({ inches, amount }) => exact(isLength ? inches : amount).lte(read.value);
-        if (fits(result.buy))
-            return;
-        const less = calculator.instead?.(result).find(({ buy }) => fits(buy));
-        return `In stock: ${max}${isLength || !isCloth ? '' : ` ${unit}`}, and this takes ${text}. ${less ? `${less.words} would do: ${less.buy.text}` : 'A smaller size or wider cloth would take less'}.`;
-    }
     /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
     get switchable() {
         return !this.name && !this.flow && isBlank(this.price) && !this.#locks('units');
     }
+    /** What is locked, by the attributes' names. */
+    get #locked() {
+        return (textOf(this.lock)
+            .toLowerCase()
+            .match(/[^\s,]+/g) ?? []);
+    }
     #locks(attribute) {
-        return textOf(this.lock)
-            .split(/[\s,]+/)
-            .includes(attribute);
+        return this.#locked.includes(attribute);
+    }
+    /** That a name in `lock` is none of an input: what was meant stays open. */
+    #strayLock() {
+        const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
+        return this.#locked
+            .filter((name) => !names.includes(name))
+            .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
     }
     // What is shown
     /** Inputs as they stand now, reckoned rows as they were last good. */
@@ -255,7 +249,7 @@ class QuiltSheet extends FormField {
         const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
         const style = this.lengthStyle;
         const off = !!errors;
-        return html `<section part="sheet" class="sheet ${errors && good ? 'stale' : ''}" aria-label=${title} @keydown=${this.#keyDown} @input=${this.#typed} @change=${this.#changed} @focusin=${this.#focusIn} @focusout=${this.#focusOut}> ${this.#answer(rows)} <table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">Value</th> <th scope="col">How it was got</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).map(this.#row)} ${refined[0] &&
+        return html `<section part="sheet" class="sheet ${errors && good ? 'stale' : ''}" aria-label=${title} @keydown=${this.#keyDown} @input=${this.#typed} @change=${this.#changed} @focusin=${this.#focusIn} @focusout=${this.#focusOut} @pointerdown=${this.#pointed} @click=${this.#clicked}> ${this.#answer(rows)} <table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">Value</th> <th scope="col">How it was got</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).map(this.#row)} ${refined[0] &&
             html `<tr class="refine"> <td colspan="3"> ${action(open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table> ${good &&
             html `<div> ${figures(calculator.draw(good, style))} ${cutList(good)} ${good.cuts[0] && html `<p>${CUTTER_CAUTION}</p>`} ${calculator
                 .listings?.(good, style)
@@ -279,8 +273,8 @@ class QuiltSheet extends FormField {
             ? [
                 `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
             ]
-            : [this.#overStock() ?? [], good.notes].flat();
-        return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${large}</strong> ${good.cost?.text}</p> <p>${good.summary}</p>`} ${notes.map((note) => html `<p class="note">${note}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
+            : [this.#overStock ?? [], this.#strayLock(), good.notes].flat();
+        return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`} ${notes.map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
     }
     #row = ({ id, label, value, role, how, reckoned }) => {
         const field = this.calculator.fields[id];
@@ -298,33 +292,32 @@ class QuiltSheet extends FormField {
                 .join(', ')
             : text;
         const got = html `${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html `${field ? 'your own' : 'measured'} ${action(`put back ${reckoned ?? flows}`, () => this.#putBack(id), { off: this.off })}`
-            : (flows && this.flow.from[id]) || how} ${message && html `<span part="error" class="error">${message}</span>`}`;
+            ? html `${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.#putBack(id), { off: this.off })}`
+            : (flows && this.flow.from[id]) || unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
         return html `<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
             ? cell({ id, field, text, wrong: !!message && !!text })
-            : html `<output part="value" data-row=${id} tabindex="-1">${chosen || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
+            : html `<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
     };
     // What is typed
+    /** Where what is typed in a row is kept. */
+    #propertyOf = (id) => (this.calculator.fields[id] ? id : 'measured');
     #take(id, text) {
         const field = this.calculator.fields[id];
         const { units, bare } = this.lengthStyle;
-        const { kind } = field ?? { kind: 'length' };
-        if (units !== bare && /^(length|size|step)/.test(kind))
-            text = inUnit(text, units, /s$|z/.test(kind));
+        if (units !== bare)
+            text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
         if (field)
             this.change(id, field.kind === 'flag' ? text === 'yes' : text);
         else
             this.change('measured', { ...this.measured, [id]: text });
-        this.send();
         this.requestUpdate();
     }
     /** Back to what is reckoned there. */
     #forget(id) {
         const { [id]: _gone, ...kept } = this.measured ?? {};
         this.change('measured', kept);
-        this.send();
     }
     #typed = ({ target }) => {
         const id = rowOf(target);
@@ -363,10 +356,21 @@ class QuiltSheet extends FormField {
                 id,
                 text: target.value,
                 before: target.value,
-                measured: this.measured,
+                own: this.#own[this.#propertyOf(id)],
                 good: this.#good,
             };
         this.requestUpdate();
+    };
+    #pointed = ({ target }) => {
+        this.#pressed = target === this.shadowRoot.activeElement ? null : target;
+    };
+    /** A first click into a cell of one line marks what stands there, as the Tab key does; typing then replaces it. */
+    #clicked = ({ target }) => {
+        if (target === this.#pressed && is(target, "[type='text']")) {
+            const cell = target;
+            if (cell.selectionStart === cell.selectionEnd)
+                cell.select();
+        }
     };
     #focusOut = ({ target }) => {
         const id = rowOf(target);
@@ -426,9 +430,11 @@ class QuiltSheet extends FormField {
             this.#walk(target, step);
         // With nothing to put back the key is the page's: it may close a dialog.
         else if (key === 'Escape' && isText(target) && this.#isTyped) {
-            const { before, measured } = this.#editing;
-            this.#replace(target, before);
-            this.measured = measured;
+            const editing = this.#editing;
+            target.value = editing.text = editing.before;
+            this.change(this.#propertyOf(id), editing.own);
+            this.requestUpdate();
+            this.tell('input');
         }
         else
             return;
@@ -441,18 +447,12 @@ class QuiltSheet extends FormField {
         if (isText(next))
             next.select();
     }
-    /** One ruler mark up or down; one whole where the cell holds no length. */
     #nudge(input, by) {
-        const style = this.lengthStyle;
         const { kind } = this.calculator.fields[rowOf(input)] ?? { kind: 'length' };
-        const whole = kind === 'count' || kind === 'percent';
-        const read = parseLength(input.value.replace('%', ''), whole ? { units: 'in' } : { ...style, bare: undefined });
-        if (!read.ok || !(whole || kind === 'length'))
-            return;
         const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
-        const mark = inches ? exact(inches) : lengthOf(RULER_MARK[style.units], style);
-        const moved = most(read.value.add((whole ? ONE : mark).mul(by)), ZERO);
-        this.#replace(input, whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style));
+        const text = nudged(input.value, by, kind, this.lengthStyle, inches);
+        if (text)
+            this.#replace(input, text);
     }
     #switch = () => {
         this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');

@@ -11,6 +11,8 @@ const SHEETS = {
 };
 /** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
 const BOLT_WIDTHS = [
+    // a fat quarter or a fat eighth: half a width
+    [21, 23, 20],
     [43, 46, 40],
     [53, 55, 52],
     [107, 110, 106],

@@ -32,8 +32,8 @@ export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
 export declare const stepAbove: (inches: Exact, { sizes }: Step) => Exact;
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export declare const toPriced: (inches: Exact, { unit }: Step) => Exact;
-/** Money to the cent. */
-export declare const cents: (value: Exact) => Exact;
+/** Money to the smallest coin, of so many decimals. */
+export declare const toCoin: (value: Exact, decimals: number) => Exact;
 /** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
 export declare const soldLength: (inches: Exact, { units, comma }: Style) => string;
 /** An amount on a step, in the shop's unit. */

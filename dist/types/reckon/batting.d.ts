@@ -13,6 +13,7 @@ export declare const battingFields: {
         lines?: true;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
@@ -25,6 +26,7 @@ export declare const battingFields: {
         lines?: true;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
@@ -36,6 +38,7 @@ export declare const battingFields: {
         lines?: true;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
         write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
@@ -48,6 +51,7 @@ export declare const battingFields: {
         lines?: true;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
         write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;

@@ -91,6 +91,8 @@ export type Unwritten<T> = T extends string ? string extends T ? T | Exact : T :
 };
 /** Whatever a calculator's own part returns; the book adds the rest. */
 export type Own<R extends Answer> = Unwritten<Omit<R, 'working' | 'notes' | 'cost' | 'errors'>>;
+/** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
+export declare const asWords: (text: string) => string;
 /** Less than this to spare calls for a warning. Common practice, no source. */
 export declare const SMALL_SPARE: import("fraction.js").default;
 /**
@@ -126,7 +128,7 @@ export declare class Book<F extends Fields> {
     /**
      * Adds a reckoned row. In `how`, `{width}` stands for that row's number, `{width unit}` for the number with its unit,
      * `{borders 0}` for the first number of a list, and an `=` before a comma or at the end for the row's own value; the rows
-     * so named are what it was reckoned from, with any in `from`.
+     * so named are what it was reckoned from, with any in `from`. A person's own words go in by {@link asWords}.
      */
     row(id: string, label: string, value: Exact | string | number, how: string, from?: string[]): Row;
     /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
@@ -141,6 +143,8 @@ export declare class Book<F extends Fields> {
         kept: Exact;
         washed: string;
     };
+    /** Says so where a width is one that cloth is sold as, selvages and all. */
+    cautionOfSelvages(width: Exact): void;
     /** How strips are joined, in a row: `7 × {cloth} − 6 × {loss} = 265`. */
     joined(count: number, each: string, losses: string, reach: Exact): string;
     /** What a size is cut to, where it lies between the ruler's marks. */
@@ -165,7 +169,9 @@ export declare class Book<F extends Fields> {
     };
     /** Adds the cost of so much, where a price was given. */
     price(amount: Exact, text: string, price?: import("fraction.js").default | undefined, from?: string[]): void;
-    /** An amount of money to the cent: a decimal number, and as people write it. */
+    /** So much money as can be paid: to the cent, the yen, the fils. */
+    paid: (value: Exact) => Exact;
+    /** An amount of money as it is paid: a decimal number, and as people write it. */
     sum(value: Exact): {
         amount: string;
         text: string;

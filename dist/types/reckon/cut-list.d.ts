@@ -1,5 +1,6 @@
 import { type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
+import type { Units } from '../measure/units.js';
 /** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
 export interface ListedPiece {
     /** The fabric's letter or name; empty where the list names none. */
@@ -10,8 +11,11 @@ export interface ListedPiece {
     length: Exact;
     /** How many squares or rectangles to cut. */
     count: number;
-    /** For triangles: how a square is cut up. */
+    /** For triangles: how a square is cut up, and into how many. */
     cutUp: string;
+    each: number;
+    /** What is cut from a strip: `square for half-square triangles`. */
+    cutAs: string;
 }
 /** The list as text, a line each with | between its cells. */
 export declare const writeCutList: (list: unknown) => string;
@@ -28,3 +32,5 @@ export interface Cutting {
  * triangles"). Throws a {@link Refusal} that names the line.
  */
 export declare const readCutList: (list: unknown, cutting: Cutting) => ListedPiece[];
+/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+export declare const cutListInUnit: (list: string, unit: Units) => string;

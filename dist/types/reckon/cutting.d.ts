@@ -21,6 +21,10 @@ export declare const cuttingFields: {
 export type CuttingInput = Input<typeof cuttingFields> & {
     /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
     widths?: Record<string, unknown> | undefined;
+    /** The width of every other fabric that the list names. Default `fabricWidth`. */
+    usualWidth?: unknown;
+    /** What the reader should know about this list, in sentences. */
+    caution?: unknown;
 };
 /** One fabric's plan. */
 export interface FabricPlan {
@@ -39,6 +43,8 @@ export interface FabricPlan {
     /** The cloth or sheet, usable: exact inches across, and along what is used. */
     width: string;
     height: string;
+    /** The usable width as sold, before a wash. */
+    sold?: string;
 }
 /** What {@link reckonCutting} gives back. */
 export interface CuttingResult extends Answer {

@@ -30,6 +30,8 @@ interface Plain<T> extends About {
     read(raw: unknown, style: Style): T;
     /** The value as its reader would write it. Default: as it was written. */
     write?(value: T, style: Style, raw: unknown): string;
+    /** The same text with this unit at every length that names none, for where bare numbers mean another. */
+    marked?(text: string, unit: Units): string;
 }
 interface Choice<T> extends Plain<T> {
     /** What can be chosen, each with words for it. */
@@ -43,7 +45,7 @@ export type Values<F extends Fields> = {
     [K in keyof F]: ReturnType<F[K]['read']>;
 };
 /** What stands in a field when nothing is written there. */
-export declare const initialOf: ({ initial }: Field, { units }: Style) => string | undefined;
+export declare const initialOf: ({ initial }: Pick<Field, "initial">, { units }: Style) => string | undefined;
 export declare const isBlank: (raw: unknown) => boolean;
 /** What was written, as text; nothing for what nobody writes, such as an object. */
 export declare const textOf: (raw: unknown) => string;
@@ -77,6 +79,8 @@ export declare const choiceField: (label: string, options: Record<string, string
 export declare const choicesField: (label: string, options: Record<string, string>) => Field<string[]>;
 /** What a shop cuts cloth by. */
 export declare const stepField: (label: string, about: About) => Field<Step>;
-/** Any text, or any of a pattern. */
-export declare const textField: (label: string, about: About, pattern?: RegExp, example?: string) => Field<string>;
+/** ISO 4217. */
+export declare const currencyField: (label: string) => Field<string | undefined>;
+/** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
+export declare const sheetField: (label: string, about: About) => Field<string | undefined>;
 export {};

@@ -1,5 +1,6 @@
 import type { Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
+import type { Units } from '../measure/units.js';
 /** A package of batting, as its label or a shop's list names it. */
 export interface Package {
     name: string;
@@ -15,6 +16,8 @@ export declare const writePackages: (raw: unknown) => string;
  * entry it cannot read.
  */
 export declare const readPackages: (raw: unknown, style: Style) => Package[];
+/** The list with this unit at every size that names none. */
+export declare const packagesInUnit: (list: string, unit: Units) => string;
 /** A package, and whether it covers what is needed. */
 export interface RankedPackage extends Package {
     fits: boolean;

@@ -10,6 +10,8 @@ export declare const quiltFields: {
 export declare const overageField: Field<import("fraction.js").default>;
 /** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
 export declare const MOST_JOINED = 100;
+/** `1 join`, `2 joins`. */
+export declare const plural: (count: number, word: string) => string;
 /** A rectangle's two sides. */
 export interface Size<Length = string> {
     width: Length;

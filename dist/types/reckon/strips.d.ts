@@ -9,6 +9,8 @@ export interface LaidPiece {
     piece: string;
     /** The sheet it lies on, from 0. */
     sheet: number;
+    /** Of a square that triangles are cut from: how many, 2 or 4. */
+    triangles?: number;
 }
 /** Strips cut alike across the cloth, and what each gives. */
 export interface CutStrip {
@@ -24,7 +26,7 @@ export declare const UNSOUND = "This layout did not pass its check and is not sh
 /** A plan's strips from the top of the cloth, in words that anyone can read. */
 export declare const stripsOf: ({ sheets }: CuttingPlan, names: string[]) => CutStrip[];
 /** The same, and where each piece lies. */
-export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[]) => {
+export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[], triangles?: number[]) => {
     strips: CutStrip[];
     layout: LaidPiece[];
     width: string;

@@ -16,6 +16,7 @@ export declare const worksheetFields: {
         example?: string;
         lines?: true;
         read(raw: unknown, style: Style): import("fraction.js").default;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
@@ -28,6 +29,7 @@ export declare const worksheetFields: {
         example?: string;
         lines?: true;
         read(raw: unknown, style: Style): import("fraction.js").default;
+        marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
@@ -54,6 +56,8 @@ export interface PartInput {
     need: string;
     /** The cloth's usable width it was reckoned with, exact inches. */
     width?: string;
+    /** The same as sold, where a wash leaves less of it. Default `width`. */
+    sold?: string;
     /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
     pieces?: {
         piece?: string;
@@ -84,10 +88,12 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
     troubles?: string[];
     /** Parts that are not on the list yet, in sentences. */
     unfinished?: string[];
+    /** Letters that parts name, whether or not anything is cut from them. */
+    named?: string[];
 };
 /** An amount of money: a decimal number, and as people write it. */
 export type Money = NonNullable<Answer['cost']>;
-/** One fabric on the shopping list. Lengths are exact inches. */
+/** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
     /** Empty for a part that names no fabric. */
     letter: string;
@@ -102,11 +108,15 @@ export interface ShoppingLine {
     /** What planning the parts together saves. */
     saved: string;
     buy: Purchase;
+    /** What to buy in words: `3 3/4 yd`, with its width where that is not the usual one. */
+    text: string;
+    /** The cloth's usable width as sold; absent where no part says it. */
+    width?: string;
     /** Exact inches bought beyond the need. */
     spare: string;
     price?: Money;
     cost?: Money;
-    /** Where kits are cut: bolts needed; fewer would not do. */
+    /** Where kits are cut: bolts needed; with each kit's cloth in one length, fewer would not do. */
     bolts?: number;
     /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
     together?: FabricPlan;
@@ -123,6 +133,8 @@ export interface WorksheetResult extends Answer {
     }[];
     /** All costs together, where there are prices. */
     total?: Money;
+    /** More will be to pay: something has no price, or is not on the list yet. `notes` name it. */
+    soFar?: boolean;
     /** What one kit comes to, and the whole bolts and the items for all of them. */
     kits?: {
         count: number;

@@ -39,6 +39,8 @@ export interface Take {
     need: string;
     /** The cloth's usable width. Default: the result's. */
     width?: string;
+    /** The same as sold, before a wash. Default: the result's. */
+    sold?: string | undefined;
     /** What is cut from it. */
     cuts: Cut[];
     /** What other parts' pieces may be laid beside. Default: the cuts; none where they lie as the result says. */

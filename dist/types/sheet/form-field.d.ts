@@ -1,4 +1,4 @@
-import { LitElement, type PropertyDeclarations } from 'lit';
+import { LitElement, type PropertyDeclarations, type ReactiveElement } from 'lit';
 /** What keeps a form from being sent, in words for the reader. */
 export interface Fault {
     flag: 'badInput' | 'valueMissing' | 'rangeOverflow';
@@ -51,6 +51,8 @@ export declare abstract class FormField extends LitElement {
     /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
     setCustomValidity(message: string): void;
     connectedCallback(): void;
+    /** A form may be sent before the sheet is drawn anew. */
+    requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void;
     formDisabledCallback(isOff: boolean): void;
     formResetCallback(): void;
     formStateRestoreCallback(state: string, mode: string): void;

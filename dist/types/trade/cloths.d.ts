@@ -10,4 +10,4 @@ export interface Sheet {
  */
 export declare const SHEETS: Record<string, Sheet>;
 /** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
-export declare const BOLT_WIDTHS: readonly [readonly [43, 46, 40], readonly [53, 55, 52], readonly [107, 110, 106]];
+export declare const BOLT_WIDTHS: readonly [readonly [21, 23, 20], readonly [43, 46, 40], readonly [53, 55, 52], readonly [107, 110, 106]];

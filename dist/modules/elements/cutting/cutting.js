@@ -1,6 +1,7 @@
 import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import { cuttingFields, reckonCutting } from '../../reckon/cutting.js';
+import { isBlank } from '../../reckon/fields.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { isAsServed } from '../../sheet/server.js';
@@ -14,6 +15,7 @@ const listIn = (element) => {
         ? [...table.rows].map(({ cells }) => [...cells].map((cell) => (cell.querySelector('table') ? 'a table in a cell' : cell.textContent)))
         : undefined;
 };
+const OTHER_PRICE = 'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.';
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -22,8 +24,14 @@ const listIn = (element) => {
  * @tagname quilt-cutting
  */
 class QuiltCutting extends QuiltSheet {
+    static { this.properties = propertiesOf(cuttingFields); }
+    #plans;
+    #written;
+    /** What it was cut from when its price was written, where the reader changed that since. */
+    #pricedFor;
+    #watch;
     constructor() {
-        super(...arguments);
+        super();
         this.#plans = new BackgroundPlans((ready) => {
             this.reckonAgain();
             if (ready)
@@ -35,23 +43,22 @@ class QuiltCutting extends QuiltSheet {
             reckon: (input) => isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
             draw: drawCutting,
             listings: ({ fabrics }, style) => [stripList(fabrics, style)],
-            takes: ({ fabrics }, letters) => fabrics.map(({ fabric, need, sheets, buy, cost, width, pieces }) => {
-                const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.replace(`${fabric} · `, '') }));
+            takes: ({ fabrics }, letters) => fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {
+                const prefix = fabric && `${fabric} · `;
+                const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.slice(prefix.length) }));
                 return {
                     fabric: fabric || (letters[0] ?? ''),
                     need,
                     width,
+                    sold,
                     cuts,
                     pieces: cuts.map((cut) => ({ ...cut, turn: !this.oneWay })),
                     ...(sheets && { item: buy.text, cost }),
                 };
             }),
         };
+        this.oneWay = false;
     }
-    static { this.properties = propertiesOf(cuttingFields); }
-    #plans;
-    #written;
-    #watch;
     connectedCallback() {
         super.connectedCallback();
         if (isServer)
@@ -69,11 +76,26 @@ class QuiltCutting extends QuiltSheet {
         this.#written = listIn(this);
         this.reckonAgain();
     }
+    /** Whether the list is still the one that the page wrote. */
+    get isAsWritten() {
+        return (this.list ?? null) === this.getAttribute('list');
+    }
+    change(key, value) {
+        if (key === 'price')
+            this.#pricedFor = undefined;
+        if (key === 'sheet')
+            this.#pricedFor ??= this.sheet ?? '';
+        super.change(key, value);
+    }
     reckonInput() {
+        const { widths, usualWidth, caution = '' } = this.flow?.values ?? {};
+        const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
         return {
             ...super.reckonInput(),
+            caution: `${this.isAsWritten ? caution : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
+            ...(isOtherPrice && { price: undefined }),
             list: this.list ?? (isAsServed(this) ? undefined : this.#written),
-            widths: this.fabricWidth ? undefined : this.flow?.values['widths'],
+            ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
         };
     }
 }

@@ -1,18 +1,25 @@
+import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
 import { lengthOf } from '../../drawing/picture.js';
-import { reckonTop, topFields } from '../../reckon/top.js';
+import { topFields, reckonTop } from '../../reckon/top.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from '../cutting/strips.js';
 
+/** What the blocks of a top are. */
+const BLOCKS = ['block', 'across', 'down', 'set'];
+const inWords = (result) => result.errors
+    ? ''
+    : `${plural(result.blocks, 'block')} of ${result.working.find(({ id }) => id === 'block').value}`;
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
  *
  * @tagname quilt-top
  */
 class QuiltTop extends QuiltSheet {
+    static { this.properties = propertiesOf(topFields); }
     constructor() {
-        super(...arguments);
+        super();
         this.calculator = {
             title: 'Quilt top',
             fields: topFields,
@@ -29,19 +36,31 @@ class QuiltTop extends QuiltSheet {
                 cuts,
             })),
             listings: ({ parts, strips }, style) => {
-                const apart = parts.map(({ part, strips }) => ({ fabric: part, strips }));
-                const several = /\S[\s,]+\S/.test(this.fabric ?? '');
-                const together = parts.length > 1 && !several ? [{ fabric: 'all from one cloth', strips }] : [];
+                const own = parts.map(({ part, strips }) => ({ fabric: part, strips }));
                 const cloth = {
-                    caption: 'Cloth for it',
+                    caption: 'Cloth, each from its own',
                     head: ['Part', 'Cloth', 'Buy'],
                     rows: parts.map(({ part, fabric, buy }) => [part, lengthOf(fabric, style), buy.text]),
                 };
-                return parts.length ? [cloth, stripList([...apart, ...together], style, 'Part')] : [];
+                const apart = [cloth, { ...stripList(own, style, 'Part'), caption: 'Strips, each from its own cloth' }];
+                const all = [{ fabric: 'all', strips }];
+                const together = [{ ...stripList(all, style, 'Part'), caption: 'Strips, all from one cloth' }];
+                // Who names one fabric, or several, has decided.
+                const letters = this.fabric?.match(/[^\s,]+/g)?.length ?? 0;
+                return parts.length < 2
+                    ? parts.map((part) => stripList([{ ...part, fabric: part.part }], style, 'Part'))
+                    : [letters < 2 ? together : [], letters === 1 ? [] : apart].flat();
             },
         };
+        this.cornerstones = false;
+        this.frame = false;
     }
-    static { this.properties = propertiesOf(topFields); }
+    /** Its blocks as its attributes have them, and as they are now: `20 blocks of 12 in`. Empty where something is wrong. */
+    get blocks() {
+        const input = this.reckonInput();
+        const written = Object.fromEntries(BLOCKS.map((key) => [key, this.written(key) ?? input[key]]));
+        return { written: inWords(reckonTop({ ...input, ...written })), now: inWords(this.result) };
+    }
 }
 
 export { QuiltTop };

@@ -22,6 +22,7 @@ const takesOf = (part) => {
     return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
         title: calculator.title,
         width: clothWidth(result),
+        sold: working.find(({ id }) => id === 'fabricWidth')?.inches,
         washed,
         cuts,
         pieces,

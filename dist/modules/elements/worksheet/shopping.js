@@ -1,4 +1,5 @@
 import { lengthOf } from '../../drawing/picture.js';
+import { plural } from '../../reckon/shared.js';
 import { exact } from '../../measure/exact.js';
 import { decimal } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
@@ -6,8 +7,8 @@ import { toUnit } from '../../measure/units.js';
 /** The list's lines in the order of their letters; what has no letter comes last. */
 const linesOf = ({ fabrics, items }) => [
     ...fabrics.map(({ parts, buy, ...line }) => ({
-        ...line,
         ...buy,
+        ...line,
         uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
     })),
     ...items.map(({ fabric, title, text, ...item }) => {
@@ -16,12 +17,15 @@ const linesOf = ({ fabrics, items }) => [
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 const nameOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
+/** What is bought by the piece, where it stands for one. */
+const ONE_THING = /(package|quarter|eighth|strip|square|sheet)(?=,|$)/;
 /** What all the kits take: whole bolts, or so many times what one kit takes. */
 const forKits = ({ bolts, amount, unit, text }, kits) => bolts
-    ? `${bolts} ${bolts > 1 ? 'bolts' : 'bolt'}`
+    ? plural(bolts, 'bolt')
     : /^\d+$/.test(amount) && unit
-        ? `${kits * Number(amount)} ${unit}`
+        ? `${kits * Number(amount)} ${kits > 1 ? unit.replace(ONE_THING, '$1s') : unit}`
         : `${kits} × ${text}`;
+const totalOf = ({ soFar }) => (soFar ? 'Total so far' : 'Total');
 /** The shopping list as it is shown. */
 const shopping = (result, style) => {
     const { total, kits } = result;
@@ -33,7 +37,7 @@ const shopping = (result, style) => {
             'Needed',
             'Buy',
             ...(total ? ['Price', 'Cost'] : []),
-            ...(kits ? [`For ${kits.count} kits`] : []),
+            ...(kits ? [`For ${plural(kits.count, 'kit')}`] : []),
         ],
         rows: [
             ...linesOf(result).map((line) => [
@@ -44,7 +48,7 @@ const shopping = (result, style) => {
                 ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
                 ...(kits ? [forKits(line, kits.count)] : []),
             ]),
-            ...(total ? [['Total', '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
+            ...(total ? [[totalOf(result), '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
         ],
     };
 };
@@ -55,8 +59,19 @@ const worksheetCells = (result, pieces, { units }) => {
     const numeric = (amount) => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
     return [
         ['Shopping list'],
-        ['Fabric', 'Name', 'For', `Needed (${units})`, 'Buy', 'Unit', 'Price', 'Cost', 'Bolts'],
-        ...linesOf(result).map(({ letter, name, uses, need, amount, unit, price, cost, bolts = '' }) => [
+        [
+            'Fabric',
+            'Name',
+            'For',
+            `Needed (${units})`,
+            'Buy',
+            'Unit',
+            'Price',
+            'Cost',
+            'Bolts',
+            `Width (${units})`,
+        ],
+        ...linesOf(result).map(({ letter, name, uses, need, amount, unit, price, cost, bolts = '', width = '' }) => [
             letter,
             name,
             uses,
@@ -66,8 +81,9 @@ const worksheetCells = (result, pieces, { units }) => {
             number(price?.amount),
             number(cost?.amount),
             bolts,
+            long(width),
         ]),
-        ['Total', '', '', '', '', '', '', number(result.total?.amount)],
+        [totalOf(result), '', '', '', '', '', '', number(result.total?.amount)],
         [],
         ['Cut list'],
         ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],

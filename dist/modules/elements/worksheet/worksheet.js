@@ -1,8 +1,10 @@
 import { isServer, html } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
+import { ZERO } from '../../measure/exact.js';
 import { asTyped, mixed, length } from '../../measure/format.js';
 import { PLANNING } from '../../reckon/cutting.js';
 import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { plural } from '../../reckon/shared.js';
 import { worksheetFields, reckonWorksheet } from '../../reckon/worksheet.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
 import { propertiesOf } from '../../sheet/calculator.js';
@@ -22,6 +24,13 @@ const FLOWING = ['quilt-top', 'quilt-borders'];
 const PARTS = [...FLOWING, 'quilt-backing', 'quilt-binding', 'quilt-batting', 'quilt-cutting'];
 /** A part that has been defined; one that has not yet is left out until it is. */
 const isPart = (element) => 'calculator' in element;
+/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+const cautionOf = ({ blocks: { written, now } }, lists) => !lists[0]
+    ? now &&
+        'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
+    : written && now && written !== now
+        ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
+        : '';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -61,11 +70,11 @@ class QuiltWorksheet extends QuiltSheet {
             title: 'Shopping list',
             fields: worksheetFields,
             reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
-            headline: ({ total, fabrics, items, kits }) => kits?.cost
-                ? [`For ${kits.count} kits`, kits.cost.text]
+            headline: ({ total, soFar, fabrics, items, kits }) => kits?.cost
+                ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
                 : total
-                    ? [kits ? 'One kit' : 'In all', total.text]
-                    : ['Buy', `${fabrics.length + items.length} things`],
+                    ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
+                    : ['Buy', plural(fabrics.length + items.length, 'thing')],
             draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
             listings: (result, style) => [shopping(result, style), ...joint(result, style)],
         };
@@ -117,6 +126,8 @@ class QuiltWorksheet extends QuiltSheet {
         for (const name of PARTS)
             void customElements.whenDefined(name).then(() => this.#settle());
         this.#settle();
+        // A plan that was under way when it was moved here has stopped.
+        this.reckonAgain();
     }
     disconnectedCallback() {
         super.disconnectedCallback();
@@ -156,23 +167,24 @@ class QuiltWorksheet extends QuiltSheet {
             else
                 fabrics.set(letter, fabric);
         }
-        /** The narrowest of a part's fabrics, so that none of its cloth is short. */
-        const narrowest = (letters) => {
-            const [first] = (letters.length ? letters : [''])
-                .map((letter) => {
-                const own = fabrics.get(letter)?.fabricWidth;
-                const { text, inches = lengthOf(COTTON_WIDTH, this.lengthStyle) } = this.#length(own ?? this.fabricWidth);
-                return { width: text, inches, from: own ? `fabric ${letter}` : 'from the worksheet' };
-            })
-                .sort((a, b) => a.inches.compare(b.inches));
-            return first;
+        /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
+        const widthOf = (letter) => {
+            const own = fabrics.get(letter)?.fabricWidth;
+            const from = isBlank(own) ? 'from the worksheet' : `fabric ${letter}`;
+            const { text = '', inches } = this.#length(isBlank(own) ? this.fabricWidth : own);
+            return { width: text || undefined, from, inches: inches ?? (text ? ZERO : usual) };
         };
+        const usual = lengthOf(COTTON_WIDTH, this.lengthStyle);
+        /** The narrowest of a part's fabrics, so that none of its cloth is short. */
+        const narrowest = (letters) => (letters.length ? letters : ['']).map(widthOf).sort((a, b) => a.inches.compare(b.inches))[0];
         let size = {
             width: this.#length(this.width).text,
             length: this.#length(this.length).text,
         };
         let source = 'from the worksheet';
-        const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => fabricWidth ? [[letter, this.#length(fabricWidth).text]] : []));
+        const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => isBlank(fabricWidth) ? [] : [[letter, widthOf(letter).width]]));
+        const lists = this.#held('quilt-cutting');
+        let caution = '';
         const give = (part) => {
             const { units, shown, shrinkage, increment, currency } = this;
             const { width, from } = narrowest(lettersOf(part));
@@ -187,7 +199,9 @@ class QuiltWorksheet extends QuiltSheet {
                 ...(part.localName === 'quilt-top' ? {} : size),
                 ...(part.localName === 'quilt-backing' ? {} : { seam: this.#length(this.seam).text }),
                 fabricWidth: width,
-                widths,
+                ...(part.localName === 'quilt-cutting'
+                    ? { widths, usualWidth: widthOf('').width ?? COTTON_WIDTH, caution }
+                    : {}),
             };
             const flow = { values, from: { width: source, length: source, fabricWidth: from } };
             if (JSON.stringify(flow) !== JSON.stringify(part.flow))
@@ -196,6 +210,8 @@ class QuiltWorksheet extends QuiltSheet {
         for (const name of FLOWING)
             for (const part of this.#held(name).filter(isPart)) {
                 give(part);
+                if (name === 'quilt-top')
+                    caution ||= cautionOf(part, lists);
                 const { finished } = part.result;
                 size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
                 source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
@@ -204,6 +220,8 @@ class QuiltWorksheet extends QuiltSheet {
             .filter(isPart)
             .forEach(give);
         const parts = this.#held(...PARTS).filter(isPart);
+        if (caution && (!lists[0] || lists.some(({ isAsWritten }) => isAsWritten)))
+            troubles.push(caution);
         for (const part of this.#given)
             if (!part.closest('quilt-worksheet'))
                 part.flow = undefined;
@@ -225,6 +243,7 @@ class QuiltWorksheet extends QuiltSheet {
         const gathered = {
             troubles,
             unfinished,
+            named: parts.flatMap(lettersOf),
             fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
             parts: takes
                 .filter((take) => !isItem(take) && take.need !== '0')

@@ -24,9 +24,13 @@ export declare class QuiltCutting extends QuiltSheet<CuttingResult> {
     mat: string | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
+    constructor();
     readonly calculator: Calculator<CuttingResult>;
     connectedCallback(): void;
     disconnectedCallback(): void;
+    /** Whether the list is still the one that the page wrote. */
+    get isAsWritten(): boolean;
+    protected change(key: string, value: unknown): void;
     protected reckonInput(): Input;
 }
 declare global {

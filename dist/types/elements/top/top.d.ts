@@ -24,6 +24,12 @@ export declare class QuiltTop extends QuiltSheet<TopResult> {
     set: 'straight' | 'on-point' | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
+    constructor();
+    /** Its blocks as its attributes have them, and as they are now: `20 blocks of 12 in`. Empty where something is wrong. */
+    get blocks(): {
+        written: string;
+        now: string;
+    };
     readonly calculator: Calculator<TopResult>;
 }
 declare global {

@@ -16,6 +16,7 @@ interface Line {
     price?: Money | undefined;
     cost?: Money | undefined;
     bolts?: number | undefined;
+    width?: string | undefined;
 }
 /** The list's lines in the order of their letters; what has no letter comes last. */
 export declare const linesOf: ({ fabrics, items }: WorksheetResult) => Line[];
