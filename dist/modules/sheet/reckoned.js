@@ -1,0 +1,134 @@
+import { upTo, exact } from '../measure/exact.js';
+import { decimal } from '../measure/format.js';
+import { quoted } from '../measure/parse.js';
+import { unitsOr, writesComma } from '../measure/units.js';
+import { missing, isBlank, textOf } from '../reckon/fields.js';
+import { attributeOf } from './calculator.js';
+import { FormField } from './form-field.js';
+import { languageAt } from './language.js';
+import { isAsServed } from './server.js';
+import { overStock } from './stock.js';
+
+/** A form field whose value is reckoned: the inputs of its calculator, the result, and the last good one. */
+class Reckoned extends FormField {
+    static { this.properties = {
+        units: { reflect: true },
+        lock: { reflect: true },
+        fabric: { reflect: true },
+        shown: { attribute: false },
+        max: {},
+        measured: { attribute: false },
+        flow: { attribute: false },
+    }; }
+    #input;
+    #result;
+    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+    get result() {
+        const input = this.reckonInput();
+        if (!this.#result || !sameInput(input, this.#input)) {
+            this.#input = input;
+            this.#result = this.calculator.reckon(input);
+            this.good = this.#result.errors ? this.goodBefore : this.#result;
+        }
+        return this.#result;
+    }
+    /** What a wrong input leaves as the last good result. */
+    get goodBefore() {
+        return this.good;
+    }
+    /** Reckons again though no input changed: what it depends on did. */
+    reckonAgain() {
+        this.#input = undefined;
+        this.requestUpdate();
+        this.send();
+    }
+    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+    get value() {
+        const { buy } = this.result;
+        // Never less than the amount: thirds of a yard have no end.
+        return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
+    }
+    /** How lengths are shown here. */
+    get lengthStyle() {
+        const given = this.flow?.values;
+        const bare = unitsOr(this.units ?? given?.['units'], 'in');
+        const units = unitsOr(this.shown ?? given?.['shown'], bare);
+        return { units, comma: writesComma(this.#language), bare };
+    }
+    get #language() {
+        return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
+    }
+    get own() {
+        return this;
+    }
+    /** The inputs as the calculator takes them. */
+    reckonInput() {
+        const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
+            key,
+            this.own[key] ?? this.flow?.values[key],
+        ]);
+        return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured };
+    }
+    written(property) {
+        const written = this.getAttribute(attributeOf(property));
+        return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
+    }
+    /** The first thing wrong that a form minds; a blank input only where it is required. */
+    get wrong() {
+        return this.result.errors
+            ?.map((error) => {
+            const field = this.calculator.fields[error.input];
+            return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
+        })
+            .find(({ isMissing }) => this.required || !isMissing);
+    }
+    fault() {
+        const wrong = this.wrong;
+        if (wrong)
+            return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
+        const over = this.overStock;
+        return over ? { flag: 'rangeOverflow', message: over } : undefined;
+    }
+    get overStock() {
+        const { calculator, lengthStyle, max, result } = this;
+        return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
+    }
+    updated() {
+        this.send();
+        // For a worksheet around it, however its inputs came to change.
+        this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+    }
+    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+    get switchable() {
+        return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
+    }
+    /** What is locked, by the attributes' names. */
+    get #locked() {
+        return (textOf(this.lock)
+            .toLowerCase()
+            .match(/[^\s,]+/g) ?? []);
+    }
+    locks(attribute) {
+        return this.#locked.includes(attribute);
+    }
+    /** That a name in `lock` is none of an input: what was meant stays open. */
+    strayLock() {
+        const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
+        return this.#locked
+            .filter((name) => !names.includes(name))
+            .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
+    }
+    /** Inputs as they stand now, reckoned rows as they were last good. */
+    rows() {
+        const { errors, working } = this.result;
+        return errors && this.good
+            ? this.good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
+            : working;
+    }
+    labelOf(id) {
+        return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+    }
+}
+const sameInput = (a, b) => !!b && Object.keys(a).every((key) => a[key] === b[key]);
+
+export { Reckoned };

@@ -1,0 +1,196 @@
+import type { PropertyDeclarations } from 'lit';
+import { exact, upTo } from '../measure/exact.js';
+import { decimal, type Style } from '../measure/format.js';
+import { quoted } from '../measure/parse.js';
+import { unitsOr, writesComma, type Units } from '../measure/units.js';
+import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
+import { isBlank, missing, textOf } from '../reckon/fields.js';
+import { attributeOf, type Calculator, type Flow } from './calculator.js';
+import { FormField, type Fault } from './form-field.js';
+import { languageAt } from './language.js';
+import { isAsServed } from './server.js';
+import { overStock } from './stock.js';
+
+/** A form field whose value is reckoned: the inputs of its calculator, the result, and the last good one. */
+export abstract class Reckoned<R extends Answer = Answer> extends FormField {
+  static override properties: PropertyDeclarations = {
+    units: { reflect: true },
+    lock: { reflect: true },
+    fabric: { reflect: true },
+    shown: { attribute: false },
+    max: {},
+    measured: { attribute: false },
+    flow: { attribute: false },
+  };
+
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  declare units: 'in' | 'cm' | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  declare shown: Units | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  declare lock: string | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  declare fabric: string | undefined;
+  /**
+   * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+   * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
+   */
+  declare max: string | number | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  declare measured: Record<string, string> | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  declare flow: Flow | undefined;
+  /** Finished width. A length as people write it, or a number of inches. */
+  declare width: string | number | undefined;
+  /** Finished length. A length as people write it, or a number of inches. */
+  declare length: string | number | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  declare fabricWidth: string | number | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  declare seam: string | number | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  declare shrinkage: string | number | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  declare increment: string | undefined;
+  /** Price of one yard or metre. Default none. */
+  declare price: string | number | undefined;
+  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  declare currency: string | undefined;
+
+  /** What is reckoned and drawn here. */
+  abstract readonly calculator: Calculator<R>;
+
+  #input: Input | undefined;
+  #result: R | Refused | undefined;
+  /** The last result without errors. */
+  protected good: R | undefined;
+
+  /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+  get result(): R | Refused {
+    const input = this.reckonInput();
+    if (!this.#result || !sameInput(input, this.#input)) {
+      this.#input = input;
+      this.#result = this.calculator.reckon(input);
+      this.good = this.#result.errors ? this.goodBefore : this.#result;
+    }
+    return this.#result;
+  }
+
+  /** What a wrong input leaves as the last good result. */
+  protected get goodBefore(): R | undefined {
+    return this.good;
+  }
+
+  /** Reckons again though no input changed: what it depends on did. */
+  protected reckonAgain(): void {
+    this.#input = undefined;
+    this.requestUpdate();
+    this.send();
+  }
+
+  /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+  get value(): string {
+    const { buy } = this.result;
+    // Never less than the amount: thirds of a yard have no end.
+    return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
+  }
+
+  /** How lengths are shown here. */
+  get lengthStyle(): Style {
+    const given = this.flow?.values;
+    const bare = unitsOr(this.units ?? given?.['units'], 'in');
+    const units = unitsOr(this.shown ?? given?.['shown'], bare);
+    return { units, comma: writesComma(this.#language), bare };
+  }
+
+  get #language(): string {
+    return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
+  }
+
+  protected get own(): Record<string, unknown> {
+    return this as unknown as Record<string, unknown>;
+  }
+
+  /** The inputs as the calculator takes them. */
+  protected reckonInput(): Input {
+    const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
+      key,
+      this.own[key] ?? this.flow?.values[key],
+    ]);
+    return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured } as Input;
+  }
+
+  protected override written(property: string): unknown {
+    const written = this.getAttribute(attributeOf(property));
+    return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
+  }
+
+  /** The first thing wrong that a form minds; a blank input only where it is required. */
+  protected get wrong(): (Problem & { isMissing: boolean }) | undefined {
+    return this.result.errors
+      ?.map((error) => {
+        const field = this.calculator.fields[error.input];
+        return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
+      })
+      .find(({ isMissing }) => this.required || !isMissing);
+  }
+
+  protected override fault(): Fault | undefined {
+    const wrong = this.wrong;
+    if (wrong) return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
+    const over = this.overStock;
+    return over ? { flag: 'rangeOverflow', message: over } : undefined;
+  }
+
+  protected get overStock(): string | undefined {
+    const { calculator, lengthStyle, max, result } = this;
+    return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
+  }
+
+  protected override updated(): void {
+    this.send();
+    // For a worksheet around it, however its inputs came to change.
+    this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+  }
+
+  /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+  protected get switchable(): boolean {
+    return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
+  }
+
+  /** What is locked, by the attributes' names. */
+  get #locked(): string[] {
+    return (
+      textOf(this.lock)
+        .toLowerCase()
+        .match(/[^\s,]+/g) ?? []
+    );
+  }
+
+  protected locks(attribute: string): boolean {
+    return this.#locked.includes(attribute);
+  }
+
+  /** That a name in `lock` is none of an input: what was meant stays open. */
+  protected strayLock(): string[] {
+    const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
+    return this.#locked
+      .filter((name) => !names.includes(name))
+      .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
+  }
+
+  /** Inputs as they stand now, reckoned rows as they were last good. */
+  protected rows(): Row[] {
+    const { errors, working } = this.result;
+    return errors && this.good
+      ? this.good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
+      : working;
+  }
+
+  protected labelOf(id: string): string {
+    return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+  }
+}
+
+const sameInput = (a: Input, b: Input | undefined): boolean =>
+  !!b && Object.keys(a).every((key) => a[key] === b[key]);

@@ -1,0 +1,271 @@
+import { isServer } from 'lit';
+import { inUnit } from '../measure/parse.js';
+import type { Answer } from '../reckon/book.js';
+import { dress } from './dress.js';
+import { nudged } from './nudge.js';
+import { Reckoned } from './reckoned.js';
+import { isTakenOver, takeOver } from './server.js';
+
+/** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
+export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
+  /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
+  protected editing:
+    | {
+        id: string;
+        text: string;
+        before: string;
+        own: unknown;
+        good: R | undefined;
+      }
+    | undefined;
+  /** The rows that the value of the cell being typed in came from. */
+  protected marked: string[] = [];
+  /** The cell that the pointer went down on while it had not the focus. */
+  #pressed: EventTarget | null = null;
+
+  /** Goes to the first cell that can be changed. */
+  override focus(options?: FocusOptions): void {
+    this.#cellOf()?.focus(options);
+  }
+
+  // A half-typed input gave no answer to go back to.
+  protected override get goodBefore(): R | undefined {
+    return this.editing ? this.editing.good : this.good;
+  }
+
+  /** Whether the cell being typed in holds another text than when it was entered. */
+  get #isTyped(): boolean {
+    return this.editing?.text !== this.editing?.before;
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const { shadowRoot } = this;
+    if (shadowRoot && !isServer) {
+      const typed = typedIn(shadowRoot);
+      const active = shadowRoot.activeElement?.id;
+      takeOver(this);
+      void this.updateComplete.then(() => this.#goOn(typed, active));
+    }
+    if (isServer || this.ownerDocument === document) return super.createRenderRoot();
+    // Lit's own way shares style sheets, which a document allows only those that were made in it.
+    const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
+    dress(root, this);
+    return root;
+  }
+
+  /** Goes on from what a server wrote with what the reader did there already. */
+  #goOn(typed: [id: string, text: string][], active: string | undefined): void {
+    isTakenOver(this);
+    this.requestUpdate();
+    const cellOf = (id: string | undefined): HTMLInputElement | null =>
+      id ? (this.shadowRoot!.getElementById(id) as HTMLInputElement | null) : null;
+    // Entered anew, so that what is typed there counts as typed; in a window that waits behind another no event says so.
+    cellOf(active)?.focus();
+    this.focusIn({ target: cellOf(active) });
+    for (const [id, text] of typed) {
+      const cell = cellOf(id);
+      if (cell) this.#replace(cell, text);
+    }
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    // Not every browser says that the cell lost the focus.
+    this.editing = undefined;
+    this.marked = [];
+    this.requestUpdate();
+  }
+
+  /** Moving to another document takes a shadow root's styles away. */
+  adoptedCallback(): void {
+    if (this.shadowRoot) dress(this.shadowRoot, this);
+  }
+
+  protected override startAgain(): void {
+    this.editing = undefined;
+    void this.updateComplete.then(() => this.focusIn({ target: this.shadowRoot!.activeElement }));
+  }
+
+  protected override faulty(): HTMLElement | undefined {
+    return this.#cellOf(this.wrong?.input);
+  }
+
+  /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
+  #cellOf(id = ''): HTMLElement | undefined {
+    const root = this.shadowRoot;
+    return (
+      root?.querySelector<HTMLElement>(`[data-row='${id}']`) ??
+      root?.querySelector<HTMLElement>('[part=cell]') ??
+      undefined
+    );
+  }
+
+  /** Where what is typed in a row is kept. */
+  #propertyOf = (id: string): string => (this.calculator.fields[id] ? id : 'measured');
+
+  #take(id: string, text: string): void {
+    const field = this.calculator.fields[id];
+    const { units, bare } = this.lengthStyle;
+    if (units !== bare) text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
+    if (field) this.change(id, field.kind === 'flag' ? text === 'yes' : text);
+    else this.change('measured', { ...this.measured, [id]: text });
+    this.requestUpdate();
+  }
+
+  /** Back to what is reckoned there. */
+  #forget(id: string): void {
+    const { [id]: _gone, ...kept } = this.measured ?? {};
+    this.change('measured', kept);
+  }
+
+  protected typed = ({ target }: Event): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    const input = target as HTMLInputElement;
+    const choices = [...this.renderRoot.querySelectorAll<HTMLSelectElement>(`select[data-row=${id}]`)];
+    const text =
+      input.type === 'checkbox'
+        ? input.checked
+          ? 'yes'
+          : 'no'
+        : choices.map(({ value }) => value).join(', ') || input.value;
+    if (this.editing?.id === id) this.editing.text = text;
+    this.#take(id, text);
+  };
+
+  /**
+   * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is
+   * left, since the browser does not count what a key of the sheet wrote there.
+   */
+  protected changed = (event: Event): void => {
+    event.stopPropagation();
+    if (!isText(event.target)) this.tell('change');
+  };
+
+  protected tell(type: string): void {
+    this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+  }
+
+  protected focusIn = ({ target }: { target: EventTarget | null }): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    this.marked = this.rows().find((row) => row.id === id)?.from ?? [];
+    if (isText(target))
+      this.editing = {
+        id,
+        text: target.value,
+        before: target.value,
+        own: this.own[this.#propertyOf(id)],
+        good: this.good,
+      };
+    this.requestUpdate();
+  };
+
+  protected pointed = ({ target }: Event): void => {
+    this.#pressed = target === this.shadowRoot!.activeElement ? null : target;
+  };
+
+  /** A first click into a cell of one line marks what stands there, as the Tab key does; typing then replaces it. */
+  protected clicked = ({ target }: Event): void => {
+    if (target === this.#pressed && is(target, "[type='text']")) {
+      const cell = target as HTMLInputElement;
+      if (cell.selectionStart === cell.selectionEnd) cell.select();
+    }
+  };
+
+  protected focusOut = ({ target }: Event): void => {
+    const id = rowOf(target);
+    if (!id) return;
+    // An emptied cell of a reckoned row means the reckoned value again.
+    if (this.measured?.[id]?.trim() === '') this.#forget(id);
+    const isTyped = this.#isTyped;
+    this.editing = undefined;
+    this.marked = [];
+    this.requestUpdate();
+    if (isTyped) this.tell('change');
+  };
+
+  protected putBack(id: string): void {
+    if (this.calculator.fields[id]) this.change(id, null);
+    else this.#forget(id);
+    this.#tellBoth();
+  }
+
+  #tellBoth(): void {
+    this.tell('input');
+    this.tell('change');
+  }
+
+  /** Puts a text in a cell as if the reader had typed it. */
+  #replace(input: HTMLInputElement, text: string): void {
+    input.value = text;
+    input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+  }
+
+  protected typeIn = (sign: string): void => {
+    const input = this.shadowRoot!.activeElement;
+    if (!isText(input)) return;
+    input.setRangeText(sign, input.selectionStart!, input.selectionEnd!, 'end');
+    this.#replace(input, input.value);
+  };
+
+  protected keyDown = (event: KeyboardEvent): void => {
+    const { target, key, altKey } = event;
+    const id = rowOf(target);
+    if (!id || event.isComposing) return;
+    const enter = key === 'Enter';
+    // In a cell of several lines these keys move among its lines.
+    const lines = is(target, 'textarea');
+    const step = lines
+      ? 0
+      : key === 'ArrowDown' || (enter && !event.shiftKey)
+        ? 1
+        : enter || key === 'ArrowUp'
+          ? -1
+          : 0;
+    if (step && altKey && isText(target)) this.#nudge(target, -step);
+    else if (step && !altKey && (enter || !is(target, 'select'))) this.#walk(target as HTMLElement, step);
+    // With nothing to put back the key is the page's: it may close a dialog.
+    else if (key === 'Escape' && isText(target) && this.#isTyped) {
+      const editing = this.editing!;
+      target.value = editing.text = editing.before;
+      this.change(this.#propertyOf(id), editing.own);
+      this.requestUpdate();
+      this.tell('input');
+    } else return;
+    event.preventDefault();
+  };
+
+  #walk(from: HTMLElement, step: number): void {
+    const cells = [...this.renderRoot.querySelectorAll<HTMLElement>('[data-row]')];
+    const next = cells[cells.indexOf(from) + step];
+    next?.focus();
+    if (isText(next)) next.select();
+  }
+
+  #nudge(input: HTMLInputElement, by: number): void {
+    const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
+    const { inches } = this.good?.working.find(({ id }) => id === 'mark') ?? {};
+    const text = nudged(input.value, by, kind, this.lengthStyle, inches);
+    if (text) this.#replace(input, text);
+  }
+
+  protected switchUnits = (): void => {
+    this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
+    this.#tellBoth();
+  };
+}
+
+const rowOf = (target: EventTarget | null | undefined): string | undefined =>
+  (target as HTMLElement | null)?.dataset?.['row'];
+
+/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
+const typedIn = (served: ShadowRoot): [id: string, text: string][] =>
+  [...served.querySelectorAll<HTMLInputElement>("[type='text']")]
+    .filter(({ value, defaultValue }) => value !== defaultValue)
+    .map(({ id, value }) => [id, value]);
+
+/** Not by `instanceof`: in a frame's document an element is of another window's class. */
+const is = (target: unknown, selector: string): boolean => !!(target as Element | null)?.matches?.(selector);
+
+const isText = (target: unknown): target is HTMLInputElement => is(target, "[type='text'], textarea");
