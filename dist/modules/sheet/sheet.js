@@ -1,22 +1,14 @@
-import { isServer, html, nothing } from 'lit';
+import { html, nothing } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
-import { upTo, exact } from '../measure/exact.js';
-import { decimal, unbroken } from '../measure/format.js';
-import { quoted, inUnit } from '../measure/parse.js';
-import { unitsOr, writesComma } from '../measure/units.js';
-import { missing, isBlank, textOf } from '../reckon/fields.js';
+import { unbroken } from '../measure/format.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
-import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
-import { dress } from './dress.js';
-import { FormField } from './form-field.js';
-import { languageAt } from './language.js';
-import { nudged } from './nudge.js';
+import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
 import { printAlone } from './print.js';
-import { isAsServed, takeOver, isTakenOver, isInWorksheet } from './server.js';
-import { overStock } from './stock.js';
+import { isAsServed, isInWorksheet } from './server.js';
 import { sheetStyles } from './styles.js';
+import { Typed } from './typed.js';
 
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
@@ -44,217 +36,30 @@ import { sheetStyles } from './styles.js';
  * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-class QuiltSheet extends FormField {
+class QuiltSheet extends Typed {
     static { this.styles = [drawingStyles, sheetStyles]; }
-    static { this.properties = {
-        units: { reflect: true },
-        lock: { reflect: true },
-        fabric: { reflect: true },
-        shown: { attribute: false },
-        max: {},
-        measured: { attribute: false },
-        flow: { attribute: false },
-    }; }
-    #input;
-    #result;
-    #good;
-    /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
-    #editing;
-    #marked = [];
-    /** The cell that the pointer went down on while it had not the focus. */
-    #pressed = null;
     #open = false;
-    #told = '';
-    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
-    get result() {
-        const input = this.reckonInput();
-        if (!this.#result || !sameInput(input, this.#input)) {
-            this.#input = input;
-            this.#told = '';
-            this.#result = this.calculator.reckon(input);
-            if (!this.#result.errors)
-                this.#good = this.#result;
-            // What is half typed is no answer to go back to.
-            else if (this.#editing)
-                this.#good = this.#editing.good;
-        }
-        return this.#result;
-    }
-    /** Reckons again though no input changed: what it depends on did. */
-    reckonAgain() {
-        this.#input = undefined;
-        this.requestUpdate();
-        this.send();
-    }
-    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
-    get value() {
-        const { buy } = this.result;
-        // Never less than the amount: thirds of a yard have no end.
-        return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
-    }
-    /** Goes to the first cell that can be changed. */
-    focus(options) {
-        this.#cellOf()?.focus(options);
-    }
-    /** How lengths are shown here. */
-    get lengthStyle() {
-        const given = this.flow?.values;
-        const bare = unitsOr(this.units ?? given?.['units'], 'in');
-        const units = unitsOr(this.shown ?? given?.['shown'], bare);
-        return { units, comma: writesComma(this.#language), bare };
-    }
-    get #language() {
-        return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
-    }
-    /** Whether the cell being typed in holds another text than when it was entered. */
-    get #isTyped() {
-        return this.#editing?.text !== this.#editing?.before;
-    }
-    get #own() {
-        return this;
-    }
-    /** The inputs as the calculator takes them. */
-    reckonInput() {
-        const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
-            key,
-            this.#own[key] ?? this.flow?.values[key],
-        ]);
-        return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured };
-    }
-    createRenderRoot() {
-        const { shadowRoot } = this;
-        if (shadowRoot && !isServer) {
-            const typed = typedIn(shadowRoot);
-            const active = shadowRoot.activeElement?.id;
-            takeOver(this);
-            void this.updateComplete.then(() => this.#goOn(typed, active));
-        }
-        if (isServer || this.ownerDocument === document)
-            return super.createRenderRoot();
-        // Lit's own way shares style sheets, which a document allows only those that were made in it.
-        const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
-        dress(root, this);
-        return root;
-    }
-    /** Goes on from what a server wrote with what the reader did there already. */
-    #goOn(typed, active) {
-        isTakenOver(this);
-        this.requestUpdate();
-        const cellOf = (id) => id ? this.shadowRoot.getElementById(id) : null;
-        // Entered anew, so that what is typed there counts as typed; in a window that waits behind another no event says so.
-        cellOf(active)?.focus();
-        this.#focusIn({ target: cellOf(active) });
-        for (const [id, text] of typed) {
-            const cell = cellOf(id);
-            if (cell)
-                this.#replace(cell, text);
-        }
-    }
-    disconnectedCallback() {
-        super.disconnectedCallback();
-        // Not every browser says that the cell lost the focus.
-        this.#editing = undefined;
-        this.#marked = [];
-        this.requestUpdate();
-    }
-    /** Moving to another document takes a shadow root's styles away. */
-    adoptedCallback() {
-        if (this.shadowRoot)
-            dress(this.shadowRoot, this);
-    }
-    written(property) {
-        const written = this.getAttribute(attributeOf(property));
-        return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
-    }
-    startAgain() {
-        this.#editing = undefined;
-        void this.updateComplete.then(() => this.#focusIn({ target: this.shadowRoot.activeElement }));
-    }
-    /** The first thing wrong that a form minds; a blank input only where it is required. */
-    get #wrong() {
-        return this.result.errors
-            ?.map((error) => {
-            const field = this.calculator.fields[error.input];
-            return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
-        })
-            .find(({ isMissing }) => this.required || !isMissing);
-    }
-    fault() {
-        const wrong = this.#wrong;
-        if (wrong)
-            return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
-        const over = this.#overStock;
-        return over ? { flag: 'rangeOverflow', message: over } : undefined;
-    }
-    get #overStock() {
-        const { calculator, lengthStyle, max, result } = this;
-        return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
-    }
-    faulty() {
-        return this.#cellOf(this.#wrong?.input);
-    }
-    updated() {
-        this.send();
-        // For a worksheet around it, however its inputs came to change.
-        this.dispatchEvent(new Event('reckoned', { bubbles: true }));
-    }
-    /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
-    #cellOf(id = '') {
-        const root = this.shadowRoot;
-        return (root?.querySelector(`[data-row='${id}']`) ??
-            root?.querySelector('[part=cell]') ??
-            undefined);
-    }
-    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
-    get switchable() {
-        return !this.name && !this.flow && isBlank(this.price) && !this.#locks('units');
-    }
-    /** What is locked, by the attributes' names. */
-    get #locked() {
-        return (textOf(this.lock)
-            .toLowerCase()
-            .match(/[^\s,]+/g) ?? []);
-    }
-    #locks(attribute) {
-        return this.#locked.includes(attribute);
-    }
-    /** That a name in `lock` is none of an input: what was meant stays open. */
-    #strayLock() {
-        const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
-        return this.#locked
-            .filter((name) => !names.includes(name))
-            .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
-    }
-    // What is shown
-    /** Inputs as they stand now, reckoned rows as they were last good. */
-    #rows() {
-        const { errors, working } = this.result;
-        return errors && this.#good
-            ? this.#good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
-            : working;
-    }
-    #labelOf(id) {
-        return this.calculator.fields[id]?.label ?? this.#rows().find((row) => row.id === id)?.label ?? id;
-    }
+    /** What copying came to, and with which result. */
+    #told;
     render() {
         if (isAsServed(this) && (isInWorksheet(this) || this.result.errors))
             return html `<slot></slot>`;
         const { calculator } = this;
         const { title } = calculator;
         const { errors } = this.result;
-        const rows = this.#rows();
-        const good = this.#good;
+        const rows = this.rows();
+        const good = this.good;
         // In one order, whatever is written in them: a cell must not move while it is typed in.
         const refined = Object.keys(calculator.fields).flatMap((key) => rows.filter(({ id, more }) => more && id === key));
         const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
         const style = this.lengthStyle;
         const off = !!errors;
-        return html `<section part="sheet" class="sheet ${errors && good ? 'stale' : ''}" aria-label=${title} @keydown=${this.#keyDown} @input=${this.#typed} @change=${this.#changed} @focusin=${this.#focusIn} @focusout=${this.#focusOut} @pointerdown=${this.#pointed} @click=${this.#clicked}> ${this.#answer(rows)} <table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">Value</th> <th scope="col">How it was got</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).map(this.#row)} ${refined[0] &&
+        return html `<section part="sheet" class="sheet ${errors && good ? 'stale' : ''}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#answer(rows)} <table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">Value</th> <th scope="col">How it was got</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).map(this.#row)} ${refined[0] &&
             html `<tr class="refine"> <td colspan="3"> ${action(open ? 'Fewer settings' : `More: ${refined.map((row) => row.label.toLowerCase()).join(', ')}`, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table> ${good &&
             html `<div> ${figures(calculator.draw(good, style))} ${cutList(good)} ${good.cuts[0] && html `<p>${CUTTER_CAUTION}</p>`} ${calculator
                 .listings?.(good, style)
                 .filter(({ toCut }) => toCut !== 'on paper')
-                .map(listing)} ${this.more(good)} </div>`} <p>${MEASURE_FIRST}</p> <p class="actions"> ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.#switch) : nothing} ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })} <span role="status">${this.#told}</span> </p> </section>`;
+                .map(listing)} ${this.more(good)} </div>`} <p>${MEASURE_FIRST}</p> <p class="actions"> ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.switchUnits) : nothing} ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })} <span role="status">${this.#told?.[0] === this.result ? this.#told[1] : ''}</span> </p> </section>`;
     }
     /** What an element shows besides, under its lists. */
     more(_good) {
@@ -262,7 +67,7 @@ class QuiltSheet extends FormField {
     }
     #answer(rows) {
         const { errors } = this.result;
-        const good = this.#good;
+        const good = this.good;
         const [lead, large] = good
             ? (this.calculator.headline?.(good, this.lengthStyle) ?? [
                 this.flow?.values['shared'] ? 'By itself' : 'Buy',
@@ -271,17 +76,17 @@ class QuiltSheet extends FormField {
             : [];
         const notes = errors
             ? [
-                `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.#labelOf(input)).join(', ')}.`,
+                `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.labelOf(input)).join(', ')}.`,
             ]
-            : [this.#overStock ?? [], this.#strayLock(), good.notes].flat();
+            : [this.overStock ?? [], this.strayLock(), good.notes].flat();
         return html `<div part="answer" class="answer" role="status"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`} ${notes.map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html `<p part="error" class="error">${message}</p>`)} </div>`;
     }
     #row = ({ id, label, value, role, how, reckoned }) => {
         const field = this.calculator.fields[id];
         const message = this.result.errors?.find(({ input }) => input === id)?.message;
-        const editing = this.#editing?.id === id;
-        const text = editing ? this.#editing.text : (message && this.measured?.[id]) || value;
-        const locked = this.#locks(attributeOf(id));
+        const editing = this.editing?.id === id;
+        const text = editing ? this.editing.text : (message && this.measured?.[id]) || value;
+        const locked = this.locks(attributeOf(id));
         const open = !this.off && (field ? !locked : role !== 'reckoned');
         const flows = field && this.flow?.values[id];
         const takesFractions = !field || /^(length|size)/.test(field.kind);
@@ -291,172 +96,14 @@ class QuiltSheet extends FormField {
                 .map((part) => field.options[part] ?? part)
                 .join(', ')
             : text;
-        const got = html `${role === 'measured' || (flows && (this.#own[id] ?? undefined) !== undefined)
-            ? html `${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.#putBack(id), { off: this.off })}`
+        const got = html `${role === 'measured' || (flows && (this.own[id] ?? undefined) !== undefined)
+            ? html `${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.putBack(id), { off: this.off })}`
             : (flows && this.flow.from[id]) || unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
-        return html `<tr class="${role} ${this.#marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
+        return html `<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
             ? cell({ id, field, text, wrong: !!message && !!text })
-            : html `<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
-    };
-    // What is typed
-    /** Where what is typed in a row is kept. */
-    #propertyOf = (id) => (this.calculator.fields[id] ? id : 'measured');
-    #take(id, text) {
-        const field = this.calculator.fields[id];
-        const { units, bare } = this.lengthStyle;
-        if (units !== bare)
-            text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
-        if (field)
-            this.change(id, field.kind === 'flag' ? text === 'yes' : text);
-        else
-            this.change('measured', { ...this.measured, [id]: text });
-        this.requestUpdate();
-    }
-    /** Back to what is reckoned there. */
-    #forget(id) {
-        const { [id]: _gone, ...kept } = this.measured ?? {};
-        this.change('measured', kept);
-    }
-    #typed = ({ target }) => {
-        const id = rowOf(target);
-        if (!id)
-            return;
-        const input = target;
-        const choices = [...this.renderRoot.querySelectorAll(`select[data-row=${id}]`)];
-        const text = input.type === 'checkbox'
-            ? input.checked
-                ? 'yes'
-                : 'no'
-            : choices.map(({ value }) => value).join(', ') || input.value;
-        if (this.#editing?.id === id)
-            this.#editing.text = text;
-        this.#take(id, text);
-    };
-    /**
-     * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is
-     * left, since the browser does not count what a key of the sheet wrote there.
-     */
-    #changed = (event) => {
-        event.stopPropagation();
-        if (!isText(event.target))
-            this.tell('change');
-    };
-    tell(type) {
-        this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
-    }
-    #focusIn = ({ target }) => {
-        const id = rowOf(target);
-        if (!id)
-            return;
-        this.#marked = this.#rows().find((row) => row.id === id)?.from ?? [];
-        if (isText(target))
-            this.#editing = {
-                id,
-                text: target.value,
-                before: target.value,
-                own: this.#own[this.#propertyOf(id)],
-                good: this.#good,
-            };
-        this.requestUpdate();
-    };
-    #pointed = ({ target }) => {
-        this.#pressed = target === this.shadowRoot.activeElement ? null : target;
-    };
-    /** A first click into a cell of one line marks what stands there, as the Tab key does; typing then replaces it. */
-    #clicked = ({ target }) => {
-        if (target === this.#pressed && is(target, "[type='text']")) {
-            const cell = target;
-            if (cell.selectionStart === cell.selectionEnd)
-                cell.select();
-        }
-    };
-    #focusOut = ({ target }) => {
-        const id = rowOf(target);
-        if (!id)
-            return;
-        // An emptied cell of a reckoned row means the reckoned value again.
-        if (this.measured?.[id]?.trim() === '')
-            this.#forget(id);
-        const isTyped = this.#isTyped;
-        this.#editing = undefined;
-        this.#marked = [];
-        this.requestUpdate();
-        if (isTyped)
-            this.tell('change');
-    };
-    #putBack(id) {
-        if (this.calculator.fields[id])
-            this.change(id, null);
-        else
-            this.#forget(id);
-        this.#tellBoth();
-    }
-    #tellBoth() {
-        this.tell('input');
-        this.tell('change');
-    }
-    /** Puts a text in a cell as if the reader had typed it. */
-    #replace(input, text) {
-        input.value = text;
-        input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
-    }
-    #typeIn = (sign) => {
-        const input = this.shadowRoot.activeElement;
-        if (!isText(input))
-            return;
-        input.setRangeText(sign, input.selectionStart, input.selectionEnd, 'end');
-        this.#replace(input, input.value);
-    };
-    #keyDown = (event) => {
-        const { target, key, altKey } = event;
-        const id = rowOf(target);
-        if (!id || event.isComposing)
-            return;
-        const enter = key === 'Enter';
-        // In a cell of several lines these keys move among its lines.
-        const lines = is(target, 'textarea');
-        const step = lines
-            ? 0
-            : key === 'ArrowDown' || (enter && !event.shiftKey)
-                ? 1
-                : enter || key === 'ArrowUp'
-                    ? -1
-                    : 0;
-        if (step && altKey && isText(target))
-            this.#nudge(target, -step);
-        else if (step && !altKey && (enter || !is(target, 'select')))
-            this.#walk(target, step);
-        // With nothing to put back the key is the page's: it may close a dialog.
-        else if (key === 'Escape' && isText(target) && this.#isTyped) {
-            const editing = this.#editing;
-            target.value = editing.text = editing.before;
-            this.change(this.#propertyOf(id), editing.own);
-            this.requestUpdate();
-            this.tell('input');
-        }
-        else
-            return;
-        event.preventDefault();
-    };
-    #walk(from, step) {
-        const cells = [...this.renderRoot.querySelectorAll('[data-row]')];
-        const next = cells[cells.indexOf(from) + step];
-        next?.focus();
-        if (isText(next))
-            next.select();
-    }
-    #nudge(input, by) {
-        const { kind } = this.calculator.fields[rowOf(input)] ?? { kind: 'length' };
-        const { inches } = this.#good?.working.find(({ id }) => id === 'mark') ?? {};
-        const text = nudged(input.value, by, kind, this.lengthStyle, inches);
-        if (text)
-            this.#replace(input, text);
-    }
-    #switch = () => {
-        this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
-        this.#tellBoth();
+            : html `<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
     };
     #fold(open) {
         this.#open = open;
@@ -468,27 +115,19 @@ class QuiltSheet extends FormField {
         return cellsOf(good);
     }
     #copy = async () => {
+        let words = 'Copied.';
         try {
             // Absent on a page without https.
-            await navigator.clipboard.writeText(tabbedOf(this.cells(this.#good)));
-            this.#told = 'Copied.';
+            await navigator.clipboard.writeText(tabbedOf(this.cells(this.good)));
         }
         catch {
-            this.#told = 'This browser does not allow copying here; the CSV holds the same.';
+            words = 'This browser does not allow copying here; the CSV holds the same.';
         }
+        this.#told = [this.result, words];
         this.requestUpdate();
     };
-    #download = () => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.#good)));
-    #print = () => printAlone(this.shadowRoot, this.calculator.title, this.paper?.(this.#good));
+    #download = () => download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.good)));
+    #print = () => printAlone(this.shadowRoot, this.calculator.title, this.paper?.(this.good));
 }
-const rowOf = (target) => target?.dataset?.['row'];
-/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
-const typedIn = (served) => [...served.querySelectorAll("[type='text']")]
-    .filter(({ value, defaultValue }) => value !== defaultValue)
-    .map(({ id, value }) => [id, value]);
-/** Not by `instanceof`: in a frame's document an element is of another window's class. */
-const is = (target, selector) => !!target?.matches?.(selector);
-const isText = (target) => is(target, "[type='text'], textarea");
-const sameInput = (a, b) => !!b && Object.keys(a).every((key) => a[key] === b[key]);
 
 export { QuiltSheet };
