@@ -20,7 +20,7 @@ export {
   type BordersInput,
   type BordersResult,
 } from './reckon/borders.js';
-export type { Answer, Cut, Problem, Refused, Row } from './reckon/book.js';
+export type { Answer, Cut, Problem, Refused, Row } from './reckon/answer.js';
 export type { Purchase } from './measure/shop.js';
 export { reckonCutting, type CuttingInput, type CuttingResult, type FabricPlan } from './reckon/cutting.js';
 export type { CutStrip, LaidPiece } from './reckon/strips.js';

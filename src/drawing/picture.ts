@@ -1,7 +1,7 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
 import { exact } from '../measure/exact.js';
 import { length, type Style } from '../measure/format.js';
-import type { Row } from '../reckon/book.js';
+import type { Row } from '../reckon/answer.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
 export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare' | 'outline';

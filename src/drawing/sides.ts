@@ -1,5 +1,5 @@
 import type { Style } from '../measure/format.js';
-import type { Row } from '../reckon/book.js';
+import type { Row } from '../reckon/answer.js';
 import { inchesOf, lengthOf, type Dimension } from './picture.js';
 
 /** A size as a result has it, in exact inches. */

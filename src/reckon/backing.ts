@@ -2,7 +2,8 @@ import { fewest, reachOf } from '../cutting/joins.js';
 import { upTo, type Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import { BACKING_SEAM } from '../trade/conventions.js';
-import { Book, type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
+import { Book } from './book.js';
 import { flagField, lengthField } from './fields.js';
 import {
   clothFields,

@@ -2,7 +2,8 @@ import type { RollPlan } from '../cutting/rolls.js';
 import { least, ONE, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import type { battingFields, BattingResult } from './batting.js';
-import { SMALL_SPARE, type Book, type Own } from './book.js';
+import type { Own } from './answer.js';
+import { SMALL_SPARE, type Book } from './book.js';
 import type { RankedPackage } from './packages.js';
 import { MOST_JOINED, type Size } from './shared.js';
 

@@ -4,7 +4,8 @@ import { downTo, exact, most, rootDown, rootUp, wholeDown, type Exact } from '..
 import { INCHES } from '../measure/units.js';
 import { FAT_QUARTER } from '../trade/conventions.js';
 import type { BindingResult, bindingFields } from './binding.js';
-import type { Book, Own } from './book.js';
+import type { Own } from './answer.js';
+import type { Book } from './book.js';
 import { lengthOf } from './fields.js';
 
 /** A binding whose length and strip are known, and what it is cut from. */

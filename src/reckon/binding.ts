@@ -1,7 +1,8 @@
 import { most, toMark } from '../measure/exact.js';
 import { BINDING_ALLOWANCE, BINDING_STRIP, QUILT_THICKNESS, SEAM } from '../trade/conventions.js';
 import { biasCut, fatQuarters, straightCut, type BindingJob } from './binding-cuts.js';
-import { Book, type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
+import { Book } from './book.js';
 import { choiceField, lengthField, lengthOf, optional } from './fields.js';
 import { clothFields, joinField, markField, quiltFields, shopFields } from './shared.js';
 

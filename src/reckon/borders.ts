@@ -2,7 +2,8 @@ import { most, sum, toMark, wholeUp, type Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import { toUnit } from '../measure/units.js';
 import { SEAM } from '../trade/conventions.js';
-import { Book, type Answer, type Cut, type Input, type Own, type Refused } from './book.js';
+import type { Answer, Cut, Input, Own, Refused } from './answer.js';
+import { Book } from './book.js';
 import { GrowingTop, type Named, type Widths } from './border-lengths.js';
 import {
   bestPlan,

@@ -8,7 +8,8 @@ import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SHEETS } from '../trade/cloths.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
-import { Book, type Answer, type Cut, type Input, type Refused } from './book.js';
+import type { Answer, Cut, Input, Refused } from './answer.js';
+import { Book } from './book.js';
 import { cutListInUnit, readCutList, writeCutList } from './cut-list.js';
 import {
   flagField,

@@ -1,7 +1,8 @@
 import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { PATCHES } from '../trade/patches.js';
-import type { Book, Cut } from './book.js';
+import type { Cut } from './answer.js';
+import type { Book } from './book.js';
 import type { Fields } from './fields.js';
 
 /** How a top is laid out. */

@@ -4,7 +4,8 @@ import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure
 import { asTyped, mixed, type Style } from '../measure/format.js';
 import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT, COTTON_WIDTH } from '../trade/conventions.js';
-import { asWords, Book, type Answer, type Cut, type Input, type Refused } from './book.js';
+import type { Answer, Cut, Input, Refused } from './answer.js';
+import { asWords, Book } from './book.js';
 import { PLANNING, type FabricPlan, type Planner } from './cutting.js';
 import {
   countField,

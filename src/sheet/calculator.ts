@@ -1,7 +1,7 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Style } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
-import type { Answer, Cut, Input, Refused } from '../reckon/book.js';
+import type { Answer, Cut, Input, Refused } from '../reckon/answer.js';
 import type { Fields } from '../reckon/fields.js';
 import type { Picture } from '../drawing/picture.js';
 

@@ -1,6 +1,6 @@
 import { exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 
 /** Rows of cells, the heads first. Numbers stay numbers, so that a spreadsheet can add them up. */
 export type Cells = (string | number)[][];

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { draw, type Picture } from '../drawing/picture.js';
 import { unbroken } from '../measure/format.js';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 import type { Listing } from './calculator.js';
 
 /** Stands beside what is cut. */

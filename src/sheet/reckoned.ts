@@ -3,7 +3,7 @@ import { exact, upTo } from '../measure/exact.js';
 import { decimal, type Style } from '../measure/format.js';
 import { quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
-import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
+import type { Answer, Input, Problem, Refused, Row } from '../reckon/answer.js';
 import { isBlank, missing, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';

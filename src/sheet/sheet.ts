@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { unbroken } from '../measure/format.js';
-import type { Answer, Row } from '../reckon/book.js';
+import type { Answer, Row } from '../reckon/answer.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';

@@ -2,7 +2,7 @@ import { exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { parseLength } from '../measure/parse.js';
 import type { Purchase } from '../measure/shop.js';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 import { isBlank, textOf } from '../reckon/fields.js';
 import type { Calculator } from './calculator.js';
 

@@ -1,6 +1,6 @@
 import { isServer } from 'lit';
 import { inUnit } from '../measure/parse.js';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, expect, it } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import type { Answer } from '../../src/reckon/book.js';
+import type { Answer } from '../../src/reckon/answer.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
 import { readCsv } from '../sheet/csv.js';
 import { site } from './site.js';

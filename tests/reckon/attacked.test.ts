@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import type { Answer, Refused } from '../../src/reckon/book.js';
+import type { Answer, Refused } from '../../src/reckon/answer.js';
 import { reckonBacking } from '../../src/reckon/backing.js';
 import { reckonBatting } from '../../src/reckon/batting.js';
 import { reckonBinding } from '../../src/reckon/binding.js';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/cutting/check.js';
 import { planCloth } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import type { Cut } from '../../src/reckon/book.js';
+import type { Cut } from '../../src/reckon/answer.js';
 import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';
 
 const good = (input: TopInput): TopResult => {

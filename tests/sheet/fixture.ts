@@ -1,7 +1,7 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../src/index.js';
-import type { Answer, Refused } from '../../src/reckon/book.js';
+import type { Answer, Refused } from '../../src/reckon/answer.js';
 import type { QuiltSheet } from '../../src/sheet/sheet.js';
 
 export type Sheet = QuiltSheet;

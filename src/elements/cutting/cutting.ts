@@ -1,6 +1,6 @@
 import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
-import type { Input } from '../../reckon/book.js';
+import type { Input } from '../../reckon/answer.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
 import { isBlank } from '../../reckon/fields.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';

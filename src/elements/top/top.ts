@@ -1,7 +1,7 @@
 import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
 import { lengthOf } from '../../drawing/picture.js';
-import type { Refused } from '../../reckon/book.js';
+import type { Refused } from '../../reckon/answer.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';

@@ -3,7 +3,7 @@ import { plural } from '../../reckon/shared.js';
 import { exact } from '../../measure/exact.js';
 import { decimal, type Style } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
-import type { Cut } from '../../reckon/book.js';
+import type { Cut } from '../../reckon/answer.js';
 import type { Money, WorksheetResult } from '../../reckon/worksheet.js';
 import type { Listing } from '../../sheet/calculator.js';
 import type { Cells } from '../../sheet/export.js';

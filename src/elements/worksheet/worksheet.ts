@@ -2,7 +2,7 @@ import { html, isServer, type TemplateResult } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import { ZERO, type Exact } from '../../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../../measure/format.js';
-import type { Input } from '../../reckon/book.js';
+import type { Input } from '../../reckon/answer.js';
 import { PLANNING } from '../../reckon/cutting.js';
 import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
 import { plural } from '../../reckon/shared.js';
