@@ -43,7 +43,7 @@ export const gridFor = (lengths: Exact[], finest: number): Grid => {
 
 /** More than this could not be searched between two frames of a page. */
 const MOST_SIZES = 1000;
-const MOST_PIECES = 1_000_000;
+export const MOST_PIECES = 1_000_000;
 /** Inches: some 16 miles of cloth. */
 const LONGEST = 1_000_000;
 

@@ -75,8 +75,6 @@ export interface CuttingPlan {
   bound: Exact;
   /** Whether less is proven impossible. */
   exact: boolean;
-  /** Whether every cut can be made in the usual order: strips across the cloth, pieces from strips, then trims. */
-  stripsFirst: boolean;
 }
 
 const MOST_LOTS = 1000;
@@ -210,7 +208,6 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
     length,
     bound: least,
     exact: least.equals(cloth.height ? count : length),
-    stripsFirst: found?.inStrips ?? true,
   };
 }
 

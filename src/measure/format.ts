@@ -12,16 +12,6 @@ export interface Style {
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export const mixed = (value: Exact): string => value.toFraction(true);
 
-const SINGLE_SIGNS = Array.from('⅛¼⅓⅜½⅝⅔¾⅞');
-
-/** The same text with typographic fractions: `121½`, `59 5⁄16`. */
-export const typographic = (text: string): string =>
-  text.replace(/(\d+ )?(\d+)\/(\d+)/g, (_, whole: string | undefined, top: string, bottom: string) => {
-    const part = `${top}⁄${bottom}`;
-    const sign = SINGLE_SIGNS.find((single) => single.normalize('NFKC') === part);
-    return sign ? (whole ?? '').trim() + sign : (whole ?? '') + part;
-  });
-
 /** For a page: a mixed number with its unit, or with the × after it, stays on one line; "1 1/8 yd" may not read as 1/8 yd. */
 export const unbroken = (text: string): string =>
   text.replace(/(\d) (?=\d|%|(in|cm|m|yd)\b)| (?=×)/g, '$1\u00a0');

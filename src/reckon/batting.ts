@@ -125,7 +125,7 @@ export const reckonBatting = (input: BattingInput = {}): BattingResult | Refused
         width,
         length,
         fits,
-        price: price?.valueOf().toFixed(2),
+        price: price && book.sum(price, price).amount,
       })),
       rolls: plans.map(({ roll, lengths, each, direction, fabric }) => ({
         width: roll,

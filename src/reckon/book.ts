@@ -1,5 +1,5 @@
 import { downTo, exact, isExact, most, ONE, toMark, type Exact } from '../measure/exact.js';
-import { asTyped, length, mixed, number, type Style } from '../measure/format.js';
+import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { purchase, stepAbove, toCoin, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, unitsOr, writesComma } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
@@ -89,12 +89,12 @@ export class Book<F extends Fields> {
     return refuse(message, input);
   }
 
-  /** Says of what is refused in here which input is to blame. */
-  blame<T>(input: string, work: () => T): T {
+  /** Says of what is refused in here which input is to blame, and of what: `Fabric A: `, where there are several. */
+  blame<T>(input: string, work: () => T, of = ''): T {
     try {
       return work();
     } catch (refusal) {
-      throw refusal instanceof Refusal ? new Refusal(refusal.message, input) : refusal;
+      throw refusal instanceof Refusal ? new Refusal(of + refusal.message, input) : refusal;
     }
   }
 
@@ -305,18 +305,20 @@ export class Book<F extends Fields> {
   /** So much money as can be paid: to the cent, the yen, the fils. */
   paid = (value: Exact): Exact => toCoin(value, this.#decimals);
 
-  /** An amount of money as it is paid: a decimal number, and as people write it. */
-  sum(value: Exact): { amount: string; text: string } {
-    const paid = this.paid(value);
-    return { amount: paid.valueOf().toFixed(this.#decimals), text: this.money(paid) };
+  /** An amount of money as it is paid, or a price as it is: a decimal number, and as people write it. */
+  sum(value: Exact, paid = this.paid(value)): { amount: string; text: string } {
+    const amount = paid.valueOf().toFixed(this.#decimals);
+    return { amount: exact(amount).equals(paid) ? amount : decimal(paid, 6), text: this.money(paid) };
   }
 
   money(value: Exact): string {
     const { currency } = this.#shop;
     try {
-      return value
-        .valueOf()
-        .toLocaleString(this.lang, currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 });
+      return value.valueOf().toLocaleString(this.lang, {
+        // A price of less than a coin is shown as it is reckoned with.
+        maximumFractionDigits: 6,
+        ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
+      });
     } catch {
       return value.valueOf().toFixed(2);
     }

@@ -1,9 +1,10 @@
+import { MOST_PIECES } from '../cutting/grid.js';
 import { exact, least, toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
 import { PATCHES } from '../trade/patches.js';
-import { lengthOf, Refusal, textOf } from './fields.js';
+import { lengthOf, Refusal, refuse, textOf } from './fields.js';
 
 /** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
 export interface ListedPiece {
@@ -38,11 +39,6 @@ const HEADS: [Column, RegExp][] = [
 ];
 
 const MOST_LINES = 500;
-const MOST_PIECES = 1_000_000;
-
-const refuse = (message: string): never => {
-  throw new Refusal(message);
-};
 
 /** What stands between the cells of a line: the first of these that is in it. */
 const MARKS = ['\t', '|', ';'];

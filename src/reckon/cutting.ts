@@ -105,13 +105,15 @@ interface Sheet {
   width: Exact;
   height: Exact;
   name: string;
+  /** Its size as it is sold, where the name does not say it. */
+  size: string;
 }
 
-const sheets = ({ height, name }: Sheet, count: number): Purchase => ({
+const sheets = ({ height, name, size }: Sheet, count: number): Purchase => ({
   inches: mixed(height.mul(count)),
   amount: `${count}`,
   unit: 'sheet',
-  text: plural(count, name),
+  text: plural(count, name) + size,
 });
 
 const widthIn = (widths: CuttingInput['widths'], fabric: string): unknown =>
@@ -134,7 +136,13 @@ const sheetOf = (book: Book<typeof cuttingFields>, kept: Exact): Sheet | undefin
   book.cautionOfSelvages(most(a, b));
   // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
   const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
-  return { width: width.mul(kept), height: height.mul(kept), name: named?.name ?? 'sheet' };
+  const { name = 'sheet' } = named ?? {};
+  return {
+    width: width.mul(kept),
+    height: height.mul(kept),
+    name,
+    size: name.startsWith('fat') ? '' : `, ${book.size(a, b)}`,
+  };
 };
 
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
@@ -179,8 +187,10 @@ export const reckonCutting = (
       const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
       const sold = isBlank(own)
         ? fabricWidth
-        : book.blame('fabricWidth', () =>
-            readField(lengthField(`The width of fabric ${fabric}`), own, book.style),
+        : book.blame(
+            'fabricWidth',
+            () => readField(clothFields.fabricWidth, own, book.style),
+            `Fabric ${fabric}: `,
           );
       // What was measured may be of this fabric.
       const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
@@ -301,7 +311,7 @@ export const reckonCutting = (
       fabric: mixed(total('need')),
       spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
       ...(sheet && { sheets: count.valueOf() }),
-      summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+      summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet && !sheet.size ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
     };
   });
 };

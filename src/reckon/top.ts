@@ -7,7 +7,7 @@ import { SEAM } from '../trade/conventions.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
-import { clothFields, markField, shopFields } from './shared.js';
+import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
 
@@ -170,7 +170,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       parts,
       strips,
       cuts: pieces,
-      summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
+      summary: `${plural(blocks, 'block')} of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
     };
   });
 };

@@ -1,6 +1,6 @@
 import { canBeCut } from '../cutting/check.js';
 import type { CutPiece } from '../cutting/plan.js';
-import { exact, least, most, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import { exact, least, most, ONE, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
 import { asTyped, mixed, type Style } from '../measure/format.js';
 import { purchase, soldLength, toPriced, type Purchase } from '../measure/shop.js';
 import { BOLT, COTTON_WIDTH } from '../trade/conventions.js';
@@ -15,7 +15,9 @@ import {
   optional,
   readField,
   Refusal,
+  refuse,
   textOf,
+  type Field,
 } from './fields.js';
 import { clothFields, plural, quiltFields, shopFields } from './shared.js';
 import { laidOut } from './strips.js';
@@ -36,7 +38,7 @@ export const worksheetFields = {
   bolt: {
     ...lengthField('Cloth on a bolt', {
       initial: BOLT,
-      most: '10000 in',
+      most: '100000 in',
       hint: 'a kit’s cloth is never pieced from two bolts',
     }),
     write: soldLength,
@@ -52,6 +54,8 @@ export interface FabricInput {
   name?: string | undefined;
   /** Of one yard or metre. */
   price?: unknown;
+  /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+  fabricWidth?: unknown;
 }
 
 /** What one part of the quilt takes from one fabric. */
@@ -70,6 +74,8 @@ export interface PartInput {
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
   /** Inches bought for one inch of washed cloth. Default 1. */
   washed?: string;
+  /** Of one yard or metre, where its fabric has no price. */
+  price?: unknown;
 }
 
 /** Something bought by the piece: a package of batting, fat quarters. */
@@ -90,7 +96,7 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
   items?: ItemInput[];
   /** What is wrong elsewhere on the worksheet, in sentences. */
   troubles?: string[];
-  /** Parts that are not on the list yet, in sentences. */
+  /** What is not on the list yet, in sentences. */
   unfinished?: string[];
   /** Letters that parts name, whether or not anything is cut from them. */
   named?: string[];
@@ -119,7 +125,7 @@ export interface ShoppingLine {
   spare: string;
   price?: Money;
   cost?: Money;
-  /** Where kits are cut: bolts needed; with each kit's cloth in one length, fewer would not do. */
+  /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
   bolts?: number;
   /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
   together?: FabricPlan;
@@ -131,7 +137,7 @@ export interface WorksheetResult extends Answer {
   items: { title: string; fabric: string; name: string; text: string; cost?: Money }[];
   /** All costs together, where there are prices. */
   total?: Money;
-  /** More will be to pay: something has no price, or is not on the list yet. `notes` name it. */
+  /** More will be to pay: something has no price, or is not on the list. `notes` name it. */
   soFar?: boolean;
   /** What one kit comes to, and the whole bolts and the items for all of them. */
   kits?: { count: number; each?: Money; cost?: Money };
@@ -147,6 +153,7 @@ interface Part {
   width: Exact;
   sold: Exact;
   washed: Exact;
+  price: unknown;
   /** Their names in `names`. */
   pieces: CutPiece[];
   names: string[];
@@ -154,17 +161,18 @@ interface Part {
 
 const inInches: Style = { units: 'in' };
 
-const readPart = ({ title, need, width = '0', sold = width, washed = '1', pieces }: PartInput): Part => {
-  const name = textOf(title);
+const money = moneyField('A price');
+
+const readPart = (name: string, part: PartInput): Part => {
+  const { need, width = '0', sold = width, washed = '1', pieces, price } = part;
   const amount = (written: unknown): Exact => {
     const value = lengthOf(written, inInches);
-    if (value.lt(ZERO))
-      throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
-    return value;
+    return value.lt(ZERO) ? refuse('cloth cannot be less than 0. Write it like 22 1/2.') : value;
   };
   const cut = entries(pieces);
   return {
     title: name,
+    price,
     need: amount(need),
     width: amount(width),
     sold: amount(sold),
@@ -199,22 +207,43 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
   return book.finish<WorksheetResult>(() => {
     const { l, notes } = book;
     const { increment, kits, bolt } = book.values;
-    const declared = entries(input.fabrics).map(({ letter, name, price }) => ({
-      letter: textOf(letter).trim(),
-      name: textOf(name),
-      price,
-    }));
-    const items = entries(input.items).map(({ title, fabric, text, cost }) => ({
+    const given = input ?? {};
+
+    /** What was written; what cannot be read is named, and left out. */
+    const tried = <T>(field: Field<T>, written: unknown, of: string): T | undefined => {
+      try {
+        return readField(field, written, book.style);
+      } catch (refusal) {
+        if (!(refusal instanceof Refusal)) throw refusal;
+        notes.push(`${of}: ${refusal.message}`);
+        return undefined;
+      }
+    };
+
+    const declared: { letter: string; name: string; price: unknown }[] = [];
+    for (const { name, price, fabricWidth, ...fabric } of entries(given.fabrics)) {
+      const letter = textOf(fabric.letter).trim();
+      if (!letter) notes.push('A fabric has no letter. Write letter="A".');
+      else if (declared.some((one) => one.letter === letter))
+        notes.push(
+          `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
+        );
+      else {
+        tried(worksheetFields.fabricWidth, fabricWidth, `Fabric ${letter}`);
+        declared.push({ letter, name: textOf(name), price });
+      }
+    }
+    const items = entries(given.items).map(({ title, fabric, text, cost }) => ({
       title: textOf(title),
       fabric: textOf(fabric),
       name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
-      text: textOf(text),
+      text: textOf(text) || textOf(title) || 'something',
       price: cost,
     }));
-    const unfinished = sentences(input.unfinished);
-    const named = sentences(input.named);
+    const unfinished = sentences(given.unfinished);
+    const named = sentences(given.named);
     const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, inInches);
-    notes.push(...sentences(input.troubles), ...unfinished);
+    notes.push(...sentences(given.troubles), ...unfinished);
     book.given(
       'kits',
       'bolt',
@@ -227,26 +256,16 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       'currency',
     );
 
-    /** A sum that was written down; one that cannot be read is named, and left out. */
-    const paid = (written: unknown, label: string): Exact | undefined => {
-      try {
-        return readField(moneyField(label), written, book.style);
-      } catch (refusal) {
-        if (!(refusal instanceof Refusal)) throw refusal;
-        notes.push(`${label}: ${refusal.message}`);
-        return undefined;
-      }
-    };
-
     /** The parts of one fabric; a part that names none has a line of its own, since its cloth may be any. */
     const groups = new Map<string, { letter: string; parts: Part[] }>(
       declared.map(({ letter }) => [letter, { letter, parts: [] }]),
     );
-    for (const [at, part] of entries(input.parts).entries()) {
+    for (const [at, part] of entries(given.parts).entries()) {
+      const name = textOf(part.title) || 'Part';
       const letter = textOf(part.fabric).trim();
       const key = letter || `part ${at}`;
       const group = groups.get(key) ?? { letter, parts: [] };
-      group.parts.push(book.blame('parts', () => readPart(part)));
+      group.parts.push(book.blame('parts', () => readPart(name, part), `${name}: `));
       groups.set(key, group);
     }
 
@@ -270,7 +289,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
             ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
             : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0]!.letter}" on it, or another letter.`,
         );
-      const price = paid(fabric?.price, `The price of fabric ${letter}`);
+      const price = tried(money, fabric?.price, `The price of fabric ${letter}`);
       const widths = byWidth(parts);
       if (widths[1])
         notes.push(
@@ -294,10 +313,15 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
         key,
         letter,
         name,
-        price,
+        price: ofFabric,
         several,
       }: { key: string; letter: string; name: string; price?: Exact | undefined; several: boolean },
     ): ShoppingLine {
+      const price =
+        ofFabric ??
+        parts
+          .map(({ title, price }) => tried(money, price, `The price of ${title.toLowerCase()}`))
+          .find(Boolean);
       const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
       const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
       const called = `${letter ? `Fabric ${letter}` : parts[0]!.title}${wide}`;
@@ -337,7 +361,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
             `bolts-${key}`,
             `Bolts for ${plural(kits, 'kit')}`,
             `${bolts}`,
-            `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with each kit’s cloth in one length, fewer bolts would not do`,
+            `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with ${buy.text} in one length for each kit, fewer bolts would not do`,
             [`buy-${key}`, 'kits'],
           );
           if (price) bolted = bolted.add(book.paid(toPriced(bolt, increment).mul(bolts).mul(price)));
@@ -362,7 +386,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
         text: `${buy.text}${wide}`,
         ...(width && { width: mixed(width) }),
         spare: mixed(spare),
-        ...(price && { price: book.sum(price) }),
+        ...(price && { price: book.sum(price, price) }),
         ...(cost && { cost: book.sum(cost) }),
         ...(bolts && { bolts }),
         ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
@@ -373,7 +397,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       fabric ? `${text} of fabric ${fabric}` : text;
     let itemCost = ZERO;
     const bought = items.map(({ price, ...item }) => {
-      const written = paid(price, `The price of ${item.text}`);
+      const written = tried(money, price, `The price of ${item.text}`);
       const cost = written && book.paid(written);
       if (cost) itemCost = itemCost.add(cost);
       else unpriced.push(inWords(item));
@@ -414,7 +438,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       summary:
         count || bought.length
           ? `${[...(count ? [`${plural(count, 'fabric')}${byLength}`] : []), ...bought.map(inWords)].join(', ')}.`
-          : 'Nothing on the list yet: put calculators inside this worksheet.',
+          : `Nothing on the list yet${unfinished.length ? '' : ': put calculators inside this worksheet'}.`,
       cuts: [] as Cut[],
       fabrics: lines,
       items: bought,
@@ -445,7 +469,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
     if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
       return { need: added };
-    const length = planned.length.mul(most(cut[0]!.washed, ...cut.map(({ washed }) => washed)));
+    const length = planned.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
     const need = added.sub(apart).add(length);
     const bought = (fabric: Exact): Exact => exact(book.toBuy(fabric).inches);
     if (bought(need).gte(bought(added))) return { need: added };

@@ -193,7 +193,7 @@ console.log('\nLists like real quilts’\n');
     const bound = runs.reduce((sum, run) => sum + run.sheets.bound.valueOf(), 0);
     console.log(
       `${kinds} sizes, up to ${most} of each: cloth over its bound ${ratio('plan').toFixed(4)} ` +
-        `(bought by 1/8 yd, ${runs.filter((run) => run.steps.stripsFirst).length} of 15 in strips, ${ratio('steps').toFixed(4)}); ` +
+        `(bought by 1/8 yd ${ratio('steps').toFixed(4)}); ` +
         `18 × 20 in sheets ${sheets}, bound ${bound}; ${ms(mean(runs.map((run) => run.time))).trim()} each`,
     );
   }

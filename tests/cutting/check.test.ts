@@ -40,7 +40,6 @@ const oneStrip = (placed: Placed[], height: number): CuttingPlan => ({
   length: exact(height),
   bound: exact(0),
   exact: false,
-  stripsFirst: false,
 });
 
 const faultsOf = (faults: Fault[]): string[] => [...new Set(faults.map(({ fault }) => fault))].sort();

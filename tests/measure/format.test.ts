@@ -1,16 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, most, ZERO, type Exact } from '../../src/measure/exact.js';
-import {
-  asTyped,
-  decimal,
-  length,
-  mixed,
-  number,
-  typographic,
-  unbroken,
-  type Style,
-} from '../../src/measure/format.js';
+import { asTyped, decimal, length, mixed, number, unbroken, type Style } from '../../src/measure/format.js';
 import { parseLength } from '../../src/measure/parse.js';
 import { fractions, hundredthsOfMillimetres, sixtyFourths } from './arbitraries.js';
 
@@ -38,29 +29,6 @@ describe('mixed numbers', () => {
 
   test('read back to the same value', () => {
     fc.assert(fc.property(fractions({ min: -1000 }), (value) => readsAs(mixed(value), value)));
-  });
-});
-
-describe('typographic fractions', () => {
-  test.each([
-    ['121 1/2', '121½'],
-    ['59 5/16', '59 5⁄16'],
-    ['1/8 1/4 1/3', '⅛ ¼ ⅓'],
-    ['3/8, 1/2, 5/8', '⅜, ½, ⅝'],
-    ['2/3 3/4 7/8', '⅔ ¾ ⅞'],
-    ['11/8', '11⁄8'],
-    ['1/80', '1⁄80'],
-    ['-2 1/2', '-2½'],
-    ['58 + 2 × 4 1/2 = 67 in', '58 + 2 × 4½ = 67 in'],
-    ['40', '40'],
-  ])('%s is %s', (text, written) => expect(typographic(text)).toBe(written));
-
-  test('read back to the same value', () => {
-    fc.assert(
-      fc.property(fractions({ min: -1000, finest: 64 }), (value) =>
-        readsAs(typographic(mixed(value)), value),
-      ),
-    );
   });
 });
 

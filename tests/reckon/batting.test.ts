@@ -155,6 +155,8 @@ describe('a package', () => {
       { name: 'medium', width: '70', length: '80', fits: true, price: '31.00' },
       { name: 'small', width: '40', length: '50', fits: false, price: '12.50' },
     ]);
+    // a yen has no smaller coin
+    expect(good({ ...quilt, packages: 'a 70 x 80 @ 1200', currency: 'JPY' }).packages[0]!.price).toBe('1200');
     expect(good({ ...quilt, packages: `odd 67 x 79; ${shop}` }).buy.text).toBe(
       '1 large package, 90 × 100 in',
     );

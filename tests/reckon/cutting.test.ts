@@ -208,15 +208,19 @@ describe('amounts', { timeout: 120_000 }, () => {
       ['fat-quarter', 1, '1 fat quarter'],
       ['Fat Quarter', 1, '1 fat quarter'],
       ['fat-eighth', 2, '2 fat eighths'],
-      ['18 x 20', 1, '1 sheet'],
-      ['20 x 9', 2, '2 sheets'],
-      ['square-10', 5, '5 10 in squares'],
+      ['18 x 20', 1, '1 sheet, 18 × 20 in'],
+      ['20 x 9', 2, '2 sheets, 20 × 9 in'],
+      ['square-10', 5, '5 squares, 10 × 10 in'],
     ] as const)
       expect(good({ list: 'A | square | 4 | 20', sheet }), sheet).toMatchObject({
         sheets,
         fabric: '0',
         buy: { text: name },
       });
+    // 16 in a strip
+    expect(good({ list: 'A | square | 2 1/2 | 17', sheet: 'strip-2.5' }).buy.text).toBe(
+      '2 strips, 40 × 2 1/2 in',
+    );
     for (const sheet of ['flat quarter', 'constructor', '__proto__', '18 x', '0 x 20', '-1 x 4'])
       expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors, sheet).toMatchObject([
         { input: 'sheet' },
@@ -246,9 +250,9 @@ describe('amounts', { timeout: 120_000 }, () => {
       ['40', '4'],
       ['36', '8'],
     ]);
-    expect(reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } }).errors).toMatchObject([
-      { input: 'fabricWidth' },
-    ]);
+    const { errors } = reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } });
+    expect(errors).toMatchObject([{ input: 'fabricWidth' }]);
+    expect(errors![0]!.message).toMatch(/^Fabric A: “wide” is not a length\./);
   });
 
   test('a fabric without a width of its own is as wide as is usual', () => {

@@ -146,6 +146,10 @@ describe('a straight set', { timeout: 60_000 }, () => {
     expect(cutSizes(result.pieces)).toEqual({ '2 1/2 × 12 1/2': 49, '2 1/2 × 2 1/2': 30 });
   });
 
+  test('of one block says so', () => {
+    expect(good({ block: 12, across: 1, down: 1 }).summary).toMatch(/^1 block of 12 in, 1 by 1:/);
+  });
+
   test('without sashing there is nothing to cut but the blocks', () => {
     const result = good({ block: 12, across: 4, down: 5, frame: true, cornerstones: true });
     expect(result).toMatchObject({

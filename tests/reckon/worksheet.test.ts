@@ -212,9 +212,38 @@ describe('the shopping list', { timeout: 120_000 }, () => {
     }
   });
 
+  test('has the first of two fabrics with one letter, and says so, as of one without a letter', () => {
+    const input = {
+      fabrics: [
+        { letter: 'A', name: 'First', price: '10' },
+        { letter: ' A ', name: 'Second', price: '20' },
+        { letter: ' ', name: 'Third' },
+      ],
+      parts: [part('Binding', 'A', '36')],
+    };
+    expect(good(input).fabrics).toMatchObject([{ name: 'First', cost: { amount: '10.00' } }]);
+    expect(notesOf(input)).toContain(
+      'Two fabrics have the letter A; the first is used. Give the other a letter of its own.',
+    );
+    expect(notesOf(input)).toContain('A fabric has no letter. Write letter="A".');
+  });
+
+  test('says of a fabric’s width that it cannot be read, even where no part takes its width from it', () => {
+    const width = (fabricWidth: unknown): string =>
+      notesOf({ fabrics: [{ letter: 'A', fabricWidth }], parts: [part('Binding', 'A', '20')] });
+    expect(width('wide')).toContain('Fabric A: “wide” is not a length. Write it like');
+    expect(width('5000')).toMatch(/Fabric A: .* can be at most 1000 in here\. Is the unit right\?/);
+    expect(width('-40')).toMatch(/Fabric A: .* cannot be less than 0\./);
+    for (const fine of ['42', '106 cm', '', undefined]) expect(width(fine)).not.toContain('Fabric A:');
+  });
+
   test('may be empty', () => {
     expect(good({})).toMatchObject({ fabrics: [], items: [], fabric: '0' });
-    expect(good({}).summary).toContain('Nothing on the list yet');
+    expect(good({}).summary).toContain('Nothing on the list yet: put calculators inside');
+    expect(good({ unfinished: ['Borders is not on the list yet.'] }).summary).toBe(
+      'Nothing on the list yet.',
+    );
+    expect(good(null as unknown as WorksheetInput)).toMatchObject({ fabrics: [] });
   });
 });
 
@@ -308,6 +337,17 @@ describe('parts planned together', { timeout: 120_000 }, () => {
     ]);
   });
 
+  test('take no less cloth than their layout, whatever share a wash is said to take', () => {
+    const parts = [1, 2].map((name) =>
+      part(`Part ${name}`, 'A', '20', {
+        washed: '0',
+        pieces: [{ width: '40', length: '5', count: 1, turn: false }],
+      }),
+    );
+    // geometry: two pieces as wide as the cloth, 5 in each
+    expect(good({ parts }, planCloth).fabrics).toMatchObject([{ need: '10' }]);
+  });
+
   test('leave out a part that is cut on its own', () => {
     const backing = part('Backing', 'A', '135', { pieces: [] });
     const binding = part('Binding', 'A', '20', {
@@ -387,6 +427,51 @@ describe('prices', () => {
     });
     expect(yen.fabrics.map(({ cost }) => cost!.amount)).toEqual(['1502', '1502']);
     expect(yen.total!.amount).toBe('3004');
+  });
+
+  test('that a part says itself count where its fabric has none', () => {
+    const priced = [part('Binding', '', '36', { price: '8' }), part('Backing', 'B', '135', { price: '99' })];
+    // 1 × 8 + 3 3/4 × 19.80
+    expect(good({ parts: priced, fabrics: [{ letter: 'B', price: '19.80' }] })).toMatchObject({
+      total: { amount: '82.25' },
+    });
+    expect(notesOf({ parts: [part('Binding', '', '36', { price: 'cheap' })] })).toContain(
+      'The price of binding: “cheap” is not a number.',
+    );
+  });
+
+  test('finer than a coin are shown as they are reckoned with', () => {
+    // 1 yd at 13.335 costs 13 yen, or 13.34 where there are cents
+    const at = (currency: string): unknown[] => {
+      const [{ price, cost }] = good({
+        parts: [part('Binding', 'A', '36')],
+        fabrics: [{ letter: 'A', price: '13.335' }],
+        currency,
+      }).fabrics as [ShoppingLine];
+      return [price!.text, price!.amount, cost!.amount];
+    };
+    expect(at('JPY')).toEqual(['¥13.335', '13.335', '13']);
+    expect(at('EUR')).toEqual(['€13.335', '13.335', '13.34']);
+    expect(at('')).toEqual(['13.335', '13.335', '13.34']);
+    expect(at('KWD').slice(1)).toEqual(['13.335', '13.335']);
+  });
+
+  test.each(['JPY', 'KWD', 'EUR', ''])('add up as they are shown, in %s', (currency) => {
+    const price = fc.integer({ min: 1, max: 99_999 }).map((thousandths) => `${thousandths / 1000}`);
+    fc.assert(
+      fc.property(fc.array(fc.tuple(need, price, price), { minLength: 1, maxLength: 6 }), (lines) => {
+        const { fabrics, items, total } = good({
+          parts: lines.map(([need], at) => part('Part', `F${at}`, need)),
+          fabrics: lines.map(([, price], at) => ({ letter: `F${at}`, price })),
+          items: lines.map(([, , cost]) => ({ title: 'Batting', text: '1 package', cost })),
+          currency,
+        });
+        const costs = [...fabrics, ...items].map(({ cost }) => cost!);
+        expect(sum(costs.map(({ amount }) => exact(amount))).equals(exact(total!.amount))).toBe(true);
+        for (const { amount, text } of [...costs, total!])
+          expect(Number(text.replace(/[^\d.]/g, ''))).toBe(Number(amount));
+      }),
+    );
   });
 
   test('of items count too, and are written like the others', () => {
@@ -515,6 +600,12 @@ describe('kits', () => {
     expect(result.kits).not.toHaveProperty('cost');
   });
 
+  test('longer than any bolt are told a length that can be written', () => {
+    const input = { parts: [part('Backing', 'A', '26208')], kits: 2 };
+    const [, longer] = /like ([^.]+ yd)\./.exec(notesOf(input))!;
+    expect(good({ ...input, bolt: longer }).fabrics[0]!.bolts).toBe(2);
+  });
+
   test('whose parts each fit on a bolt can be cut as lengths of their own', () => {
     // 200 + 150 in are 9 3/4 yd; 5 5/8 and 4 1/4 yd fit on 8 yd
     const parts = [part('Backing', 'A', '200'), part('Borders', 'A', '150')];
@@ -532,7 +623,7 @@ describe('kits', () => {
     };
     // one of 8 3/8 yd from 15
     const words =
-      '1 length of 8 3/8 yd from each bolt of 15 yd; with each kit’s cloth in one length, fewer bolts would not do';
+      '1 length of 8 3/8 yd from each bolt of 15 yd; with 8 3/8 yd in one length for each kit, fewer bolts would not do';
     expect(how(1)).toEqual(['Bolts for 1 kit', words]);
     expect(how(2)).toEqual(['Bolts for 2 kits', words]);
   });
@@ -567,6 +658,20 @@ describe('kits', () => {
 });
 
 describe('bad input', { timeout: 60_000 }, () => {
+  test.each([undefined, null, '', 'abc', '-3', '1/0', NaN, {}])(
+    'of a need of %j is named by its part',
+    (need) => {
+      const { errors } = reckonWorksheet({ kits: 3, parts: [part('Binding', 'A', need as string)] });
+      expect(errors).toMatchObject([{ input: 'parts' }]);
+      expect(errors![0]!.message).toMatch(/^Binding: .+ Write it like .+\.$/);
+    },
+  );
+
+  test('of a part or an item without words leaves a line that can be named', () => {
+    expect(good({ kits: 3, parts: [{ need: '0' } as PartInput] }).working.at(-2)!.label).toBe('Part');
+    expect(good({ items: [{ title: 'Batting' }, {}] as never }).summary).toBe('Batting, something.');
+  });
+
   test('of every kind gives sentences, and never throws', () => {
     const junk = fc.anything({ withNullPrototype: true, withBigInt: true, withDate: true, withMap: true });
     const KEYS = [

@@ -20,13 +20,15 @@ export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
   const takes: Take[] = calculator.takes?.(result, letters) ?? [
     { fabric: letters[0] ?? '', need: fabric, cuts },
   ];
-  const shrinkage = working.find(({ id }) => id === 'shrinkage')?.value.replace(/ ?%/, '') || '0';
+  const written = (of: string): string | undefined => working.find(({ id }) => id === of)?.value;
+  const shrinkage = written('shrinkage')?.replace(/ ?%/, '') || '0';
   const washed = mixed(exact(100).div(exact(100).sub(exact(shrinkage))));
   return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
     title: calculator.title,
     width: clothWidth(result),
     sold: working.find(({ id }) => id === 'fabricWidth')?.inches,
     washed,
+    price: written('price'),
     cuts,
     pieces,
     ...take,

@@ -41,16 +41,18 @@ export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
 export const nameOf = ({ letter, name }: { letter: string; name: string }): string =>
   [letter, name].filter(Boolean).join(' · ') || '–';
 
-/** What is bought by the piece, where it stands for one. */
-const ONE_THING = /(package|quarter|eighth|strip|square|sheet)(?=,|$)/;
+/** What is bought by the piece. */
+const THING = /(.*(package|quarter|eighth|strip|square|sheet))s?(?=,|$)/;
 
 /** What all the kits take: whole bolts, or so many times what one kit takes. */
-const forKits = ({ bolts, amount, unit, text }: Line, kits: number): string =>
-  bolts
+const forKits = ({ bolts, amount, unit, text }: Line, kits: number): string => {
+  const all = kits * Number(amount);
+  return bolts
     ? plural(bolts, 'bolt')
-    : /^\d+$/.test(amount) && unit
-      ? `${kits * Number(amount)} ${kits > 1 ? unit.replace(ONE_THING, '$1s') : unit}`
+    : THING.test(unit)
+      ? `${all} ${all > 1 ? unit.replace(THING, '$1s') : unit}`
       : `${kits} × ${text}`;
+};
 
 const totalOf = ({ soFar }: WorksheetResult): string => (soFar ? 'Total so far' : 'Total');
 
@@ -73,7 +75,7 @@ export const shopping = (result: WorksheetResult, style: Style): Listing => {
         line.uses,
         line.need && lengthOf(line.need, style),
         line.text,
-        ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
+        ...(total ? [line.price?.text ?? '', line.cost?.text ?? 'no price'] : []),
         ...(kits ? [forKits(line, kits.count)] : []),
       ]),
       ...(total ? [[totalOf(result), '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
@@ -123,7 +125,8 @@ export const worksheetCells = (result: WorksheetResult, pieces: Piece[], { units
         long(width),
       ],
     ),
-    [totalOf(result), '', '', '', '', '', '', number(result.total?.amount)],
+    ...(result.total ? [[totalOf(result), '', '', '', '', '', '', number(result.total.amount)]] : []),
+    ...result.notes.map((note) => [note]),
     [],
     ['Cut list'],
     ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],

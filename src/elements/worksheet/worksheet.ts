@@ -156,15 +156,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   #settle(): void {
     if (isAsServed(this)) return;
     const troubles: string[] = [];
+    const declared = this.#held<QuiltFabric>('quilt-fabric:defined');
     const fabrics = new Map<string, QuiltFabric>();
-    for (const fabric of this.#held<QuiltFabric>('quilt-fabric:defined')) {
+    for (const fabric of declared) {
       const letter = textOf(fabric.letter).trim();
-      if (!letter) troubles.push('A fabric has no letter. Write letter="A".');
-      else if (fabrics.has(letter))
-        troubles.push(
-          `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
-        );
-      else fabrics.set(letter, fabric);
+      if (letter && !fabrics.has(letter)) fabrics.set(letter, fabric);
     }
 
     /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
@@ -224,7 +220,6 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       .filter(isPart)
       .forEach(give);
     const parts = this.#held<Element>(...PARTS).filter(isPart);
-    if (caution && (!lists[0] || lists.some(({ isAsWritten }) => isAsWritten))) troubles.push(caution);
     for (const part of this.#given) if (!part.closest('quilt-worksheet')) part.flow = undefined;
     this.#given = parts;
     const [wide, long] = [size['width'], size['length']].map((side) => this.#length(side).inches);
@@ -235,6 +230,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
         ? `${title} is not on the list yet: ${errors[0]!.message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.`
         : [],
     );
+    if (caution && !lists[0]) unfinished.push(caution);
+    else if (caution && lists.some(({ isAsWritten }) => isAsWritten)) troubles.push(caution);
     const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
     const nameOf = (letter: string): string => fabrics.get(letter)?.name ?? '';
     this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) =>
@@ -251,7 +248,12 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
       troubles,
       unfinished,
       named: parts.flatMap(lettersOf),
-      fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
+      fabrics: declared.map(({ letter = '', name, price, fabricWidth }) => ({
+        letter,
+        name,
+        price,
+        fabricWidth,
+      })),
       parts: takes
         .filter((take) => !isItem(take) && take.need !== '0')
         .map(({ part: _, cuts: _cuts, ...take }) => take),
@@ -268,6 +270,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     this.#told = told;
     this.#gathered = gathered;
     this.requestUpdate();
+    // Whoever hears of what was typed may ask its form at once.
+    if (this.form) this.send();
   }
 
   protected override render(): TemplateResult {

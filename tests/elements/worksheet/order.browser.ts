@@ -1,5 +1,6 @@
 import { expect } from 'chai';
 import fc from 'fast-check';
+import { exact } from '../../../src/measure/exact.js';
 import { answered, settled, type Sheet } from '../../sheet/fixture.js';
 import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet, type Worksheet } from './quilt.js';
 
@@ -175,6 +176,35 @@ describe('a worksheet comes to rest', () => {
     const sheet = await worksheet(['A', 'B', 'C', 'D'].map(rows).join(''));
     for (const { parts } of list(sheet).fabrics) expect(parts).to.have.length(2);
     expect(list(sheet).notes.join()).to.not.include('being planned');
+  });
+});
+
+describe('a worksheet that is moved while a plan is being made', () => {
+  it('goes on with it, in the page and in a frame', async () => {
+    const sheet = await worksheet('<quilt-cutting list="A | square | 2 | 4"></quilt-cutting>');
+    const stage = sheet.parentElement!;
+    stage.insertAdjacentHTML('beforeend', '<section></section><iframe></iframe>');
+    const places = [
+      stage.querySelector('section')!,
+      stage.querySelector('iframe')!.contentDocument!.body,
+      stage.querySelector('section')!,
+    ];
+    for (const [at, place] of places.entries()) {
+      const count = 300 + at;
+      Object.assign(part(sheet, 'cutting'), {
+        list: `A | square | 2 | ${count}\nA | rail | 1 1/2 x 4 | 200`,
+      });
+      await settled(sheet);
+      await settled(part(sheet, 'cutting'));
+      expect(list(sheet).notes.join()).to.include('it is still being planned');
+      place.append(sheet);
+      while (!list(sheet).fabrics[0]) await new Promise((done) => setTimeout(done, 20));
+      await settled(sheet);
+      expect(list(sheet).notes.join()).to.not.include('being planned');
+      // geometry: 20 squares to a strip of 2 in, and 10 rails to one of 4 in
+      const strips = Math.ceil(count / 20) * 2 + 20 * 4;
+      expect(exact(needs(sheet)['A']!).lte(strips)).to.be.true;
+    }
   });
 });
 

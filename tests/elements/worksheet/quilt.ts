@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import type { QuiltWorksheet } from '../../../src/index.js';
 import type { WorksheetResult } from '../../../src/reckon/worksheet.js';
+import type { Cells } from '../../../src/sheet/export.js';
 import { answered, settled, show, type Sheet } from '../../sheet/fixture.js';
 
 export type Worksheet = QuiltWorksheet & Sheet;
@@ -51,3 +52,6 @@ export const part = (within: ParentNode, name: keyof typeof PARTS | 'fabric'): S
 export const list = (sheet: Sheet): WorksheetResult => answered<WorksheetResult>(sheet);
 export const needs = (sheet: Sheet): Record<string, string> =>
   Object.fromEntries(list(sheet).fabrics.map(({ letter, need, parts }) => [letter || parts[0]!.title, need]));
+/** What is copied and downloaded. */
+export const cellsOf = (sheet: Sheet): Cells =>
+  (sheet as unknown as { cells(result: WorksheetResult): Cells }).cells(list(sheet));

@@ -9,13 +9,27 @@ import {
   listen,
   messageAt,
   pressButton,
+  row,
+  show,
   text,
+  unfold,
   valueIn,
   write,
   writeAndLeave,
   type Sheet,
 } from '../../sheet/fixture.js';
-import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet } from './quilt.js';
+import {
+  calm,
+  cellsOf,
+  FABRICS,
+  list,
+  needs,
+  part,
+  PARTS,
+  quilt,
+  worksheet,
+  type Worksheet,
+} from './quilt.js';
 
 const size = (sheet: Sheet): string[] => ['width', 'length'].map((id) => valueIn(sheet, id));
 const notes = (sheet: Sheet): string => all(sheet, '.note').map(text).join('\n');
@@ -219,6 +233,72 @@ describe('the shopping list of a quilt-worksheet', () => {
     expect(find(plain, 'table.key')).to.equal(null);
   });
 
+  it('is so far, everywhere, while something has no price', async () => {
+    const sheet = await quilt('currency="EUR" kits="2"', {
+      backing: '<quilt-backing fabric="Z"></quilt-backing>',
+      binding: '<quilt-binding fabric="C" price="99"></quilt-binding>',
+    });
+    const sentence = 'The total leaves out what has no price: Fabric Z.';
+    expect(answer(sheet)).to.match(/^For 2 kits, so far €/);
+    expect(notes(sheet)).to.include(sentence);
+    const rows = listed(sheet, 'Shopping list for one kit');
+    expect(rows.at(-1)![0]).to.equal('Total so far');
+    expect(rows.filter((row) => row.includes('no price')).map(([fabric]) => fabric)).to.deep.equal(['Z']);
+    for (const id of ['total', 'kitCost']) expect(text(row(sheet, id).cells[0])).to.match(/ so far$/);
+    const cells = cellsOf(sheet);
+    expect(cells.filter(([first]) => first === sentence || first === 'Total so far')).to.have.length(2);
+    expect(cells.map(([first]) => first)).to.not.include('Total');
+  });
+
+  it('is so far while it lacks the cloth of the blocks', async () => {
+    const sheet = await quilt('currency="EUR"', { cutting: '' });
+    expect(answer(sheet)).to.match(/^So far €/);
+    expect(notes(sheet)).to.include('Cloth for the blocks is not in this list.');
+    expect(listed(sheet, 'Shopping list').at(-1)![0]).to.equal('Total so far');
+  });
+
+  it('has no total where nothing has a price', async () => {
+    const sheet = await worksheet(PARTS.binding, 'width="50" length="60"');
+    expect(cellsOf(sheet).flat()).to.not.include('Total');
+  });
+
+  it('takes a part’s own price where its fabric has none', async () => {
+    const sheet = await worksheet(
+      '<quilt-backing width="30" length="40" price="12"></quilt-backing>',
+      'fabric-width="40"',
+    );
+    // 30 + 8 by 40 + 8 in: one panel of 48 in, 1 3/8 yd at 12
+    expect(answer(sheet)).to.match(/^In all 16\.50/);
+  });
+
+  it('never takes the price of a fat quarter for that of a yard', async () => {
+    const sheet = await worksheet(PARTS.cutting);
+    const cutting = part(sheet, 'cutting');
+    expect(list(sheet).total!.amount).to.equal('7.20');
+    await writeAndLeave(cutting, 'sheet', '');
+    await calm(sheet);
+    expect(list(sheet).fabrics).to.have.length(1);
+    expect(list(sheet)).to.not.have.property('total');
+    expect(answer(cutting)).to.include('The price was of what it was cut from before, and is left out.');
+    await unfold(cutting);
+    await writeAndLeave(cutting, 'price', '9');
+    await calm(sheet);
+    // 12 squares of 6 1/2 in, 6 across: 13 in, 3/8 yd at 9
+    expect(list(sheet).total!.amount).to.equal('3.38');
+  });
+
+  it('has a size for what is sold as a sheet, and names as they were written', async () => {
+    const sheet = await worksheet(
+      '<quilt-cutting sheet="18 x 22" list="A | star · point | 3 | 4\nA | point/half | 2 | 4"></quilt-cutting>',
+    );
+    expect(listed(sheet, 'Shopping list')[0]![3]).to.equal('1 sheet, 18 × 22 in');
+    expect(answer(part(sheet, 'cutting'))).to.include(
+      'Cloth sold as 22 in wide is usually 20 in without its selvages.',
+    );
+    const cells = cellsOf(sheet).map((row) => row[3]);
+    expect(cells).to.include('star · point').and.include('point/half');
+  });
+
   it('shows how parts of one cloth are laid out together, where that takes less', async () => {
     // 8 strips of 2 1/2 × 40 and rails of 31 × 2 1/2 leave 9 in beside each rail, room for three squares of 2 1/2
     const rails = '<quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting>';
@@ -335,6 +415,7 @@ describe('what is wrong in a quilt-worksheet', () => {
     );
     expect(messageAt(part(sheet, 'binding'), 'fabricWidth')).to.include('“wide” is not a length');
     expect(notes(sheet)).to.include('Binding is not on the list yet');
+    expect(notes(sheet)).to.include('Fabric C: “wide” is not a length.');
   });
 
   it('in the worksheet’s own cells keeps the last good list, marked stale', async () => {
@@ -367,6 +448,34 @@ describe('kits in a quilt-worksheet', () => {
     expect(rows[1]!.at(-1)).to.match(new RegExp(`^${list(sheet).fabrics[0]!.bolts!} bolts?$`));
   });
 
+  it('take so many times what is bought by the piece, in words', async () => {
+    const inside = `${PARTS.batting}
+      <quilt-cutting sheet="strip-2.5" list="A | square | 2 | 1"></quilt-cutting>
+      <quilt-cutting sheet="square-10" list="A | square | 4 | 5"></quilt-cutting>
+      <quilt-cutting sheet="fat-eighth" list="B | square | 4 | 1"></quilt-cutting>
+      <quilt-cutting sheet="12 x 14" list="B | square | 4 | 1"></quilt-cutting>
+      <quilt-backing fabric="C" fabric-width="106"></quilt-backing>`;
+    const forKits = async (kits: number): Promise<string[]> => {
+      const sheet = await worksheet(inside, `width="70" length="100" kits="${kits}" bolt="2 yd"`);
+      const rows = listed(sheet, `Shopping list for one kit`);
+      return rows.map((row) => row.at(-1)!).filter(Boolean);
+    };
+    // 2 × 2 squares of 4 in from one of 10 in; a back of 108 × 78 in takes 108 in, 3 yd, longer than the bolt
+    expect(await forKits(3)).to.deep.equal([
+      '3 strips, 40 × 2 1/2 in',
+      '6 squares, 10 × 10 in',
+      '3 fat eighths',
+      '3 sheets, 12 × 14 in',
+      '3 × 3 yd, 106 in wide',
+      '3 large packages, 90 × 108 in',
+    ]);
+    expect((await forKits(1)).slice(0, 3)).to.deep.equal([
+      '1 strip, 40 × 2 1/2 in',
+      '2 squares, 10 × 10 in',
+      '1 fat eighth',
+    ]);
+  });
+
   it('longer than a bolt are named, with the rest reckoned', async () => {
     const sheet = await quilt('kits="4" bolt="1 yd" currency="EUR"');
     expect(notes(sheet)).to.match(
@@ -378,6 +487,41 @@ describe('kits in a quilt-worksheet', () => {
 });
 
 describe('events in a quilt-worksheet', () => {
+  it('come when every value is what it stays, in a form too', async () => {
+    const named = (tag: string, more: string): string =>
+      `<quilt-${tag} name="${tag}" ${more}></quilt-${tag}>`;
+    const form = await show<HTMLFormElement>(
+      `<form><quilt-worksheet name="all">${FABRICS.join('')}${PARTS.top}${PARTS.borders}${named('binding', 'fabric="C"')}${named('backing', 'fabric="E"')}${named('cutting', 'list="A | square | 6 | 12"')}</quilt-worksheet></form>`,
+    );
+    const sheet = form.querySelector<Worksheet>('quilt-worksheet')!;
+    await calm(sheet);
+    const now = (): string => {
+      const parts = [...form.querySelectorAll<Sheet>('[name]')].filter((at) => 'value' in at);
+      const values = parts.map(({ value }) => value);
+      const sent = [...new FormData(form).values()].filter((value) => typeof value === 'string');
+      // nothing is sent of a list whose plan is not ready
+      expect(sent).to.deep.equal(values.filter(Boolean));
+      return [...values, list(sheet).total!.amount].join();
+    };
+    let heard = now();
+    for (const type of ['input', 'change']) form.addEventListener(type, () => (heard = now()));
+    const many = Array.from({ length: 9 }, (_, at) => `A | s${at} | ${2 + at / 8} | 40`).join('\n');
+    for (const [name, id, typed] of [
+      ['top', 'across', '5'],
+      ['borders', 'borders', '2, 7'],
+      ['binding', 'allowance', '30'],
+      ['backing', 'overage', '6'],
+      // planned in the background
+      ['cutting', 'list', many],
+    ] as const) {
+      const before = now();
+      await write(part(sheet, name), id, typed);
+      await calm(sheet);
+      expect(now(), name).to.not.equal(before);
+      expect(heard, name).to.equal(now());
+    }
+  });
+
   it('are input and change, once each for what is typed', async () => {
     const sheet = await quilt();
     const heard = listen(sheet, sheet.parentElement!);
