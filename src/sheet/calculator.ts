@@ -28,6 +28,12 @@ export interface Calculator<R extends Answer = Answer> {
   instead?(result: R): { words: string; buy: Purchase }[];
   /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
   takes?(result: R, letters: string[]): Take[];
+  /** In a worksheet it gives the quilt its size, for all that come after it; in words what it is: `quilt top`. */
+  finishes?: string;
+  /** Inputs that mean something else here than on the worksheet, so that they do not flow in. */
+  own?: string[];
+  /** Whether it is bought by the piece as it stands, so that its cloth is added to no other's. Default: it is not. */
+  byPiece?: () => boolean;
 }
 
 /** What a result takes from one fabric; see the worksheet's parts. Lengths are exact inches. */

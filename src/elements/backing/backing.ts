@@ -51,6 +51,7 @@ export class QuiltBacking extends QuiltSheet<BackingResult> {
     title: 'Backing',
     fields: backingFields,
     reckon: reckonBacking,
+    own: ['seam'],
     draw: (result, style) => [drawBacking(result, style)],
     listings: (result, style) => [layouts(result, style)],
     instead: ({ layouts }) =>

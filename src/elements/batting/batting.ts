@@ -57,6 +57,11 @@ export class QuiltBatting extends QuiltSheet<BattingResult> {
     reckon: reckonBatting,
     draw: (result, style) => [drawBatting(result, style)],
     listings: offers,
+    own: ['shrinkage'],
+    byPiece: () => true,
+    takes: ({ fabric: need, cuts, buy, cost }, [fabric = '']) => [
+      { fabric, need, cuts, item: buy.text, cost: cost?.amount },
+    ],
   };
 }
 

@@ -81,6 +81,7 @@ export class QuiltBorders extends QuiltSheet<BordersResult> {
     title: 'Borders',
     fields: bordersFields,
     reckon: reckonBorders,
+    finishes: 'borders',
     draw: (result, style) => [drawBorders(result, style)],
     listings: (result, style) => [plans(result, style), strips(result)],
     takes: (result, letters) =>

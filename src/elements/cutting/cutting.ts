@@ -65,6 +65,7 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     reckon: (input) =>
       isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
     draw: drawCutting,
+    byPiece: () => !!this.sheet,
     listings: ({ fabrics }, style) => [stripList(fabrics, style)],
     takes: ({ fabrics }, letters) =>
       fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {

@@ -57,6 +57,7 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     title: 'Quilt top',
     fields: topFields,
     reckon: reckonTop,
+    finishes: 'quilt top',
     headline: ({ finished }, style) => [
       'Finished',
       `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`,

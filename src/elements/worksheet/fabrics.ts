@@ -1,0 +1,74 @@
+import { ZERO, type Exact } from '../../measure/exact.js';
+import { asTyped, mixed, type Style } from '../../measure/format.js';
+import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { COTTON_WIDTH } from '../../trade/conventions.js';
+import type { QuiltFabric } from '../fabric/fabric.js';
+
+/** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+export const flowing = (raw: unknown, style: Style): { text: unknown; inches?: Exact } => {
+  if (isBlank(raw)) return { text: undefined };
+  try {
+    const inches = lengthOf(raw, style);
+    const text = asTyped(inches, style);
+    return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return { text: raw };
+  }
+};
+
+/** How wide a fabric is, and in words where that was said. */
+interface Width {
+  width: unknown;
+  inches: Exact;
+  from: string;
+}
+
+/** The fabrics declared in a worksheet, by letter; of two with one letter the first. */
+export class Fabrics {
+  readonly #byLetter = new Map<string, QuiltFabric>();
+
+  constructor(
+    readonly declared: QuiltFabric[],
+    /** Of those that do not say their own width. */
+    readonly width: unknown,
+    readonly style: Style,
+  ) {
+    for (const fabric of declared) {
+      const letter = textOf(fabric.letter).trim();
+      if (letter && !this.#byLetter.has(letter)) this.#byLetter.set(letter, fabric);
+    }
+  }
+
+  nameOf = (letter: string): string => this.#byLetter.get(letter)?.name ?? '';
+
+  /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
+  widthOf = (letter: string): Width => {
+    const own = this.#byLetter.get(letter)?.fabricWidth;
+    const from = isBlank(own) ? 'from the worksheet' : `fabric ${letter}`;
+    const { text = '', inches } = flowing(isBlank(own) ? this.width : own, this.style);
+    return {
+      width: text || undefined,
+      from,
+      inches: inches ?? (text ? ZERO : lengthOf(COTTON_WIDTH, this.style)),
+    };
+  };
+
+  /** The narrowest of these, so that no cloth is short. */
+  narrowest(letters: string[]): Width {
+    return (letters.length ? letters : ['']).map(this.widthOf).sort((a, b) => a.inches.compare(b.inches))[0]!;
+  }
+
+  /** The widths of those that say their own. */
+  get widths(): Record<string, unknown> {
+    return Object.fromEntries(
+      [...this.#byLetter].flatMap(([letter, { fabricWidth }]) =>
+        isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]],
+      ),
+    );
+  }
+
+  get swatches(): Map<string, string> {
+    return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+  }
+}
