@@ -109,10 +109,16 @@ export abstract class FormField extends LitElement {
 
   /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
   #opened = (): void => {
-    this.tabIndex = -1;
+    const isAuthors = this.hasAttribute('tabindex');
+    if (!isAuthors) this.tabIndex = -1;
     setTimeout(() => {
-      if (this.matches(':focus') && !this.shadowRoot!.activeElement) this.faulty()?.focus();
-      this.removeAttribute('tabindex');
+      const { shadowRoot } = this;
+      if (this.matches(':focus') && !shadowRoot!.activeElement) this.faulty()?.focus();
+      if (isAuthors) return;
+      const over = (): void => this.removeAttribute('tabindex');
+      // Chromium would take the focus away from the cell with it.
+      if (shadowRoot!.activeElement) this.addEventListener('focusout', over, { once: true });
+      else over();
     });
   };
 

@@ -11,7 +11,7 @@ import {
   startWebKitDriver,
 } from '../tools/browsers.mjs';
 import buildIfStale from '../tools/fresh-dist.mjs';
-import { hosts } from '../tools/hosts.mjs';
+import { consumersServed, hosts } from '../tools/hosts.mjs';
 import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
 
 // Pages are opened as they ship.
@@ -98,6 +98,7 @@ export default {
   files: `${rootDir}/tests/**/*.browser.ts`,
   nodeResolve: true,
   plugins: [typescript, hosts()],
+  middleware: [consumersServed()],
   browsers: launchers,
   // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
   concurrency: 1,

@@ -18,9 +18,22 @@ export const openFrame = async (
   const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
   document.body.append(frame);
   await loaded;
+  return inFrame(frame);
+};
+
+const inFrame = (frame: HTMLIFrameElement): Framed => {
   const window = frame.contentWindow as Framed['window'];
   const { faults } = window as unknown as { faults: string[] };
   return { window, page: frame.contentDocument!, faults };
+};
+
+/** The page that a frame goes to when this is done. */
+export const goTo = async ({ window }: Framed, go: () => void): Promise<Framed> => {
+  const frame = window.frameElement as HTMLIFrameElement;
+  const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
+  go();
+  await loaded;
+  return inFrame(frame);
 };
 
 /** Written into a page before anything else. */

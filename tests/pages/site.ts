@@ -1,6 +1,7 @@
 import { type Browser, type Page } from 'puppeteer-core';
 import { afterAll, beforeAll } from 'vitest';
-import { launchChromium } from '../tools/chromium.mjs';
+import { findFirefox } from '../tools/browsers.mjs';
+import { launchChromium, launchFirefox } from '../tools/launch.mjs';
 import { serve } from '../tools/serve.mjs';
 
 export interface Visit {
@@ -21,14 +22,19 @@ export interface Visited {
   faults: string[];
 }
 
-/** The demo site and a browser, for the tests of one file. Open pages are closed after them. */
-export const site = () => {
+type Engine = 'Chromium' | 'Firefox';
+
+/** The browsers here that a driver opens whole pages in. Firefox's has no emulated media and no pages without scripts. */
+export const DRIVEN: Engine[] = findFirefox() ? ['Chromium', 'Firefox'] : ['Chromium'];
+
+/** The demo site and a browser, for the tests of one file or of one part of it. Open pages are closed after them. */
+export const site = (engine: Engine = 'Chromium') => {
   let browser: Browser;
   let server: Awaited<ReturnType<typeof serve>>;
 
   beforeAll(async () => {
     server = await serve();
-    browser = await launchChromium();
+    browser = await (engine === 'Chromium' ? launchChromium() : launchFirefox());
   });
   afterAll(async () => {
     await browser.close();
@@ -50,9 +56,11 @@ export const site = () => {
       'response',
       (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),
     );
-    await page.setJavaScriptEnabled(scripts);
+    if (engine === 'Chromium') {
+      await page.setJavaScriptEnabled(scripts);
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
+    }
     if (before) await page.evaluateOnNewDocument(before);
-    await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }]);
     await page.setViewport({ width, height });
     await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
     return { page, faults };

@@ -7,7 +7,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { CuttingResult } from '../../src/reckon/cutting.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
-import { site } from './site.js';
+import { DRIVEN, site } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = [
@@ -286,7 +286,8 @@ const runs = (program: string): boolean => {
 };
 const hasPoppler = ['pdfinfo', 'pdftotext', 'pdftoppm'].every(runs);
 
-describe('on paper', () => {
+describe.each(DRIVEN)('on paper from %s', (engine) => {
+  const { openWith } = site(engine);
   const folder = mkdtempSync(join(tmpdir(), 'quilt-paper-'));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   const CM = 96 / 2.54;
@@ -317,7 +318,7 @@ describe('on paper', () => {
       const { page, faults } = await openWith(script + sheets[what as keyof typeof sheets]);
       await settled(page);
       const { fabrics, items, notes } = await listOf(page);
-      expect(notes.join(' ')).not.toContain('not on the list');
+      expect(notes.join()).not.toMatch(/not on the list/);
       const pieces = await page.$$eval(TAGS.join(), (all) =>
         all.flatMap(
           (at) => (at as unknown as { result?: CuttingResult }).result?.cuts?.map(({ text }) => text) ?? [],
@@ -325,22 +326,25 @@ describe('on paper', () => {
       );
       const html = await page.evaluate(printCopy);
       const paper = await openWith(html);
-      await paper.page.emulateMediaType('print');
-
       const letters = [
         ...new Set([...fabrics.map(({ letter }) => letter), ...items.map(({ fabric }) => fabric)]),
       ].filter(Boolean);
-      const boxes = await paper.page.$$eval('div >>> td.swatch', (all) =>
-        all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
-      );
-      expect(boxes).toHaveLength(letters.length);
-      for (const box of boxes) expect(box).toBeGreaterThan(2.5 * CM);
-      expect(
-        await paper.page.$$eval(
-          'div >>> button, div >>> input',
-          (all) => all.filter((at) => at.checkVisibility()).length,
-        ),
-      ).toBe(0);
+      const boxes = (): Promise<number[]> =>
+        paper.page.$$eval('div >>> td.swatch', (all) =>
+          all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+        );
+      expect(await boxes()).toHaveLength(letters.length);
+      // Firefox's driver cannot show the screen what paper gets.
+      if (engine === 'Chromium') {
+        await paper.page.emulateMediaType('print');
+        for (const box of await boxes()) expect(box).toBeGreaterThan(2.5 * CM);
+        expect(
+          await paper.page.$$eval(
+            'div >>> button, div >>> input',
+            (all) => all.filter((at) => at.checkVisibility()).length,
+          ),
+        ).toBe(0);
+      }
 
       const name = join(folder, `${what.replaceAll(' ', '-')}-${format}`);
       const margin = { top: '1cm', bottom: '1cm', left: '1cm', right: '1cm' };

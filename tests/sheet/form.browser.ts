@@ -190,8 +190,17 @@ for (const tag of TAGS)
 
     it('points at the cell that is wrong, also where it was folded away', async () => {
       const { form, sheet } = await formWith(tag, { shrinkage: '90' });
-      expect(form.reportValidity()).to.equal(false);
-      expect(at(sheet)).to.equal('shrinkage');
+      const moment = (): Promise<void> => new Promise((done) => setTimeout(done, 50));
+      for (const tabindex of ['0', null]) {
+        if (tabindex) sheet.setAttribute('tabindex', tabindex);
+        else sheet.removeAttribute('tabindex');
+        expect(form.reportValidity()).to.equal(false);
+        await moment();
+        expect(at(sheet)).to.equal('shrinkage');
+        await leave(sheet);
+        await moment();
+        expect(sheet.getAttribute('tabindex')).to.equal(tabindex);
+      }
     });
 
     it('lets a form be sent without it where nothing is filled in, unless it is required', async () => {

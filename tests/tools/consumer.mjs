@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { execFile, spawnSync } from 'node:child_process';
 import {
   cpSync,
   existsSync,
@@ -11,23 +11,65 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { promisify } from 'node:util';
 import { ROOT } from './run.mjs';
+
+/** Every element with everything that can be written on it, each attribute as `write` has it. */
+const everything = (write) =>
+  JSON.parse(readFileSync(`${ROOT}dist/custom-elements.json`, 'utf8'))
+    .modules.flatMap(({ declarations }) => declarations.filter(({ tagName }) => tagName))
+    .map(({ tagName, attributes = [] }) => {
+      const written = attributes.map(({ name, fieldName = name, type }) => {
+        const [, choice = '1'] = /'([^']+)'/.exec(type.text) ?? [];
+        return write({ name, fieldName }, type.text === 'boolean' ? '' : choice);
+      });
+      return `<${tagName} ${written.join(' ')} />`;
+    })
+    .join('\n');
+const inReact = (key, value) => (value ? `${key}="${value}"` : key);
+const inVue = (key, value) => (value ? `${key}="${value}"` : `:${key}="true"`);
+
+/** Where each project's build puts its pages, and what is added to its sources for its type check. */
+const PROJECTS = {
+  html: { out: '' },
+  react: {
+    out: 'dist',
+    added: () => [
+      'src/every.tsx',
+      `export const every = <>${everything(({ name }, value) => inReact(name, value))}
+  ${everything(({ fieldName }, value) => inReact(fieldName, value))}</>;\n`,
+    ],
+  },
+  vue: {
+    out: 'dist',
+    added: () => [
+      'src/Every.vue',
+      `<template>${everything(({ name }, value) => inVue(name, value))}</template>\n`,
+    ],
+  },
+  site: { out: '_site' },
+};
 
 /** A test runner's own settings would make a bundler build for tests. */
 const env = { ...process.env };
 delete env.NODE_ENV;
 
+const settings = { env, encoding: 'utf8', shell: process.platform === 'win32' };
+
 /** Runs npm, and throws what it said where that ended badly. */
 const npm = (words, cwd) => {
-  const { status, stdout, stderr } = spawnSync('npm', words, {
-    cwd,
-    env,
-    encoding: 'utf8',
-    shell: process.platform === 'win32',
-  });
+  const { status, stdout, stderr } = spawnSync('npm', words, { cwd, ...settings });
   if (status !== 0) throw new Error(`npm ${words.join(' ')}\n${stdout}\n${stderr}`);
   return stdout.trim();
 };
+
+/** Runs a project's own build, and lets others be served meanwhile. */
+const buildIn = (folder) =>
+  promisify(execFile)('npm', ['run', '--silent', 'build'], { cwd: folder, ...settings }).catch(
+    ({ message, stdout }) => {
+      throw new Error(`${message}\n${stdout}`);
+    },
+  );
 
 /** Packs the project as `npm publish` does, into a folder; tells the tarball's path. */
 export const packInto = (folder) =>
@@ -55,23 +97,28 @@ const link = (name, folder) => {
 };
 
 /**
- * A place where other people's projects use the packed package, as npm would have installed it: with what the package
- * and the project name in their package.json, and nothing else.
+ * Other people's projects that use the packed package, as npm would have installed it: with what the package and the
+ * project name in their package.json, and nothing else. They end with the process.
  */
 export const consumers = () => {
   const place = mkdtempSync(join(tmpdir(), 'quilt-reckoner-consumers-'));
+  process.once('exit', () => rmSync(place, { recursive: true, force: true }));
   const tarball = packInto(place);
+  const made = new Map();
 
   /**
-   * Copies a project of tests/consumers/, adds files to it, installs the package, and runs the project's own build.
-   * @param {string} name
-   * @param {Record<string, string>} [files]
-   * @returns {string} the folder
+   * Copies a project of tests/consumers/, installs the package, and runs the project's own build, type checks and all.
+   * @param {keyof typeof PROJECTS} name
+   * @returns {Promise<string>} the folder with its pages
    */
-  const consumer = (name, files = {}) => {
+  const make = async (name) => {
     const folder = join(place, name);
+    const { out, added } = PROJECTS[name];
     cpSync(`${ROOT}tests/consumers/${name}`, folder, { recursive: true });
-    for (const [path, text] of Object.entries(files)) writeFileSync(join(folder, path), text);
+    if (added) {
+      const [path, text] = added();
+      writeFileSync(join(folder, path), text);
+    }
     const installed = `${folder}/node_modules/quilt-reckoner`;
     unpack(tarball, installed);
     const wanted = [
@@ -79,9 +126,17 @@ export const consumers = () => {
       ...namesIn(installed, 'dependencies'),
     ];
     for (const each of [...wanted, '.bin']) link(each, folder);
-    npm(['run', '--silent', 'build'], folder);
-    return folder;
+    await buildIn(folder);
+    return join(folder, out);
   };
-  const remove = () => rmSync(place, { recursive: true, force: true });
-  return { consumer, remove };
+
+  /**
+   * The folder with a project's pages, built when it is first asked for.
+   * @param {keyof typeof PROJECTS} name
+   * @returns {Promise<string>}
+   */
+  return (name) => {
+    if (!made.has(name)) made.set(name, make(name));
+    return made.get(name);
+  };
 };

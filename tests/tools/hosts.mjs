@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import { extname } from 'node:path';
+import { consumers } from './consumer.mjs';
 import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
 
 /** Calls a function only where it was not called with the same word before. */
@@ -12,6 +15,7 @@ const once = (make) => {
 const HYDRATING = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
 /** What goes wrong on a page of ours is written down for the test, from its first moment. */
 const LISTENING = '<script src="/tests/hosts/listening.js"></script>';
+const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`);
 
 /**
  * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
@@ -37,8 +41,22 @@ export const hosts = () => {
       return scripts[path] && { body: await scripts[path](), type: 'js' };
     },
     transform: ({ path, body }) =>
-      /^\/(?:demo|dist)\/.*\.html$/.test(path)
-        ? { body: String(body).replace('<head>', `<head>${LISTENING}`) }
-        : undefined,
+      /^\/(?:demo|dist)\/.*\.html$/.test(path) ? { body: listenedTo(body) } : undefined,
+  };
+};
+
+/**
+ * Serves `/hosts/consumers/NAME/…`, the pages that the project NAME of tests/consumers/ builds. As they are: what the
+ * test runner does to a script would find modules that the project has to find by itself.
+ */
+export const consumersServed = () => {
+  let folderOf;
+  return async (context, next) => {
+    const [, name, path] = /^\/hosts\/consumers\/(\w+)\/(.+)$/.exec(context.path) ?? [];
+    if (!name) return next();
+    folderOf ??= consumers();
+    const file = readFileSync(`${await folderOf(name)}/${path}`);
+    context.type = extname(path);
+    context.body = path.endsWith('.html') ? listenedTo(file) : file;
   };
 };

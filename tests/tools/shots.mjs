@@ -2,7 +2,7 @@ import { mkdirSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { launchChromium } from './chromium.mjs';
+import { launchChromium } from './launch.mjs';
 import buildIfStale from './fresh-dist.mjs';
 import { ROOT } from './run.mjs';
 import { serve } from './serve.mjs';
