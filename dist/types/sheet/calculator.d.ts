@@ -54,8 +54,6 @@ export interface Take {
     item?: string;
     cost?: string | undefined;
 }
-/** The usable width of the cloth that a result was reckoned with, once washed. */
-export declare const clothWidth: ({ working }: Answer) => string;
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {
     values: Record<string, unknown>;

@@ -1,7 +1,7 @@
 import { drawBorders } from '../../drawing/borders.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { clothWidth, lengthOf } from '../../drawing/picture.js';
 import { reckonBorders, bordersFields } from '../../reckon/borders.js';
-import { propertiesOf, clothWidth } from '../../sheet/calculator.js';
+import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {

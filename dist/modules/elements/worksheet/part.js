@@ -1,7 +1,7 @@
+import { clothWidth } from '../../drawing/picture.js';
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
 import { textOf } from '../../reckon/fields.js';
-import { clothWidth } from '../../sheet/calculator.js';
 
 /** The letters of the fabrics that a part is cut from. */
 const lettersOf = ({ fabric }) => textOf(fabric)
