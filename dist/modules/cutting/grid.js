@@ -49,4 +49,4 @@ const refuse = (cloth, pieces) => {
         : undefined;
 };
 
-export { gcd, gridFor, refuse };
+export { MOST_PIECES, gcd, gridFor, refuse };

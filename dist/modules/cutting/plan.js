@@ -119,7 +119,6 @@ function* steps(pieces, cloth) {
         length,
         bound: least,
         exact: least.equals(cloth.height ? count : length),
-        stripsFirst: found?.inStrips ?? true,
     };
 }
 /**

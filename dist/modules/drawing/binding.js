@@ -1,4 +1,6 @@
-import { inchesIn, inchesOf, lengthOf } from './picture.js';
+import { exact } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { clothWidth, inchesOf, inchesIn, lengthOf } from './picture.js';
 import { corner } from './sides.js';
 
 /** The strips as they lie on the cloth, each with the join at its end; more than this many are drawn as one block. */
@@ -24,9 +26,11 @@ const biasSquare = (result, style) => {
 const drawBinding = (result, style) => {
     if (result.square)
         return biasSquare(result, style);
-    const width = inchesIn(result, 'washedWidth') || inchesIn(result, 'fabricWidth');
+    const cloth = clothWidth(result);
+    const width = inchesOf(cloth);
     const strip = inchesOf(result.stripWidth);
-    const height = strip * result.strips;
+    const tall = mixed(exact(result.stripWidth).mul(result.strips));
+    const height = inchesOf(tall);
     const joint = inchesIn(result, 'loss');
     const diagonal = result.working.find(({ id }) => id === 'join')?.value === 'diagonal';
     const boxes = [];
@@ -50,15 +54,7 @@ const drawBinding = (result, style) => {
         boxes,
         lines,
         dimensions: [
-            {
-                side: 'top',
-                from: 0,
-                to: width,
-                text: lengthOf(String(width), style).startsWith('≈')
-                    ? 'the cloth’s width'
-                    : lengthOf(String(width), style),
-            },
-            { side: 'left', from: 0, to: height, text: lengthOf(String(height), style) },
+            ...corner({ width: cloth, length: tall }, style),
             { side: 'right', from: 0, to: strip, text: lengthOf(result.stripWidth, style) },
         ],
     };

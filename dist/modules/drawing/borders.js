@@ -1,5 +1,7 @@
+import { sum, exact, most, ZERO } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
 import { inchesOf, lengthOf } from './picture.js';
-import { sidesOf, corner, inner, givenSize } from './sides.js';
+import { sidesOf, corner, inner } from './sides.js';
 
 /** What lies inside, with so much more at the sides and at top and bottom. */
 const grown = ({ x, y, width, height }, sides, ends) => ({
@@ -16,17 +18,17 @@ const cornersOf = ({ x, y, width, height }) => [
 ];
 /** The borders round the top, from the inside out, each piece with the length it is cut to. */
 const drawBorders = (result, style) => {
-    const outer = sidesOf(result.finished);
     const widthsOf = ({ finished, finishedEnds = finished }) => [
         inchesOf(finished),
         inchesOf(finishedEnds),
     ];
-    let inside = { x: 0, y: 0, ...outer };
-    for (const border of result.borders) {
-        const [sides, ends] = widthsOf(border);
-        inside = grown(inside, -sides, -ends);
-    }
-    const { x, y } = inside;
+    const around = (of) => sum(result.borders.map((border) => exact(border[of] ?? border.finished))).mul(2);
+    /** What a measured border leaves for the top; one too short leaves nothing. */
+    const within = (outer, borders) => mixed(most(ZERO, exact(outer).sub(borders)));
+    const [sides, ends] = [around('finished'), around('finishedEnds')];
+    const top = { width: within(result.finished.width, sides), length: within(result.finished.length, ends) };
+    const [x, y] = [sides.valueOf() / 2, ends.valueOf() / 2];
+    let inside = { x, y, ...sidesOf(top) };
     const boxes = [{ ...inside, is: 'quilt', label: 'quilt top' }];
     const shapes = [];
     const add = (at, is, label = '') => {
@@ -65,10 +67,11 @@ const drawBorders = (result, style) => {
     }
     return {
         title: `The borders round the quilt top. ${result.summary}`,
-        ...outer,
+        width: inside.width,
+        height: inside.height,
         boxes,
         shapes,
-        dimensions: [...corner(result.finished, style), ...inner(x, y, givenSize(result), style, 'top')],
+        dimensions: [...corner(result.finished, style), ...inner(x, y, top, style, 'top')],
     };
 };
 

@@ -23,8 +23,7 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
         alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets) => {
         const boxes = [{ x: 0, y: 0, width, height, is: 'spare' }];
-        const lines = [];
-        for (const { x, y, width, height, piece, triangles = 1 } of sheets[0]) {
+        for (const { x, y, width, height, piece, triangles } of sheets[0]) {
             const sides = [...new Set([width, height])]
                 .sort((a, b) => inchesOf(a) - inchesOf(b))
                 .map((side) => number(exact(side), style));
@@ -36,14 +35,8 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
                 is: LOOKS[kinds.indexOf(piece) % 3],
                 label: piece,
                 short: sides.join(' × '),
+                triangles,
             });
-            const { x: left, y: top, width: wide, height: tall } = boxes.at(-1);
-            const right = left + wide;
-            const bottom = top + tall;
-            if (triangles > 1)
-                lines.push({ is: 'seam', from: [left, bottom], to: [right, top] });
-            if (triangles > 2)
-                lines.push({ is: 'seam', from: [left, top], to: [right, bottom] });
         }
         const cut = plan.sheets > sheets.length
             ? `cut ${sheets.length} of the ${plan.buy.text} like this`
@@ -58,7 +51,6 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
             width,
             height,
             boxes,
-            lines,
             dimensions,
         };
     });

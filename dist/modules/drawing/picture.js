@@ -6,9 +6,12 @@ import { length } from '../measure/format.js';
 const inchesOf = (text) => exact(text).valueOf();
 /** The inches of a row of the working; 0 where there is no such row. */
 const inchesIn = ({ working }, id) => inchesOf(working.find((row) => row.id === id)?.inches ?? '0');
+/** The usable width of the cloth that a result was reckoned with, once washed. */
+const clothWidth = ({ working }) => ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ??
+    '0';
 /** A result's exact inches as the reader writes them. */
 const lengthOf = (text, style) => length(exact(text), style);
-const SHEET_WIDTH = 300;
+const SHEET_WIDTH = 260;
 const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
@@ -16,9 +19,18 @@ const LETTER = 6.1;
 /** Of a narrow letter: words are moved only where they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+const overlap = (a, b) => {
+    const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
+    return {
+        x,
+        y,
+        width: Math.min(a.x + a.width, b.x + b.width) - x,
+        height: Math.min(a.y + a.height, b.y + b.height) - y,
+    };
+};
 const round = (value) => Math.round(value * 100) / 100;
 /** Draws to scale, with its dimension lines round it. */
-const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) => {
+const draw = ({ title, width, height, boxes, within, shapes, lines, dimensions = [], }) => {
     const wordsOf = ({ text }) => text.length * LETTER + EDGE;
     const stands = ({ side }) => side === 'left' || side === 'right';
     /** Words too long to stand along a short upright line lie beside it. */
@@ -37,15 +49,25 @@ const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) 
     const x = (inches) => round(left + inches * scale);
     const y = (inches) => round(top + inches * scale);
     const path = (points) => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
-    /** A box's words lie along it, or stand where only that fits. */
-    const label = ({ x: from, y: down, width, height, label = '', short = '' }) => {
+    /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
+    const boxed = (box) => {
+        const { label = '', short = '', triangles = 1 } = box;
+        const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
         const fits = (words, along, across) => along * scale >= words.length * LETTER && across * scale >= LINE;
         const words = [label, short].find((words) => words && (fits(words, width, height) || fits(words, height, width)));
-        if (!words)
-            return nothing;
-        const turned = !fits(words, width, height);
+        const turned = words && !fits(words, width, height);
         const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-        return svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`;
+        // A cut leaves room for the words.
+        const half = 0.5 - (words ? LINE / 1.5 / (height * scale) : 0);
+        const cut = (fromY, rise) => path([
+            [from, fromY],
+            [from + half * width, fromY + half * rise],
+        ]) +
+            path([
+                [from + width - half * width, fromY + rise - half * rise],
+                [from + width, fromY + rise],
+            ]);
+        return svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} /> ${triangles > 1 ? svg `<path class="seam" d=${cut(down + height, -height)} />` : nothing} ${triangles > 2 ? svg `<path class="seam" d=${cut(down, height)} />` : nothing} ${words ? svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>` : nothing}`;
     };
     /** Drawn level; one at the left or right is turned as a whole. */
     const dimension = (line) => {
@@ -61,9 +83,9 @@ const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) 
         const gap = lies ? 0 : Math.min(wordsOf(line), end - start) / 2;
         return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> <text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text> </g>`;
     };
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${boxes.map((box) => svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />${label(box)}`)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${boxes.map(boxed)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:30em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold,.grain{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold,.grain{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
-export { draw, drawingStyles, inchesIn, inchesOf, lengthOf };
+export { clothWidth, draw, drawingStyles, inchesIn, inchesOf, lengthOf };

@@ -1,5 +1,5 @@
 import { inchesIn } from './picture.js';
-import { sidesOf, corner } from './sides.js';
+import { corner } from './sides.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
@@ -12,13 +12,20 @@ const tilted = (x, y, far, near, lean) => [
 ];
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 const drawTop = (result, style) => {
-    const { width, height } = sidesOf(result.finished);
     const value = (id) => result.working.find((row) => row.id === id).value;
     const block = inchesIn(result, 'block');
     const sashing = inchesIn(result, 'sashing');
     const across = Number(value('across'));
     const down = Number(value('down'));
     const drawn = result.blocks <= MOST_DRAWN;
+    /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
+    const reach = (count) => {
+        const blocks = (block + sashing) * count;
+        if (result.sideSquare)
+            return (blocks + sashing) * Math.SQRT2;
+        return blocks + (value('frame') === 'yes' ? sashing : -sashing);
+    };
+    const [width, height] = [reach(across), reach(down)];
     // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
     const rest = sashing && result.sideSquare ? 'cloth' : sashing || result.sideSquare ? 'other' : 'piece';
     const boxes = [{ x: 0, y: 0, width, height, is: rest }];
@@ -79,7 +86,7 @@ const drawTop = (result, style) => {
         height,
         boxes,
         shapes,
-        dimensions: corner(result.finished, style),
+        dimensions: corner(result.finished, style).map((line, at) => ({ ...line, to: at ? height : width })),
     };
 };
 

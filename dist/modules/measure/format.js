@@ -3,7 +3,6 @@ import { toUnit } from './units.js';
 
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 const mixed = (value) => value.toFraction(true);
-Array.from('⅛¼⅓⅜½⅝⅔¾⅞');
 /** For a page: a mixed number with its unit, or with the × after it, stays on one line; "1 1/8 yd" may not read as 1/8 yd. */
 const unbroken = (text) => text.replace(/(\d) (?=\d|%|(in|cm|m|yd)\b)| (?=×)/g, '$1\u00a0');
 /** A decimal number, rounded to at most so many places; no noughts at its end. */

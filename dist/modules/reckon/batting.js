@@ -72,7 +72,7 @@ const reckonBatting = (input = {}) => {
                 width,
                 length,
                 fits,
-                price: price?.valueOf().toFixed(2),
+                price: price && book.sum(price, price).amount,
             })),
             rolls: plans.map(({ roll, lengths, each, direction, fabric }) => ({
                 width: roll,

@@ -1,5 +1,5 @@
 import { exact, isExact, ONE, toMark, downTo, most } from '../measure/exact.js';
-import { number, length, mixed, asTyped } from '../measure/format.js';
+import { number, length, mixed, asTyped, decimal } from '../measure/format.js';
 import { toCoin, purchase, toStep, stepAbove, toPriced } from '../measure/shop.js';
 import { writesComma, unitsOr, toUnit } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
@@ -65,13 +65,13 @@ class Book {
     refuse(input, message) {
         return refuse(message, input);
     }
-    /** Says of what is refused in here which input is to blame. */
-    blame(input, work) {
+    /** Says of what is refused in here which input is to blame, and of what: `Fabric A: `, where there are several. */
+    blame(input, work, of = '') {
         try {
             return work();
         }
         catch (refusal) {
-            throw refusal instanceof Refusal ? new Refusal(refusal.message, input) : refusal;
+            throw refusal instanceof Refusal ? new Refusal(of + refusal.message, input) : refusal;
         }
     }
     /** Says which of these are missing: inputs that are optional only beside another. */
@@ -256,17 +256,19 @@ class Book {
             ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits
             : 2;
     }
-    /** An amount of money as it is paid: a decimal number, and as people write it. */
-    sum(value) {
-        const paid = this.paid(value);
-        return { amount: paid.valueOf().toFixed(this.#decimals), text: this.money(paid) };
+    /** An amount of money as it is paid, or a price as it is: a decimal number, and as people write it. */
+    sum(value, paid = this.paid(value)) {
+        const amount = paid.valueOf().toFixed(this.#decimals);
+        return { amount: exact(amount).equals(paid) ? amount : decimal(paid, 6), text: this.money(paid) };
     }
     money(value) {
         const { currency } = this.#shop;
         try {
-            return value
-                .valueOf()
-                .toLocaleString(this.lang, currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 });
+            return value.valueOf().toLocaleString(this.lang, {
+                // A price of less than a coin is shown as it is reckoned with.
+                maximumFractionDigits: 6,
+                ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
+            });
         }
         catch {
             return value.valueOf().toFixed(2);

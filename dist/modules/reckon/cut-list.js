@@ -1,7 +1,8 @@
+import { MOST_PIECES } from '../cutting/grid.js';
 import { exact, ZERO, least, toMark } from '../measure/exact.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
-import { textOf, Refusal, lengthOf } from './fields.js';
+import { textOf, refuse, Refusal, lengthOf } from './fields.js';
 
 /** What a column's head says, the plainest words first. */
 const HEADS = [
@@ -16,10 +17,6 @@ const HEADS = [
     ['piece', /part|name|what|for/i],
 ];
 const MOST_LINES = 500;
-const MOST_PIECES = 1_000_000;
-const refuse = (message) => {
-    throw new Refusal(message);
-};
 /** What stands between the cells of a line: the first of these that is in it. */
 const MARKS = ['\t', '|', ';'];
 /** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */

@@ -43,11 +43,11 @@ const cuttingFields = {
 };
 /** Begins the message of a list whose plan is not ready yet. */
 const PLANNING = 'The layout is being planned';
-const sheets = ({ height, name }, count) => ({
+const sheets = ({ height, name, size }, count) => ({
     inches: mixed(height.mul(count)),
     amount: `${count}`,
     unit: 'sheet',
-    text: plural(count, name),
+    text: plural(count, name) + size,
 });
 const widthIn = (widths, fabric) => widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
 /** Sheets by their names, or a size written out; undefined for cloth by length. */
@@ -66,7 +66,13 @@ const sheetOf = (book, kept) => {
     book.cautionOfSelvages(most(a, b));
     // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
     const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
-    return { width: width.mul(kept), height: height.mul(kept), name: named?.name ?? 'sheet' };
+    const { name = 'sheet' } = named ?? {};
+    return {
+        width: width.mul(kept),
+        height: height.mul(kept),
+        name,
+        size: name.startsWith('fat') ? '' : `, ${book.size(a, b)}`,
+    };
 };
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
 const foldsFor = (width, reach) => {
@@ -105,7 +111,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
             const sold = isBlank(own)
                 ? fabricWidth
-                : book.blame('fabricWidth', () => readField(lengthField(`The width of fabric ${fabric}`), own, book.style));
+                : book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `Fabric ${fabric}: `);
             // What was measured may be of this fabric.
             const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
             const on = {
@@ -195,7 +201,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             fabric: mixed(total('need')),
             spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
             ...(sheet && { sheets: count.valueOf() }),
-            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet && !sheet.size ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
         };
     });
 };

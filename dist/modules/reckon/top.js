@@ -1,13 +1,13 @@
-import { exact, toMark, rootUp } from '../measure/exact.js';
+import { exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
-import { PATCHES } from '../trade/patches.js';
 import { Book } from './book.js';
 import { lengthField, flagField, choiceField, countField } from './fields.js';
-import { shopFields, markField, clothFields } from './shared.js';
+import { shopFields, markField, clothFields, plural } from './shared.js';
 import { UNSOUND, stripsOf } from './strips.js';
+import { sashingPieces, settingTriangles, diagonal } from './top-pieces.js';
 
 const topFields = {
     block: lengthField('Block, finished', { most: '200 in' }),
@@ -24,8 +24,6 @@ const topFields = {
 };
 /** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
 const ANY = exact(100_000);
-/** √2 times a length, never short: on point everything grows by it. */
-const diagonal = (side) => rootUp(side.mul(side).mul(2));
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
@@ -35,11 +33,10 @@ const reckonTop = (input = {}) => {
     const book = new Book(topFields, input);
     return book.finish(() => {
         const { n, l } = book;
-        const { block, across, down, set, sashing, cornerstones, frame, seam, mark } = book.values;
+        const { block, across, down, set, sashing, cornerstones, frame, seam } = book.values;
         const onPoint = set === 'on-point';
         const sashed = sashing.gt(0);
         const allowance = seam.mul(2);
-        const cutSize = (finished) => toMark(finished.add(allowance), mark);
         if (onPoint && sashed && !cornerstones)
             book.refuse('cornerstones', 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.');
         book.given('block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame');
@@ -65,51 +62,11 @@ const reckonTop = (input = {}) => {
         book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
         const { cloth, kept } = book.cloth();
         book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
-        const sashes = [];
-        const stones = [];
-        if (sashed) {
-            const short = { width: cutSize(sashing), length: cutSize(block) };
-            if (onPoint) {
-                const edges = 4 * across * down;
-                sashes.push(book.cut(edges, 'sashing', short.width, short.length));
-                stones.push(book.cut(edges - blocks + 1, 'cornerstone', short.width, short.width));
-            }
-            else {
-                const upright = across + (frame ? 1 : -1);
-                const level = down + (frame ? 1 : -1);
-                if (upright)
-                    sashes.push(book.cut(upright * down, 'sashing between blocks', short.width, short.length));
-                if (level && cornerstones) {
-                    sashes.push(book.cut(level * across, 'sashing between rows', short.width, short.length));
-                    if (upright)
-                        stones.push(book.cut(upright * level, 'cornerstone', short.width, short.width));
-                }
-                else if (level)
-                    sashes.push(book.cut(level, 'sashing between rows, in one strip', short.width, cutSize(finishedWidth)));
-            }
-        }
-        const setting = [];
-        const sides = 2 * (across - 1) + 2 * (down - 1);
-        let sideSquare;
-        let cornerSquare;
-        const triangleSeam = {
-            side: seam.mul(exact(PATCHES.quarter.seams)),
-            corner: seam.mul(exact(PATCHES.half.seams)),
-        };
-        if (onPoint) {
-            if (sashed && !frame)
-                book.notes.push('On point, sashing runs round every block, on the outside too.');
-            cornerSquare = toMark(diagonal(block.add(sashing.mul(2)))
-                .div(2)
-                .add(triangleSeam.corner), mark);
-            sideSquare = toMark(diagonal(pitch).add(triangleSeam.side), mark);
-            book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(triangleSeam.side)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
-            book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(triangleSeam.corner)}, up to the mark`, ['block', 'sashing', 'seam', 'mark']);
-            book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, ['across', 'down']);
-            if (sides)
-                setting.push(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
-            setting.push(book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare));
-        }
+        const layout = { ...book.values, onPoint, finishedWidth };
+        const { sashes, stones } = sashingPieces(book, layout);
+        const triangles = onPoint && settingTriangles(book, layout);
+        if (onPoint && sashed && !frame)
+            book.notes.push('On point, sashing runs round every block, on the outside too.');
         const clothFor = (cuts, part) => {
             const pieces = cuts.map((cut) => ({
                 width: exact(cut.length),
@@ -129,7 +86,7 @@ const reckonTop = (input = {}) => {
         const kinds = [
             { part: 'sashing', cuts: sashes, key: 'sashing' },
             { part: 'cornerstones', cuts: stones, key: 'cornerstones' },
-            { part: 'setting triangles', cuts: setting, key: 'block' },
+            { part: 'setting triangles', cuts: triangles ? triangles.cuts : [], key: 'block' },
         ];
         const parts = kinds
             .filter(({ cuts }) => cuts.length)
@@ -137,7 +94,7 @@ const reckonTop = (input = {}) => {
             const { fabric, strips } = clothFor(cuts, key);
             return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
         });
-        const pieces = [...sashes, ...stones, ...setting];
+        const pieces = parts.flatMap(({ cuts }) => cuts);
         // One kind of piece is planned already.
         const { fabric, strips } = parts.length === 1 ? parts[0] : clothFor(pieces, 'sashing');
         const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
@@ -148,16 +105,11 @@ const reckonTop = (input = {}) => {
             unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
             blocks,
             pieces,
-            ...(sideSquare &&
-                cornerSquare && {
-                sideTriangles: sides,
-                sideSquare: mixed(sideSquare),
-                cornerSquare: mixed(cornerSquare),
-            }),
+            ...(triangles && triangles.squares),
             parts,
             strips,
             cuts: pieces,
-            summary: `${blocks} blocks of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
+            summary: `${plural(blocks, 'block')} of ${l(block)}, ${onPoint ? 'on point' : `${across} by ${down}`}${sashed ? `, with ${l(sashing)} sashing` : ''}: the top finishes ${book.size(finishedWidth, finishedLength)}.${takes && !book.input.shared ? ` For ${takes} buy ${bought.buy.text}.` : ''}`,
         };
     });
 };

@@ -1,11 +1,11 @@
 import { canBeCut } from '../cutting/check.js';
-import { least, ZERO, sum, wholeDown, exact, most } from '../measure/exact.js';
+import { least, ZERO, sum, wholeDown, exact, most, ONE } from '../measure/exact.js';
 import { asTyped, mixed } from '../measure/format.js';
 import { soldLength, toPriced, purchase } from '../measure/shop.js';
 import { BOLT, COTTON_WIDTH } from '../trade/conventions.js';
 import { Book, asWords } from './book.js';
 import { PLANNING } from './cutting.js';
-import { lengthField, optional, countField, textOf, lengthOf, readField, moneyField, Refusal } from './fields.js';
+import { lengthField, optional, countField, moneyField, textOf, lengthOf, readField, Refusal, refuse } from './fields.js';
 import { clothFields, quiltFields, shopFields, plural } from './shared.js';
 import { laidOut } from './strips.js';
 
@@ -22,7 +22,7 @@ const worksheetFields = {
     bolt: {
         ...lengthField('Cloth on a bolt', {
             initial: BOLT,
-            most: '10000 in',
+            most: '100000 in',
             hint: 'a kit’s cloth is never pieced from two bolts',
         }),
         write: soldLength,
@@ -34,17 +34,17 @@ const worksheetFields = {
 const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const sentences = (list) => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 const inInches = { units: 'in' };
-const readPart = ({ title, need, width = '0', sold = width, washed = '1', pieces }) => {
-    const name = textOf(title);
+const money = moneyField('A price');
+const readPart = (name, part) => {
+    const { need, width = '0', sold = width, washed = '1', pieces, price } = part;
     const amount = (written) => {
         const value = lengthOf(written, inInches);
-        if (value.lt(ZERO))
-            throw new Refusal(`${name}: cloth cannot be less than 0. Write it like 22 1/2.`, 'parts');
-        return value;
+        return value.lt(ZERO) ? refuse('cloth cannot be less than 0. Write it like 22 1/2.') : value;
     };
     const cut = entries(pieces);
     return {
         title: name,
+        price,
         need: amount(need),
         width: amount(width),
         sold: amount(sold),
@@ -75,42 +75,51 @@ const reckonWorksheet = (input = {}, plan) => {
     return book.finish(() => {
         const { l, notes } = book;
         const { increment, kits, bolt } = book.values;
-        const declared = entries(input.fabrics).map(({ letter, name, price }) => ({
-            letter: textOf(letter).trim(),
-            name: textOf(name),
-            price,
-        }));
-        const items = entries(input.items).map(({ title, fabric, text, cost }) => ({
-            title: textOf(title),
-            fabric: textOf(fabric),
-            name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
-            text: textOf(text),
-            price: cost,
-        }));
-        const unfinished = sentences(input.unfinished);
-        const named = sentences(input.named);
-        const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, inInches);
-        notes.push(...sentences(input.troubles), ...unfinished);
-        book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
-        /** A sum that was written down; one that cannot be read is named, and left out. */
-        const paid = (written, label) => {
+        const given = input ?? {};
+        /** What was written; what cannot be read is named, and left out. */
+        const tried = (field, written, of) => {
             try {
-                return readField(moneyField(label), written, book.style);
+                return readField(field, written, book.style);
             }
             catch (refusal) {
                 if (!(refusal instanceof Refusal))
                     throw refusal;
-                notes.push(`${label}: ${refusal.message}`);
+                notes.push(`${of}: ${refusal.message}`);
                 return undefined;
             }
         };
+        const declared = [];
+        for (const { name, price, fabricWidth, ...fabric } of entries(given.fabrics)) {
+            const letter = textOf(fabric.letter).trim();
+            if (!letter)
+                notes.push('A fabric has no letter. Write letter="A".');
+            else if (declared.some((one) => one.letter === letter))
+                notes.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
+            else {
+                tried(worksheetFields.fabricWidth, fabricWidth, `Fabric ${letter}`);
+                declared.push({ letter, name: textOf(name), price });
+            }
+        }
+        const items = entries(given.items).map(({ title, fabric, text, cost }) => ({
+            title: textOf(title),
+            fabric: textOf(fabric),
+            name: declared.find(({ letter }) => letter === fabric)?.name ?? '',
+            text: textOf(text) || textOf(title) || 'something',
+            price: cost,
+        }));
+        const unfinished = sentences(given.unfinished);
+        const named = sentences(given.named);
+        const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, inInches);
+        notes.push(...sentences(given.troubles), ...unfinished);
+        book.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam', 'shrinkage', 'increment', 'currency');
         /** The parts of one fabric; a part that names none has a line of its own, since its cloth may be any. */
         const groups = new Map(declared.map(({ letter }) => [letter, { letter, parts: [] }]));
-        for (const [at, part] of entries(input.parts).entries()) {
+        for (const [at, part] of entries(given.parts).entries()) {
+            const name = textOf(part.title) || 'Part';
             const letter = textOf(part.fabric).trim();
             const key = letter || `part ${at}`;
             const group = groups.get(key) ?? { letter, parts: [] };
-            group.parts.push(book.blame('parts', () => readPart(part)));
+            group.parts.push(book.blame('parts', () => readPart(name, part), `${name}: `));
             groups.set(key, group);
         }
         let total = ZERO;
@@ -129,7 +138,7 @@ const reckonWorksheet = (input = {}, plan) => {
                 notes.push(letter
                     ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
                     : `${called} names no fabric, so it has a line of its own. Write fabric="${declared[0].letter}" on it, or another letter.`);
-            const price = paid(fabric?.price, `The price of fabric ${letter}`);
+            const price = tried(money, fabric?.price, `The price of fabric ${letter}`);
             const widths = byWidth(parts);
             if (widths[1])
                 notes.push(`${called} is cut from cloth of ${widths.length} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${asTyped(least(widths[0][0].sold, ...widths.map(([part]) => part.sold)), book.style)}".`);
@@ -142,7 +151,11 @@ const reckonWorksheet = (input = {}, plan) => {
             }));
         });
         /** The line of parts that are cut from one cloth. */
-        function lineOf(parts, { key, letter, name, price, several, }) {
+        function lineOf(parts, { key, letter, name, price: ofFabric, several, }) {
+            const price = ofFabric ??
+                parts
+                    .map(({ title, price }) => tried(money, price, `The price of ${title.toLowerCase()}`))
+                    .find(Boolean);
             const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
             const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
             const called = `${letter ? `Fabric ${letter}` : parts[0].title}${wide}`;
@@ -167,7 +180,7 @@ const reckonWorksheet = (input = {}, plan) => {
                 const each = wholeDown(bolt.div(bought));
                 if (each) {
                     bolts = Math.ceil(kits / each);
-                    book.row(`bolts-${key}`, `Bolts for ${plural(kits, 'kit')}`, `${bolts}`, `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with each kit’s cloth in one length, fewer bolts would not do`, [`buy-${key}`, 'kits']);
+                    book.row(`bolts-${key}`, `Bolts for ${plural(kits, 'kit')}`, `${bolts}`, `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with ${buy.text} in one length for each kit, fewer bolts would not do`, [`buy-${key}`, 'kits']);
                     if (price)
                         bolted = bolted.add(book.paid(toPriced(bolt, increment).mul(bolts).mul(price)));
                 }
@@ -190,7 +203,7 @@ const reckonWorksheet = (input = {}, plan) => {
                 text: `${buy.text}${wide}`,
                 ...(width && { width: mixed(width) }),
                 spare: mixed(spare),
-                ...(price && { price: book.sum(price) }),
+                ...(price && { price: book.sum(price, price) }),
                 ...(cost && { cost: book.sum(cost) }),
                 ...(bolts && { bolts }),
                 ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
@@ -199,7 +212,7 @@ const reckonWorksheet = (input = {}, plan) => {
         const inWords = ({ text, fabric }) => fabric ? `${text} of fabric ${fabric}` : text;
         let itemCost = ZERO;
         const bought = items.map(({ price, ...item }) => {
-            const written = paid(price, `The price of ${item.text}`);
+            const written = tried(money, price, `The price of ${item.text}`);
             const cost = written && book.paid(written);
             if (cost)
                 itemCost = itemCost.add(cost);
@@ -229,7 +242,7 @@ const reckonWorksheet = (input = {}, plan) => {
             spare: mixed(inches.sub(need)),
             summary: count || bought.length
                 ? `${[...(count ? [`${plural(count, 'fabric')}${byLength}`] : []), ...bought.map(inWords)].join(', ')}.`
-                : 'Nothing on the list yet: put calculators inside this worksheet.',
+                : `Nothing on the list yet${unfinished.length ? '' : ': put calculators inside this worksheet'}.`,
             cuts: [],
             fabrics: lines,
             items: bought,
@@ -256,7 +269,7 @@ const reckonWorksheet = (input = {}, plan) => {
             book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
         if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
             return { need: added };
-        const length = planned.length.mul(most(cut[0].washed, ...cut.map(({ washed }) => washed)));
+        const length = planned.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
         const need = added.sub(apart).add(length);
         const bought = (fabric) => exact(book.toBuy(fabric).inches);
         if (bought(need).gte(bought(added)))

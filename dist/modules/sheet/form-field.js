@@ -14,11 +14,21 @@ class FormField extends LitElement {
         this.off = false;
         /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
         this.#opened = () => {
-            this.tabIndex = -1;
+            const isAuthors = this.hasAttribute('tabindex');
+            if (!isAuthors)
+                this.tabIndex = -1;
             setTimeout(() => {
-                if (this.matches(':focus') && !this.shadowRoot.activeElement)
+                const { shadowRoot } = this;
+                if (this.matches(':focus') && !shadowRoot.activeElement)
                     this.faulty()?.focus();
-                this.removeAttribute('tabindex');
+                if (isAuthors)
+                    return;
+                const over = () => this.removeAttribute('tabindex');
+                // Chromium would take the focus away from the cell with it.
+                if (shadowRoot.activeElement)
+                    this.addEventListener('focusout', over, { once: true });
+                else
+                    over();
             });
         };
         /** A click on a label comes as one on the element itself. */

@@ -21,6 +21,7 @@ export interface Grid {
 export declare const gcd: <T extends bigint | number>(a: T, b: T) => T;
 /** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
 export declare const gridFor: (lengths: Exact[], finest: number) => Grid;
+export declare const MOST_PIECES = 1000000;
 /** Why these sizes and counts cannot be planned; nothing when they can. */
 export declare const refuse: (cloth: Exact[], pieces: {
     sizes: Exact[];

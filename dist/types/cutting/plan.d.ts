@@ -68,8 +68,6 @@ export interface CuttingPlan {
     bound: Exact;
     /** Whether less is proven impossible. */
     exact: boolean;
-    /** Whether every cut can be made in the usual order: strips across the cloth, pieces from strips, then trims. */
-    stripsFirst: boolean;
 }
 /**
  * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. Strips across the

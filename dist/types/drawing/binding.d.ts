@@ -1,4 +1,4 @@
-import type { Style } from '../measure/format.js';
+import { type Style } from '../measure/format.js';
 import type { BindingResult } from '../reckon/binding.js';
 import { type Picture } from './picture.js';
 /** Strips across the cloth with their joins, or a square for bias. */

@@ -1,19 +1,23 @@
 import { type TemplateResult } from 'lit';
 import { type Style } from '../measure/format.js';
-import type { Row } from '../reckon/book.js';
+import type { Row } from '../reckon/answer.js';
 /** What a shape stands for; the look is in {@link drawingStyles}. */
-export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare' | 'outline';
-/** A rectangle, in inches from the top left corner. */
-export interface Box {
+export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
+/** In inches from the top left corner. */
+export interface Rectangle {
     x: number;
     y: number;
     width: number;
     height: number;
+}
+export interface Box extends Rectangle {
     is: Stuff;
     /** Words in its middle, left out where they do not fit. */
     label?: string;
     /** Fewer words, where those do not fit. */
     short?: string;
+    /** Triangles it is cut into along its diagonals, 2 or 4. */
+    triangles?: number | undefined;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
@@ -42,6 +46,8 @@ export interface Picture {
     width: number;
     height: number;
     boxes: Box[];
+    /** Where words in boxes have to stay. */
+    within?: Rectangle;
     shapes?: Shape[];
     lines?: Line[];
     dimensions?: Dimension[];
@@ -52,9 +58,13 @@ export declare const inchesOf: (text: string) => number;
 export declare const inchesIn: ({ working }: {
     working: Row[];
 }, id: string) => number;
+/** The usable width of the cloth that a result was reckoned with, once washed. */
+export declare const clothWidth: ({ working }: {
+    working: Row[];
+}) => string;
 /** A result's exact inches as the reader writes them. */
 export declare const lengthOf: (text: string, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
-export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
+export declare const draw: ({ title, width, height, boxes, within, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 export declare const drawingStyles: import("lit").CSSResult;

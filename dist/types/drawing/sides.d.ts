@@ -1,5 +1,5 @@
 import type { Style } from '../measure/format.js';
-import type { Row } from '../reckon/book.js';
+import type { Row } from '../reckon/answer.js';
 import { type Dimension } from './picture.js';
 /** A size as a result has it, in exact inches. */
 export interface Size {

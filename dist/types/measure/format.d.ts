@@ -9,8 +9,6 @@ export interface Style {
 }
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export declare const mixed: (value: Exact) => string;
-/** The same text with typographic fractions: `121½`, `59 5⁄16`. */
-export declare const typographic: (text: string) => string;
 /** For a page: a mixed number with its unit, or with the × after it, stays on one line; "1 1/8 yd" may not read as 1/8 yd. */
 export declare const unbroken: (text: string) => string;
 /** A decimal number, rounded to at most so many places; no noughts at its end. */

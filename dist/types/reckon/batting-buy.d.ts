@@ -1,7 +1,8 @@
 import type { RollPlan } from '../cutting/rolls.js';
 import { type Exact } from '../measure/exact.js';
 import type { battingFields, BattingResult } from './batting.js';
-import { type Book, type Own } from './book.js';
+import type { Own } from './answer.js';
+import { type Book } from './book.js';
 import type { RankedPackage } from './packages.js';
 import { type Size } from './shared.js';
 type Bought = Pick<Own<BattingResult>, 'buy' | 'fabric' | 'spare' | 'summary' | 'cuts'>;

@@ -1,6 +1,6 @@
 import { type RollPlan } from '../cutting/rolls.js';
 import type { Purchase } from '../measure/shop.js';
-import { type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
 import { type Field } from './fields.js';
 import { type Package } from './packages.js';
 import { type Size } from './shared.js';

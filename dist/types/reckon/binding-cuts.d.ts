@@ -1,6 +1,7 @@
 import { type Exact } from '../measure/exact.js';
 import type { BindingResult, bindingFields } from './binding.js';
-import type { Book, Own } from './book.js';
+import type { Own } from './answer.js';
+import type { Book } from './book.js';
 /** A binding whose length and strip are known, and what it is cut from. */
 export interface BindingJob extends ReturnType<Book<typeof bindingFields>['cloth']> {
     book: Book<typeof bindingFields>;

@@ -1,4 +1,4 @@
-import { type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
 export declare const bindingFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;
     increment: import("./fields.js").Field<import("../measure/shop.js").Step>;

@@ -1,5 +1,5 @@
 import type { Purchase } from '../measure/shop.js';
-import { type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
 import { type BorderPlan } from './border-strips.js';
 export declare const bordersFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;

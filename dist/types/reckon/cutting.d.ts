@@ -1,7 +1,7 @@
 import { type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
 import { type Purchase } from '../measure/shop.js';
-import { type Answer, type Cut, type Input, type Refused } from './book.js';
+import type { Answer, Cut, Input, Refused } from './answer.js';
 import { type CutStrip, type LaidPiece } from './strips.js';
 export declare const cuttingFields: {
     price: import("./fields.js").Field<import("fraction.js").default | undefined>;

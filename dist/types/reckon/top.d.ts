@@ -1,5 +1,5 @@
 import type { Purchase } from '../measure/shop.js';
-import { type Answer, type Cut, type Input, type Refused } from './book.js';
+import type { Answer, Cut, Input, Refused } from './answer.js';
 import { type CutStrip } from './strips.js';
 export declare const topFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;

@@ -1,14 +1,15 @@
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { type Purchase } from '../measure/shop.js';
-import { type Answer, type Input, type Refused } from './book.js';
+import type { Answer, Input, Refused } from './answer.js';
 import { type FabricPlan, type Planner } from './cutting.js';
+import { type Field } from './fields.js';
 export declare const worksheetFields: {
-    width: import("./fields.js").Field<import("fraction.js").default | undefined>;
-    length: import("./fields.js").Field<import("fraction.js").default | undefined>;
-    fabricWidth: import("./fields.js").Field<import("fraction.js").default | undefined>;
-    seam: import("./fields.js").Field<import("fraction.js").default | undefined>;
-    kits: import("./fields.js").Field<number | undefined>;
+    width: Field<import("fraction.js").default | undefined>;
+    length: Field<import("fraction.js").default | undefined>;
+    fabricWidth: Field<import("fraction.js").default | undefined>;
+    seam: Field<import("fraction.js").default | undefined>;
+    kits: Field<number | undefined>;
     bolt: {
         write: (inches: Exact, { units, comma }: Style) => string;
         kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
@@ -35,9 +36,9 @@ export declare const worksheetFields: {
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
     };
-    shrinkage: import("./fields.js").Field<import("fraction.js").default>;
-    increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
-    currency: import("./fields.js").Field<string | undefined>;
+    shrinkage: Field<import("fraction.js").default>;
+    increment: Field<import("../measure/shop.js").Step>;
+    currency: Field<string | undefined>;
 };
 /** A fabric as the page declares it. */
 export interface FabricInput {
@@ -45,6 +46,8 @@ export interface FabricInput {
     name?: string | undefined;
     /** Of one yard or metre. */
     price?: unknown;
+    /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+    fabricWidth?: unknown;
 }
 /** What one part of the quilt takes from one fabric. */
 export interface PartInput {
@@ -68,6 +71,8 @@ export interface PartInput {
     }[];
     /** Inches bought for one inch of washed cloth. Default 1. */
     washed?: string;
+    /** Of one yard or metre, where its fabric has no price. */
+    price?: unknown;
 }
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {
@@ -86,7 +91,7 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
     items?: ItemInput[];
     /** What is wrong elsewhere on the worksheet, in sentences. */
     troubles?: string[];
-    /** Parts that are not on the list yet, in sentences. */
+    /** What is not on the list yet, in sentences. */
     unfinished?: string[];
     /** Letters that parts name, whether or not anything is cut from them. */
     named?: string[];
@@ -116,7 +121,7 @@ export interface ShoppingLine {
     spare: string;
     price?: Money;
     cost?: Money;
-    /** Where kits are cut: bolts needed; with each kit's cloth in one length, fewer would not do. */
+    /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
     bolts?: number;
     /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
     together?: FabricPlan;
@@ -133,7 +138,7 @@ export interface WorksheetResult extends Answer {
     }[];
     /** All costs together, where there are prices. */
     total?: Money;
-    /** More will be to pay: something has no price, or is not on the list yet. `notes` name it. */
+    /** More will be to pay: something has no price, or is not on the list. `notes` name it. */
     soFar?: boolean;
     /** What one kit comes to, and the whole bolts and the items for all of them. */
     kits?: {

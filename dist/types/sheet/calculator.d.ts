@@ -1,7 +1,7 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Style } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
-import type { Answer, Cut, Input, Refused } from '../reckon/book.js';
+import type { Answer, Cut, Input, Refused } from '../reckon/answer.js';
 import type { Fields } from '../reckon/fields.js';
 import type { Picture } from '../drawing/picture.js';
 /** A table under the drawing: other ways to do it, or what a shop has. */
@@ -29,6 +29,12 @@ export interface Calculator<R extends Answer = Answer> {
     }[];
     /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
     takes?(result: R, letters: string[]): Take[];
+    /** In a worksheet it gives the quilt its size, for all that come after it; in words what it is: `quilt top`. */
+    finishes?: string;
+    /** Inputs that mean something else here than on the worksheet, so that they do not flow in. */
+    own?: string[];
+    /** Whether it is bought by the piece as it stands, so that its cloth is added to no other's. Default: it is not. */
+    byPiece?: () => boolean;
 }
 /** What a result takes from one fabric; see the worksheet's parts. Lengths are exact inches. */
 export interface Take {
@@ -54,8 +60,6 @@ export interface Take {
     item?: string;
     cost?: string | undefined;
 }
-/** The usable width of the cloth that a result was reckoned with, once washed. */
-export declare const clothWidth: ({ working }: Answer) => string;
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {
     values: Record<string, unknown>;

@@ -1,4 +1,4 @@
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 /** Rows of cells, the heads first. Numbers stay numbers, so that a spreadsheet can add them up. */
 export type Cells = (string | number)[][];
 /** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */

@@ -1,6 +1,6 @@
 import { type TemplateResult } from 'lit';
 import { type Picture } from '../drawing/picture.js';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 import type { Listing } from './calculator.js';
 /** Stands beside what is cut. */
 export declare const CUTTER_CAUTION = "Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.";

@@ -1,5 +1,5 @@
 import { type TemplateResult } from 'lit';
-import type { Answer } from '../reckon/book.js';
+import type { Answer } from '../reckon/answer.js';
 import { type Cells } from './export.js';
 import { Typed } from './typed.js';
 /**

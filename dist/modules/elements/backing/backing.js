@@ -28,6 +28,7 @@ class QuiltBacking extends QuiltSheet {
             title: 'Backing',
             fields: backingFields,
             reckon: reckonBacking,
+            own: ['seam'],
             draw: (result, style) => [drawBacking(result, style)],
             listings: (result, style) => [layouts(result, style)],
             instead: ({ layouts }) => layouts.filter(({ strip }) => strip).map(({ buy }) => ({ words: 'A pieced strip', buy })),

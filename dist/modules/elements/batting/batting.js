@@ -39,6 +39,11 @@ class QuiltBatting extends QuiltSheet {
             reckon: reckonBatting,
             draw: (result, style) => [drawBatting(result, style)],
             listings: offers,
+            own: ['shrinkage'],
+            byPiece: () => true,
+            takes: ({ fabric: need, cuts, buy, cost }, [fabric = '']) => [
+                { fabric, need, cuts, item: buy.text, cost: cost?.amount },
+            ],
         };
     }
     static { this.properties = propertiesOf(battingFields); }

@@ -1,7 +1,7 @@
 import { drawBorders } from '../../drawing/borders.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { clothWidth, lengthOf } from '../../drawing/picture.js';
 import { reckonBorders, bordersFields } from '../../reckon/borders.js';
-import { propertiesOf, clothWidth } from '../../sheet/calculator.js';
+import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {
@@ -50,6 +50,7 @@ class QuiltBorders extends QuiltSheet {
             title: 'Borders',
             fields: bordersFields,
             reckon: reckonBorders,
+            finishes: 'borders',
             draw: (result, style) => [drawBorders(result, style)],
             listings: (result, style) => [plans(result, style), strips(result)],
             takes: (result, letters) => result.borders.map((border, at) => takeOf(border, result, letters[at] ?? letters.at(-1) ?? '', at)),

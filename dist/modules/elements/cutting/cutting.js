@@ -42,6 +42,7 @@ class QuiltCutting extends QuiltSheet {
             fields: cuttingFields,
             reckon: (input) => isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
             draw: drawCutting,
+            byPiece: () => !!this.sheet,
             listings: ({ fabrics }, style) => [stripList(fabrics, style)],
             takes: ({ fabrics }, letters) => fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {
                 const prefix = fabric && `${fabric} · `;

@@ -24,6 +24,7 @@ class QuiltTop extends QuiltSheet {
             title: 'Quilt top',
             fields: topFields,
             reckon: reckonTop,
+            finishes: 'quilt top',
             headline: ({ finished }, style) => [
                 'Finished',
                 `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`,

@@ -1,7 +1,7 @@
+import { clothWidth } from '../../drawing/picture.js';
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
 import { textOf } from '../../reckon/fields.js';
-import { clothWidth } from '../../sheet/calculator.js';
 
 /** The letters of the fabrics that a part is cut from. */
 const lettersOf = ({ fabric }) => textOf(fabric)
@@ -17,13 +17,15 @@ const takesOf = (part) => {
     const takes = calculator.takes?.(result, letters) ?? [
         { fabric: letters[0] ?? '', need: fabric, cuts },
     ];
-    const shrinkage = working.find(({ id }) => id === 'shrinkage')?.value.replace(/ ?%/, '') || '0';
+    const written = (of) => working.find(({ id }) => id === of)?.value;
+    const shrinkage = written('shrinkage')?.replace(/ ?%/, '') || '0';
     const washed = mixed(exact(100).div(exact(100).sub(exact(shrinkage))));
     return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
         title: calculator.title,
         width: clothWidth(result),
         sold: working.find(({ id }) => id === 'fabricWidth')?.inches,
         washed,
+        price: written('price'),
         cuts,
         pieces,
         ...take,

@@ -17,14 +17,17 @@ const linesOf = ({ fabrics, items }) => [
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 const nameOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
-/** What is bought by the piece, where it stands for one. */
-const ONE_THING = /(package|quarter|eighth|strip|square|sheet)(?=,|$)/;
+/** What is bought by the piece. */
+const THING = /(.*(package|quarter|eighth|strip|square|sheet))s?(?=,|$)/;
 /** What all the kits take: whole bolts, or so many times what one kit takes. */
-const forKits = ({ bolts, amount, unit, text }, kits) => bolts
-    ? plural(bolts, 'bolt')
-    : /^\d+$/.test(amount) && unit
-        ? `${kits * Number(amount)} ${kits > 1 ? unit.replace(ONE_THING, '$1s') : unit}`
-        : `${kits} × ${text}`;
+const forKits = ({ bolts, amount, unit, text }, kits) => {
+    const all = kits * Number(amount);
+    return bolts
+        ? plural(bolts, 'bolt')
+        : THING.test(unit)
+            ? `${all} ${all > 1 ? unit.replace(THING, '$1s') : unit}`
+            : `${kits} × ${text}`;
+};
 const totalOf = ({ soFar }) => (soFar ? 'Total so far' : 'Total');
 /** The shopping list as it is shown. */
 const shopping = (result, style) => {
@@ -45,7 +48,7 @@ const shopping = (result, style) => {
                 line.uses,
                 line.need && lengthOf(line.need, style),
                 line.text,
-                ...(total ? [line.price?.text ?? '', line.cost?.text ?? ''] : []),
+                ...(total ? [line.price?.text ?? '', line.cost?.text ?? 'no price'] : []),
                 ...(kits ? [forKits(line, kits.count)] : []),
             ]),
             ...(total ? [[totalOf(result), '', '', '', '', total.text, ...(kits ? [''] : [])]] : []),
@@ -83,7 +86,8 @@ const worksheetCells = (result, pieces, { units }) => {
             bolts,
             long(width),
         ]),
-        [totalOf(result), '', '', '', '', '', '', number(result.total?.amount)],
+        ...(result.total ? [[totalOf(result), '', '', '', '', '', '', number(result.total.amount)]] : []),
+        ...result.notes.map((note) => [note]),
         [],
         ['Cut list'],
         ['Fabric', 'Name', 'For', 'Piece', 'How many', `Width (${units})`, `Length (${units})`, 'Cut size'],

@@ -1,9 +1,7 @@
 import { isServer, html } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
-import { ZERO } from '../../measure/exact.js';
-import { asTyped, mixed, length } from '../../measure/format.js';
-import { PLANNING } from '../../reckon/cutting.js';
-import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { length } from '../../measure/format.js';
+import { isBlank } from '../../reckon/fields.js';
 import { plural } from '../../reckon/shared.js';
 import { worksheetFields, reckonWorksheet } from '../../reckon/worksheet.js';
 import { BackgroundPlans } from '../../sheet/background-plans.js';
@@ -12,25 +10,16 @@ import { cellsOf } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, isAsServed } from '../../sheet/server.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
-import { COTTON_WIDTH } from '../../trade/conventions.js';
 import { stripList } from '../cutting/strips.js';
+import { Fabrics, flowing } from './fabrics.js';
+import { flow } from './flow.js';
+import { gather } from './gather.js';
 import { requirementSheet, fabricKey } from './paper.js';
-import { takesOf, lettersOf } from './part.js';
 import { shopping, worksheetCells } from './shopping.js';
 import { worksheetStyles } from './styles.js';
 
-/** The calculators a worksheet holds, in the order the quilt's size flows through them. */
-const FLOWING = ['quilt-top', 'quilt-borders'];
-const PARTS = [...FLOWING, 'quilt-backing', 'quilt-binding', 'quilt-batting', 'quilt-cutting'];
 /** A part that has been defined; one that has not yet is left out until it is. */
 const isPart = (element) => 'calculator' in element;
-/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
-const cautionOf = ({ blocks: { written, now } }, lists) => !lists[0]
-    ? now &&
-        'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
-    : written && now && written !== now
-        ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
-        : '';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -87,21 +76,6 @@ class QuiltWorksheet extends QuiltSheet {
             else
                 this.#settle();
         };
-        /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
-        this.#length = (raw) => {
-            if (isBlank(raw))
-                return { text: undefined };
-            try {
-                const inches = lengthOf(raw, this.lengthStyle);
-                const text = asTyped(inches, this.lengthStyle);
-                return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
-            }
-            catch (refusal) {
-                if (!(refusal instanceof Refusal))
-                    throw refusal;
-                return { text: raw };
-            }
-        };
         this.paper = (result) => {
             const { lengthStyle: style } = this;
             return requirementSheet(result, {
@@ -123,8 +97,6 @@ class QuiltWorksheet extends QuiltSheet {
         this.#watch.observe(this, { childList: true, subtree: true });
         for (const type of ['input', 'change', 'reckoned'])
             this.addEventListener(type, this.#heard);
-        for (const name of PARTS)
-            void customElements.whenDefined(name).then(() => this.#settle());
         this.#settle();
         // A plan that was under way when it was moved here has stopped.
         this.reckonAgain();
@@ -137,8 +109,7 @@ class QuiltWorksheet extends QuiltSheet {
     /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
     #heard;
     get switchable() {
-        const priced = this.#held('quilt-fabric', ...PARTS);
-        return super.switchable && priced.every(({ price }) => isBlank(price));
+        return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
     }
     willUpdate() {
         this.#settle();
@@ -146,122 +117,46 @@ class QuiltWorksheet extends QuiltSheet {
     reckonInput() {
         return { ...super.reckonInput(), ...this.#gathered };
     }
-    /** Those of these names that are inside this worksheet, and not in one inside it. */
-    #held(...names) {
-        return [...this.querySelectorAll(names.join())].filter((element) => element.closest('quilt-worksheet') === this);
+    /** Those inside this worksheet, and not in one inside it. */
+    #held(selector) {
+        return [...this.querySelectorAll(selector)].filter((inner) => inner.closest('quilt-worksheet') === this);
     }
-    /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
-    #length;
-    /** Lets the sizes flow once through top, borders and the rest, and gathers what all take. One pass: nothing flows back. */
+    get #parts() {
+        return this.#held('*').filter(isPart);
+    }
+    get #fabrics() {
+        return this.#held('quilt-fabric:defined');
+    }
+    /** Lets the sizes flow through the parts, and gathers what all take. */
     #settle() {
         if (isAsServed(this))
             return;
-        const troubles = [];
-        const fabrics = new Map();
-        for (const fabric of this.#held('quilt-fabric:defined')) {
-            const letter = textOf(fabric.letter).trim();
-            if (!letter)
-                troubles.push('A fabric has no letter. Write letter="A".');
-            else if (fabrics.has(letter))
-                troubles.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
-            else
-                fabrics.set(letter, fabric);
-        }
-        /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
-        const widthOf = (letter) => {
-            const own = fabrics.get(letter)?.fabricWidth;
-            const from = isBlank(own) ? 'from the worksheet' : `fabric ${letter}`;
-            const { text = '', inches } = this.#length(isBlank(own) ? this.fabricWidth : own);
-            return { width: text || undefined, from, inches: inches ?? (text ? ZERO : usual) };
-        };
-        const usual = lengthOf(COTTON_WIDTH, this.lengthStyle);
-        /** The narrowest of a part's fabrics, so that none of its cloth is short. */
-        const narrowest = (letters) => (letters.length ? letters : ['']).map(widthOf).sort((a, b) => a.inches.compare(b.inches))[0];
-        let size = {
-            width: this.#length(this.width).text,
-            length: this.#length(this.length).text,
-        };
-        let source = 'from the worksheet';
-        const widths = Object.fromEntries([...fabrics].flatMap(([letter, { fabricWidth }]) => isBlank(fabricWidth) ? [] : [[letter, widthOf(letter).width]]));
-        const lists = this.#held('quilt-cutting');
-        let caution = '';
-        const give = (part) => {
-            const { units, shown, shrinkage, increment, currency } = this;
-            const { width, from } = narrowest(lettersOf(part));
-            const values = {
-                units,
-                shown,
-                // What is bought by the piece is bought by itself.
-                shared: part.localName !== 'quilt-batting' && !('sheet' in part && part.sheet),
-                ...(part.localName === 'quilt-batting' ? {} : { shrinkage }),
-                increment,
-                currency,
-                ...(part.localName === 'quilt-top' ? {} : size),
-                ...(part.localName === 'quilt-backing' ? {} : { seam: this.#length(this.seam).text }),
-                fabricWidth: width,
-                ...(part.localName === 'quilt-cutting'
-                    ? { widths, usualWidth: widthOf('').width ?? COTTON_WIDTH, caution }
-                    : {}),
-            };
-            const flow = { values, from: { width: source, length: source, fabricWidth: from } };
-            if (JSON.stringify(flow) !== JSON.stringify(part.flow))
-                part.flow = flow;
-        };
-        for (const name of FLOWING)
-            for (const part of this.#held(name).filter(isPart)) {
-                give(part);
-                if (name === 'quilt-top')
-                    caution ||= cautionOf(part, lists);
-                const { finished } = part.result;
-                size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
-                source = `from the ${name === 'quilt-top' ? 'quilt top' : 'borders'}`;
-            }
-        this.#held(...PARTS.filter((name) => !FLOWING.includes(name)))
-            .filter(isPart)
-            .forEach(give);
-        const parts = this.#held(...PARTS).filter(isPart);
-        if (caution && (!lists[0] || lists.some(({ isAsWritten }) => isAsWritten)))
-            troubles.push(caution);
+        const { lengthStyle } = this;
+        const parts = this.#parts;
+        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+        const { size, caution, lists } = flow(this, parts, fabrics);
         for (const part of this.#given)
             if (!part.closest('quilt-worksheet'))
                 part.flow = undefined;
         this.#given = parts;
-        const [wide, long] = [size['width'], size['length']].map((side) => this.#length(side).inches);
-        this.#size = wide && long ? `${length(wide, this.lengthStyle)} × ${length(long, this.lengthStyle)}.` : '';
-        const unfinished = parts.flatMap(({ result: { errors }, calculator: { title } }) => errors
-            ? `${title} is not on the list yet: ${errors[0].message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.`
-            : []);
-        const takes = parts.flatMap((part) => takesOf(part).map((take) => ({ ...take, part })));
-        const nameOf = (letter) => fabrics.get(letter)?.name ?? '';
-        this.#pieces = takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({
-            letter,
-            name: letter ? nameOf(letter) : title,
-            title,
-            cut,
-        })));
-        const isItem = ({ part, item }) => item !== undefined || part.localName === 'quilt-batting';
-        const gathered = {
-            troubles,
-            unfinished,
-            named: parts.flatMap(lettersOf),
-            fabrics: [...fabrics].map(([letter, { name, price }]) => ({ letter, name, price })),
-            parts: takes
-                .filter((take) => !isItem(take) && take.need !== '0')
-                .map(({ part: _, cuts: _cuts, ...take }) => take),
-            items: takes.filter(isItem).map(({ part: { result }, title, fabric, item, cost }) => ({
-                title,
-                fabric,
-                text: item ?? result.buy.text,
-                cost: cost ?? (item ? undefined : result.cost?.amount),
-            })),
-        };
-        this.#swatches = new Map([...fabrics].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+        const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
+        this.#size = wide && long ? `${length(wide, lengthStyle)} × ${length(long, lengthStyle)}.` : '';
+        const { gathered, pieces } = gather(parts, fabrics);
+        this.#pieces = pieces;
+        this.#swatches = fabrics.swatches;
+        if (caution && !lists[0])
+            gathered.unfinished.push(caution);
+        else if (caution && lists.some(({ isAsWritten }) => isAsWritten))
+            gathered.troubles = [caution];
         const told = JSON.stringify([gathered, ...this.#swatches.values()]);
         if (told === this.#told)
             return;
         this.#told = told;
         this.#gathered = gathered;
         this.requestUpdate();
+        // Whoever hears of what was typed may ask its form at once.
+        if (this.form)
+            this.send();
     }
     render() {
         return html `<slot></slot>${super.render()}`;

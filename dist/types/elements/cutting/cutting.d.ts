@@ -1,4 +1,4 @@
-import type { Input } from '../../reckon/book.js';
+import type { Input } from '../../reckon/answer.js';
 import { type CuttingResult } from '../../reckon/cutting.js';
 import { type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';

@@ -1,5 +1,5 @@
 import { type Style } from '../../measure/format.js';
-import type { Cut } from '../../reckon/book.js';
+import type { Cut } from '../../reckon/answer.js';
 import type { Money, WorksheetResult } from '../../reckon/worksheet.js';
 import type { Listing } from '../../sheet/calculator.js';
 import type { Cells } from '../../sheet/export.js';

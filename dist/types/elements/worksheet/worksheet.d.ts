@@ -1,5 +1,5 @@
 import { type TemplateResult } from 'lit';
-import type { Input } from '../../reckon/book.js';
+import type { Input } from '../../reckon/answer.js';
 import { type WorksheetResult } from '../../reckon/worksheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
 import { type Cells } from '../../sheet/export.js';

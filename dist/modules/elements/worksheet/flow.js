@@ -1,0 +1,52 @@
+import { COTTON_WIDTH } from '../../trade/conventions.js';
+import { flowing } from './fabrics.js';
+import { lettersOf } from './part.js';
+
+/** A part that makes the quilt from blocks comes first, then what makes it larger; the others take what comes of it. */
+const place = ({ calculator: { finishes, fields } }) => finishes ? Number('width' in fields) : 2;
+/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+const cautionOf = ({ blocks: { written, now } }, lists) => !lists[0]
+    ? now &&
+        'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
+    : written && now && written !== now
+        ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
+        : '';
+/** Lets sizes and settings flow once through the parts. One pass: nothing flows back. */
+const flow = (worksheet, parts, fabrics) => {
+    const { units, shown, shrinkage, increment, currency, lengthStyle } = worksheet;
+    const [width, length, seam] = [worksheet.width, worksheet.length, worksheet.seam].map((raw) => flowing(raw, lengthStyle).text);
+    const lists = parts.filter((part) => 'isAsWritten' in part);
+    const forAll = { units, shown, shrinkage, increment, currency, seam };
+    const forLists = { widths: fabrics.widths, usualWidth: fabrics.widthOf('').width ?? COTTON_WIDTH };
+    let size = { width, length };
+    let source = 'from the worksheet';
+    let caution = '';
+    for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
+        const { own = [], finishes, byPiece } = part.calculator;
+        const { width: fabricWidth, from } = fabrics.narrowest(lettersOf(part));
+        const values = {
+            ...forAll,
+            ...size,
+            ...forLists,
+            caution,
+            fabricWidth,
+            // What is bought by the piece is bought by itself.
+            shared: !byPiece?.(),
+        };
+        for (const key of own)
+            delete values[key];
+        const given = { values, from: { width: source, length: source, fabricWidth: from } };
+        if (JSON.stringify(given) !== JSON.stringify(part.flow))
+            part.flow = given;
+        if ('blocks' in part)
+            caution ||= cautionOf(part, lists);
+        if (!finishes)
+            continue;
+        const { finished } = part.result;
+        size = finished ? { width: `${finished.width} in`, length: `${finished.length} in` } : {};
+        source = `from the ${finishes}`;
+    }
+    return { size, caution, lists };
+};
+
+export { flow };

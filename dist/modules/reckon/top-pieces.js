@@ -1,0 +1,65 @@
+import { exact, toMark, rootUp } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { PATCHES } from '../trade/patches.js';
+
+/** √2 times a length, never short: on point everything grows by it. */
+const diagonal = (side) => rootUp(side.mul(side).mul(2));
+/** Sashing and cornerstones, as they are cut. */
+const sashingPieces = (book, { block, across, down, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }) => {
+    const sashes = [];
+    const stones = [];
+    if (sashing.equals(0))
+        return { sashes, stones };
+    const cutSize = (finished) => toMark(finished.add(seam.mul(2)), mark);
+    const narrow = cutSize(sashing);
+    const add = (to, count, piece, long) => {
+        if (count)
+            to.push(book.cut(count, piece, narrow, long));
+    };
+    if (onPoint) {
+        // The blocks in between have only neighbours' edges; corners are counted by Euler's formula.
+        const edges = 4 * across * down;
+        const blocks = across * down + (across - 1) * (down - 1);
+        add(sashes, edges, 'sashing', cutSize(block));
+        add(stones, edges - blocks + 1, 'cornerstone', narrow);
+        return { sashes, stones };
+    }
+    const upright = across + (frame ? 1 : -1);
+    const level = down + (frame ? 1 : -1);
+    add(sashes, upright * down, 'sashing between blocks', cutSize(block));
+    if (cornerstones) {
+        add(sashes, level * across, 'sashing between rows', cutSize(block));
+        add(stones, upright * level, 'cornerstone', narrow);
+    }
+    else
+        add(sashes, level, 'sashing between rows, in one strip', cutSize(finishedWidth));
+    return { sashes, stones };
+};
+/** The squares that the setting triangles of a top on point are cut from, with their rows. */
+const settingTriangles = (book, { block, across, down, sashing, seam, mark }) => {
+    const { n } = book;
+    const sashed = sashing.gt(0);
+    const sideSeam = seam.mul(exact(PATCHES.quarter.seams));
+    const cornerSeam = seam.mul(exact(PATCHES.half.seams));
+    const sideSquare = toMark(diagonal(block.add(sashing)).add(sideSeam), mark);
+    const cornerSquare = toMark(diagonal(block.add(sashing.mul(2)))
+        .div(2)
+        .add(cornerSeam), mark);
+    const from = ['block', 'sashing', 'seam', 'mark'];
+    book.row('sideSquare', 'Square for four side triangles', sideSquare, `${sashed ? `(${n(block)} + ${n(sashing)})` : n(block)} × √2 + ${n(sideSeam)}, up to the mark`, from);
+    book.row('cornerSquare', 'Square for two corner triangles', cornerSquare, `${sashed ? `(${n(block)} + 2 × ${n(sashing)})` : n(block)} ÷ √2 + ${n(cornerSeam)}, up to the mark`, from);
+    const sides = 2 * (across - 1) + 2 * (down - 1);
+    book.row('sideTriangles', 'Side triangles', `${sides}`, `2 × ${across - 1} + 2 × ${down - 1} = ${sides}`, [
+        'across',
+        'down',
+    ]);
+    const cuts = [book.cut(2, 'square, cut in two for corner triangles', cornerSquare, cornerSquare)];
+    if (sides)
+        cuts.unshift(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
+    return {
+        squares: { sideTriangles: sides, sideSquare: mixed(sideSquare), cornerSquare: mixed(cornerSquare) },
+        cuts,
+    };
+};
+
+export { diagonal, sashingPieces, settingTriangles };
