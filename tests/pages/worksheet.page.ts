@@ -46,7 +46,7 @@ const QUILT = `<quilt-worksheet currency="EUR">
   <quilt-fabric letter="A" name="Wet Sand" price="13.50" swatch="#d9c7a3"></quilt-fabric>
   <quilt-fabric letter="B" name="Harbour" price="13.50" swatch="#3f6f86"></quilt-fabric>
   <quilt-fabric letter="C" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>
-  <quilt-cutting sheet="fat-quarter" price="3.60" list="A | square | 6 1/2 | 12; "></quilt-cutting>
+  <quilt-cutting sheet="fat-quarter" price="3.60" list="A | square | 6 1/2 | 12"></quilt-cutting>
   <div><quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top></div>
   <details open><quilt-borders borders="2, 5" fabric="B A"></quilt-borders></details>
   <quilt-binding fabric="B"></quilt-binding>
