@@ -46,7 +46,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       }
       const cut =
         plan.sheets! > sheets.length
-          ? `cut ${sheets.length} of the ${plan.buy.text} like this`
+          ? `cut ${sheets.length} of the ${plan.buy.text.replace(/,.*/, '')} like this`
           : plan.buy.text;
       const dimensions = corner({ width: plan.width, length: plan.height }, style);
       if (!plan.sheets) dimensions.push(...stripLines(plan, style));

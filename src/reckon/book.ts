@@ -89,7 +89,7 @@ export class Book<F extends Fields> {
     return refuse(message, input);
   }
 
-  /** Says of what is refused in here which input is to blame, and of what: `Fabric A: `, where there are several. */
+  /** Says of what is refused in here which input is to blame, and of what: `The width of fabric A: `. */
   blame<T>(input: string, work: () => T, of = ''): T {
     try {
       return work();

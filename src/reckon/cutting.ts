@@ -190,7 +190,7 @@ export const reckonCutting = (
         : book.blame(
             'fabricWidth',
             () => readField(clothFields.fabricWidth, own, book.style),
-            `Fabric ${fabric}: `,
+            `The width of fabric ${fabric}: `,
           );
       // What was measured may be of this fabric.
       const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);

@@ -229,7 +229,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
           `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
         );
       else {
-        tried(worksheetFields.fabricWidth, fabricWidth, `Fabric ${letter}`);
+        tried(worksheetFields.fabricWidth, fabricWidth, `The width of fabric ${letter}`);
         declared.push({ letter, name: textOf(name), price });
       }
     }

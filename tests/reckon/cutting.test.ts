@@ -252,7 +252,7 @@ describe('amounts', { timeout: 120_000 }, () => {
     ]);
     const { errors } = reckonCutting({ list: 'A | square | 4 | 10', widths: { A: 'wide' } });
     expect(errors).toMatchObject([{ input: 'fabricWidth' }]);
-    expect(errors![0]!.message).toMatch(/^Fabric A: “wide” is not a length\./);
+    expect(errors![0]!.message).toMatch(/^The width of fabric A: “wide” is not a length\./);
   });
 
   test('a fabric without a width of its own is as wide as is usual', () => {

@@ -231,10 +231,12 @@ describe('the shopping list', { timeout: 120_000 }, () => {
   test('says of a fabric’s width that it cannot be read, even where no part takes its width from it', () => {
     const width = (fabricWidth: unknown): string =>
       notesOf({ fabrics: [{ letter: 'A', fabricWidth }], parts: [part('Binding', 'A', '20')] });
-    expect(width('wide')).toContain('Fabric A: “wide” is not a length. Write it like');
-    expect(width('5000')).toMatch(/Fabric A: .* can be at most 1000 in here\. Is the unit right\?/);
-    expect(width('-40')).toMatch(/Fabric A: .* cannot be less than 0\./);
-    for (const fine of ['42', '106 cm', '', undefined]) expect(width(fine)).not.toContain('Fabric A:');
+    expect(width('wide')).toContain('The width of fabric A: “wide” is not a length. Write it like');
+    expect(width('5000')).toMatch(
+      /The width of fabric A: .* can be at most 1000 in here\. Is the unit right\?/,
+    );
+    expect(width('-40')).toMatch(/The width of fabric A: .* cannot be less than 0\./);
+    for (const fine of ['42', '106 cm', '', undefined]) expect(width(fine)).not.toContain('The width');
   });
 
   test('may be empty', () => {

@@ -108,7 +108,7 @@ describe('A bare number typed where other units are shown', () => {
     const sheet = await mount('quilt-cutting', { list: 'A | square | 3 1/2 | 48' });
     await pressButton(sheet, METRIC);
     await writeAndLeave(sheet, 'sheet', '45 x 50');
-    expect(answered(sheet).summary).to.match(/of (50 × 45|45 × 50) cm/);
+    expect(answered(sheet).summary).to.match(/, (50 × 45|45 × 50) cm/);
   });
 
   it('is in those, in a cut list', async () => {

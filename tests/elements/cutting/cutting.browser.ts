@@ -206,6 +206,12 @@ C | squares for half-square triangles | 3 finished | 2`;
       'Fabric A: cut 2 of the 3 fat quarters like this',
       'Fabric A: cut 1 of the 3 fat quarters like this',
     ]);
+    // 7 × 6 squares of 3 in on each
+    const large = await cutting('', 'list="A | square | 3 | 44" sheet="18 x 22"');
+    expect(all(large, 'figcaption').map(text)).to.deep.equal([
+      'Fabric A: cut 1 of the 2 sheets like this',
+      'Fabric A: cut 1 of the 2 sheets like this',
+    ]);
   });
 
   it('plans a long list in the background, shows how far it is, and tells when it is ready', async () => {

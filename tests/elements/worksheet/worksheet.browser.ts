@@ -415,7 +415,7 @@ describe('what is wrong in a quilt-worksheet', () => {
     );
     expect(messageAt(part(sheet, 'binding'), 'fabricWidth')).to.include('“wide” is not a length');
     expect(notes(sheet)).to.include('Binding is not on the list yet');
-    expect(notes(sheet)).to.include('Fabric C: “wide” is not a length.');
+    expect(notes(sheet)).to.include('The width of fabric C: “wide” is not a length.');
   });
 
   it('in the worksheet’s own cells keeps the last good list, marked stale', async () => {
