@@ -110,6 +110,22 @@ describe('checking a plan', { timeout: 60_000 }, () => {
         'miscounted',
       );
     expect(faultsOf(checkPlan(pieces, cloth, { ...plan, sheets: [] }))).toContain('missing');
+    const onSheet = { width: exact(40), height: exact(5) };
+    expect(checkPlan(pieces, onSheet, plan)).toEqual([]);
+    expect(faultsOf(checkPlan(pieces, onSheet, { ...plan, count: 2 }))).toEqual(['miscounted']);
+    const [first] = plan.sheets;
+    const half = { ...plan, count: 1.5, sheets: [{ ...first!, times: 1.5 }] };
+    const asked = [piece(10, 5, 3), piece(3, 4, 1.5, false)];
+    expect(faultsOf(checkPlan(asked, onSheet, half))).toEqual(['miscounted']);
+    const [strip] = first!.strips;
+    const none = {
+      ...plan,
+      length: exact(0),
+      sheets: [{ ...first!, strips: [{ ...strip!, times: 0 }], used: exact(0) }],
+    };
+    expect(faultsOf(checkPlan([piece(10, 5, 0), piece(3, 4, 0, false)], cloth, none))).toEqual([
+      'miscounted',
+    ]);
     // Two sheets cannot come of one length of cloth.
     const two = { ...plan, sheets: [{ ...plan.sheets[0]!, times: 2 }], count: 2 };
     expect(faultsOf(checkPlan([piece(10, 5, 4), piece(3, 4, 2, false)], cloth, two))).toEqual(['miscounted']);
@@ -125,6 +141,10 @@ describe('checking a plan', { timeout: 60_000 }, () => {
     });
     const onSheet = (height: string): CuttingPlan => ({ ...plan(apart), length: exact(height) });
     expect(faultsOf(checkPlan([piece(10, 5, 4)], cloth, plan(below)))).toEqual(['overlap']);
+    const above = { ...strip, y: exact(-10), placed: [place(0, [0, -10, 10, 5])] };
+    expect(faultsOf(checkPlan([piece(10, 5, 4)], cloth, { ...plan(above), length: exact(10) }))).toContain(
+      'outside',
+    );
     const apart = { ...strip, y: exact(10), placed: [place(0, [0, 10, 10, 5])] };
     expect(checkPlan([piece(10, 5, 4)], cloth, plan(apart))).toEqual([]);
     const sheet: Cloth = { width: exact(18), height: exact(20) };
@@ -165,8 +185,8 @@ describe('checking a plan', { timeout: 60_000 }, () => {
           expect(checkPlan(pieces, cloth, plan)).toEqual([]);
           const strips = plan.sheets[0]!.strips;
           const crowded = strips.filter(({ placed }) => placed.length > 1);
-          const strip = crowded[one % Math.max(1, crowded.length)];
-          if (!strip) return;
+          fc.pre(crowded.length > 0);
+          const strip = crowded[one % crowded.length]!;
           const at = other % strip.placed.length;
           const neighbour = strip.placed[(at + 1) % strip.placed.length]!;
           const placed = strip.placed.map((spot, i) => (i === at ? change(spot, neighbour) : spot));

@@ -10,6 +10,7 @@ import {
   type CutPiece,
   type CuttingPlan,
 } from '../../src/cutting/plan.js';
+import { FAT_QUARTER_SQUARES } from '../published/charts.js';
 import { fewestSheets, leastLength } from './exactly.js';
 
 const piece = (width: number | string, height: number | string, count: number, turn = true): CutPiece => ({
@@ -152,23 +153,13 @@ describe('cutting plans', { timeout: 60_000 }, () => {
     );
   });
 
-  test.each([
-    // "Number of squares from a fat quarter" (18 × 22 in), Pieceful Living, 13 August 2011.
-    ['2', 99],
-    ['5/2', 56],
-    ['3', 42],
-    ['7/2', 30],
-    ['4', 20],
-    ['9/2', 16],
-    ['5', 12],
-    ['11/2', 12],
-    ['6', 9],
-    ['13/2', 6],
-  ])('%s in squares: %i from an 18 × 22 in fat quarter, and not one more', (size, count) => {
-    expect(plan([piece(size, size, count)], sheet(18, 22)).count).toBe(1);
-    // Geometry: a row holds ⌊18 ÷ size⌋ and there are ⌊22 ÷ size⌋ rows; the published counts are just that.
-    expect(plan([piece(size, size, count + 1)], sheet(18, 22))).toMatchObject({ count: 2, exact: true });
-  });
+  test.each(FAT_QUARTER_SQUARES)(
+    '%s in squares: %i from an 18 × 22 in fat quarter, and not one more',
+    (size, count) => {
+      expect(plan([piece(size, size, count)], sheet(18, 22)).count).toBe(1);
+      expect(plan([piece(size, size, count + 1)], sheet(18, 22))).toMatchObject({ count: 2, exact: true });
+    },
+  );
 
   /** Whether cuts down each strip come next: no piece lies beside another one's inside. */
   const isInStrips = ({ sheets }: CuttingPlan): boolean =>
@@ -253,8 +244,7 @@ describe('cutting plans', { timeout: 60_000 }, () => {
 
   test('more than can be placed one by one is refused, not hung on', () => {
     const tiny = planCloth([piece('1/100', '1/100', 999_999), piece(40, 100, 1)], cloth(40));
-    if (tiny.ok) expect(everyPiece(tiny).length).toBeLessThanOrEqual(5000);
-    else expect(tiny.message).toMatch(/one by one/);
+    expect(tiny.ok ? 'planned' : tiny.message).toContain('one by one');
   });
 
   test('nothing to cut takes nothing', () => {

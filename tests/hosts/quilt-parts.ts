@@ -25,6 +25,11 @@ export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
   <quilt-binding fabric="A"></quilt-binding>
 </quilt-worksheet>`;
 
+/** Keeps the room of these elements, as README tells an author to. */
+export const reserved = (...tags: string[]): string => `<style>
+  @media screen { ${tags.join()} { display: block; block-size: 40rem; overflow: auto; } }
+</style>`;
+
 /** A blog's page: words above, the element, and words below it in view. */
 export const blog = (
   element: string,

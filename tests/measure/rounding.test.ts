@@ -16,6 +16,7 @@ import {
   ZERO,
   type Exact,
 } from '../../src/measure/exact.js';
+import { SETTING_TRIANGLES } from '../published/charts.js';
 import { fractions } from './arbitraries.js';
 
 const EIGHTH = exact(1, 8);
@@ -88,28 +89,14 @@ describe('a size to cut', () => {
     );
   });
 
-  // "Setting triangles" chart, lukas.is-a-geek.org/tani/chart.htm: finished block, square for side triangles, square for
-  // corner triangles. 6 in agrees with the worked example in "On-point settings", Moonlight Quilters.
-  test.each([
-    [5, '8 3/8', '4 1/2'],
-    [6, '9 3/4', '5 1/8'],
-    [7, '11 1/4', '5 7/8'],
-    [8, '12 5/8', '6 5/8'],
-    [9, '14', '7 1/4'],
-    [10, '15 1/2', '8'],
-    [11, '16 7/8', '8 3/4'],
-    [12, '18 1/4', '9 3/8'],
-    // 13 √2 + 1 1/4 = 19.6348…, above 19 5/8 by 0.0098 in: the chart goes on to the next mark.
-    [13, '19 3/4', '10 1/8'],
-    [14, '21 1/8', '10 7/8'],
-    [15, '22 1/2', '11 1/2'],
-    // 16 √2 + 1 1/4 = 23.8774…, above 23 7/8 by 0.0024 in: the chart keeps the mark.
-    [16, '23 7/8', '12 1/4'],
-  ])('agrees with the published setting triangles of a %i in block', (block, side, corner) => {
-    const diagonal = rootUp(exact(2 * block * block));
-    expect(text(toMark(diagonal.add(exact('1.25')), EIGHTH))).toBe(side);
-    expect(text(toMark(diagonal.div(2).add(exact('0.875')), EIGHTH))).toBe(corner);
-  });
+  test.each(SETTING_TRIANGLES)(
+    'agrees with the published setting triangles of a %s in block',
+    (block, side, corner) => {
+      const diagonal = rootUp(exact(2 * Number(block) ** 2));
+      expect(text(toMark(diagonal.add(exact('1.25')), EIGHTH))).toBe(side);
+      expect(text(toMark(diagonal.div(2).add(exact('0.875')), EIGHTH))).toBe(corner);
+    },
+  );
 });
 
 describe('rootUp', () => {

@@ -30,6 +30,8 @@ describe('a cutting step', () => {
     ['100 mm', ['500/127'], 'm'],
     ['half', [], 'in'],
     ['9 in', ['9'], 'in'],
+    ['1/8 in', ['1/8'], 'in'],
+    ['10 yd', ['360'], 'yd'],
     ['9"', ['9'], 'in'],
     ['1’', ['12'], 'in'],
     ['9', ['9'], 'in'],
@@ -47,6 +49,9 @@ describe('a cutting step', () => {
     expect(step('9 in', { units: 'cm' }).unit).toBe('in');
     expect(step('9”', { units: 'cm' }).unit).toBe('in');
     expect(step('1/4 yd', { units: 'cm' }).unit).toBe('yd');
+    // shown in the other units, it is still the author's
+    expect(step('10', { units: 'cm', bare: 'in' })).toEqual(step('10 in'));
+    expect(step('10', { units: 'in', bare: 'cm' })).toEqual(step('10 cm'));
   });
 
   test.each(['', 'abc', '0', '-1/8 yd', '1/16 in', '11 yd', '3 in * 4 in', '1/0 yd', 'x'.repeat(10_000)])(

@@ -72,7 +72,9 @@ describe('custom-elements.json', () => {
         if (!field) continue;
         // Where the calculator itself has none, it is found from other inputs or by the worksheet.
         const initial = field.kind === 'flag' ? undefined : initialOf(field, { units: 'in' });
-        if (initial && said) expect([said, `${said} %`, said.replace(/ in$/, '')], name).toContain(initial);
+        // A seam’s words are the same for all of them, and what it starts at is not.
+        if (initial && name !== 'seam')
+          expect([said, `${said} %`, said?.replace(/ in$/, '')], name).toContain(initial);
         if (choices(type.text).length > 0)
           expect(choices(type.text), name).toEqual('options' in field ? Object.keys(field.options) : []);
       }

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { blog, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { blog, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
 import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
 import { dist, openMade, type Served, type Watched } from './made.js';
@@ -8,6 +8,7 @@ import { site } from './site.js';
 const { open } = site();
 const { folder } = compiledModules();
 const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
+const SCRIPTS = ['hydrating', 'modules', 'bundle'];
 
 let code: Record<string, string>;
 beforeAll(async () => {
@@ -20,8 +21,13 @@ beforeAll(async () => {
 });
 
 /** A page from a server, as it is before its script has come, and what lets it come. */
-const served = async (written: string, script: string): Promise<Watched & { come: () => Promise<void> }> => {
+const served = async (
+  written: string,
+  script: string,
+  head = '',
+): Promise<Watched & { come: () => Promise<void> }> => {
   const html = blog(renderedOnServer(folder, written), {
+    head,
     foot: '<script type="module" async src="/script.js"></script>',
   });
   let release = (): void => undefined;
@@ -97,7 +103,7 @@ describe('a page that a server wrote', () => {
     await visited.page.close();
   });
 
-  it.each(['hydrating', 'modules', 'bundle'])(
+  it.each(SCRIPTS)(
     'keeps what a reader typed before the script came, and where she was (%s)',
     async (script) => {
       const visited = await served(WRITTEN['quilt-backing']!, script);
@@ -121,20 +127,32 @@ describe('a page that a server wrote', () => {
     },
   );
 
-  it.each([
-    ['quilt-cutting', TABLE],
-    ['quilt-worksheet', WORKSHEET],
-  ])('%s is whole once the script is there, whatever stands inside', async (tag, written) => {
-    for (const script of ['hydrating', 'modules', 'bundle']) {
-      const visited = await served(written, script);
+  it.each(
+    Object.entries({ 'quilt-cutting': TABLE, 'quilt-worksheet': WORKSHEET }).flatMap(([tag, written]) =>
+      SCRIPTS.map((script) => [tag, script, written] as const),
+    ),
+  )(
+    '%s is whole once the script is there, whatever stands inside, and moves nothing where its room is kept (%s)',
+    async (tag, script, written) => {
+      const visited = await served(written, script, reserved(...TAGS));
+      const before = await visited.page.evaluate(look, tag);
+      expect(before.isDefined).toBe(false);
+      // Words below are painted before the script has come.
+      await visited.page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length);
       await visited.come();
-      await visited.shifts();
-      expect((await visited.page.evaluate(look, tag)).html, script).toMatch(/(Buy|In all) [^]*\d/);
-      expect((await visited.page.evaluate(look, tag)).html).not.toContain('Not reckoned yet');
+      const shifts = await visited.shifts();
+      const after = await visited.page.evaluate(look, tag);
+      expect(after.html).toMatch(/(Buy|In all) [^]*\d/);
+      expect(after.html).not.toContain('Not reckoned yet');
       for (const part of TAGS)
         if (written.includes(`<${part}`)) expect(await visited.page.evaluate(sheetsIn, part), part).toBe(1);
+      expect([after.boxes['host'], after.boxes['after']]).toEqual([
+        before.boxes['host'],
+        before.boxes['after'],
+      ]);
+      expect(shifts).toEqual([]);
       expect(visited.faults).toEqual([]);
       await visited.page.close();
-    }
-  });
+    },
+  );
 });

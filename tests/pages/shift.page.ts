@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { dist, openMade, type Watched } from './made.js';
-import { blog, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { blog, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { site } from './site.js';
 
 const { open } = site();
@@ -15,9 +15,6 @@ const BARE = WRITTEN['quilt-backing']!;
 const FALLBACK = BARE.replace('></', '><p>Buy 3 3/4 yd of cloth 40 in wide.</p><p>Two panels.</p></');
 const WHOLE = { 'without fallback': BARE, 'with fallback': FALLBACK };
 const WITH_CHILDREN = { 'a cut list in a table': TABLE, 'a worksheet': WORKSHEET };
-const RESERVED = `<style>
-  @media screen { quilt-backing, quilt-cutting, quilt-worksheet { display: block; block-size: 40rem; overflow: auto; } }
-</style>`;
 
 const BLOCKING = { head: '<script defer blocking="render" src="/classic.js"></script>' };
 const BLOCKING_MODULE = { head: '<script type="module" blocking="render" src="/m.js"></script>' };
@@ -56,7 +53,7 @@ const ways = [
     [
       'a box of fixed height, however late the script',
       what,
-      blog(written, { head: RESERVED, foot: FOOT }),
+      blog(written, { head: reserved('quilt-backing', 'quilt-cutting', 'quilt-worksheet'), foot: FOOT }),
       true,
     ],
   ]),

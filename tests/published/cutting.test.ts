@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { FAT_QUARTER_SQUARES } from './charts.js';
 import { reckonCutting, type CuttingResult } from '../../src/reckon/cutting.js';
 
 const good = (input: Parameters<typeof reckonCutting>[0]): CuttingResult => {
@@ -8,18 +9,7 @@ const good = (input: Parameters<typeof reckonCutting>[0]): CuttingResult => {
 };
 
 describe('squares from an 18 × 22 in fat quarter (“Number of squares from a fat quarter”, Pieceful Living, 13 August 2011)', () => {
-  test.each([
-    ['2', 99],
-    ['2 1/2', 56],
-    ['3', 42],
-    ['3 1/2', 30],
-    ['4', 20],
-    ['4 1/2', 16],
-    ['5', 12],
-    ['5 1/2', 12],
-    ['6', 9],
-    ['6 1/2', 6],
-  ])('%s in: %d of them, and not one more', (side, most) => {
+  test.each(FAT_QUARTER_SQUARES)('%s in: %d of them, and not one more', (side, most) => {
     const sheets = (count: number): number | undefined =>
       good({ list: `A | square | ${side} | ${count}`, sheet: '18 x 22' }).sheets;
     expect([sheets(most), sheets(most + 1)]).toEqual([1, 2]);

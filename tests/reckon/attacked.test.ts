@@ -42,6 +42,7 @@ describe('what no person writes', () => {
     ['batting', { width: {}, length: Symbol('length') }, 'width'],
     ['cutting', { list: 'A | square | 3 | 0' }, 'list'],
     ['borders', { ...QUILT, borders: '0.001', seam: 0 }, 'borders'],
+    ['borders', { ...QUILT, borders: '1/65' }, 'borders'],
     ['top', { block: '0.001', across: 2, down: 2 }, 'block'],
     ['batting', { width: 1000, length: 1000, roll: '0.1' }, 'roll'],
   ])('in %s is refused in a sentence: %o', (name, input, at) => {
@@ -106,9 +107,17 @@ describe('what is never short', () => {
 
   test.each([
     // Nominal and usable widths: common practice, no source.
+    [21, 20],
+    [23, 20],
+    [43, 40],
     [44, 40],
+    [46, 40],
+    [53, 52],
     [54, 52],
+    [55, 52],
+    [107, 106],
     [108, 106],
+    [110, 106],
   ])('cloth of %s in is said to be usable to %s in', (sold, usable) => {
     const notes = (fabricWidth: number): string => good('backing', { ...QUILT, fabricWidth }).notes.join();
     expect(notes(sold)).toContain(`usually ${usable} in without its selvages`);

@@ -8,7 +8,6 @@ import {
   type BattingResult,
 } from '../../src/reckon/batting.js';
 import { PACKAGES } from '../../src/trade/batting.js';
-import { MATTRESSES } from '../../src/trade/beds.js';
 import { HOSTILE, inputsOf } from './hostile.js';
 
 const good = (input: BattingInput): BattingResult => {
@@ -77,11 +76,8 @@ describe('a quilt for a bed', () => {
     expect(good({ bed: 'queen' }).quilt).toEqual({ width: '84', length: '92' });
   });
 
-  test.each(Object.entries(MATTRESSES))('%s', (bed, { width, length }) => {
-    expect(good({ bed, drop: 0 }).quilt).toEqual({ width, length });
-  });
-
   test('is as it was measured, where that is typed over', () => {
+    // geometry: 65 + 2 × 4 and 88 1/2 + 2 × 4
     const result = good({ bed: 'twin', measured: { bedWidth: '65', bedLength: '88 1/2' } });
     expect(result).toMatchObject({
       quilt: { width: '65', length: '88 1/2' },
@@ -90,6 +86,7 @@ describe('a quilt for a bed', () => {
   });
 
   test('wins over a width and length, and says so', () => {
+    // geometry: 39 + 2 × 12 and 75 + 12; 39 × 75 in is a twin ("Mattresses", sizes.com)
     expect(good({ ...quilt, bed: 'twin' })).toMatchObject({ quilt: { width: '63', length: '87' } });
     expect(good({ ...quilt, bed: 'twin' }).notes.join()).toContain('not used');
     expect(good({ bed: 'twin' }).notes.join()).not.toContain('not used');
@@ -104,7 +101,9 @@ describe('a quilt for a bed', () => {
 });
 
 describe('a package', () => {
+  // Sizes: "Common quilt and batting sizes", Honey Be Good, 1 May 2012; craft and throw are common practice.
   test('the smallest that covers the need', () => {
+    // geometry: 66 × 78 in; a throw of 60 × 60 is too small, a twin of 72 × 90 leaves 6 and 12
     const result = good(quilt);
     expect(result.buy).toEqual({
       inches: '90',
@@ -132,6 +131,7 @@ describe('a package', () => {
   });
 
   test('either way round', () => {
+    // geometry: 78 × 66 in, and 90 ≥ 78 beside 72 ≥ 66
     const result = good({ width: 70, length: 58 });
     expect(result.buy.text).toBe('1 twin package, 72 × 90 in');
     expect(result.summary).toBe('One package covers 78 × 66 in, turned.');
@@ -139,10 +139,26 @@ describe('a package', () => {
   });
 
   test('one that fits to the inch is taken, with a warning', () => {
+    // geometry: 64 + 8 and 82 + 8 are a twin's 72 × 90
     const result = good({ width: 64, length: 82 });
     expect(result.buy.text).toBe('1 twin package, 72 × 90 in');
     expect(result.notes.join()).toContain('Only 0 in to spare one way');
     expect(good({ width: '64.1', length: 82 }).buy.text).toBe('1 full package, 81 × 96 in');
+    // geometry: 72 and 90 less 8; one side is enough to be short by, and an inch to spare is no cause
+    for (const [width, length, warns] of [
+      ['63 1/2', 70, 'Only 1/2 in'],
+      [58, '81 1/2', 'Only 1/2 in'],
+      [63, 81, ''],
+    ])
+      expect(good({ width, length }).notes.join()).toMatch(warns ? new RegExp(`${warns}`) : /^(?!.*Only)/);
+  });
+
+  // Common practice, no source; the other sizes are checked against theirs in tests/published/batting.test.ts.
+  test.each([
+    ['craft', '36', '45'],
+    ['throw', '60', '60'],
+  ])('%s is %s × %s in', (name, width, length) => {
+    expect(good({ width, length, overage: 0 }).buy.text).toBe(`1 ${name} package, ${width} × ${length} in`);
   });
 
   test('from a shop’s own list, by price; one without a price comes last', () => {
@@ -183,6 +199,7 @@ describe('a package', () => {
 
 describe('a roll', () => {
   test('is what is bought where its width is given', () => {
+    // geometry: 96 covers 78, so one length of 66 in, 1 5/6 yd: up to 1 7/8 yd, 67 1/2 in, at 10
     const result = good({ ...quilt, roll: 96, price: 10, currency: 'USD' });
     const amount = { inches: '67 1/2', amount: '1 7/8', unit: 'yd' };
     // a narrower roll would be short, so wherever the amount is listed its width is
@@ -221,6 +238,7 @@ describe('a roll', () => {
   });
 
   test('the best of several', () => {
+    // geometry: 96 and 120 cover 78 with one length, 96 with less area; 45 takes two
     expect(good({ ...quilt, roll: '45, 96, 120' }).rolls.map(({ width }) => width)).toEqual([
       '96',
       '120',
@@ -231,13 +249,30 @@ describe('a roll', () => {
   });
 
   test('where no package is large enough, whatever it takes', () => {
+    // geometry: 118 × 130 in is more than a king, 120 × 120, either way; 120 covers 118
     const large = good({ width: 110, length: 122 });
     expect(large.buy.unit).toBe('yd');
     expect(large.notes.join()).toContain('No package is large enough');
     expect(large.rolls[0]).toMatchObject({ width: '120', lengths: 1, length: '130' });
+    // geometry: 308 in take three of 108 or of 120, and 108 are less
     const huge = good({ width: 300, length: 300 });
     expect(huge.rolls[0]).toMatchObject({ width: '108', lengths: 3 });
     expect(huge.notes.join()).toContain('so 3 are butted');
+  });
+
+  test('is as wide as rolls are sold (common practice, no source)', () => {
+    // 66 × 78 in takes at most two lengths of each
+    const widths = good(quilt).rolls.map(({ width }) => Number(width));
+    expect([...new Set(widths)].sort((a, b) => a - b)).toEqual([45, 60, 90, 96, 108, 120]);
+  });
+
+  test('gives up to a hundred lengths', () => {
+    const narrow = { length: 200, overage: 0, roll: '1' };
+    expect(good({ ...narrow, width: 100 }).rolls[0]!.lengths).toBe(100);
+    expect(errorOf({ ...narrow, width: 101 })).toMatchObject([
+      'roll',
+      expect.stringContaining('101 lengths'),
+    ]);
   });
 });
 

@@ -43,6 +43,7 @@ describe('the length', () => {
   test('may do without an allowance', () => expect(good({ ...quilt, allowance: 0 }).length).toBe('256'));
 
   test('a typed perimeter takes the place of width and length', () => {
+    // geometry: as long as it was measured, and 10 in for corners and closing (common practice, no source)
     const result = good({ perimeter: '300 in', allowance: '0' });
     expect(result.length).toBe('300');
     expect(result.notes.join()).toContain('bias');
@@ -51,6 +52,7 @@ describe('the length', () => {
   });
 
   test('the way round can be measured and typed over', () => {
+    // geometry: 257 1/2 + 10
     const result = good({ ...quilt, measured: { around: '257 1/2' } });
     expect(result.length).toBe('267 1/2');
     expect(row(result, 'around')).toMatchObject({
@@ -144,6 +146,8 @@ describe('the strip', () => {
     // 2 3/8 is the next mark, and what is really cut off the cloth.
     expect(good({ ...quilt, stripWidth: '2.3' }).stripWidth).toBe('2 3/8');
     expect(good({ ...quilt, stripWidth: '2.3', mark: '0.1' }).stripWidth).toBe('2 3/10');
+    // Above a mark by less than anybody can cut, it is taken as it is, so that the cloth is not short of it.
+    expect(good({ ...quilt, stripWidth: '2.505' }).stripWidth).toBe('2 101/200');
   });
 
   test('a finished width too small for any mark still has a strip', () => {
@@ -198,6 +202,7 @@ describe('joins', () => {
   });
 
   test('one strip has none', () => {
+    // geometry: 30 + 10 in are one strip of cloth 40 in wide
     const result = good({ perimeter: 30, stripWidth: 2 });
     expect(result).toMatchObject({
       strips: 1,
@@ -321,6 +326,16 @@ describe('bias', () => {
     expect(result).toMatchObject({ squares: 2, strips: 2 });
     expect(exact(result.fabric).valueOf()).toBe(exact(result.square!).mul(2).valueOf());
     expect(row(result, 'square').label).toBe('Each of 2 squares');
+    // Bias is joined at 45°, whatever is chosen for strips cut straight.
+    const straight = good({ perimeter: 1000, stripWidth: '2 1/2', cut: 'bias', join: 'straight' });
+    expect(straight).toMatchObject({ square: result.square, yields: result.yields });
+    expect(row(straight, 'loss').value).toBe('2 1/2 in');
+  });
+
+  test('what the squares give is rounded down to a mark, but never below what is needed', () => {
+    // geometry: a square of 24 in gives 8 × 23 1/2 × √2 = 265.87 in, and the mark below 265.8 would be 265 3/4
+    const result = good({ perimeter: '265.8', allowance: 0, stripWidth: 2, cut: 'bias' });
+    expect(result).toMatchObject({ square: '24', yields: '265 4/5' });
   });
 });
 

@@ -105,6 +105,12 @@ describe('cut lengths', () => {
 });
 
 describe('a wanted size', () => {
+  test('may be mitred where the last border is as wide all round', () => {
+    // Geometry: (64 − 58) ÷ 2 = (76 − 70) ÷ 2 = 3: cut 3 1/2, and 70 + 2 × 3 1/2 + 2, 58 + 2 × 3 1/2 + 2.
+    const { borders } = reckon({ width: 58, length: 70, target: '64 x 76', corners: 'mitred' });
+    expect(pieces(borders[0]!)).toEqual(['2 side 79 by 3 1/2', '2 end 67 by 3 1/2']);
+  });
+
   test('one border all round', () => {
     const result = reckon({ width: 58, length: 70, target: '64 x 76' });
     // Geometry: (64 − 58) ÷ 2 = (76 − 70) ÷ 2 = 3.

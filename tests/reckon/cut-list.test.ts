@@ -134,6 +134,10 @@ describe('the head of a cut list', () => {
     ]);
   });
 
+  test('is none where one word of it is there', () => {
+    expect(refusal('A | unit of the star | large | some')).toMatch(/^Line 1, unit of the star: /);
+  });
+
   test('may say “Pieces” for their number or for their names', () => {
     expect(read('Fabric; Shape; Size; Pieces\nA; square; 3; 12')).toEqual([['A', 'square', '3', '3', 12]]);
     expect(read('Fabric; Pieces; Size; How many\nA; square; 3; 12')).toEqual([['A', 'square', '3', '3', 12]]);
@@ -173,6 +177,10 @@ describe('a line of a cut list', () => {
       ['A', 'rail', '2 1/2', '6 1/2', 4],
     ]);
     expect(read('\tsquare\t3 1/2\t12')).toEqual([['', 'square', '3 1/2', '3 1/2', 12]]);
+  });
+
+  test('may come five hundred times', () => {
+    expect(read(Array.from({ length: 500 }, () => 'A | square | 3 | 1').join('\n'))).toHaveLength(500);
   });
 
   test('takes a size as people write it', () => {
@@ -242,6 +250,20 @@ describe('a line of a cut list', () => {
       '3 3/4',
       1,
     ]);
+  });
+
+  test('has room for the seams of a triangle, whatever they are', () => {
+    // Geometry: a triangle with an allowance S all round, two from a square: the square's side is the finished short side
+    // + S (2 + √2); four from a square: the finished long side + S (2 + 2 √2).
+    for (const seam of [1, 2, 3, 4, 8])
+      for (const [kind, rest] of [
+        ['half', 2 + Math.SQRT2],
+        ['quarter', 2 + 2 * Math.SQRT2],
+      ] as const) {
+        const cutting = { ...inInches, seam: exact(seam, 8), mark: exact(1, 64) };
+        const [piece] = readCutList(`A | ${kind}-square triangles | 3 finished | 1`, cutting);
+        expect(piece!.width.valueOf(), kind).toBeGreaterThanOrEqual(3 + (seam / 8) * rest);
+      }
   });
 
   test('that counts the squares for triangles is not halved', () => {

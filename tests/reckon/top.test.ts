@@ -271,6 +271,21 @@ describe('a set on point', { timeout: 60_000 }, () => {
     );
   });
 
+  test('says that its sashing runs on the outside too, where that was not asked for', () => {
+    const notes = (frame: boolean): string =>
+      good({
+        block: 12,
+        across: 3,
+        down: 3,
+        set: 'on-point',
+        sashing: 2,
+        cornerstones: true,
+        frame,
+      }).notes.join();
+    expect(notes(false)).toContain('on the outside too');
+    expect(notes(true)).not.toContain('on the outside too');
+  });
+
   test('with sashing but without cornerstones is refused in a sentence', () => {
     const result = reckonTop({ block: 12, across: 3, down: 3, set: 'on-point', sashing: 2 });
     expect(result.errors).toMatchObject([{ input: 'cornerstones' }]);

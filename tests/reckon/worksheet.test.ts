@@ -133,6 +133,14 @@ describe('the shopping list', { timeout: 120_000 }, () => {
       expect(new Set(ids).size).toBe(ids.length);
     });
 
+    test('takes a part that does not say its width with the first', () => {
+      const top: PartInput = { title: 'Top', fabric: 'A', need: '5' };
+      expect(good({ parts: [...parts, top] }).fabrics).toMatchObject([
+        { width: '106', need: '140' },
+        { width: '40', need: '20' },
+      ]);
+    });
+
     test('has one line where only the wash makes them differ', () => {
       const { fabrics } = good({
         parts: [
@@ -157,6 +165,9 @@ describe('the shopping list', { timeout: 120_000 }, () => {
       /Fabric A: .*1\/2 in to spare.*next step up is 3\/4 yd/,
     );
     expect(notesOf({ parts: [part('Backing', 'B', '30')] })).not.toContain('to spare');
+    // Less than 1 in is small (common practice, no source): 5/8 yd are 22 1/2 in.
+    expect(notesOf({ parts: [part('Backing', 'B', '21 5/8')] })).toContain('Only 7/8 in to spare');
+    expect(notesOf({ parts: [part('Backing', 'B', '21 1/2')] })).not.toContain('to spare');
   });
 
   test('gives a part that names no fabric a line of its own', () => {
@@ -321,14 +332,15 @@ describe('parts planned together', { timeout: 120_000 }, () => {
     );
   });
 
+  // three strips of 30 × 3 leave 10 × 3 each, where three squares of 3 fit: 9 in, where 9 + 3 would be 13 1/2 in of cloth
+  const strips = part('Border 1', 'A', '9', {
+    pieces: [{ width: '30', length: '3', count: 3, turn: false }],
+  });
+  const squares = part('Cornerstones', 'A', '3', {
+    pieces: [{ width: '3', length: '3', count: 3, turn: true }],
+  });
+
   test('save cloth where one leaves room for another', () => {
-    // three strips of 30 × 3 leave 10 × 3 each, where three squares of 3 fit: 9 in, where 9 + 3 would be 13 1/2 in of cloth
-    const strips = part('Border 1', 'A', '9', {
-      pieces: [{ width: '30', length: '3', count: 3, turn: false }],
-    });
-    const squares = part('Cornerstones', 'A', '3', {
-      pieces: [{ width: '3', length: '3', count: 3, turn: true }],
-    });
     const parts = [strips, squares];
     expect(good({ parts }, planCloth).fabrics).toMatchObject([
       { need: '9', saved: '3', buy: { text: '1/4 yd' }, together: { fabric: 'A', width: '40', height: '9' } },
@@ -358,6 +370,19 @@ describe('parts planned together', { timeout: 120_000 }, () => {
     expect(good({ parts: [backing, binding] }, planCloth).fabrics).toMatchObject([
       { need: '155', saved: '0' },
     ]);
+    // and add it to what the others save: 135 + 9, as in the test before
+    expect(good({ parts: [backing, strips, squares] }, planCloth).fabrics).toMatchObject([
+      { need: '144', saved: '3' },
+    ]);
+  });
+
+  test('are added where their layout cannot be cut as it says', () => {
+    const spoil: Planner = (pieces, cloth) => {
+      const plan = planCloth(pieces, cloth) as CuttingPlan;
+      return { ...plan, length: plan.length.div(2) };
+    };
+    expect(good({ parts: [strips, squares] }, planCloth).fabrics).toMatchObject([{ need: '9' }]);
+    expect(good({ parts: [strips, squares] }, spoil).fabrics).toMatchObject([{ need: '12', saved: '0' }]);
   });
 
   test('are added until their plan is ready, and it says so', () => {
@@ -642,6 +667,10 @@ describe('kits', () => {
     ['13.7 m', 'cm', '13.7 m'],
     ['1370', 'cm', '13.7 m'],
     ['15 yd', 'cm', '15 yd'],
+    ['14 1/8 yd', 'in', '14 1/8 yd'],
+    ['13.75 m', 'in', '13.75 m'],
+    // 501 × 2.54 cm, which is neither eighths of a yard nor centimetres
+    ['501 in', 'cm', '12.7254 m'],
   ])('a bolt of %s on a page in %s reads %s', (bolt, units, value) => {
     for (const kits of [4, 'many']) {
       const { working } = reckonWorksheet({ bolt, units, kits });

@@ -213,7 +213,7 @@ for (const tag of TAGS)
         true,
         false,
       ]);
-      expect(sheet.validationMessage).to.match(/^Quilt width|^Width|is missing\. Write it like/);
+      expect(sheet.validationMessage).to.match(/^(Quilt|Top) width is missing\. Write it like/);
       form.reportValidity();
       expect(at(sheet)).to.equal('width');
     });

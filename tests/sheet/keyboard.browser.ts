@@ -89,7 +89,7 @@ for (const tag of TAGS)
   });
 
 describe('Alt with an arrow', () => {
-  // One ruler mark: 1/8 in, or 1 mm in metric (trade.md: common practice, no source).
+  // One ruler mark: 1/8 in, or 1 mm in metric (common practice, no source).
   const cases: [page: string, id: string, keys: string, shown: string][] = [
     ['width="58"', 'width', 'Up', '58 1/8 in'],
     ['width="58"', 'width', 'Up Up Up Up', '58 1/2 in'],

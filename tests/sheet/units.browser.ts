@@ -47,6 +47,7 @@ for (const tag of TAGS)
       const sheet = await mount(tag);
       await pressButton(sheet, METRIC);
       await write(sheet, 'width', '150');
+      // 150 ÷ 2.54; and 2 × 90 + 1/2
       expect(inches(sheet, 'width')).to.equal('59 7/127');
       await writeAndLeave(sheet, 'length', '= 2 * 90 + 1/2');
       expect(valueIn(sheet, 'length')).to.equal('180.5 cm');

@@ -40,7 +40,7 @@ describe('quilt-binding', () => {
   it('takes the strip’s width from the finished width', async () => {
     const sheet = await mount('quilt-binding');
     await writeAndLeave(sheet, 'finished', '3/8');
-    // 6 × 3/8 + 2 × 1/8 = 2 1/2 (trade.md: geometry).
+    // 6 × 3/8 + 2 × 1/8 = 2 1/2 (geometry).
     expect([valueIn(sheet, 'strip'), how(sheet, 'strip')]).to.deep.equal([
       '2 1/2 in',
       '6 × 3/8 + 2 × 1/8 = 2 1/2 in',

@@ -78,7 +78,7 @@ describe('quilt-borders', () => {
     const mitred = drawn(sheet);
     expect(mitred.rectangles).to.have.length(1);
     expect(mitred.width / mitred.height).to.be.closeTo(70 / 82, 0.005);
-    // Side + 2 × cut width + 2 (trade.md: common practice): 70 + 13 + 2 and 58 + 13 + 2.
+    // Side + 2 × cut width + 2 (common practice, no source): 70 + 13 + 2 and 58 + 13 + 2.
     expect([valueIn(sheet, 'border1Sides'), valueIn(sheet, 'border1Ends')]).to.deep.equal(['85 in', '73 in']);
   });
 
