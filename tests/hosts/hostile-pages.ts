@@ -1,24 +1,28 @@
 export const SCRIPT = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 
-/** One of each kind of cell: lengths, choices, boxes, a text area, an error over a stale answer, parts of a worksheet. */
-export const SHEETS = `
-<quilt-backing width="58" length="70" one-way price="12.50" currency="EUR">
+/** Every element, with each kind of cell: lengths, choices, boxes, a text area, an error over a stale answer, parts of a worksheet. */
+const EACH = [
+  `<quilt-backing width="58" length="70" one-way price="12.50" currency="EUR">
   <p>Buy 3 3/4 yd of cloth 40 in wide: two panels of 66 in.</p>
-</quilt-backing>
-<quilt-borders width="58" length="70" borders="2, 4 1/2" corners="sides-first, squares"></quilt-borders>
-<quilt-cutting sheet="fat-quarter">
+</quilt-backing>`,
+  `<quilt-borders width="58" length="70" borders="2, 4 1/2" corners="sides-first, squares"></quilt-borders>`,
+  `<quilt-cutting sheet="fat-quarter">
   <table>
     <tr><th>Fabric</th><th>Piece</th><th>Cut size</th><th>How many</th></tr>
     <tr><td>A</td><td>square</td><td>3 1/2 in</td><td>48</td></tr>
     <tr><td>B</td><td>half-square triangles</td><td>3 in finished</td><td>24</td></tr>
   </table>
-</quilt-cutting>
-<quilt-batting width="58" length="70"></quilt-batting>
-<quilt-worksheet currency="EUR">
+</quilt-cutting>`,
+  '<quilt-batting width="58" length="70"></quilt-batting>',
+  `<quilt-worksheet currency="EUR">
   <quilt-fabric letter="A" name="Slate Roof" price="14.25" swatch="#48505c"></quilt-fabric>
   <quilt-top block="12" across="4" down="5" sashing="2"></quilt-top>
   <quilt-binding fabric="A"></quilt-binding>
-</quilt-worksheet>`;
+</quilt-worksheet>`,
+  '<quilt-top block="12" across="3" down="3" set="on-point"></quilt-top>',
+  '<quilt-binding width="58" length="70" finished="3/8"></quilt-binding>',
+];
+export const SHEETS = EACH.join('\n');
 
 /** A whole page around a body, as a strict or a careless author may write it. */
 export const pageOf = (
@@ -45,9 +49,7 @@ export interface Hostile {
   then?: (page?: Document) => void;
 }
 
-const inRow = SHEETS.split(/(?<=<\/quilt-(?:backing|borders|cutting|batting|worksheet)>)/)
-  .map((sheet) => `<div class="row"><aside>Beside it</aside>${sheet}</div>`)
-  .join('');
+const inRow = EACH.map((sheet) => `<div class="row"><aside>Beside it</aside>${sheet}</div>`).join('');
 
 export const HOSTILE: Record<string, Hostile> = {
   calm: { widths: [320, 640, 720, 1280] },
