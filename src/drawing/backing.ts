@@ -1,6 +1,6 @@
 import type { Style } from '../measure/format.js';
 import type { BackingResult } from '../reckon/backing.js';
-import { inchesIn, type Box, type Line, type Picture } from './picture.js';
+import { clothWidth, inchesIn, inchesOf, type Box, type Line, type Picture } from './picture.js';
 import { corner, givenSize, inner, sidesOf, turning } from './sides.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */
@@ -10,37 +10,40 @@ export const drawBacking = (result: BackingResult, style: Style): Picture => {
   const at = turning(direction === 'crosswise');
   const [reach, long] = at(width, height);
   const seam = inchesIn(result, 'seam');
-  const cloth = inchesIn(result, 'washedWidth') || inchesIn(result, 'fabricWidth');
+  const cloth = inchesOf(clothWidth(result));
 
   const boxes: Box[] = [];
   const lines: Line[] = [];
   const sew = (fromAcross: number, fromAlong: number, toAcross: number, toAlong: number): void => {
     lines.push({ is: 'seam', from: at(fromAcross, fromAlong), to: at(toAcross, toAlong) });
   };
-  const add = (from: number, to: number, label: string): void => {
-    const [x, y] = at(from, 0);
-    const [width, height] = at(to - from, long);
+  const add = (from: number, to: number, label: string, start = 0, end = long): void => {
+    const [x, y] = at(from, start);
+    const [width, height] = at(to - from, end - start);
     boxes.push({ x, y, width, height, is: 'cloth', label });
-    if (from) sew(from, 0, from, long);
+    if (from) sew(from, start, from, end);
+    if (start) sew(from, start, to, start);
   };
   /** Where each panel begins once joined: its seam allowances are turned under. */
   const start = (panel: number): number => panel && panel * (cloth - 2 * seam) + seam;
   for (let panel = 0; panel < panels; panel += 1)
     add(start(panel), panel < panels - 1 || strip ? start(panel + 1) : reach, `panel ${panel + 1}`);
   if (strip) {
-    add(start(panels), reach, 'strip');
-    for (let piece = 1; piece < strip.count; piece += 1)
-      sew(start(panels), start(piece), reach, start(piece));
+    const last = strip.count - 1;
+    for (let piece = 0; piece <= last; piece += 1)
+      add(start(panels), reach, 'strip', start(piece), piece < last ? start(piece + 1) : long);
   }
   const quilt = givenSize(result);
   const sides = sidesOf(quilt);
   const [x, y] = [(width - sides.width) / 2, (height - sides.height) / 2];
-  boxes.push({ x, y, ...sides, is: 'quilt' });
+  const within = { x, y, ...sides };
+  boxes.push({ ...within, is: 'quilt' });
   return {
     title: `${result.summary} The broken line is the quilt.`,
     width,
     height,
     boxes,
+    within,
     lines,
     dimensions: [...corner(result.need, style), ...inner(x, y, quilt, style, 'quilt')],
   };

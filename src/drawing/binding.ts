@@ -1,6 +1,7 @@
-import type { Style } from '../measure/format.js';
+import { exact } from '../measure/exact.js';
+import { mixed, type Style } from '../measure/format.js';
 import type { BindingResult } from '../reckon/binding.js';
-import { inchesIn, inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
+import { clothWidth, inchesIn, inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
 import { corner } from './sides.js';
 
 /** The strips as they lie on the cloth, each with the join at its end; more than this many are drawn as one block. */
@@ -30,9 +31,11 @@ const biasSquare = (result: BindingResult, style: Style): Picture => {
 /** Strips across the cloth with their joins, or a square for bias. */
 export const drawBinding = (result: BindingResult, style: Style): Picture => {
   if (result.square) return biasSquare(result, style);
-  const width = inchesIn(result, 'washedWidth') || inchesIn(result, 'fabricWidth');
+  const cloth = clothWidth(result);
+  const width = inchesOf(cloth);
   const strip = inchesOf(result.stripWidth);
-  const height = strip * result.strips;
+  const tall = mixed(exact(result.stripWidth).mul(result.strips));
+  const height = inchesOf(tall);
   const joint = inchesIn(result, 'loss');
   const diagonal = result.working.find(({ id }) => id === 'join')?.value === 'diagonal';
   const boxes: Box[] = [];
@@ -56,15 +59,7 @@ export const drawBinding = (result: BindingResult, style: Style): Picture => {
     boxes,
     lines,
     dimensions: [
-      {
-        side: 'top',
-        from: 0,
-        to: width,
-        text: lengthOf(String(width), style).startsWith('≈')
-          ? 'the cloth’s width'
-          : lengthOf(String(width), style),
-      },
-      { side: 'left', from: 0, to: height, text: lengthOf(String(height), style) },
+      ...corner({ width: cloth, length: tall }, style),
       { side: 'right', from: 0, to: strip, text: lengthOf(result.stripWidth, style) },
     ],
   };

@@ -1,14 +1,8 @@
-import type { Style } from '../measure/format.js';
+import { exact, most, sum, ZERO, type Exact } from '../measure/exact.js';
+import { mixed, type Style } from '../measure/format.js';
 import type { Border, BordersResult } from '../reckon/borders.js';
-import { inchesOf, lengthOf, type Box, type Picture, type Shape } from './picture.js';
-import { corner, givenSize, inner, sidesOf } from './sides.js';
-
-interface Rectangle {
-  x: number;
-  y: number;
-  width: number;
-  height: number;
-}
+import { inchesOf, lengthOf, type Box, type Picture, type Rectangle, type Shape } from './picture.js';
+import { corner, inner, sidesOf } from './sides.js';
 
 /** What lies inside, with so much more at the sides and at top and bottom. */
 const grown = ({ x, y, width, height }: Rectangle, sides: number, ends: number): Rectangle => ({
@@ -27,17 +21,18 @@ const cornersOf = ({ x, y, width, height }: Rectangle): Shape['points'] => [
 
 /** The borders round the top, from the inside out, each piece with the length it is cut to. */
 export const drawBorders = (result: BordersResult, style: Style): Picture => {
-  const outer = sidesOf(result.finished);
   const widthsOf = ({ finished, finishedEnds = finished }: Border): [number, number] => [
     inchesOf(finished),
     inchesOf(finishedEnds),
   ];
-  let inside: Rectangle = { x: 0, y: 0, ...outer };
-  for (const border of result.borders) {
-    const [sides, ends] = widthsOf(border);
-    inside = grown(inside, -sides, -ends);
-  }
-  const { x, y } = inside;
+  const around = (of: 'finished' | 'finishedEnds'): Exact =>
+    sum(result.borders.map((border) => exact(border[of] ?? border.finished))).mul(2);
+  /** What a measured border leaves for the top; one too short leaves nothing. */
+  const within = (outer: string, borders: Exact): string => mixed(most(ZERO, exact(outer).sub(borders)));
+  const [sides, ends] = [around('finished'), around('finishedEnds')];
+  const top = { width: within(result.finished.width, sides), length: within(result.finished.length, ends) };
+  const [x, y] = [sides.valueOf() / 2, ends.valueOf() / 2];
+  let inside: Rectangle = { x, y, ...sidesOf(top) };
   const boxes: Box[] = [{ ...inside, is: 'quilt', label: 'quilt top' }];
   const shapes: Shape[] = [];
   const add = (at: Rectangle, is: Box['is'], label = ''): void => {
@@ -70,9 +65,10 @@ export const drawBorders = (result: BordersResult, style: Style): Picture => {
   }
   return {
     title: `The borders round the quilt top. ${result.summary}`,
-    ...outer,
+    width: inside.width,
+    height: inside.height,
     boxes,
     shapes,
-    dimensions: [...corner(result.finished, style), ...inner(x, y, givenSize(result), style, 'top')],
+    dimensions: [...corner(result.finished, style), ...inner(x, y, top, style, 'top')],
   };
 };

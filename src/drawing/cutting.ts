@@ -1,7 +1,7 @@
 import { exact } from '../measure/exact.js';
 import { number, type Style } from '../measure/format.js';
 import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
-import { inchesOf, lengthOf, type Box, type Dimension, type Line, type Picture } from './picture.js';
+import { inchesOf, lengthOf, type Box, type Dimension, type Picture } from './picture.js';
 import { corner } from './sides.js';
 
 /** Sheets drawn of one fabric; sheets cut alike are drawn once. */
@@ -29,8 +29,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets): Picture => {
       const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
-      const lines: Line[] = [];
-      for (const { x, y, width, height, piece, triangles = 1 } of sheets[0]!) {
+      for (const { x, y, width, height, piece, triangles } of sheets[0]!) {
         const sides = [...new Set([width, height])]
           .sort((a, b) => inchesOf(a) - inchesOf(b))
           .map((side) => number(exact(side), style));
@@ -42,12 +41,8 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
           is: LOOKS[kinds.indexOf(piece) % 3]!,
           label: piece,
           short: sides.join(' × '),
+          triangles,
         });
-        const { x: left, y: top, width: wide, height: tall } = boxes.at(-1)!;
-        const right = left + wide;
-        const bottom = top + tall;
-        if (triangles > 1) lines.push({ is: 'seam', from: [left, bottom], to: [right, top] });
-        if (triangles > 2) lines.push({ is: 'seam', from: [left, top], to: [right, bottom] });
       }
       const cut =
         plan.sheets! > sheets.length
@@ -62,7 +57,6 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
         width,
         height,
         boxes,
-        lines,
         dimensions,
       };
     });

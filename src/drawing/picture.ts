@@ -4,19 +4,24 @@ import { length, type Style } from '../measure/format.js';
 import type { Row } from '../reckon/book.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
-export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare' | 'outline';
+export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
 
-/** A rectangle, in inches from the top left corner. */
-export interface Box {
+/** In inches from the top left corner. */
+export interface Rectangle {
   x: number;
   y: number;
   width: number;
   height: number;
+}
+
+export interface Box extends Rectangle {
   is: Stuff;
   /** Words in its middle, left out where they do not fit. */
   label?: string;
   /** Fewer words, where those do not fit. */
   short?: string;
+  /** Triangles it is cut into along its diagonals, 2 or 4. */
+  triangles?: number | undefined;
 }
 
 /** Any other closed shape: corner points in inches. */
@@ -49,6 +54,8 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
+  /** Where words in boxes have to stay. */
+  within?: Rectangle;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];
@@ -61,10 +68,15 @@ export const inchesOf = (text: string): number => exact(text).valueOf();
 export const inchesIn = ({ working }: { working: Row[] }, id: string): number =>
   inchesOf(working.find((row) => row.id === id)?.inches ?? '0');
 
+/** The usable width of the cloth that a result was reckoned with, once washed. */
+export const clothWidth = ({ working }: { working: Row[] }): string =>
+  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ??
+  '0';
+
 /** A result's exact inches as the reader writes them. */
 export const lengthOf = (text: string, style: Style): string => length(exact(text), style);
 
-const SHEET_WIDTH = 300;
+const SHEET_WIDTH = 260;
 const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
@@ -72,6 +84,16 @@ const LETTER = 6.1;
 /** Of a narrow letter: words are moved only where they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+
+const overlap = (a: Rectangle, b: Rectangle): Rectangle => {
+  const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
+  return {
+    x,
+    y,
+    width: Math.min(a.x + a.width, b.x + b.width) - x,
+    height: Math.min(a.y + a.height, b.y + b.height) - y,
+  };
+};
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
@@ -81,6 +103,7 @@ export const draw = ({
   width,
   height,
   boxes,
+  within,
   shapes,
   lines,
   dimensions = [],
@@ -112,17 +135,32 @@ export const draw = ({
   const path = (points: [number, number][]): string =>
     `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
-  /** A box's words lie along it, or stand where only that fits. */
-  const label = ({ x: from, y: down, width, height, label = '', short = '' }: Box): unknown => {
+  /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
+  const boxed = (box: Box): unknown => {
+    const { label = '', short = '', triangles = 1 } = box;
+    const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
     const fits = (words: string, along: number, across: number): boolean =>
       along * scale >= words.length * LETTER && across * scale >= LINE;
     const words = [label, short].find(
       (words) => words && (fits(words, width, height) || fits(words, height, width)),
     );
-    if (!words) return nothing;
-    const turned = !fits(words, width, height);
+    const turned = words && !fits(words, width, height);
     const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-    return svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`;
+    // A cut leaves room for the words.
+    const half = 0.5 - (words ? LINE / 1.5 / (height * scale) : 0);
+    const cut = (fromY: number, rise: number): string =>
+      path([
+        [from, fromY],
+        [from + half * width, fromY + half * rise],
+      ]) +
+      path([
+        [from + width - half * width, fromY + rise - half * rise],
+        [from + width, fromY + rise],
+      ]);
+    return svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />
+      ${triangles > 1 ? svg`<path class="seam" d=${cut(down + height, -height)} />` : nothing}
+      ${triangles > 2 ? svg`<path class="seam" d=${cut(down, height)} />` : nothing}
+      ${words ? svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>` : nothing}`;
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */
@@ -145,10 +183,7 @@ export const draw = ({
   };
 
   return html`<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}">
-    ${boxes.map(
-      (box) =>
-        svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />${label(box)}`,
-    )}
+    ${boxes.map(boxed)}
     ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${path(points)}Z" />`)}
     ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)}
   </svg>`;
@@ -159,7 +194,7 @@ export const drawingStyles = css`
   .drawing {
     display: block;
     inline-size: 100%;
-    max-inline-size: 30em;
+    max-inline-size: 26em;
     margin-inline: auto;
     overflow: visible;
     direction: ltr;

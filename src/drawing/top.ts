@@ -1,7 +1,7 @@
 import type { Style } from '../measure/format.js';
 import type { TopResult } from '../reckon/top.js';
 import { inchesIn, type Box, type Picture, type Shape } from './picture.js';
-import { corner, sidesOf } from './sides.js';
+import { corner } from './sides.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
@@ -16,13 +16,19 @@ const tilted = (x: number, y: number, far: number, near: number, lean: number): 
 
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 export const drawTop = (result: TopResult, style: Style): Picture => {
-  const { width, height } = sidesOf(result.finished);
   const value = (id: string): string => result.working.find((row) => row.id === id)!.value;
   const block = inchesIn(result, 'block');
   const sashing = inchesIn(result, 'sashing');
   const across = Number(value('across'));
   const down = Number(value('down'));
   const drawn = result.blocks <= MOST_DRAWN;
+  /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
+  const reach = (count: number): number => {
+    const blocks = (block + sashing) * count;
+    if (result.sideSquare) return (blocks + sashing) * Math.SQRT2;
+    return blocks + (value('frame') === 'yes' ? sashing : -sashing);
+  };
+  const [width, height] = [reach(across), reach(down)];
   // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
   const rest = sashing && result.sideSquare ? 'cloth' : sashing || result.sideSquare ? 'other' : 'piece';
   const boxes: Box[] = [{ x: 0, y: 0, width, height, is: rest }];
@@ -81,6 +87,6 @@ export const drawTop = (result: TopResult, style: Style): Picture => {
     height,
     boxes,
     shapes,
-    dimensions: corner(result.finished, style),
+    dimensions: corner(result.finished, style).map((line, at) => ({ ...line, to: at ? height : width })),
   };
 };

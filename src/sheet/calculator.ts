@@ -50,11 +50,6 @@ export interface Take {
   cost?: string | undefined;
 }
 
-/** The usable width of the cloth that a result was reckoned with, once washed. */
-export const clothWidth = ({ working }: Answer): string =>
-  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ??
-  '0';
-
 /** Values a worksheet gives the calculators inside it, and in words where each comes from. */
 export interface Flow {
   values: Record<string, unknown>;

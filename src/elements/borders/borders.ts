@@ -1,14 +1,8 @@
 import { drawBorders } from '../../drawing/borders.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { clothWidth, lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
-import {
-  clothWidth,
-  propertiesOf,
-  type Calculator,
-  type Listing,
-  type Take,
-} from '../../sheet/calculator.js';
+import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const PLAN_WORDS = {

@@ -1,8 +1,9 @@
+import { clothWidth } from '../../drawing/picture.js';
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
 import { textOf } from '../../reckon/fields.js';
 import type { PartInput } from '../../reckon/worksheet.js';
-import { clothWidth, type Take } from '../../sheet/calculator.js';
+import { type Take } from '../../sheet/calculator.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 
 /** The letters of the fabrics that a part is cut from. */

@@ -106,6 +106,22 @@ C | squares for half-square triangles | 3 finished | 2`;
     expect(all(sheet, 'svg').map((at) => at.querySelectorAll('.seam').length)).to.deep.equal([5, 6, 2]);
   });
 
+  it('draws no cut through the words on a square', async () => {
+    const sheet = await cutting('', 'sheet="fat-quarter" list="A | half-square triangles | 3 finished | 20"');
+    const texts = all<SVGTextElement>(sheet, 'rect ~ text:not(.measure)').map((at) =>
+      at.getBoundingClientRect(),
+    );
+    expect(texts.length).to.be.greaterThan(5);
+    for (const seam of all<SVGPathElement>(sheet, '.seam'))
+      for (let along = 0; along < seam.getTotalLength(); along += 0.5) {
+        const { x, y } = seam.getPointAtLength(along).matrixTransform(seam.getScreenCTM()!);
+        const crossed = texts.some(
+          ({ left, right, top, bottom }) => x > left && x < right && y > top + 2 && y < bottom - 2,
+        );
+        expect(crossed, `${x} ${y}`).to.equal(false);
+      }
+  });
+
   it('lists strips that are cut alike in one row', async () => {
     const sheet = await cutting('', 'sheet="fat-quarter" list="A | square | 3 1/2 | 140"');
     // geometry: 5 × 5 squares of 3 1/2 in 18 × 20 in; 140 ÷ 5 = 28 strips
@@ -115,7 +131,10 @@ C | squares for half-square triangles | 3 finished | 2`;
   });
 
   it('names a small piece by its size where its name does not fit', async () => {
-    const sheet = await cutting('', 'list="A | the narrowest rail of all of them | 2 x 6 | 12"');
+    const sheet = await cutting(
+      '',
+      'sheet="fat-quarter" list="A | the narrowest rail of all of them | 2 x 6 | 12"',
+    );
     const words = drawn(sheet).words.join();
     expect(words).to.include('2 × 6').and.not.include('narrowest');
   });
