@@ -33,16 +33,15 @@ export interface Shape {
 export interface Line {
   from: [number, number];
   to: [number, number];
-  is: 'seam' | 'fold' | 'grain';
+  is: 'seam' | 'fold';
 }
 
-/** A dimension line along one side of the picture; `row` 1 is the nearest to it. */
+/** A dimension line along one side of the picture. */
 export interface Dimension {
   side: 'top' | 'right' | 'bottom' | 'left';
   from: number;
   to: number;
   text: string;
-  row?: number;
 }
 
 /** A drawing to scale. All measures are inches. */
@@ -120,7 +119,7 @@ export const draw = ({
     Math.max(
       0,
       ...dimensions.map((line) =>
-        line.side === side ? ROW * (line.row ?? 1) + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0,
+        line.side === side ? ROW + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0,
       ),
     );
   const top = margin('top');
@@ -137,7 +136,7 @@ export const draw = ({
 
   /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
   const boxed = (box: Box): unknown => {
-    const { label = '', short = '', triangles = 1 } = box;
+    const { label = '', short = '', triangles = 0 } = box;
     const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
     const fits = (words: string, along: number, across: number): boolean =>
       along * scale >= words.length * LETTER && across * scale >= LINE;
@@ -147,29 +146,25 @@ export const draw = ({
     const turned = words && !fits(words, width, height);
     const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
     // A cut leaves room for the words.
-    const half = 0.5 - (words ? LINE / 1.5 / (height * scale) : 0);
-    const cut = (fromY: number, rise: number): string =>
-      path([
-        [from, fromY],
-        [from + half * width, fromY + half * rise],
-      ]) +
-      path([
-        [from + width - half * width, fromY + rise - half * rise],
-        [from + width, fromY + rise],
-      ]);
+    const part = words ? 0.3 : 0.5;
+    const cut = (rise: number): string =>
+      [0, 1 - part]
+        .map((at) =>
+          path([at, at + part].map((at) => [from + at * width, down + (rise < 0 ? height : 0) + at * rise])),
+        )
+        .join('');
     return svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />
-      ${triangles > 1 ? svg`<path class="seam" d=${cut(down + height, -height)} />` : nothing}
-      ${triangles > 2 ? svg`<path class="seam" d=${cut(down, height)} />` : nothing}
-      ${words ? svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>` : nothing}`;
+      ${[-height, height].slice(0, triangles / 2).map((rise) => svg`<path class="seam" d=${cut(rise)} />`)}
+      ${words && svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */
   const dimension = (line: Dimension): unknown => {
-    const { side, from, to, text, row = 1 } = line;
+    const { side, from, to, text } = line;
     const upright = stands(line);
     const outward = side === 'left' || side === 'top' ? -1 : 1;
     const edge = { left, top, right: left + wide, bottom }[side];
-    const level = round(edge + outward * ((row - 0.5) * ROW + 2));
+    const level = round(edge + outward * (ROW / 2 + 2));
     const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
     const tick = (at: number): string =>
       `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
@@ -207,7 +202,7 @@ export const drawingStyles = css`
   .spare { stroke-dasharray: 1 3; }
   .quilt { stroke-dasharray: 7 4; }
   .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
-  .fold, .grain { stroke-dasharray: 10 3 2 3; }
+  .fold { stroke-dasharray: 10 3 2 3; }
   .dimension { stroke: var(--_soft); }
   .measure { fill: var(--_accent-text); }
 `;

@@ -11,8 +11,10 @@ export const sheetStyles = css`
     --_edge: var(--quilt-edge, 3px double var(--_accent));
     --_cloth: var(--quilt-cloth, var(--_accent));
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
-    --_wash: color-mix(in srgb, var(--_cloth) 10%, transparent);
-    --_wash-strong: color-mix(in srgb, var(--_cloth) 26%, transparent);
+    /* With text in it, a wash is seen on a dark page too. */
+    --_tint: color-mix(in srgb, var(--_cloth) 75%, currentColor);
+    --_wash: color-mix(in srgb, var(--_tint) 15%, transparent);
+    --_wash-strong: color-mix(in srgb, var(--_tint) 30%, transparent);
     --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
@@ -53,10 +55,11 @@ export const sheetStyles = css`
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: var(--_edge); }
   strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
+  :is(strong, output) span { display: inline-block; vertical-align: top; text-decoration: inherit; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
-  .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
-  .stale :is(strong, output, [part='list'] td) { text-decoration: line-through 1px; }
+  .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
+  .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: var(--_edge); }
@@ -64,10 +67,11 @@ export const sheetStyles = css`
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
   [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
+  [part='list']:not(.key, :has(thead)) td:first-child { inline-size: 2.5em; white-space: nowrap; }
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
-    inline-size: 100%;
+    inline-size: calc(100% + 0.4em);
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
@@ -75,9 +79,10 @@ export const sheetStyles = css`
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
   }
-  /* In WebKit the words of a choice would widen the page. */
-  select { contain: paint; }
-  [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); }
+  /* In WebKit the words of a choice would widen the page; browsers put 4px before them. */
+  select { contain: paint; padding-inline: calc(0.4em - 4px) 0; }
+  textarea { field-sizing: content; max-block-size: 24em; }
+  [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); vertical-align: middle; }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
   .measured [type='text'] { background: var(--_wash-strong); border-block-end-style: dashed; }
@@ -99,12 +104,14 @@ export const sheetStyles = css`
 
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
-    [part='table'] tr { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); align-items: baseline; }
+    [part='table'] { border-inline-start: var(--_edge); }
+    [part='table'] tr { display: grid; grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); align-items: baseline; }
+    .amount { border: 0; padding-inline-end: 0; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
-    [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
+    [part='list'] :is(th, td) { padding-inline: 0 0.7em; }
     [part='list'] td:not(:first-child) { white-space: normal; }
   }
   /* Text as large as this leaves room for one column only. */
@@ -126,6 +133,7 @@ export const sheetStyles = css`
     [part='table'] + div { grid-template-columns: 7cm 1fr; grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
     [part='table'] + div > * { grid-column: 2; }
     [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
-    [type='text'], select { background: none; border: 0; appearance: none; min-block-size: 0; }
+    [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; resize: none; }
+    [type='checkbox'] { inline-size: 1em; block-size: 1em; }
   }
 `;
