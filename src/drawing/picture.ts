@@ -20,8 +20,8 @@ export interface Box extends Rectangle {
   label?: string;
   /** Fewer words, where those do not fit. */
   short?: string;
-  /** Triangles it is cut into along its diagonals, 2 or 4. */
-  triangles?: number | undefined;
+  /** Where words have to stay. Default: all of it. */
+  room?: Rectangle;
 }
 
 /** Any other closed shape: corner points in inches. */
@@ -53,8 +53,6 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
-  /** Where words in boxes have to stay. */
-  within?: Rectangle;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];
@@ -84,16 +82,6 @@ const LETTER = 6.1;
 const NARROW = 5;
 const LINE = 11;
 
-const overlap = (a: Rectangle, b: Rectangle): Rectangle => {
-  const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
-  return {
-    x,
-    y,
-    width: Math.min(a.x + a.width, b.x + b.width) - x,
-    height: Math.min(a.y + a.height, b.y + b.height) - y,
-  };
-};
-
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** Draws to scale, with its dimension lines round it. */
@@ -102,7 +90,6 @@ export const draw = ({
   width,
   height,
   boxes,
-  within,
   shapes,
   lines,
   dimensions = [],
@@ -134,10 +121,10 @@ export const draw = ({
   const path = (points: [number, number][]): string =>
     `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
-  /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
+  /** A box and its words: they lie along it, or stand where only that fits. */
   const boxed = (box: Box): unknown => {
-    const { label = '', short = '', triangles = 0 } = box;
-    const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
+    const { label = '', short = '', room = box } = box;
+    const { x: from, y: down, width, height } = room;
     const fits = (words: string, along: number, across: number): boolean =>
       along * scale >= words.length * LETTER && across * scale >= LINE;
     const words = [label, short].find(
@@ -145,16 +132,7 @@ export const draw = ({
     );
     const turned = words && !fits(words, width, height);
     const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-    // A cut leaves room for the words.
-    const part = words ? 0.3 : 0.5;
-    const cut = (rise: number): string =>
-      [0, 1 - part]
-        .map((at) =>
-          path([at, at + part].map((at) => [from + at * width, down + (rise < 0 ? height : 0) + at * rise])),
-        )
-        .join('');
     return svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />
-      ${[-height, height].slice(0, triangles / 2).map((rise) => svg`<path class="seam" d=${cut(rise)} />`)}
       ${words && svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
   };
 

@@ -10,13 +10,6 @@ export const CUTTER_CAUTION =
 /** Stands under every answer. */
 export const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quilt before cutting.';
 
-/** Breaks after a comma first, and within what stands between commas only where that is too long for a line. */
-export const phrases = (text: string): unknown[] =>
-  unbroken(text)
-    .replaceAll(', ', ',\n')
-    .split('\n')
-    .map((words, at, { length }) => (length > 1 ? html`${at ? ' ' : ''}<span>${words}</span>` : words));
-
 /** A ruled table with its caption. */
 export const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>

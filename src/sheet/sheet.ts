@@ -8,7 +8,7 @@ import type { Answer, Input, Problem, Refused, Row } from '../reckon/book.js';
 import { isBlank, missing, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
-import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST, phrases } from './lists.js';
+import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { dress } from './dress.js';
 import { FormField, type Fault } from './form-field.js';
@@ -398,7 +398,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         ]
       : [this.#overStock ?? [], this.#strayLock(), good!.notes].flat();
     return html`<div part="answer" class="answer" role="status">
-      ${good && html`<p class="buy">${lead} <strong part="amount">${phrases(large!)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary).replaceAll('× ', '×\u00a0')}</p>`}
+      ${good && html`<p class="buy">${lead} <strong part="amount">${unbroken(large!)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`}
       ${notes.map((note) => html`<p class="note">${unbroken(note)}</p>`)}
       ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
@@ -433,7 +433,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends FormField {
         ${
           open
             ? cell({ id, field, text, wrong: !!message && !!text })
-            : html`<output part="value" data-row=${id} tabindex="-1">${phrases(chosen || '–')}</output>`
+            : html`<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`
         }
         ${editing && takesFractions ? fractionKeys(this.#typeIn) : nothing}
         ${wide && html`<p part="how" class="how" id="how-${id}">${got}</p>`}

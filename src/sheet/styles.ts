@@ -9,12 +9,11 @@ export const sheetStyles = css`
     --_accent: var(--quilt-accent, #a63d40);
     --_space: var(--quilt-space, max(0.5rem, 8px));
     --_edge: var(--quilt-edge, 3px double var(--_accent));
-    --_cloth: var(--quilt-cloth, var(--_accent));
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
-    /* With text in it, a wash is seen on a dark page too. */
-    --_tint: color-mix(in srgb, var(--_cloth) 75%, currentColor);
-    --_wash: color-mix(in srgb, var(--_tint) 15%, transparent);
-    --_wash-strong: color-mix(in srgb, var(--_tint) 30%, transparent);
+    /* With some of the text's colour in it, a wash is seen on a dark page too. */
+    --_cloth: color-mix(in srgb, var(--quilt-cloth, var(--_accent)) 75%, currentColor);
+    --_wash: color-mix(in srgb, var(--_cloth) 15%, transparent);
+    --_wash-strong: color-mix(in srgb, var(--_cloth) 30%, transparent);
     --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
@@ -55,7 +54,6 @@ export const sheetStyles = css`
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: var(--_edge); }
   strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
-  :is(strong, output) span { display: inline-block; vertical-align: top; text-decoration: inherit; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
@@ -66,8 +64,6 @@ export const sheetStyles = css`
   [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
-  [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
-  [part='list']:not(.key, :has(thead)) td:first-child { inline-size: 2.5em; white-space: nowrap; }
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
@@ -112,7 +108,6 @@ export const sheetStyles = css`
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.7em; }
-    [part='list'] td:not(:first-child) { white-space: normal; }
   }
   /* Text as large as this leaves room for one column only. */
   @container (max-width: 16.5em) {
@@ -130,10 +125,10 @@ export const sheetStyles = css`
     section { line-height: 1.25; }
     th, td { padding-block: 1px; }
     tr, figure { break-inside: avoid; }
-    [part='table'] + div { grid-template-columns: 7cm 1fr; grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
+    [part='table'] + div { grid-template-columns: 7cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
     [part='table'] + div > * { grid-column: 2; }
     [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
-    [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; resize: none; }
+    [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }
     [type='checkbox'] { inline-size: 1em; block-size: 1em; }
   }
 `;
