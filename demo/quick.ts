@@ -72,7 +72,7 @@ const say = (): void => {
   const data = new FormData(form);
   const units = data.get('units') === 'cm' ? 'cm' : 'in';
   const text = ({ width, length: long }: Size): string =>
-    `${number(exact(width), { units })} × ${length(exact(long), { units })}`;
+    `${number(exact(width), { units })} × ${length(exact(long), { units })}`.replaceAll(' ', '\u00a0');
   const { backing, borders, batting } = calculators;
   const wrong = (isTop() ? borders! : backing!).result.errors ?? [];
   for (const cell of form.querySelectorAll('input'))

@@ -1,6 +1,14 @@
 import type { Style } from '../measure/format.js';
 import type { BackingResult } from '../reckon/backing.js';
-import { clothWidth, inchesIn, inchesOf, type Box, type Line, type Picture } from './picture.js';
+import {
+  clothWidth,
+  inchesIn,
+  inchesOf,
+  type Box,
+  type Line,
+  type Picture,
+  type Rectangle,
+} from './picture.js';
 import { corner, givenSize, inner, sidesOf, turning } from './sides.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */
@@ -17,10 +25,23 @@ export const drawBacking = (result: BackingResult, style: Style): Picture => {
   const sew = (fromAcross: number, fromAlong: number, toAcross: number, toAlong: number): void => {
     lines.push({ is: 'seam', from: at(fromAcross, fromAlong), to: at(toAcross, toAlong) });
   };
-  const add = (from: number, to: number, label: string, start = 0, end = long): void => {
+  const quilt = givenSize(result);
+  const sides = sidesOf(quilt);
+  /** The overage, the same all round: words in it would be crossed by the quilt's line. */
+  const edge = (width - sides.width) / 2;
+  const rectangle = (from: number, to: number, start: number, end: number): Rectangle => {
     const [x, y] = at(from, start);
     const [width, height] = at(to - from, end - start);
-    boxes.push({ x, y, width, height, is: 'cloth', label });
+    return { x, y, width, height };
+  };
+  const add = (from: number, to: number, label: string, start = 0, end = long): void => {
+    const room = rectangle(
+      Math.max(from, edge),
+      Math.min(to, reach - edge),
+      Math.max(start, edge),
+      Math.min(end, long - edge),
+    );
+    boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', label, room });
     if (from) sew(from, start, from, end);
     if (start) sew(from, start, to, start);
   };
@@ -33,18 +54,13 @@ export const drawBacking = (result: BackingResult, style: Style): Picture => {
     for (let piece = 0; piece <= last; piece += 1)
       add(start(panels), reach, 'strip', start(piece), piece < last ? start(piece + 1) : long);
   }
-  const quilt = givenSize(result);
-  const sides = sidesOf(quilt);
-  const [x, y] = [(width - sides.width) / 2, (height - sides.height) / 2];
-  const within = { x, y, ...sides };
-  boxes.push({ ...within, is: 'quilt' });
+  boxes.push({ x: edge, y: edge, ...sides, is: 'quilt' });
   return {
     title: `${result.summary} The broken line is the quilt.`,
     width,
     height,
     boxes,
-    within,
     lines,
-    dimensions: [...corner(result.need, style), ...inner(x, y, quilt, style, 'quilt')],
+    dimensions: [...corner(result.need, style), ...inner(edge, edge, quilt, style, 'quilt')],
   };
 };

@@ -1,7 +1,7 @@
 import { exact } from '../measure/exact.js';
 import { number, type Style } from '../measure/format.js';
 import type { CuttingResult, FabricPlan } from '../reckon/cutting.js';
-import { inchesOf, lengthOf, type Box, type Dimension, type Picture } from './picture.js';
+import { inchesOf, lengthOf, type Box, type Dimension, type Line, type Picture } from './picture.js';
 import { corner } from './sides.js';
 
 /** Sheets drawn of one fabric; sheets cut alike are drawn once. */
@@ -29,20 +29,36 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets): Picture => {
       const boxes: Box[] = [{ x: 0, y: 0, width, height, is: 'spare' }];
-      for (const { x, y, width, height, piece, triangles } of sheets[0]!) {
-        const sides = [...new Set([width, height])]
+      const lines: Line[] = [];
+      for (const { piece, triangles = 0, ...at } of sheets[0]!) {
+        const sides = [...new Set([at.width, at.height])]
           .sort((a, b) => inchesOf(a) - inchesOf(b))
           .map((side) => number(exact(side), style));
+        const [x, y, wide, tall] = [at.x, at.y, at.width, at.height].map(inchesOf) as [
+          number,
+          number,
+          number,
+          number,
+        ];
         boxes.push({
-          x: inchesOf(x),
-          y: inchesOf(y),
-          width: inchesOf(width),
-          height: inchesOf(height),
+          x,
+          y,
+          width: wide,
+          height: tall,
           is: LOOKS[kinds.indexOf(piece) % 3]!,
           label: piece,
           short: sides.join(' × '),
-          triangles,
         });
+        // A cut along a diagonal leaves room for words that may stand there.
+        const part = wide > width / 18 ? 0.3 : 0.5;
+        for (const rise of [-tall, tall].slice(0, triangles / 2))
+          for (const from of [0, 1 - part]) {
+            const point = (along: number): [number, number] => [
+              x + along * wide,
+              y + (rise < 0 ? tall : 0) + along * rise,
+            ];
+            lines.push({ is: 'seam', from: point(from), to: point(from + part) });
+          }
       }
       const cut =
         plan.sheets! > sheets.length
@@ -57,6 +73,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
         width,
         height,
         boxes,
+        lines,
         dimensions,
       };
     });

@@ -20,8 +20,8 @@ export interface Box extends Rectangle {
   label?: string;
   /** Fewer words, where those do not fit. */
   short?: string;
-  /** Triangles it is cut into along its diagonals, 2 or 4. */
-  triangles?: number | undefined;
+  /** Where words have to stay. Default: all of it. */
+  room?: Rectangle;
 }
 
 /** Any other closed shape: corner points in inches. */
@@ -33,16 +33,15 @@ export interface Shape {
 export interface Line {
   from: [number, number];
   to: [number, number];
-  is: 'seam' | 'fold' | 'grain';
+  is: 'seam' | 'fold';
 }
 
-/** A dimension line along one side of the picture; `row` 1 is the nearest to it. */
+/** A dimension line along one side of the picture. */
 export interface Dimension {
   side: 'top' | 'right' | 'bottom' | 'left';
   from: number;
   to: number;
   text: string;
-  row?: number;
 }
 
 /** A drawing to scale. All measures are inches. */
@@ -54,8 +53,6 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
-  /** Where words in boxes have to stay. */
-  within?: Rectangle;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];
@@ -85,16 +82,6 @@ const LETTER = 6.1;
 const NARROW = 5;
 const LINE = 11;
 
-const overlap = (a: Rectangle, b: Rectangle): Rectangle => {
-  const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
-  return {
-    x,
-    y,
-    width: Math.min(a.x + a.width, b.x + b.width) - x,
-    height: Math.min(a.y + a.height, b.y + b.height) - y,
-  };
-};
-
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** Draws to scale, with its dimension lines round it. */
@@ -103,7 +90,6 @@ export const draw = ({
   width,
   height,
   boxes,
-  within,
   shapes,
   lines,
   dimensions = [],
@@ -120,7 +106,7 @@ export const draw = ({
     Math.max(
       0,
       ...dimensions.map((line) =>
-        line.side === side ? ROW * (line.row ?? 1) + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0,
+        line.side === side ? ROW + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0,
       ),
     );
   const top = margin('top');
@@ -135,10 +121,10 @@ export const draw = ({
   const path = (points: [number, number][]): string =>
     `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
-  /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
+  /** A box and its words: they lie along it, or stand where only that fits. */
   const boxed = (box: Box): unknown => {
-    const { label = '', short = '', triangles = 1 } = box;
-    const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
+    const { label = '', short = '', room = box } = box;
+    const { x: from, y: down, width, height } = room;
     const fits = (words: string, along: number, across: number): boolean =>
       along * scale >= words.length * LETTER && across * scale >= LINE;
     const words = [label, short].find(
@@ -146,30 +132,17 @@ export const draw = ({
     );
     const turned = words && !fits(words, width, height);
     const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-    // A cut leaves room for the words.
-    const half = 0.5 - (words ? LINE / 1.5 / (height * scale) : 0);
-    const cut = (fromY: number, rise: number): string =>
-      path([
-        [from, fromY],
-        [from + half * width, fromY + half * rise],
-      ]) +
-      path([
-        [from + width - half * width, fromY + rise - half * rise],
-        [from + width, fromY + rise],
-      ]);
     return svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />
-      ${triangles > 1 ? svg`<path class="seam" d=${cut(down + height, -height)} />` : nothing}
-      ${triangles > 2 ? svg`<path class="seam" d=${cut(down, height)} />` : nothing}
-      ${words ? svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>` : nothing}`;
+      ${words && svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */
   const dimension = (line: Dimension): unknown => {
-    const { side, from, to, text, row = 1 } = line;
+    const { side, from, to, text } = line;
     const upright = stands(line);
     const outward = side === 'left' || side === 'top' ? -1 : 1;
     const edge = { left, top, right: left + wide, bottom }[side];
-    const level = round(edge + outward * ((row - 0.5) * ROW + 2));
+    const level = round(edge + outward * (ROW / 2 + 2));
     const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
     const tick = (at: number): string =>
       `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
@@ -207,7 +180,7 @@ export const drawingStyles = css`
   .spare { stroke-dasharray: 1 3; }
   .quilt { stroke-dasharray: 7 4; }
   .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
-  .fold, .grain { stroke-dasharray: 10 3 2 3; }
+  .fold { stroke-dasharray: 10 3 2 3; }
   .dimension { stroke: var(--_soft); }
   .measure { fill: var(--_accent-text); }
 `;

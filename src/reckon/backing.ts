@@ -136,7 +136,10 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
       'panel',
       'Each panel, along the cloth',
       panelLength,
-      washed || repeats ? `{${alongRow}}${washed}${repeats} =` : `{${alongRow} unit}`,
+      washed || repeats
+        ? `{${alongRow}}${washed}${repeats} =`
+        : `the backing’s ${alongRow === 'needLength' ? 'length' : 'width'}`,
+      [alongRow],
     );
     const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
     if (strip) {

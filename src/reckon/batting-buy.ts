@@ -17,7 +17,8 @@ export const buyPackage = (
 ): Bought => {
   const { n, l } = book;
   const { name, width, length, turned, price } = pack;
-  const text = `1 ${name ? `${name} ` : ''}package, ${book.size(width, length)}`;
+  const one = `1 ${name ? `${name} ` : ''}package`;
+  const text = `${one}, ${book.size(width, length)}`;
   const [across, along] = turned ? [need.length, need.width] : [need.width, need.length];
   const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
   const [beside, beyond] = [width.sub(across), length.sub(along)];
@@ -33,11 +34,11 @@ export const buyPackage = (
   book.row(
     'spare',
     'Spare',
-    book.size(beside, beyond),
+    `${l(beside)} and ${l(beyond)}`,
     `${n(width)} − {${acrossRow}} and ${n(length)} − {${alongRow}}`,
     ['buy'],
   );
-  if (price) book.price(ONE, text, price, ['buy', 'packages']);
+  if (price) book.price(ONE, one, price, ['buy', 'packages']);
   book.notes.push('Read the label before buying: makers’ sizes differ by a few inches.');
   const spare = least(beside, beyond);
   if (spare.lt(SMALL_SPARE))

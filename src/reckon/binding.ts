@@ -37,7 +37,7 @@ export const bindingFields = {
     more: true,
   }),
   ...clothFields,
-  cut: choiceField('Cut', { straight: 'straight, across the cloth', bias: 'bias' }),
+  cut: choiceField('Cut', { straight: 'across the cloth', bias: 'on the bias' }),
   join: joinField,
   seam: lengthField('Seam', {
     initial: SEAM,

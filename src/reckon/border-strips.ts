@@ -153,7 +153,7 @@ export const borderPlans = (lots: Lot[], { book, cloth, clothRow, kept }: Cloth)
         joins: 0,
         fabric: sum(rows.map(({ length }) => length)).div(kept),
         how,
-        fabricHow: rows.map(({ length }) => n(length)).join(' + '),
+        fabricHow: rows[1] ? rows.map(({ length }) => n(length)).join(' + ') : 'the longest piece',
       },
     ];
   };

@@ -23,7 +23,7 @@ export const bordersFields = {
   borders: optional(lengthsField('Border width', { hint: 'finished; from the inside out' })),
   corners: choicesField('Corners', {
     'sides-first': 'sides first',
-    'ends-first': 'top and bottom first',
+    'ends-first': 'ends first',
     squares: 'corner squares',
     mitred: 'mitred',
   }),

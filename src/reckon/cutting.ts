@@ -24,7 +24,7 @@ import {
   textOf,
 } from './fields.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
-import { laidOut, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
+import { laidOut, stacked, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
 
 export const cuttingFields = {
   list: optional({
@@ -220,21 +220,18 @@ export const reckonCutting = (
       const need = planned.length.div(kept);
       const called = fabric ? `Fabric ${fabric}` : 'Cloth';
       const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-      const heights = new Map<string, number>();
-      for (const { count, height } of laid.strips) heights.set(height, (heights.get(height) ?? 0) + count);
-      const tall = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
       const less = (than: string): string =>
         planned.exact ? `; ${than} would not do` : `; no layout on ${than} was found`;
-      const strips = tall.includes('+') && washed ? `(${tall})` : tall;
-      const how = `strips across cloth of ${l(width)}: ${strips}${washed} = ${l(need)}${less('less')}`;
+      const how = `strips across cloth of ${l(width)}: ${stacked(laid.strips, n, washed)} = ${l(need)}${less('less')}`;
       let buy: Purchase;
       if (sheet) {
         buy = sheets(sheet, planned.count);
+        const tall = sum(laid.strips.map(({ count, height }) => exact(height).mul(count)));
         book.row(
           `fabric-${fabric}`,
           called,
           buy.text,
-          `${tall} tall, laid out on ${size(sheet.width, sheet.height)} each${less('fewer')}`,
+          `strips ${l(width)} long: ${stacked(laid.strips, n)} = ${n(tall)} ≤ ${planned.count} × ${n(sheet.height)} = ${l(sheet.height.mul(planned.count))}${less('fewer')}`,
           from,
         );
       } else if (letters.length > 1) {

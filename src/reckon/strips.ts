@@ -1,4 +1,5 @@
 import { everyPiece, type Cloth, type CuttingPlan } from '../cutting/plan.js';
+import { exact, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
@@ -38,6 +39,14 @@ export const stripsOf = ({ sheets }: CuttingPlan, names: string[]): CutStrip[] =
       gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece]!, count })),
     })),
   );
+
+/** Strips by their heights: `8 × 2 1/2 + 1 × 12 1/2`, and what becomes of their sum. */
+export const stacked = (strips: CutStrip[], n: (height: Exact) => string, then = ''): string => {
+  const heights = new Map<string, number>();
+  for (const { count, height } of strips) heights.set(height, (heights.get(height) ?? 0) + count);
+  const all = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
+  return then && heights.size > 1 ? `(${all})${then}` : all + then;
+};
 
 /** The same, and where each piece lies. */
 export const laidOut = (

@@ -8,7 +8,7 @@ import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
-import { stripsOf, UNSOUND, type CutStrip } from './strips.js';
+import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
 
 export const topFields = {
@@ -116,7 +116,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       `${l(allowance)} more each way`,
       ['finishedWidth', 'finishedLength', 'seam'],
     );
-    const { cloth, kept } = book.cloth();
+    const { cloth, kept, washed } = book.cloth();
     book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
     const layout: Layout = { ...book.values, onPoint, finishedWidth };
@@ -155,7 +155,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const { fabric, strips } = parts.length === 1 ? parts[0]! : clothFor(pieces, 'sashing');
     const bought = book.buy(
       fabric,
-      parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks',
+      parts.length
+        ? `strips across the cloth: ${stacked(strips, n, washed)} =`
+        : 'nothing to cut but the blocks',
       ['sashing', 'block', 'fabricWidth'],
       parts.length > 1 ? 'Cloth, if all from one' : undefined,
     );

@@ -13,11 +13,14 @@ export const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth a
 /** A ruled table with its caption. */
 export const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
-  <thead>
+  ${
+    head[0] &&
+    html`<thead>
     <tr>
       ${head.map((words) => html`<th scope="col">${words}</th>`)}
     </tr>
-  </thead>
+  </thead>`
+  }
   <tbody>
     ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${unbroken(text)}</td>`)}</tr>`)}
   </tbody>
@@ -26,7 +29,10 @@ export const listing = ({ caption, head = [], rows }: Listing): TemplateResult =
 /** What to cut, where anything is. */
 export const cutList = ({ cuts }: Answer): unknown =>
   cuts[0]
-    ? listing({ caption: 'Cut', rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })
+    ? listing({
+        caption: 'Cut',
+        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text.replace('× ', '×\u00a0')]),
+      })
     : nothing;
 
 export const figures = (pictures: Picture[]): TemplateResult[] =>

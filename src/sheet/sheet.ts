@@ -34,7 +34,7 @@ import { Typed } from './typed.js';
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
  * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
- * @cssprop [--quilt-edge=3px double] - Line before the values and under the answer, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {

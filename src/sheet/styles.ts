@@ -9,10 +9,11 @@ export const sheetStyles = css`
     --_accent: var(--quilt-accent, #a63d40);
     --_space: var(--quilt-space, max(0.5rem, 8px));
     --_edge: var(--quilt-edge, 3px double var(--_accent));
-    --_cloth: var(--quilt-cloth, var(--_accent));
     --_soft: color-mix(in srgb, currentColor 72%, transparent);
-    --_wash: color-mix(in srgb, var(--_cloth) 10%, transparent);
-    --_wash-strong: color-mix(in srgb, var(--_cloth) 26%, transparent);
+    /* With some of the text's colour in it, a wash is seen on a dark page too. */
+    --_cloth: color-mix(in srgb, var(--quilt-cloth, var(--_accent)) 75%, currentColor);
+    --_wash: color-mix(in srgb, var(--_cloth) 15%, transparent);
+    --_wash-strong: color-mix(in srgb, var(--_cloth) 30%, transparent);
     --_faint: color-mix(in srgb, currentColor 12%, transparent);
     --_accent-text: color-mix(in srgb, var(--_accent) 45%, currentColor);
     display: block;
@@ -55,19 +56,18 @@ export const sheetStyles = css`
   strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
-  .stale :is(.buy, .buy + p, output, figure, [part='list']) { opacity: 0.72; }
-  .stale :is(strong, output, [part='list'] td) { text-decoration: line-through 1px; }
+  .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
+  .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through 1px; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
-  [part='list'] td:not(:first-child, :last-child) { white-space: nowrap; }
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
-    inline-size: 100%;
+    inline-size: calc(100% + 0.4em);
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
@@ -75,9 +75,10 @@ export const sheetStyles = css`
     border: 0;
     border-block-end: 1.5px solid var(--_soft);
   }
-  /* In WebKit the words of a choice would widen the page. */
-  select { contain: paint; }
-  [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); }
+  /* In WebKit the words of a choice would widen the page; browsers put 4px before them. */
+  select { contain: paint; padding-inline: calc(0.4em - 4px) 0; }
+  textarea { field-sizing: content; max-block-size: 24em; }
+  [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); vertical-align: middle; }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
   .measured [type='text'] { background: var(--_wash-strong); border-block-end-style: dashed; }
@@ -99,13 +100,14 @@ export const sheetStyles = css`
 
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
-    [part='table'] tr { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); align-items: baseline; }
+    [part='table'] { border-inline-start: var(--_edge); }
+    [part='table'] tr { display: grid; grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); align-items: baseline; }
+    .amount { border: 0; padding-inline-end: 0; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
-    [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
-    [part='list'] td:not(:first-child) { white-space: normal; }
+    [part='list'] :is(th, td) { padding-inline: 0 0.7em; }
   }
   /* Text as large as this leaves room for one column only. */
   @container (max-width: 16.5em) {
@@ -123,9 +125,10 @@ export const sheetStyles = css`
     section { line-height: 1.25; }
     th, td { padding-block: 1px; }
     tr, figure { break-inside: avoid; }
-    [part='table'] + div { grid-template-columns: 7cm 1fr; grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
+    [part='table'] + div { grid-template-columns: 7cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
     [part='table'] + div > * { grid-column: 2; }
     [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
-    [type='text'], select { background: none; border: 0; appearance: none; min-block-size: 0; }
+    [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }
+    [type='checkbox'] { inline-size: 1em; block-size: 1em; }
   }
 `;

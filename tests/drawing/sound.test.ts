@@ -168,10 +168,9 @@ describe('words stay clear of lines', () => {
     // Geometry: two panels of 42 in reach 83 of 92 in; the strip of 74 in takes two pieces of 42 in.
     const [picture] = drawn('backing', { width: 66, length: 84, fabricWidth: 42, piecedStrip: true });
     expect(picture!.boxes.filter(({ label }) => label === 'strip')).toMatchObject([
-      { x: 0, y: 82.5, width: 41.5 },
-      { x: 41.5, y: 82.5, width: 32.5 },
+      { x: 0, y: 82.5, width: 41.5, room: { x: 4, y: 82.5, width: 37.5, height: 5.5 } },
+      { x: 41.5, y: 82.5, width: 32.5, room: { x: 41.5, y: 82.5, width: 28.5, height: 5.5 } },
     ]);
-    expect(picture!.within).toEqual({ x: 4, y: 4, width: 66, height: 84 });
   });
 });
 

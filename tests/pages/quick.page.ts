@@ -8,6 +8,10 @@ const { open } = site();
 const QUICK = pathToFileURL(`${ROOT}dist/quick.html`).href;
 const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
 
+/** What the page says of the four together. */
+const flow = (page: Page): Promise<string> =>
+  page.$eval('.flow', (at) => at.textContent.replaceAll('\u00a0', ' '));
+
 interface Alone {
   page: Page;
   faults: string[];
@@ -85,7 +89,7 @@ describe('quick.html, from disk and without a network', () => {
 
   it('says where the four do not mean the same quilt', async () => {
     const { page, faults } = await alone();
-    const said = (): Promise<string | null> => page.$eval('.flow', (at) => at.textContent);
+    const said = (): Promise<string> => flow(page);
     // 58 + 2 × (2 + 4 1/2) by 70 + 13
     expect(await said()).toMatch(/for a quilt of 58 × 70 in.*make it 71 × 83 in/);
     await page.type('quilt-batting >>> [data-row=bed]', 'queen');
@@ -100,7 +104,7 @@ describe('quick.html, from disk and without a network', () => {
   it('says beside the size what is wrong with it', async () => {
     const { page, faults } = await alone();
     await write(page, 'input[name=length]', 'abc');
-    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('“abc” is not a length');
+    expect(await flow(page)).toContain('“abc” is not a length');
     const invalid = (): Promise<string[]> =>
       page.$$eval('form [aria-invalid=true]', (all) => all.map((at) => (at as HTMLInputElement).name));
     expect(await invalid()).toEqual(['length']);
@@ -114,14 +118,14 @@ describe('quick.html, from disk and without a network', () => {
     const { page, faults } = await alone();
     await page.select('select[name=size]', 'top');
     // 58 + 2 × (2 + 4 1/2) by 70 + 13
-    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('71 × 83');
+    expect(await flow(page)).toContain('71 × 83');
     expect(
       await page.$$eval('quilt-backing, quilt-binding, quilt-batting', (all) =>
         all.map(({ shadowRoot }) => shadowRoot!.querySelector<HTMLOutputElement>('[data-row=width]')!.value),
       ),
     ).toEqual(['71 in', '71 in', '71 in']);
     await write(page, 'quilt-borders >>> [data-row=borders]', '3');
-    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('64 × 76');
+    expect(await flow(page)).toContain('64 × 76');
     await page.select('select[name=size]', 'finished');
     expect(await widths(page)).toEqual(TAGS.map(() => '58 in'));
     expect(faults).toEqual([]);
@@ -140,9 +144,7 @@ describe('quick.html, from disk and without a network', () => {
       );
     expect(await errors(page)).toEqual([true, true, true]);
     expect((await answers(page))[0]).toContain('Not reckoned again yet');
-    expect(await page.$eval('.flow', (at) => at.textContent)).toMatch(
-      /^Borders: .*wait for the size with borders/,
-    );
+    expect(await flow(page)).toMatch(/^Borders: .*wait for the size with borders/);
     expect(await page.$$eval('form [aria-invalid=true]', (all) => all.length)).toBe(0);
 
     const link = new URL(page.url()).hash;
@@ -166,7 +168,7 @@ describe('quick.html, from disk and without a network', () => {
       '106',
     ]);
     // 60 + 2 × (2 + 4 1/2)
-    expect(await page.$eval('.flow', (at) => at.textContent)).toContain('73 × 83 in');
+    expect(await flow(page)).toContain('73 × 83 in');
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -54,6 +54,7 @@ describe('a quilt of 58 × 70 in', () => {
     const row = (id: string) => result.working.find((one) => one.id === id)!;
     expect(row('needWidth')).toMatchObject({ how: '58 + 2 × 4 = 66 in', from: ['width', 'overage'] });
     expect(row('panels').how).toBe('2 × 40 − 2 × 1/2 = 79 ≥ 78 in');
+    expect(row('panel')).toMatchObject({ how: 'the backing’s width', from: ['needWidth'] });
     expect(row('fabric')).toMatchObject({ how: '2 × 66 = 132 in', from: ['panels', 'panel'] });
   });
 

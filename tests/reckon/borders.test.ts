@@ -328,7 +328,7 @@ describe('strips along the cloth', () => {
     // Geometry: 4 × 2 1/2 + 4 × 5 = 30, which fits beside each other in 40; the longest is 70 + 4 + 1/2. Apart: 70 1/2 + 74 1/2.
     expect(result.fabric).toBe('74 1/2');
     expect(rowIn(result, 'fabric')!.how).toBe(
-      'all of them, as many as fit side by side, in 1 row: 74 1/2 = 74 1/2 in',
+      'all of them, as many as fit side by side, in 1 row: the longest piece = 74 1/2 in',
     );
     expect(result.borders.map(({ fabric }) => fabric)).toEqual(['70 1/2', '74 1/2']);
     // Geometry: two of 15 1/2 fill 31 of the 40, and no piece of the other border, 15 1/2 wide, fits beside them.

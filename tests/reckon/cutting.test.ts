@@ -435,7 +435,7 @@ describe('how the cloth is got adds up', () => {
     ],
     [
       { list: 'A | square | 3 1/2 | 48', sheet: 'fat-quarter' },
-      '10 × 3 1/2 tall, laid out on 20 × 18 in each; fewer would not do',
+      'strips 20 in long: 10 × 3 1/2 = 35 ≤ 2 × 18 = 36 in; fewer would not do',
     ],
   ])('%o', (input, words) => expect(how(input)).toBe(words));
 

@@ -144,6 +144,9 @@ describe('a straight set', { timeout: 60_000 }, () => {
     const result = good({ block: 12, across: 4, down: 5, sashing: 2, cornerstones: true, frame: true });
     expect(result.finished).toEqual({ width: '58', length: '72' });
     expect(cutSizes(result.pieces)).toEqual({ '2 1/2 × 12 1/2': 49, '2 1/2 × 2 1/2': 30 });
+    expect(result.working.find(({ id }) => id === 'fabric')!.how).toBe(
+      'strips across the cloth: 18 × 2 1/2 = 45 in',
+    );
   });
 
   test('of one block says so', () => {

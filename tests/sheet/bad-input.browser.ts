@@ -256,4 +256,13 @@ describe('A reckoned row', () => {
     expect(valueIn(sheet, 'needWidth')).to.equal('66 in');
     expect(looksStale(cell(sheet, 'needWidth'))).to.equal(true);
   });
+
+  it('is struck out; what the author locked is no answer, and stays as it is', async () => {
+    const sheet = await mount('quilt-backing', { lock: 'overage one-way' });
+    await write(sheet, 'width', 'abc');
+    const stale = ['overage', 'oneWay', 'needWidth', 'spare'].map((id) => looksStale(cell(sheet, id)));
+    expect(stale).to.deep.equal([false, false, true, true]);
+    const strike = getComputedStyle(cell(sheet, 'needWidth')).textDecorationLine;
+    expect(strike).to.equal('line-through');
+  });
 });

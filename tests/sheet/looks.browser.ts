@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { mount, show, type Sheet } from './fixture.js';
+import { cell, mount, row, show, TAGS, unfold, type Sheet } from './fixture.js';
 
 /** A sheet with an answer and one with something wrong and something locked: between them they show every part. */
 const sheets = async (style = ''): Promise<Sheet[]> => {
@@ -87,5 +87,104 @@ describe('what a page can style', () => {
         'rtl',
       ]);
     }
+  });
+});
+
+/** Where each line of some words stands. */
+const linesOf = (at: Node): DOMRect[] => {
+  const range = document.createRange();
+  range.selectNodeContents(at);
+  return [...range.getClientRects()];
+};
+const middle = ({ top, bottom }: DOMRect): number => (top + bottom) / 2;
+
+describe('what a reader sees', () => {
+  const onPhone = async (tag: string, attributes: Record<string, string | true> = {}): Promise<Sheet> => {
+    const phone = await show(`<div style="inline-size: 288px; font: 17px serif"></div>`);
+    const sheet = await mount(tag, attributes, phone);
+    await unfold(sheet);
+    return sheet;
+  };
+
+  it('a box to tick stands beside the first line of its label', async () => {
+    for (const put of [mount, onPhone]) {
+      const sheet = await put('quilt-backing');
+      const label = row(sheet, 'oneWay').querySelector('label')!;
+      const line = linesOf(label)[0]!;
+      const box = cell(sheet, 'oneWay').getBoundingClientRect();
+      expect(Math.abs(middle(line) - middle(box))).to.be.lessThan(4);
+    }
+  });
+
+  it('no choice is cut off on a phone, whichever it is', async () => {
+    const pen = document.createElement('canvas').getContext('2d')!;
+    for (const tag of ['quilt-binding', 'quilt-borders', 'quilt-batting', 'quilt-top']) {
+      const sheet = await onPhone(tag, tag === 'quilt-top' ? { block: '12', across: '4', down: '5' } : {});
+      const selects = inside([sheet], 'select') as HTMLSelectElement[];
+      expect(selects.length, tag).to.be.greaterThan(0);
+      for (const select of selects)
+        for (const { text } of select.options) {
+          const { fontSize, fontFamily } = getComputedStyle(select);
+          pen.font = `${fontSize} ${fontFamily}`;
+          // a browser’s own arrow takes 20px and its inset 4px
+          expect(pen.measureText(text).width, text).to.be.at.most(select.clientWidth - 24);
+        }
+    }
+  });
+
+  it('no size is parted in the largest type, where there are words that can be', async () => {
+    const sheet = await onPhone('quilt-batting');
+    const amount = inside([sheet], '[part=amount]')[0]!.textContent;
+    expect(amount.split(' ').at(-1)).to.equal('72\u00a0×\u00a090\u00a0in');
+  });
+
+  it('words in a drawing are no smaller than 12px on a phone', async () => {
+    for (const tag of TAGS) {
+      const sheet = await onPhone(tag);
+      const [svg] = inside([sheet], 'svg') as SVGSVGElement[];
+      const size =
+        parseFloat(getComputedStyle(svg!.querySelector('text')!).fontSize) * svg!.getScreenCTM()!.a;
+      expect(size, tag).to.be.at.least(12);
+    }
+  });
+
+  it('drawn cloth stands out from the page, on light ones and on dark ones', async () => {
+    for (const [ink, paper] of [
+      ['#222', '#fff'],
+      ['#eee', '#111'],
+    ] as const) {
+      const page = await show(`<div style="color: ${ink}; background: ${paper}"></div>`);
+      const sheet = await mount('quilt-borders', {}, page);
+      const pen = document.createElement('canvas').getContext('2d', { willReadFrequently: true })!;
+      const lightness = (): number => {
+        const [red, green, blue] = [...pen.getImageData(0, 0, 1, 1).data].map((level) =>
+          level / 255 <= 0.04 ? level / 255 / 12.92 : ((level / 255 + 0.055) / 1.055) ** 2.4,
+        );
+        return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue! + 0.05;
+      };
+      const paint = (colour: string): number => {
+        pen.fillStyle = colour;
+        pen.fillRect(0, 0, 1, 1);
+        return lightness();
+      };
+      const bare = paint(paper);
+      const cloth = paint(getComputedStyle(inside([sheet], '.cloth')[0]!).fill);
+      paint(paper);
+      const piece = paint(getComputedStyle(inside([sheet], '.piece')[0]!).fill);
+      const apart = (a: number, b: number): number => Math.max(a, b) / Math.min(a, b);
+      // "Contrast ratio", WCAG 2.2; that a wash this faint is seen is our own judgement.
+      expect(apart(bare, cloth), `${ink} cloth`).to.be.at.least(1.15);
+      expect(apart(cloth, piece), `${ink} piece`).to.be.at.least(1.15);
+    }
+  });
+
+  it('a list to type is all seen, on a phone too, where the browser can do that', async function () {
+    if (!CSS.supports('field-sizing', 'content')) this.skip();
+    const list =
+      'Fabric | Piece | Cut size | How many\n' +
+      'A | half-square triangles | 3 in finished | 160\n'.repeat(4);
+    const sheet = await onPhone('quilt-cutting', { list: list.trim() });
+    const lines = cell(sheet, 'list');
+    expect(lines.scrollHeight).to.be.at.most(lines.clientHeight + 1);
   });
 });

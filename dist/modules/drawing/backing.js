@@ -14,10 +14,18 @@ const drawBacking = (result, style) => {
     const sew = (fromAcross, fromAlong, toAcross, toAlong) => {
         lines.push({ is: 'seam', from: at(fromAcross, fromAlong), to: at(toAcross, toAlong) });
     };
-    const add = (from, to, label, start = 0, end = long) => {
+    const quilt = givenSize(result);
+    const sides = sidesOf(quilt);
+    /** The overage, the same all round: words in it would be crossed by the quilt's line. */
+    const edge = (width - sides.width) / 2;
+    const rectangle = (from, to, start, end) => {
         const [x, y] = at(from, start);
         const [width, height] = at(to - from, end - start);
-        boxes.push({ x, y, width, height, is: 'cloth', label });
+        return { x, y, width, height };
+    };
+    const add = (from, to, label, start = 0, end = long) => {
+        const room = rectangle(Math.max(from, edge), Math.min(to, reach - edge), Math.max(start, edge), Math.min(end, long - edge));
+        boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', label, room });
         if (from)
             sew(from, start, from, end);
         if (start)
@@ -32,19 +40,14 @@ const drawBacking = (result, style) => {
         for (let piece = 0; piece <= last; piece += 1)
             add(start(panels), reach, 'strip', start(piece), piece < last ? start(piece + 1) : long);
     }
-    const quilt = givenSize(result);
-    const sides = sidesOf(quilt);
-    const [x, y] = [(width - sides.width) / 2, (height - sides.height) / 2];
-    const within = { x, y, ...sides };
-    boxes.push({ ...within, is: 'quilt' });
+    boxes.push({ x: edge, y: edge, ...sides, is: 'quilt' });
     return {
         title: `${result.summary} The broken line is the quilt.`,
         width,
         height,
         boxes,
-        within,
         lines,
-        dimensions: [...corner(result.need, style), ...inner(x, y, quilt, style, 'quilt')],
+        dimensions: [...corner(result.need, style), ...inner(edge, edge, quilt, style, 'quilt')],
     };
 };
 

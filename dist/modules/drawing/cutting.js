@@ -23,23 +23,34 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
         alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
     return [...alike.values()].slice(0, MOST_SHEETS).map((sheets) => {
         const boxes = [{ x: 0, y: 0, width, height, is: 'spare' }];
-        for (const { x, y, width, height, piece, triangles } of sheets[0]) {
-            const sides = [...new Set([width, height])]
+        const lines = [];
+        for (const { piece, triangles = 0, ...at } of sheets[0]) {
+            const sides = [...new Set([at.width, at.height])]
                 .sort((a, b) => inchesOf(a) - inchesOf(b))
                 .map((side) => number(exact(side), style));
+            const [x, y, wide, tall] = [at.x, at.y, at.width, at.height].map(inchesOf);
             boxes.push({
-                x: inchesOf(x),
-                y: inchesOf(y),
-                width: inchesOf(width),
-                height: inchesOf(height),
+                x,
+                y,
+                width: wide,
+                height: tall,
                 is: LOOKS[kinds.indexOf(piece) % 3],
                 label: piece,
                 short: sides.join(' × '),
-                triangles,
             });
+            // A cut along a diagonal leaves room for words that may stand there.
+            const part = wide > width / 18 ? 0.3 : 0.5;
+            for (const rise of [-tall, tall].slice(0, triangles / 2))
+                for (const from of [0, 1 - part]) {
+                    const point = (along) => [
+                        x + along * wide,
+                        y + (rise < 0 ? tall : 0) + along * rise,
+                    ];
+                    lines.push({ is: 'seam', from: point(from), to: point(from + part) });
+                }
         }
         const cut = plan.sheets > sheets.length
-            ? `cut ${sheets.length} of the ${plan.buy.text} like this`
+            ? `cut ${sheets.length} of the ${plan.buy.text.replace(/,.*/, '')} like this`
             : plan.buy.text;
         const dimensions = corner({ width: plan.width, length: plan.height }, style);
         if (!plan.sheets)
@@ -51,6 +62,7 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
             width,
             height,
             boxes,
+            lines,
             dimensions,
         };
     });

@@ -19,18 +19,9 @@ const LETTER = 6.1;
 /** Of a narrow letter: words are moved only where they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
-const overlap = (a, b) => {
-    const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
-    return {
-        x,
-        y,
-        width: Math.min(a.x + a.width, b.x + b.width) - x,
-        height: Math.min(a.y + a.height, b.y + b.height) - y,
-    };
-};
 const round = (value) => Math.round(value * 100) / 100;
 /** Draws to scale, with its dimension lines round it. */
-const draw = ({ title, width, height, boxes, within, shapes, lines, dimensions = [], }) => {
+const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) => {
     const wordsOf = ({ text }) => text.length * LETTER + EDGE;
     const stands = ({ side }) => side === 'left' || side === 'right';
     /** Words too long to stand along a short upright line lie beside it. */
@@ -38,7 +29,7 @@ const draw = ({ title, width, height, boxes, within, shapes, lines, dimensions =
         line.text.length * NARROW >
             (line.to - line.from) * Math.min((SHEET_WIDTH - 60) / width, TALLEST / height);
     const margin = (side) => EDGE +
-        Math.max(0, ...dimensions.map((line) => line.side === side ? ROW * (line.row ?? 1) + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0));
+        Math.max(0, ...dimensions.map((line) => line.side === side ? ROW + (beside(line) ? wordsOf(line) - ROW / 2 : 0) : 0));
     const top = margin('top');
     const sides = margin('left') + margin('right');
     const scale = Math.min((SHEET_WIDTH - sides) / width, TALLEST / height);
@@ -49,33 +40,23 @@ const draw = ({ title, width, height, boxes, within, shapes, lines, dimensions =
     const x = (inches) => round(left + inches * scale);
     const y = (inches) => round(top + inches * scale);
     const path = (points) => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
-    /** A box with what it is cut into, and its words: they lie along it, or stand where only that fits. */
+    /** A box and its words: they lie along it, or stand where only that fits. */
     const boxed = (box) => {
-        const { label = '', short = '', triangles = 1 } = box;
-        const { x: from, y: down, width, height } = within ? overlap(box, within) : box;
+        const { label = '', short = '', room = box } = box;
+        const { x: from, y: down, width, height } = room;
         const fits = (words, along, across) => along * scale >= words.length * LETTER && across * scale >= LINE;
         const words = [label, short].find((words) => words && (fits(words, width, height) || fits(words, height, width)));
         const turned = words && !fits(words, width, height);
         const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-        // A cut leaves room for the words.
-        const half = 0.5 - (words ? LINE / 1.5 / (height * scale) : 0);
-        const cut = (fromY, rise) => path([
-            [from, fromY],
-            [from + half * width, fromY + half * rise],
-        ]) +
-            path([
-                [from + width - half * width, fromY + rise - half * rise],
-                [from + width, fromY + rise],
-            ]);
-        return svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} /> ${triangles > 1 ? svg `<path class="seam" d=${cut(down + height, -height)} />` : nothing} ${triangles > 2 ? svg `<path class="seam" d=${cut(down, height)} />` : nothing} ${words ? svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>` : nothing}`;
+        return svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} /> ${words && svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
     };
     /** Drawn level; one at the left or right is turned as a whole. */
     const dimension = (line) => {
-        const { side, from, to, text, row = 1 } = line;
+        const { side, from, to, text } = line;
         const upright = stands(line);
         const outward = side === 'left' || side === 'top' ? -1 : 1;
         const edge = { left, top, right: left + wide, bottom }[side];
-        const level = round(edge + outward * ((row - 0.5) * ROW + 2));
+        const level = round(edge + outward * (ROW / 2 + 2));
         const [start, end] = upright ? [-y(to), -y(from)] : [x(from), x(to)];
         const tick = (at) => `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
         const middle = (start + end) / 2;
@@ -86,6 +67,6 @@ const draw = ({ title, width, height, boxes, within, shapes, lines, dimensions =
     return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${boxes.map(boxed)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold,.grain{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
 export { clothWidth, draw, drawingStyles, inchesIn, inchesOf, lengthOf };

@@ -18,13 +18,11 @@ const drawTop = (result, style) => {
     const across = Number(value('across'));
     const down = Number(value('down'));
     const drawn = result.blocks <= MOST_DRAWN;
+    const edge = value('frame') === 'yes' ? sashing : 0;
     /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
-    const reach = (count) => {
-        const blocks = (block + sashing) * count;
-        if (result.sideSquare)
-            return (blocks + sashing) * Math.SQRT2;
-        return blocks + (value('frame') === 'yes' ? sashing : -sashing);
-    };
+    const reach = (count) => result.sideSquare
+        ? ((block + sashing) * count + sashing) * Math.SQRT2
+        : (block + sashing) * count - sashing + 2 * edge;
     const [width, height] = [reach(across), reach(down)];
     // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
     const rest = sashing && result.sideSquare ? 'cloth' : sashing || result.sideSquare ? 'other' : 'piece';
@@ -59,7 +57,6 @@ const drawTop = (result, style) => {
     }
     else if (drawn) {
         const pitch = block + sashing;
-        const edge = value('frame') === 'yes' ? sashing : 0;
         for (let row = 0; row < down; row += 1)
             for (let column = 0; column < across; column += 1)
                 boxes.push({

@@ -77,7 +77,9 @@ const reckonBacking = (input = {}) => {
         const reaches = strip ? `< {${acrossRow} unit}: a strip makes up the rest` : `≥ {${acrossRow} unit}`;
         book.row('panels', 'Panels side by side', panels, `${joined(panels)} ${reaches}`);
         const repeats = panelLength.equals(along.div(kept)) ? '' : ', up to whole repeats of {repeat}';
-        book.row('panel', 'Each panel, along the cloth', panelLength, washed || repeats ? `{${alongRow}}${washed}${repeats} =` : `{${alongRow} unit}`);
+        book.row('panel', 'Each panel, along the cloth', panelLength, washed || repeats
+            ? `{${alongRow}}${washed}${repeats} =`
+            : `the backing’s ${alongRow === 'needLength' ? 'length' : 'width'}`, [alongRow]);
         const cuts = [book.cut(panels, 'backing panel', cloth, panelLength.mul(kept))];
         if (strip) {
             book.row('strip', 'Strip, each piece', strip.height, `({${acrossRow}} − ${n(side)} + 2 × {seam})${washed} =`, ['panels']);

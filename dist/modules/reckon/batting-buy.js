@@ -7,15 +7,16 @@ import { MOST_JOINED } from './shared.js';
 const buyPackage = (book, pack, need) => {
     const { n, l } = book;
     const { name, width, length, turned, price } = pack;
-    const text = `1 ${name ? `${name} ` : ''}package, ${book.size(width, length)}`;
+    const one = `1 ${name ? `${name} ` : ''}package`;
+    const text = `${one}, ${book.size(width, length)}`;
     const [across, along] = turned ? [need.length, need.width] : [need.width, need.length];
     const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
     const [beside, beyond] = [width.sub(across), length.sub(along)];
     const best = price ? 'cheapest' : 'smallest';
     book.row('buy', 'Buy', text, `the ${best} that fits: ${n(width)} ≥ {${acrossRow}} and ${n(length)} ≥ {${alongRow} unit}`, ['packages']);
-    book.row('spare', 'Spare', book.size(beside, beyond), `${n(width)} − {${acrossRow}} and ${n(length)} − {${alongRow}}`, ['buy']);
+    book.row('spare', 'Spare', `${l(beside)} and ${l(beyond)}`, `${n(width)} − {${acrossRow}} and ${n(length)} − {${alongRow}}`, ['buy']);
     if (price)
-        book.price(ONE, text, price, ['buy', 'packages']);
+        book.price(ONE, one, price, ['buy', 'packages']);
     book.notes.push('Read the label before buying: makers’ sizes differ by a few inches.');
     const spare = least(beside, beyond);
     if (spare.lt(SMALL_SPARE))

@@ -73,6 +73,7 @@ const reckonBatting = (input = {}) => {
                 length,
                 fits,
                 price: price && book.sum(price, price).amount,
+                priceText: price && book.money(price),
             })),
             rolls: plans.map(({ roll, lengths, each, direction, fabric }) => ({
                 width: roll,

@@ -65,7 +65,7 @@ class Book {
     refuse(input, message) {
         return refuse(message, input);
     }
-    /** Says of what is refused in here which input is to blame, and of what: `Fabric A: `, where there are several. */
+    /** Says of what is refused in here which input is to blame, and of what: `The width of fabric A: `. */
     blame(input, work, of = '') {
         try {
             return work();

@@ -102,7 +102,7 @@ const borderPlans = (lots, { book, cloth, clothRow, kept }) => {
                 joins: 0,
                 fabric: sum(rows.map(({ length }) => length)).div(kept),
                 how,
-                fabricHow: rows.map(({ length }) => n(length)).join(' + '),
+                fabricHow: rows[1] ? rows.map(({ length }) => n(length)).join(' + ') : 'the longest piece',
             },
         ];
     };

@@ -1,6 +1,6 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
-import { ONE, least, exact, most, sum } from '../measure/exact.js';
+import { ONE, least, sum, exact, most } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { splitSize, quoted } from '../measure/parse.js';
 import { toPriced, purchase } from '../measure/shop.js';
@@ -11,7 +11,7 @@ import { Book } from './book.js';
 import { cutListInUnit, writeCutList, readCutList } from './cut-list.js';
 import { moneyField, sizeField, lengthField, flagField, sheetField, optional, isBlank, readField, textOf, lengthOf } from './fields.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
-import { UNSOUND, laidOut } from './strips.js';
+import { UNSOUND, laidOut, stacked } from './strips.js';
 
 const cuttingFields = {
     list: optional({
@@ -111,7 +111,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
             const sold = isBlank(own)
                 ? fabricWidth
-                : book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `Fabric ${fabric}: `);
+                : book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `The width of fabric ${fabric}: `);
             // What was measured may be of this fabric.
             const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
             const on = {
@@ -132,17 +132,13 @@ const reckonCutting = (input = {}, plan = planCloth) => {
             const need = planned.length.div(kept);
             const called = fabric ? `Fabric ${fabric}` : 'Cloth';
             const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-            const heights = new Map();
-            for (const { count, height } of laid.strips)
-                heights.set(height, (heights.get(height) ?? 0) + count);
-            const tall = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
             const less = (than) => planned.exact ? `; ${than} would not do` : `; no layout on ${than} was found`;
-            const strips = tall.includes('+') && washed ? `(${tall})` : tall;
-            const how = `strips across cloth of ${l(width)}: ${strips}${washed} = ${l(need)}${less('less')}`;
+            const how = `strips across cloth of ${l(width)}: ${stacked(laid.strips, n, washed)} = ${l(need)}${less('less')}`;
             let buy;
             if (sheet) {
                 buy = sheets(sheet, planned.count);
-                book.row(`fabric-${fabric}`, called, buy.text, `${tall} tall, laid out on ${size(sheet.width, sheet.height)} each${less('fewer')}`, from);
+                const tall = sum(laid.strips.map(({ count, height }) => exact(height).mul(count)));
+                book.row(`fabric-${fabric}`, called, buy.text, `strips ${l(width)} long: ${stacked(laid.strips, n)} = ${n(tall)} ≤ ${planned.count} × ${n(sheet.height)} = ${l(sheet.height.mul(planned.count))}${less('fewer')}`, from);
             }
             else if (letters.length > 1) {
                 book.row(`fabric-${fabric}`, called, need, how, from);

@@ -1,4 +1,5 @@
 import { everyPiece } from '../cutting/plan.js';
+import { exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 
 /** Of a plan that cannot be cut as it says, which nobody may see. */
@@ -11,6 +12,14 @@ const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => st
     height: mixed(strip.height),
     gives: strip.cuts.map(({ piece, count }) => ({ piece: names[piece], count })),
 })));
+/** Strips by their heights: `8 × 2 1/2 + 1 × 12 1/2`, and what becomes of their sum. */
+const stacked = (strips, n, then = '') => {
+    const heights = new Map();
+    for (const { count, height } of strips)
+        heights.set(height, (heights.get(height) ?? 0) + count);
+    const all = [...heights].map(([height, count]) => `${count} × ${n(exact(height))}`).join(' + ');
+    return then && heights.size > 1 ? `(${all})${then}` : all + then;
+};
 /** The same, and where each piece lies. */
 const laidOut = (plan, { width, height = plan.length }, names, triangles = []) => ({
     strips: stripsOf(plan, names),
@@ -27,4 +36,4 @@ const laidOut = (plan, { width, height = plan.length }, names, triangles = []) =
     height: mixed(height),
 });
 
-export { UNSOUND, laidOut, stripsOf };
+export { UNSOUND, laidOut, stacked, stripsOf };

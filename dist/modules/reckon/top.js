@@ -6,7 +6,7 @@ import { SEAM } from '../trade/conventions.js';
 import { Book } from './book.js';
 import { lengthField, flagField, choiceField, countField } from './fields.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
-import { UNSOUND, stripsOf } from './strips.js';
+import { stacked, UNSOUND, stripsOf } from './strips.js';
 import { sashingPieces, settingTriangles, diagonal } from './top-pieces.js';
 
 const topFields = {
@@ -60,7 +60,7 @@ const reckonTop = (input = {}) => {
         const finishedLength = book.measurable('finishedLength', 'Top length, finished', length, howSide(down, length), ['down', ...from]);
         const unfinished = { width: finishedWidth.add(allowance), length: finishedLength.add(allowance) };
         book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
-        const { cloth, kept } = book.cloth();
+        const { cloth, kept, washed } = book.cloth();
         book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
         const layout = { ...book.values, onPoint, finishedWidth };
         const { sashes, stones } = sashingPieces(book, layout);
@@ -97,7 +97,9 @@ const reckonTop = (input = {}) => {
         const pieces = parts.flatMap(({ cuts }) => cuts);
         // One kind of piece is planned already.
         const { fabric, strips } = parts.length === 1 ? parts[0] : clothFor(pieces, 'sashing');
-        const bought = book.buy(fabric, parts.length ? 'every piece below, laid out in strips' : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
+        const bought = book.buy(fabric, parts.length
+            ? `strips across the cloth: ${stacked(strips, n, washed)} =`
+            : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
         const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
         return {
             ...bought,

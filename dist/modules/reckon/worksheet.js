@@ -96,7 +96,7 @@ const reckonWorksheet = (input = {}, plan) => {
             else if (declared.some((one) => one.letter === letter))
                 notes.push(`Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`);
             else {
-                tried(worksheetFields.fabricWidth, fabricWidth, `Fabric ${letter}`);
+                tried(worksheetFields.fabricWidth, fabricWidth, `The width of fabric ${letter}`);
                 declared.push({ letter, name: textOf(name), price });
             }
         }

@@ -7,10 +7,14 @@ const CUTTER_CAUTION = 'Rotary cutter: close the blade after every cut, cut away
 /** Stands under every answer. */
 const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quilt before cutting.';
 /** A ruled table with its caption. */
-const listing = ({ caption, head = [], rows }) => html `<table part="list"> <caption>${caption}</caption> <thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead> <tbody> ${rows.map((cells) => html `<tr>${cells.map((text) => html `<td>${unbroken(text)}</td>`)}</tr>`)} </tbody> </table>`;
+const listing = ({ caption, head = [], rows }) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
+    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text) => html `<td>${unbroken(text)}</td>`)}</tr>`)} </tbody> </table>`;
 /** What to cut, where anything is. */
 const cutList = ({ cuts }) => cuts[0]
-    ? listing({ caption: 'Cut', rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text]) })
+    ? listing({
+        caption: 'Cut',
+        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text.replace('× ', '×\u00a0')]),
+    })
     : nothing;
 const figures = (pictures) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(picture.caption)}</figcaption>`} ${draw(picture)} </figure>`);
 

@@ -16,8 +16,8 @@ export interface Box extends Rectangle {
     label?: string;
     /** Fewer words, where those do not fit. */
     short?: string;
-    /** Triangles it is cut into along its diagonals, 2 or 4. */
-    triangles?: number | undefined;
+    /** Where words have to stay. Default: all of it. */
+    room?: Rectangle;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
@@ -27,15 +27,14 @@ export interface Shape {
 export interface Line {
     from: [number, number];
     to: [number, number];
-    is: 'seam' | 'fold' | 'grain';
+    is: 'seam' | 'fold';
 }
-/** A dimension line along one side of the picture; `row` 1 is the nearest to it. */
+/** A dimension line along one side of the picture. */
 export interface Dimension {
     side: 'top' | 'right' | 'bottom' | 'left';
     from: number;
     to: number;
     text: string;
-    row?: number;
 }
 /** A drawing to scale. All measures are inches. */
 export interface Picture {
@@ -46,8 +45,6 @@ export interface Picture {
     width: number;
     height: number;
     boxes: Box[];
-    /** Where words in boxes have to stay. */
-    within?: Rectangle;
     shapes?: Shape[];
     lines?: Line[];
     dimensions?: Dimension[];
@@ -65,6 +62,6 @@ export declare const clothWidth: ({ working }: {
 /** A result's exact inches as the reader writes them. */
 export declare const lengthOf: (text: string, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
-export declare const draw: ({ title, width, height, boxes, within, shapes, lines, dimensions, }: Picture) => TemplateResult;
+export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 export declare const drawingStyles: import("lit").CSSResult;

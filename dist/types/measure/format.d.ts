@@ -9,7 +9,10 @@ export interface Style {
 }
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export declare const mixed: (value: Exact) => string;
-/** For a page: a mixed number with its unit, or with the × after it, stays on one line; "1 1/8 yd" may not read as 1/8 yd. */
+/**
+ * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
+ * read as 1/8 yd. Among words a size does too, "1 full package, 81 × 96 in"; alone it may be longer than a line.
+ */
 export declare const unbroken: (text: string) => string;
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
 export declare const decimal: (value: Exact, places: number, comma?: boolean) => string;

@@ -75,8 +75,9 @@ export interface BattingPackageResult extends Size {
     name: string;
     /** Whether it covers the batting needed, one way round or the other. */
     fits: boolean;
-    /** The price of one, where the list gives it. */
+    /** The price of one, where the list gives it: a decimal number, and as it is shown. */
     price?: string;
+    priceText?: string;
 }
 /** One way to cut the batting from a roll. Lengths are exact inches. */
 export interface BattingRoll {

@@ -31,7 +31,7 @@ export declare class Book<F extends Fields> {
     size: (width: Exact, height: Exact) => string;
     /** Says that the inputs cannot go together. */
     refuse(input: keyof F & string, message: string): never;
-    /** Says of what is refused in here which input is to blame, and of what: `Fabric A: `, where there are several. */
+    /** Says of what is refused in here which input is to blame, and of what: `The width of fabric A: `. */
     blame<T>(input: string, work: () => T, of?: string): T;
     /** Says which of these are missing: inputs that are optional only beside another. */
     require(...keys: (keyof F & string)[]): void;

@@ -1,4 +1,5 @@
 import { type Cloth, type CuttingPlan } from '../cutting/plan.js';
+import { type Exact } from '../measure/exact.js';
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
     x: string;
@@ -25,6 +26,8 @@ export interface CutStrip {
 export declare const UNSOUND = "This layout did not pass its check and is not shown. Change a size a little, or plan it in parts.";
 /** A plan's strips from the top of the cloth, in words that anyone can read. */
 export declare const stripsOf: ({ sheets }: CuttingPlan, names: string[]) => CutStrip[];
+/** Strips by their heights: `8 × 2 1/2 + 1 × 12 1/2`, and what becomes of their sum. */
+export declare const stacked: (strips: CutStrip[], n: (height: Exact) => string, then?: string) => string;
 /** The same, and where each piece lies. */
 export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[], triangles?: number[]) => {
     strips: CutStrip[];

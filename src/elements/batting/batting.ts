@@ -15,7 +15,7 @@ const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => 
     rows: packages.map((pack) => [
       pack.name,
       sizeOf(pack, style),
-      `${pack.fits ? 'yes' : 'too small'}${pack.price ? `, ${pack.price}` : ''}`,
+      `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
     ]),
   },
   {

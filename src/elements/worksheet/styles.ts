@@ -2,28 +2,30 @@ import { css } from 'lit';
 
 /** The fabric key, and what only a printed worksheet shows. */
 export const worksheetStyles = css`
-  [part='list'] td:not(:first-child) { white-space: normal; }
   .swatch { padding: 2px; }
   .swatch > * { display: block; inline-size: 48px; block-size: 48px; object-fit: cover; border: 1px solid; print-color-adjust: exact; }
   .key :is(td, th) { vertical-align: middle; }
+  tr > :is(:nth-child(5), :nth-child(6)) { text-align: end; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
   /* On a phone a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
   @container (max-width: 24em) {
-    [part='list'] tr:has(:nth-child(4)) { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
-    [part='list'] tr:has(:nth-child(4)) > * { padding: 0.1em 0.35em 0.1em 0; }
-    [part='list'] :nth-child(2):is(td, th) { grid-area: 2 / 1; }
-    [part='list'] :nth-child(3):is(td, th) { grid-area: 2 / 2; }
-    [part='list'] :nth-child(4):is(td, th) { grid-area: 1 / 2; }
-    [part='list'] :nth-child(5):is(td, th) { grid-area: 2 / 3; text-align: end; }
-    [part='list'] :nth-child(6):is(td, th) { grid-area: 1 / 3; text-align: end; }
+    [part='list']:has(thead) tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
+    [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
+    [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
+    [part='list'] tr > :nth-child(3) { grid-area: 2 / 2; }
+    [part='list'] tr > :nth-child(4) { grid-area: 1 / 2; }
+    [part='list'] tr > :nth-child(5) { grid-area: 2 / 3; }
+    [part='list'] tr > :nth-child(6) { grid-area: 1 / 3; }
     [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
-    [part='list'] :nth-child(7):is(td, th) { grid-area: 3 / 2 / auto / 4; }
+    [part='list'] tr > :nth-child(7) { grid-area: 3 / 2 / auto / 4; }
   }
   @media print {
     .paper > * { margin-block-end: 0.3cm; }
     .paper table { inline-size: 100%; }
     .columns [part='list'] td:not(:last-child) { white-space: nowrap; }
+    .columns [part='list'] td:first-child { inline-size: 2.5em; }
+    .columns [part='list'] td:last-child { inline-size: 55%; }
     /* The fabrics side by side, each with a box to tape its swatch into. */
     .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }
     .key tr { inline-size: 3.4cm; border: 0; }

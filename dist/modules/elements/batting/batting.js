@@ -12,7 +12,7 @@ const offers = ({ packages, rolls }, style) => [
         rows: packages.map((pack) => [
             pack.name,
             sizeOf(pack, style),
-            `${pack.fits ? 'yes' : 'too small'}${pack.price ? `, ${pack.price}` : ''}`,
+            `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
         ]),
     },
     {
