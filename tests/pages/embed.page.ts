@@ -557,7 +557,7 @@ describe('a calculator in a frame', () => {
       );
     await page.waitForFunction(() => (window as unknown as { seen: string[] }).seen.length === 2);
     const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
-    for (const text of seen) expect(text).toContain('58 + 2 × 4 = 66 in');
+    for (const text of seen) expect(text.replace(/\s+/g, ' ')).toContain('58 + 2 × 4 = 66 in');
     expect(faults).toEqual([]);
     await page.close();
   });

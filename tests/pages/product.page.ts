@@ -103,7 +103,9 @@ describe('the product page', () => {
     expect(await sent()).toBe('1');
     const refused = async (): Promise<void> => {
       expect(await isOff(page, '#packages .add')).toBe(true);
-      expect(await textOf(page, '#packages .sum')).toMatch(/from a roll, .* yd, and we sell packages/);
+      expect(await textOf(page, '#packages .sum')).toMatch(
+        /from a roll, .* yd(, .* in wide)?, and we sell packages/,
+      );
       expect(await sent()).toBe(null);
       expect(await page.$eval('#packages', (form) => (form as HTMLFormElement).checkValidity())).toBe(false);
     };

@@ -121,7 +121,9 @@ describe('quick.html, from disk and without a network', () => {
     expect(await flow(page)).toContain('71 × 83');
     expect(
       await page.$$eval('quilt-backing, quilt-binding, quilt-batting', (all) =>
-        all.map(({ shadowRoot }) => shadowRoot!.querySelector<HTMLOutputElement>('[data-row=width]')!.value),
+        all.map(({ shadowRoot }) =>
+          shadowRoot!.querySelector<HTMLOutputElement>('[data-row=width]')!.value.replaceAll('\u00a0', ' '),
+        ),
       ),
     ).toEqual(['71 in', '71 in', '71 in']);
     await write(page, 'quilt-borders >>> [data-row=borders]', '3');

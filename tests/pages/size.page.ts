@@ -6,16 +6,16 @@ import { weights } from '../tools/weigh.mjs';
  * beyond where it stands, and whatever comes within its budget has to stay there: take its line out.
  */
 const OVER_BUDGET: Record<string, number> = {
-  'backing, binding, borders, batting together': 37_200,
-  backing: 24_300,
-  batting: 25_900,
-  binding: 25_500,
-  borders: 27_000,
-  cutting: 34_100,
-  top: 31_000,
-  worksheet: 40_700,
-  everything: 52_900,
-  'everything, classic script': 52_900,
+  'backing, binding, borders, batting together': 37_500,
+  backing: 24_500,
+  batting: 26_200,
+  binding: 25_700,
+  borders: 27_300,
+  cutting: 34_400,
+  top: 31_500,
+  worksheet: 41_300,
+  everything: 53_800,
+  'everything, classic script': 53_800,
 };
 
 const weighed = (await weights()).filter(({ limit }) => limit !== undefined);

@@ -177,14 +177,4 @@ describe('what a reader sees', () => {
       expect(apart(cloth, piece), `${ink} piece`).to.be.at.least(1.15);
     }
   });
-
-  it('a list to type is all seen, on a phone too, where the browser can do that', async function () {
-    if (!CSS.supports('field-sizing', 'content')) this.skip();
-    const list =
-      'Fabric | Piece | Cut size | How many\n' +
-      'A | half-square triangles | 3 in finished | 160\n'.repeat(4);
-    const sheet = await onPhone('quilt-cutting', { list: list.trim() });
-    const lines = cell(sheet, 'list');
-    expect(lines.scrollHeight).to.be.at.most(lines.clientHeight + 1);
-  });
 });
