@@ -14,12 +14,10 @@ export const mixed = (value: Exact): string => value.toFraction(true);
 
 /**
  * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
- * read as 1/8 yd. Among words a size does too, "1 full package, 81 × 96 in"; alone it may be longer than a line.
+ * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
 export const unbroken = (text: string): string =>
-  text
-    .replace(/(\d|[≥≤<]) (?=\d|%|(in|cm|m|yd)\b)| (?=×)/g, '$1\u00a0')
-    .replace(/× /g, text.includes(', ') ? '×\u00a0' : '× ');
+  text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+ [a-z])| (?=×)/g, '$1$2\u00a0');
 
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
 export const decimal = (value: Exact, places: number, comma = false): string => {

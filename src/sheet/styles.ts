@@ -53,11 +53,11 @@ export const sheetStyles = css`
 
   .answer { justify-items: start; }
   .buy { color: inherit; font-size: 1.3em; padding-inline-end: 1em; border-block-end: var(--_edge); }
-  strong { font-size: clamp(1em, 13cqi, 1.85em); font-weight: 650; line-height: 1.15; }
+  strong { font-size: clamp(0.75em, 11cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
   .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
-  .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through 1px; }
+  .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through; }
 
   [part='table'] th { inline-size: 34%; }
   .amount { inline-size: 28%; border-inline-start: var(--_edge); }
@@ -67,7 +67,7 @@ export const sheetStyles = css`
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
-    inline-size: calc(100% + 0.4em);
+    inline-size: 100%;
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
@@ -106,7 +106,7 @@ export const sheetStyles = css`
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
-    [part='list'] :is(th, td) { padding-inline: 0 0.7em; }
+    [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
   }
   /* Text as large as this leaves room for one column only. */
   @container (max-width: 16.5em) {

@@ -23,7 +23,11 @@ const chromium = (executablePath) =>
   chromeLauncher({ launchOptions: { executablePath, args: CHROMIUM_FLAGS } });
 
 const firefox = (executablePath) => {
-  const launcher = chromeLauncher({ launchOptions: { browser: 'firefox', executablePath } });
+  // Its panel of downloads would take the focus, and every later test of the keyboard would go without.
+  const extraPrefsFirefox = { 'browser.download.alwaysOpenPanel': false };
+  const launcher = chromeLauncher({
+    launchOptions: { browser: 'firefox', executablePath, extraPrefsFirefox },
+  });
   launcher.name = 'Firefox';
   return launcher;
 };

@@ -11,7 +11,7 @@ export interface Style {
 export declare const mixed: (value: Exact) => string;
 /**
  * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
- * read as 1/8 yd. Among words a size does too, "1 full package, 81 × 96 in"; alone it may be longer than a line.
+ * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
 export declare const unbroken: (text: string) => string;
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
