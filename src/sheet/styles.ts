@@ -76,7 +76,7 @@ export const sheetStyles = css`
     border-block-end: 1.5px solid var(--_soft);
   }
   /* In WebKit the words of a choice would widen the page; browsers put 4px before them. */
-  select { contain: paint; padding-inline: calc(0.4em - 4px) 0; }
+  select { contain: paint; inline-size: calc(100% + 0.4em); padding-inline: calc(0.4em - 4px) 0; }
   [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); vertical-align: middle; }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }

@@ -139,7 +139,9 @@ describe('unbroken', () => {
   test.each([
     ['1 1/8 yd', '1~1/8~yd'],
     ['3 7/8 × 3 7/8 in', '3~7/8~× 3~7/8~in'],
-    ['3 1/2 in × 66 in', '3~1/2~in~× 66~in'],
+    ['3 1/2 in × 66 in', '3~1/2~in~×~66~in'],
+    ['1 full package, 81 × 96 in', '1 full package, 81~×~96~in'],
+    ['66 in ≥ 60 in', '66~in ≥~60~in'],
     ['40 × (1 − 3 %) = 38 4/5 in', '40~× (1 − 3~%) = 38~4/5~in'],
     ['≈ 2,5 m, 80 cm', '≈ 2,5~m, 80~cm'],
     // A sum breaks at its operators, and words between each other.
