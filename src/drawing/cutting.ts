@@ -34,12 +34,8 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
         const sides = [...new Set([at.width, at.height])]
           .sort((a, b) => inchesOf(a) - inchesOf(b))
           .map((side) => number(exact(side), style));
-        const [x, y, wide, tall] = [at.x, at.y, at.width, at.height].map(inchesOf) as [
-          number,
-          number,
-          number,
-          number,
-        ];
+        const [x, y] = [inchesOf(at.x), inchesOf(at.y)];
+        const [wide, tall] = [inchesOf(at.width), inchesOf(at.height)];
         boxes.push({
           x,
           y,

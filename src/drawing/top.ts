@@ -22,21 +22,20 @@ export const drawTop = (result: TopResult, style: Style): Picture => {
   const across = Number(value('across'));
   const down = Number(value('down'));
   const drawn = result.blocks <= MOST_DRAWN;
+  const pitch = block + sashing;
   const edge = value('frame') === 'yes' ? sashing : 0;
   /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
   const reach = (count: number): number =>
-    result.sideSquare
-      ? ((block + sashing) * count + sashing) * Math.SQRT2
-      : (block + sashing) * count - sashing + 2 * edge;
+    result.sideSquare ? (pitch * count + sashing) * Math.SQRT2 : pitch * count - sashing + 2 * edge;
   const [width, height] = [reach(across), reach(down)];
   // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
   const rest = sashing && result.sideSquare ? 'cloth' : sashing || result.sideSquare ? 'other' : 'piece';
   const boxes: Box[] = [{ x: 0, y: 0, width, height, is: rest }];
   const shapes: Shape[] = [];
   if (drawn && result.sideSquare) {
-    const pitch = (block + sashing) * Math.SQRT2;
+    const step = pitch * Math.SQRT2;
     const half = block / Math.SQRT2;
-    const edge = (sashing * Math.SQRT2 + pitch) / 2;
+    const start = (sashing * Math.SQRT2 + step) / 2;
     const stone = sashing / Math.SQRT2;
     const seen = new Set<string>();
     /** What two blocks share is drawn once. */
@@ -47,19 +46,18 @@ export const drawTop = (result: TopResult, style: Style): Picture => {
     };
     for (let row = 0; row < 2 * down - 1; row += 1)
       for (let column = 0; column < across - (row % 2); column += 1) {
-        const x = edge + column * pitch + ((row % 2) * pitch) / 2;
-        const y = edge + (row * pitch) / 2;
+        const x = start + column * step + ((row % 2) * step) / 2;
+        const y = start + (row * step) / 2;
         add(row % 2 && !sashing ? 'cloth' : 'piece', x, y, half);
         if (sashing)
           for (const right of [1, -1])
             for (const low of [1, -1]) {
               const [far, near] = [(half + stone) / 2, (half - stone) / 2];
-              add('other', x + (right * pitch) / 4, y + (low * pitch) / 4, far, near, right * low);
-              add('cloth', x + ((right + low) * pitch) / 4, y + ((right - low) * pitch) / 4, stone);
+              add('other', x + (right * step) / 4, y + (low * step) / 4, far, near, right * low);
+              add('cloth', x + ((right + low) * step) / 4, y + ((right - low) * step) / 4, stone);
             }
       }
   } else if (drawn) {
-    const pitch = block + sashing;
     for (let row = 0; row < down; row += 1)
       for (let column = 0; column < across; column += 1)
         boxes.push({

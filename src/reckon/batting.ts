@@ -121,14 +121,10 @@ export const reckonBatting = (input: BattingInput = {}): BattingResult | Refused
       need,
       quilt,
       washed,
-      packages: packages.map(({ name, width, length, fits, price }) => ({
-        name,
-        width,
-        length,
-        fits,
-        price: price && book.sum(price, price).amount,
-        priceText: price && book.money(price),
-      })),
+      packages: packages.map(({ name, width, length, fits, price }) => {
+        const sum = price && book.sum(price, price);
+        return { name, width, length, fits, price: sum?.amount, priceText: sum?.text };
+      }),
       rolls: plans.map(({ roll, lengths, each, direction, fabric }) => ({
         width: roll,
         lengths,

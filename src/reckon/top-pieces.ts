@@ -10,6 +10,8 @@ export interface Layout {
   block: Exact;
   across: number;
   down: number;
+  /** In all: on point also those in between. */
+  blocks: number;
   onPoint: boolean;
   sashing: Exact;
   cornerstones: boolean;
@@ -27,7 +29,7 @@ export const diagonal = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
 /** Sashing and cornerstones, as they are cut. */
 export const sashingPieces = <F extends Fields>(
   book: Book<F>,
-  { block, across, down, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }: Layout,
+  { block, across, down, blocks, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }: Layout,
 ): { sashes: Cut[]; stones: Cut[] } => {
   const sashes: Cut[] = [];
   const stones: Cut[] = [];
@@ -40,7 +42,6 @@ export const sashingPieces = <F extends Fields>(
   if (onPoint) {
     // The blocks in between have only neighbours' edges; corners are counted by Euler's formula.
     const edges = 4 * across * down;
-    const blocks = across * down + (across - 1) * (down - 1);
     add(sashes, edges, 'sashing', cutSize(block));
     add(stones, edges - blocks + 1, 'cornerstone', narrow);
     return { sashes, stones };

@@ -119,7 +119,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const { cloth, kept, washed } = book.cloth();
     book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
-    const layout: Layout = { ...book.values, onPoint, finishedWidth };
+    const layout: Layout = { ...book.values, onPoint, blocks, finishedWidth };
     const { sashes, stones } = sashingPieces(book, layout);
     const triangles = onPoint && settingTriangles(book, layout);
     if (onPoint && sashed && !frame)

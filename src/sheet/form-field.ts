@@ -140,7 +140,7 @@ export abstract class FormField extends LitElement {
 
   formResetCallback(): void {
     // An attribute says what it starts with, even one that the page changed since.
-    for (const key in this.#given) this.#own[key] = this.written(key) ?? this.#given[key];
+    for (const key in this.#given) this.own[key] = this.written(key) ?? this.#given[key];
     this.#given = {};
     this.#typedIn = {};
     this.send();
@@ -156,11 +156,12 @@ export abstract class FormField extends LitElement {
 
   /** Sets a property for the reader; a reset sets it back. */
   protected change(key: string, value: unknown): void {
-    if (!(key in this.#given)) this.#given[key] = this.#own[key];
-    this.#own[key] = this.#typedIn[key] = value;
+    if (!(key in this.#given)) this.#given[key] = this.own[key];
+    this.own[key] = this.#typedIn[key] = value;
   }
 
-  get #own(): Record<string, unknown> {
+  /** Its properties, by name. */
+  protected get own(): Record<string, unknown> {
     return this as unknown as Record<string, unknown>;
   }
 

@@ -107,10 +107,6 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
     return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
   }
 
-  protected get own(): Record<string, unknown> {
-    return this as unknown as Record<string, unknown>;
-  }
-
   /** The inputs as the calculator takes them. */
   protected reckonInput(): Input {
     const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [

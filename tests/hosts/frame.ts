@@ -15,26 +15,22 @@ export const openFrame = async (
   // Without scroll bars a frame is as wide inside as a telephone of that width.
   const frame = Object.assign(document.createElement('iframe'), { ...shown, scrolling: 'no' });
   frame.style.cssText = `inline-size: ${width}px; block-size: ${height}px; border: 0; position: absolute; inset: 0`;
-  const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
-  document.body.append(frame);
-  await loaded;
-  return inFrame(frame);
+  return shownBy(frame, () => document.body.append(frame));
 };
 
-const inFrame = (frame: HTMLIFrameElement): Framed => {
+/** The page in a frame that this makes it load. */
+const shownBy = async (frame: HTMLIFrameElement, go: () => void): Promise<Framed> => {
+  const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
+  go();
+  await loaded;
   const window = frame.contentWindow as Framed['window'];
   const { faults } = window as unknown as { faults: string[] };
   return { window, page: frame.contentDocument!, faults };
 };
 
 /** The page that a frame goes to when this is done. */
-export const goTo = async ({ window }: Framed, go: () => void): Promise<Framed> => {
-  const frame = window.frameElement as HTMLIFrameElement;
-  const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
-  go();
-  await loaded;
-  return inFrame(frame);
-};
+export const goTo = ({ window }: Framed, go: () => void): Promise<Framed> =>
+  shownBy(window.frameElement as HTMLIFrameElement, go);
 
 /** Written into a page before anything else. */
 export const LISTENING = '<script src="/tests/hosts/listening.js"></script>';

@@ -12,6 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
+import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 
 /** Every element with everything that can be written on it, each attribute as `write` has it. */
@@ -104,8 +105,6 @@ export const consumers = () => {
   const place = mkdtempSync(join(tmpdir(), 'quilt-reckoner-consumers-'));
   process.once('exit', () => rmSync(place, { recursive: true, force: true }));
   const tarball = packInto(place);
-  const made = new Map();
-
   /**
    * Copies a project of tests/consumers/, installs the package, and runs the project's own build, type checks and all.
    * @param {keyof typeof PROJECTS} name
@@ -135,8 +134,5 @@ export const consumers = () => {
    * @param {keyof typeof PROJECTS} name
    * @returns {Promise<string>}
    */
-  return (name) => {
-    if (!made.has(name)) made.set(name, make(name));
-    return made.get(name);
-  };
+  return once(make);
 };

@@ -2,15 +2,7 @@ import { readFileSync } from 'node:fs';
 import { extname } from 'node:path';
 import { consumers } from './consumer.mjs';
 import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
-
-/** Calls a function only where it was not called with the same word before. */
-const once = (make) => {
-  const made = new Map();
-  return (word) => {
-    if (!made.has(word)) made.set(word, make(word));
-    return made.get(word);
-  };
-};
+import { once } from './once.mjs';
 
 const HYDRATING = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
 /** What goes wrong on a page of ours is written down for the test, from its first moment. */
@@ -50,12 +42,11 @@ export const hosts = () => {
  * test runner does to a script would find modules that the project has to find by itself.
  */
 export const consumersServed = () => {
-  let folderOf;
+  const projects = once(consumers);
   return async (context, next) => {
     const [, name, path] = /^\/hosts\/consumers\/(\w+)\/(.+)$/.exec(context.path) ?? [];
     if (!name) return next();
-    folderOf ??= consumers();
-    const file = readFileSync(`${await folderOf(name)}/${path}`);
+    const file = readFileSync(`${await projects()(name)}/${path}`);
     context.type = extname(path);
     context.body = path.endsWith('.html') ? listenedTo(file) : file;
   };

@@ -28,7 +28,8 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
             const sides = [...new Set([at.width, at.height])]
                 .sort((a, b) => inchesOf(a) - inchesOf(b))
                 .map((side) => number(exact(side), style));
-            const [x, y, wide, tall] = [at.x, at.y, at.width, at.height].map(inchesOf);
+            const [x, y] = [inchesOf(at.x), inchesOf(at.y)];
+            const [wide, tall] = [inchesOf(at.width), inchesOf(at.height)];
             boxes.push({
                 x,
                 y,

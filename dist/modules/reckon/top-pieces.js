@@ -5,7 +5,7 @@ import { PATCHES } from '../trade/patches.js';
 /** √2 times a length, never short: on point everything grows by it. */
 const diagonal = (side) => rootUp(side.mul(side).mul(2));
 /** Sashing and cornerstones, as they are cut. */
-const sashingPieces = (book, { block, across, down, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }) => {
+const sashingPieces = (book, { block, across, down, blocks, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }) => {
     const sashes = [];
     const stones = [];
     if (sashing.equals(0))
@@ -19,7 +19,6 @@ const sashingPieces = (book, { block, across, down, onPoint, sashing, cornerston
     if (onPoint) {
         // The blocks in between have only neighbours' edges; corners are counted by Euler's formula.
         const edges = 4 * across * down;
-        const blocks = across * down + (across - 1) * (down - 1);
         add(sashes, edges, 'sashing', cutSize(block));
         add(stones, edges - blocks + 1, 'cornerstone', narrow);
         return { sashes, stones };

@@ -62,7 +62,7 @@ const reckonTop = (input = {}) => {
         book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
         const { cloth, kept, washed } = book.cloth();
         book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
-        const layout = { ...book.values, onPoint, finishedWidth };
+        const layout = { ...book.values, onPoint, blocks, finishedWidth };
         const { sashes, stones } = sashingPieces(book, layout);
         const triangles = onPoint && settingTriangles(book, layout);
         if (onPoint && sashed && !frame)

@@ -118,7 +118,7 @@ class FormField extends LitElement {
     formResetCallback() {
         // An attribute says what it starts with, even one that the page changed since.
         for (const key in this.#given)
-            this.#own[key] = this.written(key) ?? this.#given[key];
+            this.own[key] = this.written(key) ?? this.#given[key];
         this.#given = {};
         this.#typedIn = {};
         this.send();
@@ -135,10 +135,11 @@ class FormField extends LitElement {
     /** Sets a property for the reader; a reset sets it back. */
     change(key, value) {
         if (!(key in this.#given))
-            this.#given[key] = this.#own[key];
-        this.#own[key] = this.#typedIn[key] = value;
+            this.#given[key] = this.own[key];
+        this.own[key] = this.#typedIn[key] = value;
     }
-    get #own() {
+    /** Its properties, by name. */
+    get own() {
         return this;
     }
     get #upToDate() {

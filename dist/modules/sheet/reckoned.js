@@ -58,9 +58,6 @@ class Reckoned extends FormField {
     get #language() {
         return isAsServed(this) ? (this.getAttribute('lang') ?? 'en') : languageAt(this);
     }
-    get own() {
-        return this;
-    }
     /** The inputs as the calculator takes them. */
     reckonInput() {
         const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [

@@ -7,6 +7,8 @@ export interface Layout {
     block: Exact;
     across: number;
     down: number;
+    /** In all: on point also those in between. */
+    blocks: number;
     onPoint: boolean;
     sashing: Exact;
     cornerstones: boolean;
@@ -20,7 +22,7 @@ export interface Layout {
 /** √2 times a length, never short: on point everything grows by it. */
 export declare const diagonal: (side: Exact) => Exact;
 /** Sashing and cornerstones, as they are cut. */
-export declare const sashingPieces: <F extends Fields>(book: Book<F>, { block, across, down, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }: Layout) => {
+export declare const sashingPieces: <F extends Fields>(book: Book<F>, { block, across, down, blocks, onPoint, sashing, cornerstones, frame, seam, mark, finishedWidth }: Layout) => {
     sashes: Cut[];
     stones: Cut[];
 };

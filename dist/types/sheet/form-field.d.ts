@@ -58,6 +58,8 @@ export declare abstract class FormField extends LitElement {
     formStateRestoreCallback(state: string, mode: string): void;
     /** Sets a property for the reader; a reset sets it back. */
     protected change(key: string, value: unknown): void;
+    /** Its properties, by name. */
+    protected get own(): Record<string, unknown>;
     /** Hands the form its value, what the reader typed to get it, and what is wrong. */
     protected send(): void;
 }

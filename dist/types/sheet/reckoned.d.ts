@@ -55,7 +55,6 @@ export declare abstract class Reckoned<R extends Answer = Answer> extends FormFi
     get value(): string;
     /** How lengths are shown here. */
     get lengthStyle(): Style;
-    protected get own(): Record<string, unknown>;
     /** The inputs as the calculator takes them. */
     protected reckonInput(): Input;
     protected written(property: string): unknown;

@@ -1,0 +1,13 @@
+/**
+ * Calls a function only where it was not called with the same word before.
+ * @template Word, Made
+ * @param {(word: Word) => Made} make
+ * @returns {(word: Word) => Made}
+ */
+export const once = (make) => {
+  const made = new Map();
+  return (word) => {
+    if (!made.has(word)) made.set(word, make(word));
+    return made.get(word);
+  };
+};
