@@ -108,6 +108,11 @@ export const sheetStyles = css`
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
   }
+  /* A wide font, or a narrow column: a list's words stay whole. */
+  @container (max-width: 33ch) {
+    [part='list'] { font-size: 0.75em; }
+    [part='list'] :is(thead, caption) { font-size: inherit; }
+  }
   /* Text as large as this leaves room for one column only. */
   @container (max-width: 16.5em) {
     [part='table'] tr { grid-template-columns: minmax(0, 1fr); }
