@@ -1,0 +1,75 @@
+import { expect } from 'chai';
+import { LISTENING, openFrame, type Framed } from './frame.js';
+import { settle } from './reading.js';
+
+/** A row of a calculator in the maker's live sheet, and what is typed there. */
+const TYPED: Record<string, [where: string, row: string, text: string]> = {
+  backing: ['backing', 'width', '61 3/4'],
+  binding: ['binding', 'finished', '3/8'],
+  borders: ['borders', 'borders', '1 1/2, 6'],
+  batting: ['batting', 'length', '91'],
+  top: ['top', 'sashing', '2 1/4'],
+  cutting: ['cutting', 'sheet', '18 x 21'],
+  worksheet: ['top', 'across', '5'],
+};
+
+type Sheet = HTMLElementTagNameMap['quilt-top'];
+const sheetsIn = (within: ParentNode): Sheet[] =>
+  [...within.querySelectorAll<Sheet>('*')].filter(
+    (at) => at.localName.startsWith('quilt-') && 'result' in at,
+  );
+const resultsIn = (within: ParentNode): string[] =>
+  sheetsIn(within).map(({ result }) => JSON.stringify(result));
+const until = async (isSo: () => boolean | undefined): Promise<void> => {
+  for (let tries = 0; !isSo() && tries < 200; tries += 1) await new Promise((done) => setTimeout(done, 20));
+};
+
+/** Writes in a field, and leaves it. */
+const write = (field: Element, text: string): void => {
+  (field as HTMLInputElement).value = text;
+  for (const type of ['input', 'change'])
+    field.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+};
+
+describe('The embed maker', () => {
+  for (const [name, [where, row, text]] of Object.entries(TYPED))
+    it(`${name}: each snippet is that calculator again, on a page that it is pasted into`, async () => {
+      const { page, faults } = await openFrame({ src: '/demo/embed.html' });
+      const live = page.querySelector('#live')!;
+      await until(() => !!live.querySelector('quilt-backing:defined'));
+      const press = (group: string, value: string): void =>
+        page.querySelector<HTMLElement>(`[name=${group}][value=${value}]`)!.click();
+      press('calculator', name);
+      await until(() => !!live.querySelector(`quilt-${name}`));
+      await settle(page, false);
+      write(live.querySelector(`quilt-${where}`)!.shadowRoot!.querySelector(`[data-row=${row}]`)!, text);
+      await settle(page, false);
+      const answers = resultsIn(live);
+      expect(answers.join()).to.include('"buy"').and.not.to.include('"errors"');
+      const pasted: Framed[] = [];
+      for (const how of ['classic', 'module', 'frame']) {
+        press('how', how);
+        write(page.querySelector('[name=folder]')!, new URL('/dist/', location.href).href);
+        write(page.querySelector('[name=host]')!, location.href);
+        expect(page.querySelector('#note')!.textContent).to.equal('');
+        const snippet = page.querySelector<HTMLTextAreaElement>('#snippet')!.value;
+        const srcdoc = `<!doctype html><html lang="en"><head>${LISTENING}</head><body><h1>A post</h1>${snippet}</body></html>`;
+        const post = await openFrame({ srcdoc });
+        pasted.push(post);
+        const frame = post.page.querySelector('iframe');
+        expect(!!frame).to.equal(how === 'frame');
+        const own = (): Document => (frame ? frame.contentDocument! : post.page);
+        await until(() => sheetsIn(own()).length === answers.length);
+        await settle(own(), false);
+        expect(resultsIn(own()), how).to.deep.equal(answers);
+        if (frame) {
+          const tall = (): number => Math.ceil(own().documentElement.getBoundingClientRect().height);
+          await until(() => frame.clientHeight === tall());
+          expect(frame.clientHeight, 'the frame is as tall as what is in it')
+            .to.equal(tall())
+            .and.not.to.equal(700);
+        }
+      }
+      expect([faults, ...pasted.map((post) => post.faults)].flat()).to.deep.equal([]);
+    });
+});
