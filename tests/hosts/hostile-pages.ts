@@ -133,3 +133,22 @@ export const POLICIES: [what: string, policy: string, script: string][] = [
   ['the module, where Lit’s own policy is the only one', `${STRICT}; trusted-types lit-html`, SCRIPT],
   ['the classic script, with nothing but scripts allowed', "default-src 'none'; script-src 'self'", CLASSIC],
 ];
+
+const FALLBACK = `<quilt-backing width="58" length="70" name="back">
+    <p><strong>As the pattern has it:</strong> buy 3 3/4 yd of cloth 40 in wide, two panels of 66 in, one seam across.</p>
+  </quilt-backing>
+  <quilt-cutting><table>
+    <tr><th>Fabric</th><th>Piece</th><th>Cut size</th><th>How many</th></tr>
+    <tr><td>A</td><td>square</td><td>3 1/2 in</td><td>48</td></tr>
+  </table></quilt-cutting>
+  <quilt-worksheet><quilt-fabric letter="A"></quilt-fabric><h2>Its borders</h2>
+    <quilt-borders borders="2"><p>Sides two of 2 1/2 × 72 1/2 in.</p></quilt-borders></quilt-worksheet>
+  <quilt-top block="12" across="4" down="5"><p>20 blocks, 48 × 60 in.</p></quilt-top>
+  <quilt-binding width="58" length="70"><p>8 strips.</p></quilt-binding>
+  <quilt-batting width="58" length="70"><p>A twin package.</p></quilt-batting>`;
+
+/** A dark page on which no script may run, of elements with the author’s own words inside. */
+export const WITHOUT_SCRIPTS = {
+  html: pageOf(FALLBACK, { css: 'body { background: #14161a; color: #ddd8cc }' }),
+  policy: "script-src 'none'",
+};
