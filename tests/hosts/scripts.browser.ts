@@ -108,9 +108,7 @@ describe('Two versions of the script', () => {
     });
 });
 
-describe('A page that swaps its content without reloading', function () {
-  this.timeout(30_000);
-
+describe('A page that swaps its content without reloading', () => {
   it('by fetching the next one and putting it in, script and all, reads as before', async () => {
     const html = pageOf(SHEETS, {
       script: `${LISTENING}<script type="module" src="/dist/quilt-reckoner.js"></script>`,

@@ -32,7 +32,7 @@ const come = async ({ page }: Framed, script: keyof typeof SCRIPTS): Promise<voi
 
 describe('a page that a server wrote', function () {
   // The server renders, and the scripts are made, when they are first asked for.
-  this.timeout(60_000);
+  this.timeout(180_000);
 
   for (const [tag, written] of Object.entries(WRITTEN))
     for (const script of ['hydrating', 'modules', 'bundle'] as const)

@@ -10,8 +10,7 @@ const PAGES = {
 };
 
 for (const [where, style] of Object.entries(PAGES))
-  describe(`axe on a whole quilt, on ${where}`, function () {
-    this.timeout(30_000);
+  describe(`axe on a whole quilt, on ${where}`, () => {
     const on = (sheet: Sheet): Element => {
       const page = sheet.parentElement!;
       page.style.cssText = style;

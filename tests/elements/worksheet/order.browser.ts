@@ -51,7 +51,7 @@ const wrap = (element: Element, wrapper: string): Element => {
 };
 
 describe('whatever the order, the nesting and the time of its parts', function () {
-  this.timeout(60_000);
+  this.timeout(300_000);
 
   it('a worksheet comes to the same', async () => {
     const expected = outcome(await quilt());
