@@ -14,7 +14,7 @@ export const printAlone = (sheet: ShadowRoot, title: string, paper?: TemplateRes
   page.title = title;
   page.documentElement.lang = document.documentElement.lang;
   const { direction, fontFamily } = getComputedStyle(sheet.host);
-  Object.assign(page.body.style, { direction, fontFamily });
+  Object.assign(page.body.style, { direction, fontFamily, margin: 0 });
   const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
   if (paper) render(paper, copy);
   // A copied cell keeps what was typed in it.

@@ -126,10 +126,10 @@ export const sheetStyles = css`
   @media print {
     button, .keys, .refine { display: none; }
     :host { font-size: 9pt; --_space: 4px; }
-    section { line-height: 1.25; }
-    th, td { padding-block: 1px; }
+    section { line-height: 1.2; }
+    th, td { padding-block: 0.5px; }
     tr, figure { break-inside: avoid; }
-    [part='table'] + div { grid-template-columns: 7cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
+    [part='table'] + div { grid-template-columns: 6.5cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
     [part='table'] + div > * { grid-column: 2; }
     [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
     [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }

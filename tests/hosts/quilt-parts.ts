@@ -25,6 +25,19 @@ export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
   <quilt-binding fabric="A"></quilt-binding>
 </quilt-worksheet>`;
 
+/** A whole quilt: two fabrics cut from fat quarters and from lengths, one wide, and parts in other markup. */
+export const QUILT = `<quilt-worksheet currency="EUR">
+  <quilt-fabric letter="A" name="Wet Sand" price="13.50" swatch="#d9c7a3"></quilt-fabric>
+  <quilt-fabric letter="B" name="Harbour" price="13.50" swatch="#3f6f86"></quilt-fabric>
+  <quilt-fabric letter="C" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>
+  <quilt-cutting sheet="fat-quarter" price="3.60" list="A | square | 6 1/2 | 12"></quilt-cutting>
+  <div><quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top></div>
+  <details open><quilt-borders borders="2, 5" fabric="B A"></quilt-borders></details>
+  <quilt-binding fabric="B"></quilt-binding>
+  <quilt-backing fabric="C"></quilt-backing>
+  <quilt-batting></quilt-batting>
+</quilt-worksheet>`;
+
 /** Keeps the room of these elements, as README tells an author to. */
 export const reserved = (...tags: string[]): string => `<style>
   @media screen { ${tags.join()} { display: block; block-size: 40rem; overflow: auto; } }

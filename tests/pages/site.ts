@@ -41,6 +41,9 @@ export const site = (engine: Engine = 'Chromium') => {
     server.close();
   });
 
+  /** The whole address of a path of the site. */
+  const addressOf = (path: string): string => new URL(path, server.address).href;
+
   /** Opens a path of the site (`/dist/quick.html`), or any whole address (`file:///…`). */
   const open = async (
     path: string,
@@ -62,7 +65,7 @@ export const site = (engine: Engine = 'Chromium') => {
     }
     if (before) await page.evaluateOnNewDocument(before);
     await page.setViewport({ width, height });
-    await page.goto(new URL(path, server.address).href, { waitUntil: 'load' });
+    await page.goto(addressOf(path), { waitUntil: 'load' });
     return { page, faults };
   };
 
@@ -89,5 +92,5 @@ export const site = (engine: Engine = 'Chromium') => {
     return visited;
   };
 
-  return { open, openWith };
+  return { open, openWith, addressOf };
 };

@@ -1,13 +1,10 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Page } from 'puppeteer-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { CuttingResult } from '../../src/reckon/cutting.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
-import { DRIVEN, site } from './site.js';
+import { QUILT } from '../hosts/quilt-parts.js';
+import { site } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = [
@@ -41,18 +38,6 @@ const write = async (page: Page, selector: string, text: string): Promise<void> 
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
 };
-
-const QUILT = `<quilt-worksheet currency="EUR">
-  <quilt-fabric letter="A" name="Wet Sand" price="13.50" swatch="#d9c7a3"></quilt-fabric>
-  <quilt-fabric letter="B" name="Harbour" price="13.50" swatch="#3f6f86"></quilt-fabric>
-  <quilt-fabric letter="C" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>
-  <quilt-cutting sheet="fat-quarter" price="3.60" list="A | square | 6 1/2 | 12"></quilt-cutting>
-  <div><quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top></div>
-  <details open><quilt-borders borders="2, 5" fabric="B A"></quilt-borders></details>
-  <quilt-binding fabric="B"></quilt-binding>
-  <quilt-backing fabric="C"></quilt-backing>
-  <quilt-batting></quilt-batting>
-</quilt-worksheet>`;
 
 describe('the page of a whole quilt', () => {
   it('follows from its attributes, from the blocks to the total', async () => {
@@ -250,148 +235,4 @@ describe('a cut list of 1,000 pieces', () => {
     // one when its own plan is ready; the first list’s plan is never heard of
     expect(next.events).toBe(1);
   });
-});
-
-/** Takes the copy that would be printed out of its frame, as HTML with its styles. */
-const printCopy = (): Promise<string> => {
-  const getter = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
-  return new Promise((resolve) => {
-    Object.defineProperty(HTMLIFrameElement.prototype, 'contentWindow', {
-      get(this: HTMLIFrameElement) {
-        const inside = getter.get!.call(this) as Window;
-        inside.print = () => {
-          const root = inside.document.body.firstElementChild!.shadowRoot!;
-          const style = inside.document.createElement('style');
-          style.textContent = root.adoptedStyleSheets
-            .flatMap((used) => [...used.cssRules].map((rule) => rule.cssText))
-            .join('\n');
-          root.append(style);
-          resolve(inside.document.body.getHTML({ shadowRoots: [root] }));
-        };
-        return inside;
-      },
-    });
-    const buttons = [...document.querySelector('quilt-worksheet')!.shadowRoot!.querySelectorAll('button')];
-    buttons.find((at) => at.textContent.trim() === 'Print')!.click();
-  });
-};
-
-const runs = (program: string): boolean => {
-  try {
-    execFileSync(program, ['-v'], { stdio: 'ignore' });
-    return true;
-  } catch {
-    return false;
-  }
-};
-const hasPoppler = ['pdfinfo', 'pdftotext', 'pdftoppm'].every(runs);
-
-describe.each(DRIVEN)('on paper from %s', (engine) => {
-  const { openWith } = site(engine);
-  const folder = mkdtempSync(join(tmpdir(), 'quilt-paper-'));
-  afterAll(() => rmSync(folder, { recursive: true, force: true }));
-  const CM = 96 / 2.54;
-
-  const manyFabrics = Array.from({ length: 14 }, (_, at) => String.fromCharCode(65 + at));
-  const large = `<quilt-worksheet width="60" length="80">
-    ${manyFabrics.map((letter) => `<quilt-fabric letter="${letter}" name="Colour number ${letter} of the whole range" price="12"></quilt-fabric>`).join('')}
-    <quilt-cutting list="${manyFabrics.flatMap((letter) => Array.from({ length: 5 }, (_, at) => `${letter} | patch number ${at + 1} of the block | ${2 + at} x ${3 + at} | ${4 + at}`)).join('\n')}"></quilt-cutting>
-    <quilt-backing fabric="A"></quilt-backing><quilt-binding fabric="B"></quilt-binding>
-  </quilt-worksheet>`;
-  const together = `<quilt-worksheet><quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting><quilt-cutting list="C | square | 2 1/2 | 18"></quilt-cutting></quilt-worksheet>`;
-  const sheets = { 'a whole quilt': QUILT, 'fourteen fabrics': large, 'parts cut together': together };
-
-  /** A page of grey values: 255 is white. */
-  const pixels = (pgm: Buffer): { width: number; height: number; grey: Buffer } => {
-    const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.toString('latin1', 0, 40))!;
-    return { width: Number(head[1]), height: Number(head[2]), grey: pgm.subarray(head[0].length) };
-  };
-
-  it.for(
-    Object.keys(sheets).flatMap((what) =>
-      (['A4', 'Letter'] as const).map((format) => [what, format] as const),
-    ),
-  )(
-    '%s is a requirement sheet on %s: nothing clipped, no page with one line',
-    { timeout: 120_000 },
-    async ([what, format], { skip }) => {
-      const { page, faults } = await openWith(script + sheets[what as keyof typeof sheets]);
-      await settled(page);
-      const { fabrics, items, notes } = await listOf(page);
-      expect(notes.join()).not.toMatch(/not on the list/);
-      const pieces = await page.$$eval(TAGS.join(), (all) =>
-        all.flatMap(
-          (at) => (at as unknown as { result?: CuttingResult }).result?.cuts?.map(({ text }) => text) ?? [],
-        ),
-      );
-      const html = await page.evaluate(printCopy);
-      const paper = await openWith(html);
-      const letters = [
-        ...new Set([...fabrics.map(({ letter }) => letter), ...items.map(({ fabric }) => fabric)]),
-      ].filter(Boolean);
-      const boxes = (): Promise<number[]> =>
-        paper.page.$$eval('div >>> td.swatch', (all) =>
-          all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
-        );
-      expect(await boxes()).toHaveLength(letters.length);
-      // Firefox's driver cannot show the screen what paper gets.
-      if (engine === 'Chromium') {
-        await paper.page.emulateMediaType('print');
-        for (const box of await boxes()) expect(box).toBeGreaterThan(2.5 * CM);
-        expect(
-          await paper.page.$$eval(
-            'div >>> button, div >>> input',
-            (all) => all.filter((at) => at.checkVisibility()).length,
-          ),
-        ).toBe(0);
-      }
-
-      const name = join(folder, `${what.replaceAll(' ', '-')}-${format}`);
-      const margin = { top: '1cm', bottom: '1cm', left: '1cm', right: '1cm' };
-      const pdf = await paper.page.pdf({ format, margin });
-      writeFileSync(`${name}.pdf`, pdf);
-      expect(faults).toEqual([]);
-      await page.close();
-      await paper.page.close();
-      skip(!hasPoppler, 'pdftotext and pdftoppm are not installed: the pages themselves were not looked at.');
-
-      const info = execFileSync('pdfinfo', [`${name}.pdf`], { encoding: 'utf8' });
-      const pages = Number(/Pages:\s+(\d+)/.exec(info)![1]);
-      const all = execFileSync('pdftotext', ['-layout', `${name}.pdf`, '-'], { encoding: 'utf8' })
-        .split('\f')
-        .slice(0, pages);
-      for (const text of all)
-        expect(text.split('\n').filter((line) => line.trim()).length).toBeGreaterThan(2);
-      const words = all.join('\n').replace(/\s+/g, ' ');
-      // The strips of the cut list, or of the parts that are laid out together.
-      expect(words).toMatch(/[Ss]trips, from the top of the cloth/);
-      for (const one of [
-        ...fabrics.flatMap(({ buy, name }) => [buy.text, name]),
-        ...items.map(({ text }) => text),
-        ...pieces,
-        'Fabric key',
-      ])
-        if (one && (one !== 'Fabric key' || letters.length))
-          expect(words.replaceAll(' ', '')).toContain(one.replaceAll(' ', ''));
-      for (const note of notes)
-        expect(words.replaceAll(' ', '')).toContain(note.slice(0, 30).replaceAll(' ', ''));
-
-      // Ink reaches neither the edge of the paper nor across a whole margin: nothing was cut off.
-      execFileSync('pdftoppm', ['-r', '40', '-gray', `${name}.pdf`, name]);
-      for (let at = 1; at <= pages; at += 1) {
-        const file = readFileSync(`${name}-${String(at).padStart(String(pages).length, '0')}.pgm`);
-        const { width, height, grey } = pixels(file);
-        const edge = Math.floor((0.7 / 2.54) * 40);
-        let inked = 0;
-        for (let y = 0; y < height; y += 1)
-          for (let x = 0; x < width; x += 1) {
-            const isInk = grey[y * width + x]! < 250;
-            if (isInk) inked += 1;
-            if (isInk && (x < edge || y < edge || x >= width - edge || y >= height - edge))
-              expect.fail(`page ${at}: ink at ${x}, ${y}`);
-          }
-        expect(inked).toBeGreaterThan(300);
-      }
-    },
-  );
 });

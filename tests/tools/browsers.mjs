@@ -24,7 +24,7 @@ const firstThatRuns = (...names) =>
     )
     .find(runs);
 
-const PROGRAMS = process.env.PROGRAMFILES ?? 'C:/Program Files';
+const PROGRAM_FILES = process.env.PROGRAMFILES ?? 'C:/Program Files';
 
 export const findChromium = () =>
   firstThatRuns(
@@ -35,7 +35,7 @@ export const findChromium = () =>
     'google-chrome-stable',
     '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
     '/Applications/Chromium.app/Contents/MacOS/Chromium',
-    `${PROGRAMS}/Google/Chrome/Application/chrome.exe`,
+    `${PROGRAM_FILES}/Google/Chrome/Application/chrome.exe`,
   );
 
 export const findFirefox = () =>
@@ -44,19 +44,29 @@ export const findFirefox = () =>
     'firefox-esr',
     'firefox',
     '/Applications/Firefox.app/Contents/MacOS/firefox',
-    `${PROGRAMS}/Mozilla Firefox/firefox.exe`,
+    `${PROGRAM_FILES}/Mozilla Firefox/firefox.exe`,
   );
 
-/** WebKitGTK keeps its small browser out of PATH, in a folder named after the machine and the version. */
-const findMiniBrowser = () => {
-  const libraries = '/usr/lib';
-  if (!existsSync(libraries)) return undefined;
-  const places = ['', ...readdirSync(libraries).filter((name) => name.includes('-linux-'))];
-  const versions = ['webkitgtk-6.0', 'webkit2gtk-4.1', 'webkit2gtk-4.0'];
-  return firstThatRuns(
-    ...versions.flatMap((version) => places.map((place) => join(libraries, place, version, 'MiniBrowser'))),
-  );
+/** Where Debian keeps what a machine's programs share: one folder for all, and one named after the machine. */
+const libraries = () => {
+  const all = '/usr/lib';
+  if (!existsSync(all)) return [];
+  return [
+    all,
+    ...readdirSync(all)
+      .filter((name) => name.includes('-linux-'))
+      .map((name) => join(all, name)),
+  ];
 };
+const inLibraries = (...names) => names.flatMap((name) => libraries().map((folder) => join(folder, name)));
+
+/** WebKitGTK keeps its small browser out of PATH, in a folder named after the version. */
+const findMiniBrowser = () =>
+  firstThatRuns(
+    ...inLibraries(
+      ...['webkitgtk-6.0', 'webkit2gtk-4.1', 'webkit2gtk-4.0'].map((version) => `${version}/MiniBrowser`),
+    ),
+  );
 
 export const findWebKit = () => {
   const found = {
@@ -74,9 +84,27 @@ export const ENGINES = [
   { name: 'WebKit', find: findWebKit, packages: ['webkit2gtk-driver', 'xvfb'] },
 ];
 
-/** On Debian as root, installs the engines that are missing. Elsewhere, and when that fails, they stay missing. */
-export const installMissingEngines = () => {
-  const missing = ENGINES.filter((engine) => !engine.find());
+/** A program that prints from WebKit, and the screen that it does so on. */
+export const findWebKitPrinter = () => {
+  const found = { gjs: firstThatRuns('gjs'), screen: firstThatRuns('Xvfb') };
+  const isWebKitThere = inLibraries('girepository-1.0/WebKit2-4.1.typelib').some((path) => existsSync(path));
+  return isWebKitThere && Object.values(found).every(Boolean) ? found : undefined;
+};
+
+/** What the pages are looked at with, where they are printed. */
+export const findPoppler = () =>
+  ['pdfinfo', 'pdftotext', 'pdftoppm'].every((name) => firstThatRuns(name)) || undefined;
+
+/** Everything that tests use where it is there, engines first. */
+export const PROGRAMS = [
+  ...ENGINES,
+  { name: 'WebKit on paper', find: findWebKitPrinter, packages: ['gjs', 'gir1.2-webkit2-4.1', 'xvfb'] },
+  { name: 'Poppler, which looks at printed pages', find: findPoppler, packages: ['poppler-utils'] },
+];
+
+/** On Debian as root, installs the programs that are missing. Elsewhere, and when that fails, they stay missing. */
+export const installMissing = () => {
+  const missing = PROGRAMS.filter((program) => !program.find());
   if (missing.length === 0 || !existsSync('/etc/debian_version') || process.getuid?.() !== 0) return;
   const aptGet = (...words) =>
     spawnSync('apt-get', words, {
@@ -124,35 +152,35 @@ const answers = (port) =>
     });
   });
 
-/** Starts WebKit's driver on a screen that nobody sees; both end with this process. */
-export const startWebKitDriver = async ({ driver, screen }) => {
-  const children = [];
-  const start = (command, words, options) => {
-    const child = spawn(command, words, options);
-    children.push(child);
-    child.once('error', (error) => console.error(`${command}: ${error.message}`));
-    return child;
-  };
-  process.once('exit', () => children.forEach((child) => child.kill()));
+/** Starts a program that ends with this process. */
+const start = (command, words, options) => {
+  const child = spawn(command, words, options);
+  child.once('error', (error) => console.error(`${command}: ${error.message}`));
+  process.once('exit', () => child.kill());
+  return child;
+};
 
-  const xvfb = start(screen, ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {
-    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
-  });
+/** Starts a screen that nobody sees, and gives what tells a program to use it. */
+export const startScreen = async (screen) => {
+  const words = ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'];
+  const xvfb = start(screen, words, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
   const display = await new Promise((resolve, reject) => {
     xvfb.stdio[3].once('data', (data) => resolve(`:${String(data).trim()}`));
     xvfb.once('exit', () => reject(new Error('Xvfb ended before it had a display')));
   });
+  return {
+    ...process.env,
+    DISPLAY: display,
+    WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+    GDK_BACKEND: 'x11',
+  };
+};
 
+/** Starts WebKit's driver on a screen that nobody sees; both end with this process. `env` is what else it is told. */
+export const startWebKitDriver = async ({ driver, screen }, env = {}) => {
+  const onScreen = await startScreen(screen);
   const port = await freePort();
-  start(driver, [`--port=${port}`], {
-    stdio: 'ignore',
-    env: {
-      ...process.env,
-      DISPLAY: display,
-      WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
-      GDK_BACKEND: 'x11',
-    },
-  });
+  start(driver, [`--port=${port}`], { stdio: 'ignore', env: { ...onScreen, ...env } });
   for (let tries = 0; tries < 100; tries++) {
     if (await answers(port)) return port;
     await pause(100);

@@ -1,7 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { ENGINES, installMissingEngines } from './browsers.mjs';
+import { installMissing, PROGRAMS } from './browsers.mjs';
 import { build, filesIn } from './fresh-dist.mjs';
 import { packageChecks } from './package.mjs';
 import { installPackages, packageSucceeds, ROOT } from './run.mjs';
@@ -95,7 +95,7 @@ const stagesFor = (words) => {
 
 const stages = stagesFor(process.argv.slice(2));
 installPackages();
-if (stages.includes('browsers') || stages.includes('pages')) installMissingEngines();
+if (stages.includes('browsers') || stages.includes('pages')) installMissing();
 
 const results = stages.map((name) => {
   console.log(`\n== ${name}`);
@@ -111,7 +111,7 @@ const sumOf = (key) => results.reduce((total, result) => total + result[key], 0)
 console.log('\n== summary');
 for (const { name, passed, failed, skipped } of results)
   console.log(`${name.padEnd(9)} ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}`);
-for (const { name } of ENGINES.filter((engine) => !engine.find()))
+for (const { name } of PROGRAMS.filter((program) => !program.find()))
   console.log(`skipped: ${name}, which is not installed`);
 console.log(`${sumOf('passed')} passed, ${sumOf('failed')} failed`);
 process.exitCode = sumOf('failed') > 0 ? 1 : 0;

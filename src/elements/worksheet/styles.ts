@@ -9,7 +9,7 @@ export const worksheetStyles = css`
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
   /* On a phone a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
-  @container (max-width: 24em) {
+  @container (max-width: 48ch) {
     [part='list']:has(thead) tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
     [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
     [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
@@ -36,5 +36,7 @@ export const worksheetStyles = css`
     .columns > * { margin-block-end: 0.3cm; break-inside: avoid; }
     .columns .drawing { max-block-size: 11cm; }
     p { orphans: 3; widows: 3; }
+    /* WebKit prints columns as one, and then cuts lines and drawings in two at the end of a page. */
+    @supports (-webkit-hyphens: none) { .columns { columns: auto; } }
   }
 `;

@@ -1,0 +1,28 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { findWebKitPrinter, startScreen } from './browsers.mjs';
+import { once } from './once.mjs';
+import { ROOT } from './run.mjs';
+
+const screen = once(() => startScreen(findWebKitPrinter().screen));
+
+/**
+ * Shows a page in WebKit, as this HTML at this address; a script then runs in the page that asks for a print, as a reader
+ * would. What comes out is written to `pdf`, on paper with margins of 1 cm.
+ */
+export const printFromWebKit = async ({ html, address, pdf, format, script }) => {
+  const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-page-'));
+  const page = join(folder, 'page.html');
+  writeFileSync(page, html);
+  // The dialog would ask whether to overwrite it.
+  rmSync(pdf, { force: true });
+  try {
+    const words = ['-m', `${ROOT}tests/tools/print.gjs.mjs`, page, address, pdf, format, script];
+    await promisify(execFile)(findWebKitPrinter().gjs, words, { env: await screen(), timeout: 60_000 });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+};
