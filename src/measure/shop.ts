@@ -48,11 +48,11 @@ export const parseStep = (
 
 /** The least amount the shop cuts that is not below the need. */
 export const toStep = (inches: Exact, { sizes }: Step): Exact =>
-  sizes.map((size) => upTo(inches, size)).reduce((a, b) => least(a, b));
+  least(...sizes.map((size) => upTo(inches, size)));
 
 /** The next amount the shop cuts above this one. */
 export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
-  sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
+  least(...sizes.map((size) => downTo(inches, size).add(size)));
 
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');
