@@ -19,6 +19,16 @@ export const refuse = (message: string, input?: string): never => {
   throw new Refusal(message, input);
 };
 
+/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+export const unlessRefused = <T, U>(work: () => T, otherwise: (refusal: Refusal) => U): T | U => {
+  try {
+    return work();
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return otherwise(refusal);
+  }
+};
+
 interface About {
   /** A few words beside it, where nothing was reckoned. */
   hint?: string;
@@ -161,13 +171,12 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
         : splitList(textOf(raw), style.comma);
     if (parts.length > LONGEST_LIST)
       refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
-    return parts.map((part) => {
-      try {
-        return readLength({ label, example: '2', most })(part, style);
-      } catch (refusal) {
-        return refuse(`${(refusal as Refusal).message} ${SEVERAL}`);
-      }
-    });
+    return parts.map((part) =>
+      unlessRefused(
+        () => readLength({ label, example: '2', most })(part, style),
+        ({ message }) => refuse(`${message} ${SEVERAL}`),
+      ),
+    );
   },
   marked: allInUnit,
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
