@@ -1,0 +1,194 @@
+import { exact, least, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import { asTyped, mixed } from '../measure/format.js';
+import { toPriced } from '../measure/shop.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { asWords } from './book.js';
+import type { Planner } from './cutting.js';
+import { lengthOf } from './fields.js';
+import { plural } from './shared.js';
+import { planTogether } from './together.js';
+import { byWidth, priceOf, type Declared, type Group, type Item, type Part } from './worksheet-parts.js';
+import type { ShoppingLine, WorksheetBook } from './worksheet.js';
+
+/** A worksheet whose parts are being counted. */
+export interface Worksheet {
+  book: WorksheetBook;
+  declared: Declared[];
+  items: Item[];
+  /** Letters that parts name. */
+  named: string[];
+  /** Something is not on the list yet. */
+  isUnfinished: boolean;
+  plan: Planner | undefined;
+}
+
+/** A line of the list, and what it adds to the sums. */
+export interface CountedLine {
+  line: ShoppingLine;
+  /** Its fabric in words: `Fabric A`, or the part where that names none. */
+  text: string;
+  /** Undefined where it has no price. */
+  paid: Exact | undefined;
+  /** The same for whole bolts, where kits are cut. */
+  boltCost: Exact | undefined;
+}
+
+const fabricOf = (letter: string, parts: Part[]): string =>
+  letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
+
+/** Says so where a fabric is declared and nothing is cut from it. */
+const noteUnused = ({ book, items, named, isUnfinished }: Worksheet, letter: string): void => {
+  if (!isUnfinished && !items.some((item) => item.fabric === letter))
+    book.notes.push(
+      `Fabric ${letter} is declared, but no part is cut from it. ${named.includes(letter) ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+    );
+};
+
+/** Says so where others declare their fabric, and these parts do not. */
+const noteUndeclared = ({ book, declared: [first] }: Worksheet, letter: string, parts: Part[]): void => {
+  const called = fabricOf(letter, parts);
+  if (first)
+    book.notes.push(
+      letter
+        ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
+        : `${called} names no fabric, so it has a line of its own. Write fabric="${first.letter}" on it, or another letter.`,
+    );
+};
+
+/** The lines of one fabric: one for each width of cloth that its parts are cut from; none where there is no part. */
+export const linesOf = (worksheet: Worksheet, { key, letter, parts }: Group): CountedLine[] => {
+  const { book, declared } = worksheet;
+  if (!parts.length) {
+    noteUnused(worksheet, letter);
+    return [];
+  }
+  const fabric = declared.find((one) => one.letter === letter);
+  if (!fabric) noteUndeclared(worksheet, letter, parts);
+  const price = priceOf(book, fabric?.price, `fabric ${letter}`);
+  const widths = byWidth(parts);
+  const several = widths.length > 1;
+  if (several)
+    book.notes.push(
+      `${fabricOf(letter, parts)} is cut from cloth of ${widths.length} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${asTyped(least(...widths.map(([part]) => part!.sold)), book.style)}".`,
+    );
+  return widths.map((parts, at) =>
+    lineOf(worksheet, parts, {
+      key: at ? `${key} ${at + 1}` : key,
+      letter,
+      name: fabric?.name ?? '',
+      ofFabric: price,
+      several,
+    }),
+  );
+};
+
+interface About {
+  key: string;
+  letter: string;
+  name: string;
+  /** The fabric's own price. */
+  ofFabric: Exact | undefined;
+  /** Whether the fabric has lines of other widths. */
+  several: boolean;
+}
+
+/** The line of parts that are cut from one cloth. */
+const lineOf = (
+  { book, plan }: Worksheet,
+  parts: Part[],
+  { key, letter, name, ofFabric, several }: About,
+): CountedLine => {
+  const { l } = book;
+  const { increment, bolt, kits } = book.values;
+  const price =
+    ofFabric ?? parts.map(({ title, price }) => priceOf(book, price, title.toLowerCase())).find(Boolean);
+  const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
+  const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, { units: 'in' });
+  const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
+  const text = fabricOf(letter, parts);
+  const called = text + wide;
+  const { need, laid } = planTogether(book, parts, plan, called);
+  const { bought, buy } = book.upToStep(need, `${called}: `);
+  const spare = bought.sub(need);
+
+  const added = sum(parts.map(({ need }) => need));
+  const saved = added.sub(need);
+  const word = ({ title }: Part): string => asWords(title.toLowerCase());
+  const sums =
+    parts.length > 1
+      ? `${parts.map((part) => `${book.n(part.need)} (${word(part)})`).join(' + ')} = ${l(added)}`
+      : word(parts[0]!);
+  book.row(
+    `need-${key}`,
+    `${called}${name ? `, ${name}` : ''}`,
+    need,
+    saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums,
+  );
+  book.row(
+    `buy-${key}`,
+    'Buy',
+    `${buy.text}${wide}`,
+    `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`,
+    [`need-${key}`],
+  );
+  const bolts =
+    kits && bought.gt(ZERO) ? boltsFor(book, kits, { key, called, parts, bought, buy: buy.text }) : undefined;
+  const costOf = (cloth: Exact): Exact | undefined =>
+    price && book.paid(toPriced(cloth, increment).mul(price));
+  const paid = costOf(bought);
+  return {
+    line: {
+      letter,
+      name,
+      parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
+      need: mixed(need),
+      saved: mixed(saved),
+      buy,
+      text: `${buy.text}${wide}`,
+      ...(width && { width: mixed(width) }),
+      spare: mixed(spare),
+      ...(price && { price: book.sum(price, price) }),
+      ...(paid && { cost: book.sum(paid) }),
+      ...(bolts && { bolts }),
+      ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
+    },
+    text,
+    paid,
+    boltCost: bolts === undefined ? undefined : costOf(bolt.mul(bolts)),
+  };
+};
+
+/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than one kit's cloth. */
+const boltsFor = (
+  book: WorksheetBook,
+  kits: number,
+  {
+    key,
+    called,
+    parts,
+    bought,
+    buy,
+  }: { key: string; called: string; parts: Part[]; bought: Exact; buy: string },
+): number | undefined => {
+  const { bolt } = book.values;
+  const each = wholeDown(bolt.div(bought));
+  if (each) {
+    const bolts = Math.ceil(kits / each);
+    book.row(
+      `bolts-${key}`,
+      `Bolts for ${plural(kits, 'kit')}`,
+      `${bolts}`,
+      `${plural(each, 'length')} of ${buy} from each bolt of {bolt unit}; with ${buy} in one length for each kit, fewer bolts would not do`,
+      [`buy-${key}`, 'kits'],
+    );
+    return bolts;
+  }
+  const lengths = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
+  const apart = lengths.every(({ buy }) => exact(buy.inches).lte(bolt))
+    ? `, or cut its parts as lengths of their own: ${lengths.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
+    : '';
+  book.notes.push(
+    `${called}: a kit’s ${buy} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${buy}${apart}.`,
+  );
+  return undefined;
+};
