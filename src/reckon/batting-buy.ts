@@ -1,6 +1,5 @@
 import type { RollPlan } from '../cutting/rolls.js';
 import { least, ONE, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import type { battingFields, BattingResult } from './batting.js';
 import type { Own } from './answer.js';
 import { SMALL_SPARE, type Book } from './book.js';
@@ -46,7 +45,7 @@ export const buyPackage = (
       `Only ${l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
     );
   return {
-    buy: { inches: mixed(length), amount: '1', unit: 'package', text },
+    buy: { inches: length, amount: '1', unit: 'package', text },
     fabric: along,
     spare: beyond,
     summary: `One package covers ${book.size(need.width, need.length)}${turned ? ', turned' : ''}.`,

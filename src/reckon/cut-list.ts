@@ -4,7 +4,7 @@ import type { Style } from '../measure/format.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
 import { PATCHES } from '../trade/patches.js';
-import { lengthOf, refuse, textOf, unlessRefused } from './fields.js';
+import { readLength, refuse, textOf, unlessRefused } from './fields.js';
 
 /** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
 export interface ListedPiece {
@@ -110,7 +110,7 @@ const sizeOf = (
 ): Pick<ListedPiece, 'width' | 'length'> => {
   const plain = bareSize(written);
   const sides = splitSize(plain) ?? [plain, plain];
-  const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
+  const [width, length] = sides.map((side) => readLength(side, style)) as [Exact, Exact];
   const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
   // What lies between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);

@@ -1,12 +1,11 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
-import { exact, least, ONE, sum, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
+import { exact, least, ONE, sum, ZERO, type Exact } from '../measure/exact.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
-import type { Answer, Cut, Input, Refused } from './answer.js';
+import type { Answer, Cut, Input, Refused, Unwritten } from './answer.js';
 import { Book } from './book.js';
 import { cutListInUnit, readCutList, writeCutList, type ListedPiece } from './cut-list.js';
 import {
@@ -189,7 +188,7 @@ const buyFor = (
 };
 
 /** Plans one fabric's pieces. */
-const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan => {
+const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): Unwritten<FabricPlan> => {
   const { book, sheet, kept } = job;
   const { increment, price } = book.values;
   const { width, sold } = widthOf(job, fabric);
@@ -208,15 +207,14 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
   const buy = buyFor(job, fabric, width, planned, laid.strips);
   return {
     fabric,
-    need: sheet ? '0' : mixed(planned.length.div(kept)),
-    ...(sheet && { sheets: planned.count }),
+    need: sheet ? ZERO : planned.length.div(kept),
+    sheets: sheet && planned.count,
     buy,
-    ...(price && {
-      cost: book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price))
-        .amount,
-    }),
+    cost:
+      price &&
+      book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price)).amount,
     ...laid,
-    ...(!sheet && { sold: mixed(sold) }),
+    sold: sheet ? undefined : sold,
     pieces: listed.map(({ piece, width, length, count, cutUp }) =>
       book.cut(
         count,
@@ -268,12 +266,12 @@ export const reckonCutting = (
     if (sheet || !isOne)
       book.price(sheet ? count : toPriced(inches, increment), buy.text, price, ['list', 'price']);
     const cuts = fabrics.flatMap(({ pieces }) => pieces);
-    const [first] = fabrics as [FabricPlan];
+    const [first] = fabrics as [Unwritten<FabricPlan>];
     return {
       buy,
-      fabric: mixed(need),
-      spare: sheet ? '0' : mixed(inches.sub(need)),
-      ...(sheet && { sheets: count.valueOf() }),
+      fabric: need,
+      spare: sheet ? ZERO : inches.sub(need),
+      sheets: sheet && count.valueOf(),
       layout: first.layout,
       fabrics,
       cuts,

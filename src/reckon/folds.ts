@@ -1,4 +1,5 @@
 import { exact, least, most, type Exact } from '../measure/exact.js';
+import type { Unwritten } from './answer.js';
 import type { CuttingBook, FabricPlan } from './cutting.js';
 
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
@@ -12,11 +13,11 @@ const foldsFor = (width: Exact, reach: Exact): number => {
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
 /** Says how to fold cloth and strips, so that a cut across them fits the ruler and the mat. */
-export const noteFolds = (book: CuttingBook, fabrics: FabricPlan[]): void => {
+export const noteFolds = (book: CuttingBook, fabrics: Unwritten<FabricPlan>[]): void => {
   const { l } = book;
   const { ruler, mat } = book.values;
   const reach = least(ruler, most(...mat));
-  const largest = (lengths: string[]): Exact => most(...lengths.map((length) => exact(length)));
+  const largest = (lengths: (string | Exact)[]): Exact => most(...lengths.map((length) => exact(length)));
   const widest = largest(fabrics.map(({ width }) => width));
   const tallest = largest(fabrics.flatMap(({ strips }) => strips.map(({ height }) => height)));
   const across = FOLDS[foldsFor(widest, reach)];

@@ -4,7 +4,7 @@ import type { Book } from './book.js';
 import {
   choiceField,
   lengthField,
-  lengthOf,
+  readLength,
   moneyField,
   percentField,
   stepField,
@@ -48,7 +48,7 @@ export const withOverage = (
 ): Size<Exact> => {
   book.given('overage');
   const { overage } = book.values;
-  if (overage.gt(most(quilt.width, quilt.length, lengthOf(OVERAGE, book.style))))
+  if (overage.gt(most(quilt.width, quilt.length, readLength(OVERAGE, book.style))))
     book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
   const side = (of: keyof Size, id: string): Exact => {
     const need = quilt[of].add(overage.mul(2));

@@ -4,7 +4,7 @@ import { quoted, splitSize } from '../measure/parse.js';
 import type { Purchase } from '../measure/shop.js';
 import { SHEETS } from '../trade/cloths.js';
 import type { CuttingBook } from './cutting.js';
-import { lengthOf } from './fields.js';
+import { readLength } from './fields.js';
 import { plural } from './shared.js';
 
 /** Cloth of a fixed size that a list is cut from, as a wash leaves it. */
@@ -36,7 +36,10 @@ export const sheetOf = (book: CuttingBook, kept: Exact): Sheet | undefined => {
       'sheet',
       `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
     );
-  const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style))) as [Exact, Exact];
+  const [a, b] = book.blame('sheet', () => sides.map((side) => readLength(side, book.style))) as [
+    Exact,
+    Exact,
+  ];
   if (a.lte(0) || b.lte(0)) book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
   book.cautionOfSelvages(most(a, b));
   // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.

@@ -1,10 +1,11 @@
 import { exact, least, sum, wholeDown, ZERO, type Exact } from '../measure/exact.js';
-import { asTyped, mixed } from '../measure/format.js';
-import { toPriced } from '../measure/shop.js';
+import { asTyped } from '../measure/format.js';
+import { toPriced, type Purchase } from '../measure/shop.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
+import type { Unwritten } from './answer.js';
 import { asWords } from './book.js';
 import type { Planner } from './cutting.js';
-import { lengthOf } from './fields.js';
+import { readLength } from './fields.js';
 import { plural } from './shared.js';
 import { planTogether } from './together.js';
 import { byWidth, priceOf, type Declared, type Group, type Item, type Part } from './worksheet-parts.js';
@@ -24,7 +25,7 @@ export interface Worksheet {
 
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
-  line: ShoppingLine;
+  line: Unwritten<ShoppingLine>;
   /** Its fabric in words: `Fabric A`, or the part where that names none. */
   text: string;
   /** Undefined where it has no price. */
@@ -72,38 +73,31 @@ export const linesOf = (worksheet: Worksheet, { key, letter, parts }: Group): Co
       `${fabricOf(letter, parts)} is cut from cloth of ${widths.length} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${asTyped(least(...widths.map(([part]) => part!.sold)), book.style)}".`,
     );
   return widths.map((parts, at) =>
-    lineOf(worksheet, parts, {
-      key: at ? `${key} ${at + 1}` : key,
-      letter,
-      name: fabric?.name ?? '',
-      ofFabric: price,
+    lineOf(
+      worksheet,
+      { key: at ? `${key} ${at + 1}` : key, letter, parts },
+      fabric?.name ?? '',
+      price,
       several,
-    }),
+    ),
   );
 };
 
-interface About {
-  key: string;
-  letter: string;
-  name: string;
-  /** The fabric's own price. */
-  ofFabric: Exact | undefined;
-  /** Whether the fabric has lines of other widths. */
-  several: boolean;
-}
-
-/** The line of parts that are cut from one cloth. */
+/** The line of parts that are cut from one cloth; `several`, where their fabric has lines of other widths. */
 const lineOf = (
   { book, plan }: Worksheet,
-  parts: Part[],
-  { key, letter, name, ofFabric, several }: About,
+  group: Group,
+  name: string,
+  ofFabric: Exact | undefined,
+  several: boolean,
 ): CountedLine => {
+  const { key, letter, parts } = group;
   const { l } = book;
   const { increment, bolt, kits } = book.values;
   const price =
     ofFabric ?? parts.map(({ title, price }) => priceOf(book, price, title.toLowerCase())).find(Boolean);
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
-  const usual = book.values.fabricWidth ?? lengthOf(COTTON_WIDTH, { units: 'in' });
+  const usual = book.values.fabricWidth ?? readLength(COTTON_WIDTH, { units: 'in' });
   const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
   const text = fabricOf(letter, parts);
   const called = text + wide;
@@ -127,12 +121,11 @@ const lineOf = (
   book.row(
     `buy-${key}`,
     'Buy',
-    `${buy.text}${wide}`,
+    buy.text + wide,
     `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`,
     [`need-${key}`],
   );
-  const bolts =
-    kits && bought.gt(ZERO) ? boltsFor(book, kits, { key, called, parts, bought, buy: buy.text }) : undefined;
+  const bolts = kits && bought.gt(ZERO) ? boltsFor(book, kits, group, called, buy) : undefined;
   const costOf = (cloth: Exact): Exact | undefined =>
     price && book.paid(toPriced(cloth, increment).mul(price));
   const paid = costOf(bought);
@@ -140,21 +133,21 @@ const lineOf = (
     line: {
       letter,
       name,
-      parts: parts.map(({ title, need }) => ({ title, need: mixed(need) })),
-      need: mixed(need),
-      saved: mixed(saved),
+      parts: parts.map(({ title, need }) => ({ title, need })),
+      need,
+      saved,
       buy,
-      text: `${buy.text}${wide}`,
-      ...(width && { width: mixed(width) }),
-      spare: mixed(spare),
-      ...(price && { price: book.sum(price, price) }),
-      ...(paid && { cost: book.sum(paid) }),
-      ...(bolts && { bolts }),
-      ...(laid && { together: { fabric: letter, need: mixed(need), buy, pieces: [], ...laid } }),
+      text: buy.text + wide,
+      width,
+      spare,
+      price: price && book.sum(price, price),
+      cost: paid && book.sum(paid),
+      bolts,
+      together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
     },
     text,
     paid,
-    boltCost: bolts === undefined ? undefined : costOf(bolt.mul(bolts)),
+    boltCost: costOf(bolt.mul(bolts ?? 0)),
   };
 };
 
@@ -162,23 +155,19 @@ const lineOf = (
 const boltsFor = (
   book: WorksheetBook,
   kits: number,
-  {
-    key,
-    called,
-    parts,
-    bought,
-    buy,
-  }: { key: string; called: string; parts: Part[]; bought: Exact; buy: string },
+  { key, parts }: Group,
+  called: string,
+  { inches, text }: Purchase,
 ): number | undefined => {
   const { bolt } = book.values;
-  const each = wholeDown(bolt.div(bought));
+  const each = wholeDown(bolt.div(exact(inches)));
   if (each) {
     const bolts = Math.ceil(kits / each);
     book.row(
       `bolts-${key}`,
       `Bolts for ${plural(kits, 'kit')}`,
       `${bolts}`,
-      `${plural(each, 'length')} of ${buy} from each bolt of {bolt unit}; with ${buy} in one length for each kit, fewer bolts would not do`,
+      `${plural(each, 'length')} of ${text} from each bolt of {bolt unit}; with ${text} in one length for each kit, fewer bolts would not do`,
       [`buy-${key}`, 'kits'],
     );
     return bolts;
@@ -188,7 +177,7 @@ const boltsFor = (
     ? `, or cut its parts as lengths of their own: ${lengths.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
     : '';
   book.notes.push(
-    `${called}: a kit’s ${buy} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${buy}${apart}.`,
+    `${called}: a kit’s ${text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt')!.value}. Write a longer bolt, like ${text}${apart}.`,
   );
   return undefined;
 };

@@ -1,7 +1,7 @@
 import type { CutPiece } from '../cutting/plan.js';
 import { ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
-import { lengthOf, moneyField, readField, refuse, textOf, unlessRefused, type Field } from './fields.js';
+import { readLength, moneyField, readField, refuse, textOf, unlessRefused, type Field } from './fields.js';
 import type { FabricInput, ItemInput, PartInput, WorksheetBook } from './worksheet.js';
 
 /** The entries of a list, as far as a page wrote one. */
@@ -88,7 +88,7 @@ const inInches: Style = { units: 'in' };
 const readPart = (name: string, part: PartInput): Part => {
   const { need, width = '0', sold = width, washed = '1', pieces, price } = part;
   const amount = (written: unknown): Exact => {
-    const value = lengthOf(written, inInches);
+    const value = readLength(written, inInches);
     return value.lt(ZERO) ? refuse('cloth cannot be less than 0. Write it like 22 1/2.') : value;
   };
   const cut = entries(pieces);

@@ -1,5 +1,4 @@
 import { exact, sum, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import { purchase, soldLength, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 import type { Answer, Input, Refused } from './answer.js';
@@ -158,7 +157,7 @@ const totals = (
   const { kits } = book.values;
   const counted = [...lines, ...items];
   const unpriced = counted.filter(({ paid }) => !paid).map(({ text }) => text);
-  if (unpriced.length === counted.length) return kits ? { kits: { count: kits } } : {};
+  if (unpriced.length === counted.length) return { kits: kits ? { count: kits } : undefined };
   if (unpriced.length)
     book.notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
 
@@ -172,7 +171,7 @@ const totals = (
     total.text,
     costs.map((cost) => book.money(cost)).join(' + '),
   );
-  if (!kits) return { total, ...(soFar && { soFar }) };
+  if (!kits) return { total, soFar: soFar || undefined };
 
   const ofItems = sum(items.flatMap(({ paid }) => paid ?? []));
   const whole = sum(lines.flatMap(({ boltCost }) => boltCost ?? [])).add(ofItems.mul(kits));
@@ -188,8 +187,8 @@ const totals = (
     );
   return {
     total,
-    ...(soFar && { soFar }),
-    kits: { count: kits, each: total, ...(inBolts && { cost: book.sum(whole) }) },
+    soFar: soFar || undefined,
+    kits: { count: kits, each: total, cost: inBolts ? book.sum(whole) : undefined },
   };
 };
 
@@ -241,14 +240,14 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
     const inches = sum(lines.map(({ line }) => exact(line.buy.inches)));
     return {
       buy: purchase(inches, book.values.increment, book.style.comma),
-      fabric: mixed(need),
-      spare: mixed(inches.sub(need)),
+      fabric: need,
+      spare: inches.sub(need),
       summary: summaryOf(lines, bought, isUnfinished),
       cuts: [],
       fabrics: lines.map(({ line }) => line),
       items: bought.map(({ item: { price: _, ...item }, paid }) => ({
         ...item,
-        ...(paid && { cost: book.sum(paid) }),
+        cost: paid && book.sum(paid),
       })),
       ...money,
     };

@@ -1,6 +1,6 @@
 import { ZERO, type Exact } from '../../measure/exact.js';
 import { asTyped, mixed, type Style } from '../../measure/format.js';
-import { isBlank, lengthOf, textOf, unlessRefused } from '../../reckon/fields.js';
+import { isBlank, readLength, textOf, unlessRefused } from '../../reckon/fields.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 
@@ -9,7 +9,7 @@ export const flowing = (raw: unknown, style: Style): { text: unknown; inches?: E
   if (isBlank(raw)) return { text: undefined };
   return unlessRefused(
     () => {
-      const inches = lengthOf(raw, style);
+      const inches = readLength(raw, style);
       const text = asTyped(inches, style);
       return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
     },
@@ -50,7 +50,7 @@ export class Fabrics {
     return {
       width: text || undefined,
       from,
-      inches: inches ?? (text ? ZERO : lengthOf(COTTON_WIDTH, this.style)),
+      inches: inches ?? (text ? ZERO : readLength(COTTON_WIDTH, this.style)),
     };
   };
 
