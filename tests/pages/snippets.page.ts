@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
+import { CALCULATORS, NAMES, tagOf } from '../calculators.js';
 import { ROOT } from '../tools/run.mjs';
 import { site } from './site.js';
 
@@ -105,9 +106,8 @@ describe('the snippets of the documents', () => {
   );
 
   it.each(named('css'))('%s: every declaration of it takes effect', async (_, code) => {
-    const tag = /quilt-[a-z]+/.exec(code)?.[0] ?? 'quilt-backing';
-    const attributes = 'width="58" length="70" borders="2" block="12" across="4" down="5"';
-    const { page, faults } = await openWith(`${SCRIPT}<style>${code}</style><${tag} ${attributes}></${tag}>`);
+    const name = /quilt-([a-z]+)/.exec(code)?.[1] ?? 'backing';
+    const { page, faults } = await openWith(`${SCRIPT}<style>${code}</style>${tagOf(name)}`);
     const without = await page.evaluate(
       ({ tag }) => {
         const element = document.querySelector(tag)!;
@@ -129,7 +129,7 @@ describe('the snippets of the documents', () => {
             .map((name) => `${selectorText} { ${name} }`);
         });
       },
-      { tag },
+      { tag: `quilt-${name}` },
     );
     expect(without).toEqual([]);
     expect(faults).toEqual([]);
@@ -139,9 +139,7 @@ describe('the snippets of the documents', () => {
   const isOfPage = (code: string): boolean => /\b(document|window|addEventListener)\b/.test(code);
 
   it.each(named('js').filter(([, code]) => isOfPage(code)))('%s: runs in a page', async (_, code) => {
-    const elements = ['backing', 'binding', 'borders', 'batting', 'top', 'cutting', 'worksheet']
-      .map((name) => `<quilt-${name} id="${name}" width="58" length="70" borders="2"></quilt-${name}>`)
-      .join('');
+    const elements = NAMES.map((name) => tagOf(name, { ...CALCULATORS[name]?.given, id: name })).join('');
     const map = JSON.stringify({
       imports: {
         'quilt-reckoner': '/dist/quilt-reckoner.js',
