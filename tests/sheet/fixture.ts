@@ -72,6 +72,10 @@ export const mount = async (
   return sheet;
 };
 
+/** `fabric-width` → `fabricWidth`. */
+export const camel = (attribute: string): string =>
+  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+
 // Looking at a sheet as its reader does
 
 export const find = <E extends Element = HTMLElement>(sheet: Sheet, selector: string): E | null =>

@@ -5,6 +5,7 @@ import {
   all,
   answer,
   answered,
+  camel,
   at,
   cell,
   cellIds,
@@ -25,8 +26,6 @@ import {
 } from './fixture.js';
 
 const mounted = (tag: string, parent?: ParentNode): Promise<Sheet> => mount(tag, EVERY[tag], parent);
-const camel = (attribute: string): string =>
-  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 const openCell = (sheet: Sheet): string => find(sheet, 'input[type=text], textarea')!.dataset['row']!;
 
 /** A page in a frame of this page. */
