@@ -187,8 +187,11 @@ const buyFor = (
   return book.upToStep(need, `${called}: `).buy;
 };
 
+/** A plan whose lengths are not yet written out. */
+type Planned = Unwritten<FabricPlan> & Pick<FabricPlan, 'fabric' | 'buy'>;
+
 /** Plans one fabric's pieces. */
-const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): Unwritten<FabricPlan> => {
+const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): Planned => {
   const { book, sheet, kept } = job;
   const { increment, price } = book.values;
   const { width, sold } = widthOf(job, fabric);
@@ -266,7 +269,7 @@ export const reckonCutting = (
     if (sheet || !isOne)
       book.price(sheet ? count : toPriced(inches, increment), buy.text, price, ['list', 'price']);
     const cuts = fabrics.flatMap(({ pieces }) => pieces);
-    const [first] = fabrics as [Unwritten<FabricPlan>];
+    const [first] = fabrics as [Planned];
     return {
       buy,
       fabric: need,
