@@ -4,7 +4,7 @@ import { length, type Style } from '../measure/format.js';
 import { rowIn, type Row } from '../reckon/answer.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
-export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
+type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
 
 /** In inches from the top left corner. */
 export interface Rectangle {

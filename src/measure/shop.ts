@@ -1,6 +1,6 @@
 import { downTo, exact, least, nearestTo, upTo, type Exact } from './exact.js';
 import { decimal, mixed, type Style } from './format.js';
-import { parseLength, quoted, type Reading } from './parse.js';
+import { parseLength, quoted, type Parsed, type Reading } from './parse.js';
 import { toUnit } from './units.js';
 
 /** The step a shop cuts cloth in, and the unit it sells by. */
@@ -25,10 +25,7 @@ export interface Purchase {
 const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
 
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
-export const parseStep = (
-  text: string,
-  reading: Reading,
-): { ok: true; value: Step } | { ok: false; message: string } => {
+export const parseStep = (text: string, reading: Reading): Parsed<Step> => {
   if (/^\s*thirds\s*$/i.test(text))
     return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
   const parsed = parseLength(text, reading);

@@ -4,7 +4,7 @@ import type { battingFields, BattingResult } from './batting.js';
 import type { Own } from './answer.js';
 import { SMALL_SPARE, type Book } from './book.js';
 import type { RankedPackage } from './packages.js';
-import { MOST_JOINED, type Size } from './shared.js';
+import { MOST_JOINED, NEED_ROWS, facing, type Size } from './shared.js';
 
 type Bought = Pick<Own<BattingResult>, 'buy' | 'fabric' | 'spare' | 'summary' | 'cuts'>;
 
@@ -18,8 +18,8 @@ export const buyPackage = (
   const { name, width, length, turned, price } = pack;
   const one = `1 ${name ? `${name} ` : ''}package`;
   const text = `${one}, ${book.size(width, length)}`;
-  const [across, along] = turned ? [need.length, need.width] : [need.width, need.length];
-  const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
+  const [across, along] = facing(need, turned);
+  const [acrossRow, alongRow] = facing(NEED_ROWS, turned);
   const [beside, beyond] = [width.sub(across), length.sub(along)];
 
   const best = price ? 'cheapest' : 'smallest';
@@ -58,7 +58,7 @@ export const buyFromRoll = (book: Book<typeof battingFields>, plan: RollPlan, ne
   const { n, l } = book;
   const { roll, lengths, each, direction, fabric } = plan;
   const lengthwise = direction === 'lengthwise';
-  const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+  const [acrossRow, alongRow] = facing(NEED_ROWS, !lengthwise);
   if (lengths > MOST_JOINED)
     book.refuse('roll', `A roll ${l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`);
   const butted = lengths > 1 ? ', butted edge to edge with no overlap' : '';

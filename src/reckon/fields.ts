@@ -165,7 +165,7 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
   ...about,
   read: (raw, style) => {
     const parts: unknown[] = Array.isArray(raw)
-      ? [...(raw as unknown[])]
+      ? raw
       : typeof raw === 'number'
         ? [raw]
         : splitList(textOf(raw), style.comma);

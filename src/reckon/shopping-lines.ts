@@ -8,20 +8,8 @@ import type { Planner } from './cutting.js';
 import { readLength } from './fields.js';
 import { plural } from './shared.js';
 import { planTogether } from './together.js';
-import { byWidth, priceOf, type Declared, type Group, type Item, type Part } from './worksheet-parts.js';
+import { byWidth, priceOf, type Declared, type Group, type Part } from './worksheet-parts.js';
 import type { ShoppingLine, WorksheetBook } from './worksheet.js';
-
-/** A worksheet whose parts are being counted. */
-export interface Worksheet {
-  book: WorksheetBook;
-  declared: Declared[];
-  items: Item[];
-  /** Letters that parts name. */
-  named: string[];
-  /** Something is not on the list yet. */
-  isUnfinished: boolean;
-  plan: Planner | undefined;
-}
 
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
@@ -37,34 +25,31 @@ export interface CountedLine {
 const fabricOf = (letter: string, parts: Part[]): string =>
   letter ? `Fabric ${letter}` : (parts[0]?.title ?? '');
 
-/** Says so where a fabric is declared and nothing is cut from it. */
-const noteUnused = ({ book, items, named, isUnfinished }: Worksheet, letter: string): void => {
-  if (!isUnfinished && !items.some((item) => item.fabric === letter))
-    book.notes.push(
-      `Fabric ${letter} is declared, but no part is cut from it. ${named.includes(letter) ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
-    );
-};
-
 /** Says so where others declare their fabric, and these parts do not. */
-const noteUndeclared = ({ book, declared: [first] }: Worksheet, letter: string, parts: Part[]): void => {
+const noteUndeclared = (
+  { notes }: WorksheetBook,
+  [first]: Declared[],
+  letter: string,
+  parts: Part[],
+): void => {
   const called = fabricOf(letter, parts);
   if (first)
-    book.notes.push(
+    notes.push(
       letter
         ? `${called} is used by ${parts.map(({ title }) => title.toLowerCase()).join(' and ')}, but not declared. Add a <quilt-fabric letter="${letter}">.`
         : `${called} names no fabric, so it has a line of its own. Write fabric="${first.letter}" on it, or another letter.`,
     );
 };
 
-/** The lines of one fabric: one for each width of cloth that its parts are cut from; none where there is no part. */
-export const linesOf = (worksheet: Worksheet, { key, letter, parts }: Group): CountedLine[] => {
-  const { book, declared } = worksheet;
-  if (!parts.length) {
-    noteUnused(worksheet, letter);
-    return [];
-  }
+/** The lines of one fabric: one for each width of cloth that its parts are cut from. */
+export const linesOf = (
+  book: WorksheetBook,
+  declared: Declared[],
+  { key, letter, parts }: Group,
+  plan: Planner | undefined,
+): CountedLine[] => {
   const fabric = declared.find((one) => one.letter === letter);
-  if (!fabric) noteUndeclared(worksheet, letter, parts);
+  if (!fabric) noteUndeclared(book, declared, letter, parts);
   const price = priceOf(book, fabric?.price, `fabric ${letter}`);
   const widths = byWidth(parts);
   const several = widths.length > 1;
@@ -74,7 +59,8 @@ export const linesOf = (worksheet: Worksheet, { key, letter, parts }: Group): Co
     );
   return widths.map((parts, at) =>
     lineOf(
-      worksheet,
+      book,
+      plan,
       { key: at ? `${key} ${at + 1}` : key, letter, parts },
       fabric?.name ?? '',
       price,
@@ -85,7 +71,8 @@ export const linesOf = (worksheet: Worksheet, { key, letter, parts }: Group): Co
 
 /** The line of parts that are cut from one cloth; `several`, where their fabric has lines of other widths. */
 const lineOf = (
-  { book, plan }: Worksheet,
+  book: WorksheetBook,
+  plan: Planner | undefined,
   group: Group,
   name: string,
   ofFabric: Exact | undefined,

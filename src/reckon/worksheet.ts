@@ -147,6 +147,12 @@ const countItems = (book: WorksheetBook, items: Item[]): CountedItem[] =>
     return { item, text: itemInWords(item), paid: price && book.paid(price) };
   });
 
+/** Says that a fabric is declared and nothing is cut from it, though a part may name it. */
+const noteUnused = ({ notes }: WorksheetBook, letter: string, isNamed: boolean): void =>
+  void notes.push(
+    `Fabric ${letter} is declared, but no part is cut from it. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+  );
+
 /** What everything comes to, with its rows and what has no price. */
 const totals = (
   book: WorksheetBook,
@@ -171,7 +177,8 @@ const totals = (
     total.text,
     costs.map((cost) => book.money(cost)).join(' + '),
   );
-  if (!kits) return { total, soFar: soFar || undefined };
+  const sums = { total, soFar: soFar || undefined };
+  if (!kits) return sums;
 
   const ofItems = sum(items.flatMap(({ paid }) => paid ?? []));
   const whole = sum(lines.flatMap(({ boltCost }) => boltCost ?? [])).add(ofItems.mul(kits));
@@ -186,8 +193,7 @@ const totals = (
       ['kits', 'bolt'],
     );
   return {
-    total,
-    soFar: soFar || undefined,
+    ...sums,
     kits: { count: kits, each: total, cost: inBolts ? book.sum(whole) : undefined },
   };
 };
@@ -196,12 +202,11 @@ const totals = (
 const summaryOf = (lines: CountedLine[], items: CountedItem[], isUnfinished: boolean): string => {
   const count = new Set(lines.map(({ line }, at) => line.letter || at)).size;
   const byLength = items.some(({ item }) => item.fabric) ? ' by length' : '';
-  const things = [
-    ...(count ? [`${plural(count, 'fabric')}${byLength}`] : []),
-    ...items.map(({ text }) => text),
-  ];
-  return things.length
-    ? `${things.join(', ')}.`
+  const things = [count ? plural(count, 'fabric') + byLength : '', ...items.map(({ text }) => text)]
+    .filter(Boolean)
+    .join(', ');
+  return things
+    ? `${things}.`
     : `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
 };
 
@@ -231,8 +236,13 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
       'currency',
     );
 
-    const worksheet = { book, declared, items, named: sentences(given.named), isUnfinished, plan };
-    const lines = groupsOf(book, declared, given.parts).flatMap((group) => linesOf(worksheet, group));
+    const lines = groupsOf(book, declared, given.parts).flatMap((group) => {
+      if (group.parts.length) return linesOf(book, declared, group, plan);
+      const { letter } = group;
+      if (!isUnfinished && !items.some(({ fabric }) => fabric === letter))
+        noteUnused(book, letter, sentences(given.named).includes(letter));
+      return [];
+    });
     const bought = countItems(book, items);
     const money = totals(book, lines, bought, isUnfinished);
 
