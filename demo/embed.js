@@ -10,26 +10,19 @@ const CUT_LIST = `<table><tbody>
   <tr><td>B</td><td>half-square triangles</td><td>3 in finished</td><td>24</td></tr>
 </tbody></table>`;
 const SIZE = { width: '58', length: '70' };
-const TOP = { block: '12', across: '4', down: '5', sashing: '2' };
-/** What each calculator starts with, and what stands inside its tags. */
+/**
+ * The calculators, in the order of a worksheet's parts: what each starts with by itself, and as a part where that is other;
+ * the letters of its fabrics there, a cut list naming its own; and what stands inside its tags.
+ */
 const STARTS = {
-  backing: [SIZE],
-  binding: [SIZE],
-  borders: [{ ...SIZE, borders: '2, 4 1/2' }],
-  batting: [SIZE],
-  top: [TOP],
-  cutting: [{ sheet: 'fat-quarter' }, CUT_LIST],
-  worksheet: [{}],
+  cutting: { alone: { sheet: 'fat-quarter' }, inside: CUT_LIST },
+  top: { alone: { block: '12', across: '4', down: '5', sashing: '2' }, letters: 'A' },
+  borders: { alone: { ...SIZE, borders: '2, 4 1/2' }, part: { borders: '2, 5' }, letters: 'B' },
+  binding: { alone: SIZE, part: {}, letters: 'B' },
+  backing: { alone: SIZE, part: {}, letters: 'C' },
+  batting: { alone: SIZE, part: {} },
 };
-/** A worksheet's parts: what they start with, the letters of their fabrics, and what stands inside. A cut list names its own. */
-const PARTS = {
-  cutting: ['Cutting plan', { sheet: 'fat-quarter' }, undefined, CUT_LIST],
-  top: ['Quilt top', TOP, 'A'],
-  borders: ['Borders', { borders: '2, 5' }, 'B'],
-  binding: ['Binding', {}, 'B'],
-  backing: ['Backing', {}, 'C'],
-  batting: ['Batting', {}],
-};
+const PARTS = Object.keys(STARTS);
 const FABRICS = { A: 'sashing', B: 'borders', C: 'back', D: '' };
 
 /** What readers may not change: attribute names, by element. */
@@ -120,7 +113,7 @@ const showLocks = () => {
 // A worksheet's parts and fabrics
 
 const kept = Object.fromEntries(
-  Object.entries(PARTS).map(([name, [, attributes, , inside]]) => [name, made(name, attributes, inside)]),
+  Object.entries(STARTS).map(([name, { alone, part = alone, inside }]) => [name, made(name, part, inside)]),
 );
 const fabrics = Object.fromEntries(
   Object.keys(FABRICS).map((letter) => [letter, made('fabric', { letter })]),
@@ -133,7 +126,8 @@ const noteOf = ({ id }) =>
 
 const listParts = () => {
   at('#parts').replaceChildren(
-    ...Object.entries(PARTS).map(([name, [title, , letters]]) => {
+    ...Object.entries(STARTS).map(([name, { letters }]) => {
+      const { title } = kept[name].calculator;
       const line = lineOf(`part.${name}`);
       const letter = input({
         name: `letters.${name}`,
@@ -204,7 +198,7 @@ const wrongFabrics = () => {
   const say = (line, sentences) =>
     (document.getElementById(`${line}.note`).textContent = sentences.filter(Boolean).join(' '));
   const letters = declared(given).map(([letter]) => letter);
-  for (const name of Object.keys(PARTS)) {
+  for (const name of PARTS) {
     const unknown = (given[`letters.${name}`] ?? '')
       .split(/[\s,]+/)
       .filter((letter) => letter && !letters.includes(letter));
@@ -237,7 +231,7 @@ const isSwatch = (text) => !text || CSS.supports('color', text) || /^(https?:|\.
 const fillWorksheet = () => {
   if (!isWorksheet()) return;
   const given = chosen();
-  const parts = Object.keys(PARTS).filter((name) => given[`part.${name}`]);
+  const parts = PARTS.filter((name) => given[`part.${name}`]);
   for (const name of parts) kept[name].fabric = given[`letters.${name}`] || undefined;
   const named = declared(given);
   for (const [letter, fabric] of named) {
@@ -278,7 +272,8 @@ const changeUnits = () => {
 
 const choose = () => {
   const name = chosen().calculator;
-  const element = made(name, ...STARTS[name]);
+  const { alone = {}, inside } = STARTS[name] ?? {};
+  const element = made(name, alone, inside);
   element.units = chosen().units === 'cm' ? 'cm' : undefined;
   at('#whole').hidden = name !== 'worksheet';
   live.replaceChildren(element);

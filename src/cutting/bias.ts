@@ -1,7 +1,7 @@
 import { leastWhole, ONE, rootDown, wholeDown, ZERO, type Exact } from '../measure/exact.js';
 
 /** Equal squares for continuous bias. */
-export interface BiasSquares {
+interface BiasSquares {
   side: Exact;
   count: number;
   /** Whole rounds that the tube of each gives. */

@@ -22,7 +22,7 @@ export interface Block {
 }
 
 /** Part of a sheet, from edge to edge; `times` equal ones lie below each other, the blocks being those of the first. */
-export interface Band {
+interface Band {
   y: number;
   height: number;
   times: number;

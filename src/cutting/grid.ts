@@ -8,6 +8,8 @@ export interface NoPlan {
   piece?: number;
 }
 
+export const noPlan = (message: string, piece?: number): NoPlan => ({ ok: false, message, piece });
+
 /** Lengths as whole numbers, so that a search compares plain integers. */
 export interface Grid {
   /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */
@@ -59,15 +61,15 @@ export const refuse = (cloth: Exact[], pieces: { sizes: Exact[]; count: number }
     Number.isInteger(count) && count >= 0 ? undefined : 'Say how many as a whole number, like 12.';
   for (const size of cloth) {
     const message = badSize(size);
-    if (message) return { ok: false, message };
+    if (message) return noPlan(message);
   }
   for (const [piece, { sizes, count }] of pieces.entries()) {
     const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
-    if (message) return { ok: false, message, piece };
+    if (message) return noPlan(message, piece);
   }
   if (pieces.length > MOST_SIZES)
-    return { ok: false, message: 'That is more than 1000 different pieces. Plan fewer at a time, like 500.' };
+    return noPlan('That is more than 1000 different pieces. Plan fewer at a time, like 500.');
   return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
-    ? { ok: false, message: 'That is more than a million pieces. Plan fewer at a time, like 1000.' }
+    ? noPlan('That is more than a million pieces. Plan fewer at a time, like 1000.')
     : undefined;
 };

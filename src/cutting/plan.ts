@@ -1,7 +1,7 @@
 import { exact, sum, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
 import type { Lot } from './fill.js';
-import { gridFor, refuse, type Grid, type NoPlan } from './grid.js';
+import { gridFor, noPlan, refuse, type Grid, type NoPlan } from './grid.js';
 import { readable } from './readable.js';
 import { search } from './search.js';
 
@@ -81,12 +81,6 @@ const MOST_LOTS = 1000;
 /** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
 const MOST_PLACED = 5000;
 
-const no = (message: string, piece?: number): NoPlan => ({
-  ok: false,
-  message,
-  ...(piece !== undefined && { piece }),
-});
-
 /** The pieces on the grid, turned where they fit only so, or why they cannot be planned. */
 const fitting = (
   pieces: CutPiece[],
@@ -111,7 +105,7 @@ const fitting = (
       w.lte(cloth.width) && (!cloth.height || h.lte(cloth.height));
     const over = !fits(w, h);
     if (over && !(turn && fits(h, w)))
-      return no(
+      return noPlan(
         cloth.height
           ? 'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.'
           : `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
@@ -172,7 +166,7 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
   const sheets = found?.layout.sheets ?? [];
   const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
   if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
-    return no('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
+    return noPlan('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
   yield 1;
   // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
   const tall = (along: number): Exact =>

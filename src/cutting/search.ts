@@ -90,7 +90,7 @@ const untidiness = ({ sheets }: Layout, lots: Lot[]): number => {
 };
 
 /** A plan on the grid, and whether it is strips across the cloth first. */
-export interface Found {
+interface Found {
   layout: Layout;
   inStrips: boolean;
 }

@@ -1,14 +1,7 @@
 import type { Style } from '../measure/format.js';
+import { clothWidth } from '../reckon/answer.js';
 import type { BackingResult } from '../reckon/backing.js';
-import {
-  clothWidth,
-  inchesIn,
-  inchesOf,
-  type Box,
-  type Line,
-  type Picture,
-  type Rectangle,
-} from './picture.js';
+import { inchesIn, inchesOf, type Box, type Line, type Picture, type Rectangle } from './picture.js';
 import { corner, givenSize, inner, sidesOf, turning } from './sides.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */

@@ -1,8 +1,9 @@
 import { exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import type { BattingResult } from '../reckon/batting.js';
+import type { Size } from '../reckon/shared.js';
 import { inchesOf, type Line, type Picture } from './picture.js';
-import { corner, inner, sidesOf, turning, type Size } from './sides.js';
+import { corner, inner, sidesOf, turning } from './sides.js';
 
 /** What is bought, lying as the batting is cut from it, and the seams where lengths are butted. */
 const boughtFor = ({ buy, need, packages, rolls }: BattingResult): { bought: Size; seams: Line[] } => {

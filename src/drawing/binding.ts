@@ -1,7 +1,8 @@
 import { exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
+import { clothWidth, rowIn } from '../reckon/answer.js';
 import type { BindingResult } from '../reckon/binding.js';
-import { clothWidth, inchesIn, inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
+import { inchesIn, inchesOf, lengthOf, type Box, type Line, type Picture } from './picture.js';
 import { corner } from './sides.js';
 
 /** The strips as they lie on the cloth, each with the join at its end; more than this many are drawn as one block. */
@@ -37,7 +38,7 @@ export const drawBinding = (result: BindingResult, style: Style): Picture => {
   const tall = mixed(exact(result.stripWidth).mul(result.strips));
   const height = inchesOf(tall);
   const joint = inchesIn(result, 'loss');
-  const diagonal = result.working.find(({ id }) => id === 'join')?.value === 'diagonal';
+  const diagonal = rowIn(result, 'join')?.value === 'diagonal';
   const boxes: Box[] = [];
   const lines: Line[] = [];
   if (result.strips > MOST_STRIPS)

@@ -1,10 +1,10 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
 import { exact } from '../measure/exact.js';
 import { length, type Style } from '../measure/format.js';
-import type { Row } from '../reckon/answer.js';
+import { rowIn, type Row } from '../reckon/answer.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
-export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
+type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
 
 /** In inches from the top left corner. */
 export interface Rectangle {
@@ -62,13 +62,8 @@ export interface Picture {
 export const inchesOf = (text: string): number => exact(text).valueOf();
 
 /** The inches of a row of the working; 0 where there is no such row. */
-export const inchesIn = ({ working }: { working: Row[] }, id: string): number =>
-  inchesOf(working.find((row) => row.id === id)?.inches ?? '0');
-
-/** The usable width of the cloth that a result was reckoned with, once washed. */
-export const clothWidth = ({ working }: { working: Row[] }): string =>
-  ['washedWidth', 'fabricWidth'].map((id) => working.find((row) => row.id === id)?.inches).find(Boolean) ??
-  '0';
+export const inchesIn = (result: { working: Row[] }, id: string): number =>
+  inchesOf(rowIn(result, id)?.inches ?? '0');
 
 /** A result's exact inches as the reader writes them. */
 export const lengthOf = (text: string, style: Style): string => length(exact(text), style);

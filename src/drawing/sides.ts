@@ -1,22 +1,17 @@
 import type { Style } from '../measure/format.js';
-import type { Row } from '../reckon/answer.js';
+import { rowIn, type Row } from '../reckon/answer.js';
+import type { Size } from '../reckon/shared.js';
 import { inchesOf, lengthOf, type Dimension } from './picture.js';
 
-/** A size as a result has it, in exact inches. */
-export interface Size {
-  width: string;
-  length: string;
-}
-
-/** The same, to draw with. */
+/** A size to draw with. */
 export const sidesOf = ({ width, length }: Size): { width: number; height: number } => ({
   width: inchesOf(width),
   height: inchesOf(length),
 });
 
 /** The size that was given: of the quilt, or of its top. */
-export const givenSize = ({ working }: { working: Row[] }): Size => {
-  const inches = (id: string): string => working.find((row) => row.id === id)!.inches!;
+export const givenSize = (result: { working: Row[] }): Size => {
+  const inches = (id: string): string => rowIn(result, id)!.inches!;
   return { width: inches('width'), length: inches('length') };
 };
 

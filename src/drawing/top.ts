@@ -1,4 +1,5 @@
 import type { Style } from '../measure/format.js';
+import { rowIn } from '../reckon/answer.js';
 import type { TopResult } from '../reckon/top.js';
 import { inchesIn, type Box, type Picture, type Shape } from './picture.js';
 import { corner } from './sides.js';
@@ -16,7 +17,7 @@ const tilted = (x: number, y: number, far: number, near: number, lean: number): 
 
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 export const drawTop = (result: TopResult, style: Style): Picture => {
-  const value = (id: string): string => result.working.find((row) => row.id === id)!.value;
+  const value = (id: string): string => rowIn(result, id)!.value;
   const block = inchesIn(result, 'block');
   const sashing = inchesIn(result, 'sashing');
   const across = Number(value('across'));

@@ -28,10 +28,9 @@ export const isExact = (value: unknown): value is Exact => value instanceof Frac
 export const ZERO = exact(0);
 export const ONE = exact(1);
 
-export const least = (first: Exact, ...rest: Exact[]): Exact =>
-  rest.reduce((a, b) => (b.lt(a) ? b : a), first);
-export const most = (first: Exact, ...rest: Exact[]): Exact =>
-  rest.reduce((a, b) => (b.gt(a) ? b : a), first);
+/** Of one value or more. */
+export const least = (...values: Exact[]): Exact => values.reduce((a, b) => (b.lt(a) ? b : a));
+export const most = (...values: Exact[]): Exact => values.reduce((a, b) => (b.gt(a) ? b : a));
 export const sum = (values: Exact[]): Exact => values.reduce((a, b) => a.add(b), ZERO);
 
 /** The least whole number that is not below the value. */

@@ -19,6 +19,9 @@ export const mixed = (value: Exact): string => value.toFraction(true);
 export const unbroken = (text: string): string =>
   text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+ [a-z])| (?=×)/g, '$1$2\u00a0');
 
+/** The same for a size in a column of its own, which holds all of it. */
+export const unbrokenSize = (size: string): string => size.replace('× ', '×\u00a0');
+
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
 export const decimal = (value: Exact, places: number, comma = false): string => {
   const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());

@@ -1,6 +1,6 @@
 import { downTo, exact, least, nearestTo, upTo, type Exact } from './exact.js';
 import { decimal, mixed, type Style } from './format.js';
-import { parseLength, quoted, type Reading } from './parse.js';
+import { parseLength, quoted, type Parsed, type Reading } from './parse.js';
 import { toUnit } from './units.js';
 
 /** The step a shop cuts cloth in, and the unit it sells by. */
@@ -25,10 +25,7 @@ export interface Purchase {
 const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
 
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
-export const parseStep = (
-  text: string,
-  reading: Reading,
-): { ok: true; value: Step } | { ok: false; message: string } => {
+export const parseStep = (text: string, reading: Reading): Parsed<Step> => {
   if (/^\s*thirds\s*$/i.test(text))
     return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
   const parsed = parseLength(text, reading);
@@ -48,11 +45,11 @@ export const parseStep = (
 
 /** The least amount the shop cuts that is not below the need. */
 export const toStep = (inches: Exact, { sizes }: Step): Exact =>
-  sizes.map((size) => upTo(inches, size)).reduce((a, b) => least(a, b));
+  least(...sizes.map((size) => upTo(inches, size)));
 
 /** The next amount the shop cuts above this one. */
 export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
-  sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
+  least(...sizes.map((size) => downTo(inches, size).add(size)));
 
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');

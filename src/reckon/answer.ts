@@ -39,6 +39,14 @@ export interface Row {
   more?: true;
 }
 
+/** The row of this id, where the working has one. */
+export const rowIn = ({ working }: { working: Row[] }, id: string): Row | undefined =>
+  working.find((row) => row.id === id);
+
+/** The usable width of the cloth that a result was reckoned with, once washed: exact inches. */
+export const clothWidth = (result: { working: Row[] }): string =>
+  (rowIn(result, 'washedWidth') ?? rowIn(result, 'fabricWidth'))?.inches ?? '0';
+
 /** An input that could not be used, and a sentence about it. */
 export interface Problem {
   /** The input's key in camelCase, or the id of a typed-over row. */

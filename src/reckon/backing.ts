@@ -8,9 +8,11 @@ import { flagField, lengthField } from './fields.js';
 import {
   clothFields,
   MOST_JOINED,
+  NEED_ROWS,
   overageField,
   quiltFields,
   shopFields,
+  facing,
   withOverage,
   type Size,
 } from './shared.js';
@@ -124,8 +126,8 @@ export const reckonBacking = (input: BackingInput = {}): BackingResult | Refused
     book.given();
     const { panels, panelLength, strip, seams, fabric } = best;
     const lengthwise = best.direction === 'lengthwise';
-    const [across, along] = lengthwise ? [need.width, need.length] : [need.length, need.width];
-    const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+    const [across, along] = facing(need, !lengthwise);
+    const [acrossRow, alongRow] = facing(NEED_ROWS, !lengthwise);
     const side = reachOf(panels, cloth, loss);
     const joined = (count: number): string =>
       book.joined(count, clothRow, `${2 * count - 2} × {seam}`, reachOf(count, cloth, loss));

@@ -1,11 +1,10 @@
 import type { RollPlan } from '../cutting/rolls.js';
 import { least, ONE, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import type { battingFields, BattingResult } from './batting.js';
 import type { Own } from './answer.js';
 import { SMALL_SPARE, type Book } from './book.js';
 import type { RankedPackage } from './packages.js';
-import { MOST_JOINED, type Size } from './shared.js';
+import { MOST_JOINED, NEED_ROWS, facing, type Size } from './shared.js';
 
 type Bought = Pick<Own<BattingResult>, 'buy' | 'fabric' | 'spare' | 'summary' | 'cuts'>;
 
@@ -19,8 +18,8 @@ export const buyPackage = (
   const { name, width, length, turned, price } = pack;
   const one = `1 ${name ? `${name} ` : ''}package`;
   const text = `${one}, ${book.size(width, length)}`;
-  const [across, along] = turned ? [need.length, need.width] : [need.width, need.length];
-  const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
+  const [across, along] = facing(need, turned);
+  const [acrossRow, alongRow] = facing(NEED_ROWS, turned);
   const [beside, beyond] = [width.sub(across), length.sub(along)];
 
   const best = price ? 'cheapest' : 'smallest';
@@ -46,7 +45,7 @@ export const buyPackage = (
       `Only ${l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
     );
   return {
-    buy: { inches: mixed(length), amount: '1', unit: 'package', text },
+    buy: { inches: length, amount: '1', unit: 'package', text },
     fabric: along,
     spare: beyond,
     summary: `One package covers ${book.size(need.width, need.length)}${turned ? ', turned' : ''}.`,
@@ -59,7 +58,7 @@ export const buyFromRoll = (book: Book<typeof battingFields>, plan: RollPlan, ne
   const { n, l } = book;
   const { roll, lengths, each, direction, fabric } = plan;
   const lengthwise = direction === 'lengthwise';
-  const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+  const [acrossRow, alongRow] = facing(NEED_ROWS, !lengthwise);
   if (lengths > MOST_JOINED)
     book.refuse('roll', `A roll ${l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`);
   const butted = lengths > 1 ? ', butted edge to edge with no overlap' : '';

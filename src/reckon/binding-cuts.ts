@@ -6,7 +6,7 @@ import { FAT_QUARTER } from '../trade/conventions.js';
 import type { BindingResult, bindingFields } from './binding.js';
 import type { Own } from './answer.js';
 import type { Book } from './book.js';
-import { lengthOf } from './fields.js';
+import { readLength } from './fields.js';
 
 /** A binding whose length and strip are known, and what it is cut from. */
 export interface BindingJob extends ReturnType<Book<typeof bindingFields>['cloth']> {
@@ -143,7 +143,7 @@ export const fatQuarters = (job: BindingJob): BindingResult['fatQuarters'] => {
   const { n, l } = book;
   const label = 'Or from fat quarters';
   const [long, high] = [FAT_QUARTER.width, FAT_QUARTER.height].map((side) =>
-    lengthOf(side, book.style).mul(kept),
+    readLength(side, book.style).mul(kept),
   ) as [Exact, Exact];
 
   if (book.values.cut === 'bias') {

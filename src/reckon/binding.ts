@@ -3,7 +3,7 @@ import { BINDING_ALLOWANCE, BINDING_STRIP, QUILT_THICKNESS, SEAM } from '../trad
 import { biasCut, fatQuarters, straightCut, type BindingJob } from './binding-cuts.js';
 import type { Answer, Input, Refused } from './answer.js';
 import { Book } from './book.js';
-import { choiceField, lengthField, lengthOf, optional } from './fields.js';
+import { choiceField, lengthField, readLength, optional } from './fields.js';
 import { clothFields, joinField, markField, quiltFields, shopFields } from './shared.js';
 
 export const bindingFields = {
@@ -82,7 +82,7 @@ const stripOf = (book: BindingJob['book']): Pick<BindingJob, 'strip' | 'stripRow
   const { stripWidth, finished, fold, thickness, mark } = book.values;
   const label = 'Cut the strips';
   if (!finished || stripWidth) {
-    const written = stripWidth ?? lengthOf(BINDING_STRIP, book.style);
+    const written = stripWidth ?? readLength(BINDING_STRIP, book.style);
     // What lies between two marks is cut on the upper one, and takes that much cloth.
     const strip = most(written, toMark(written, mark));
     const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';

@@ -10,9 +10,9 @@ import {
   lengthField,
   missing,
   readField,
-  Refusal,
   refuse,
   textOf,
+  unlessRefused,
   type Fields,
   type Values,
 } from './fields.js';
@@ -64,12 +64,7 @@ export class Book<F extends Fields> {
 
   /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
   #collect(work: () => void, input = ''): void {
-    try {
-      work();
-    } catch (refusal) {
-      if (!(refusal instanceof Refusal)) throw refusal;
-      this.errors.push({ input: refusal.input || input, message: refusal.message });
-    }
+    unlessRefused(work, ({ input: named, message }) => this.errors.push({ input: named || input, message }));
   }
 
   /** The inputs that most calculators have. */
@@ -91,11 +86,7 @@ export class Book<F extends Fields> {
 
   /** Says of what is refused in here which input is to blame, and of what: `The width of fabric A: `. */
   blame<T>(input: string, work: () => T, of = ''): T {
-    try {
-      return work();
-    } catch (refusal) {
-      throw refusal instanceof Refusal ? new Refusal(of + refusal.message, input) : refusal;
-    }
+    return unlessRefused(work, ({ message }) => refuse(of + message, input));
   }
 
   /** Says which of these are missing: inputs that are optional only beside another. */
@@ -274,7 +265,7 @@ export class Book<F extends Fields> {
     const spare = bought.sub(fabric);
     const { increment } = this.#shop;
     const inYards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
-    const below = increment.sizes.map((size) => downTo(fabric, size)).reduce((a, b) => most(a, b));
+    const below = most(...increment.sizes.map((size) => downTo(fabric, size)));
     // A rounded amount may fall on a step that is not enough.
     const amount =
       (this.n(fabric) + inYards).includes('≈') && below.lt(fabric)

@@ -1,8 +1,8 @@
-import { type Exact } from '../measure/exact.js';
+import type { Exact } from '../measure/exact.js';
 import { MITRE_SAFETY } from '../trade/conventions.js';
 import type { Book } from './book.js';
 import type { bordersFields } from './borders.js';
-import { lengthOf, refuse } from './fields.js';
+import { readLength, refuse } from './fields.js';
 
 /** A length, and how a row names it: `{width} + 2 × {borders 0}`. */
 export interface Named {
@@ -89,7 +89,7 @@ export class GrowingTop {
         `Top’s ${inner.toLowerCase()}, edge to edge, before border ${number}`,
         before,
       );
-      const safety = lengthOf(MITRE_SAFETY, book.style);
+      const safety = readLength(MITRE_SAFETY, book.style);
       const length = now.value.add(cut.mul(2)).add(safety);
       book.row(
         rowId,

@@ -123,7 +123,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
     };
 
     const noPlan = (number: number, lots: Lot[]): never => {
-      const wide = l(lots.map(({ width }) => width).reduce((a, b) => most(a, b)));
+      const wide = l(most(...lots.map(({ width }) => width)));
       const across = l(cloth.cloth);
       if (grain === 'along')
         return book.refuse(

@@ -4,7 +4,7 @@ import type { Style } from '../measure/format.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
 import { PATCHES } from '../trade/patches.js';
-import { lengthOf, Refusal, refuse, textOf } from './fields.js';
+import { readLength, refuse, textOf, unlessRefused } from './fields.js';
 
 /** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
 export interface ListedPiece {
@@ -61,9 +61,12 @@ const written = (lines: string[][]): string =>
 /** The list as text, a line each with | between its cells. */
 export const writeCutList = (list: unknown): string => written(linesOf(list));
 
-/** Which column holds what, from the words in the head; each column is taken once. */
-const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
-  const columns: Partial<Record<Column, number>> = {};
+/** Which column holds what, by its place. */
+type Columns = Partial<Record<Column, number>>;
+
+/** From the words in the head; each column is taken once. */
+const columnsOf = (head: string[]): Columns => {
+  const columns: Columns = {};
   const taken = new Set<number>();
   for (const [name, words] of HEADS) {
     const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
@@ -74,13 +77,13 @@ const columnsOf = (head: string[]): Partial<Record<Column, number>> => {
   return columns;
 };
 
-const USUAL: Partial<Record<Column, number>> = { fabric: 0, piece: 1, size: 2, count: 3 };
+const USUAL: Columns = { fabric: 0, piece: 1, size: 2, count: 3 };
 
 const kindOf = (words: string): keyof typeof PATCHES =>
   /quarter.?square|\bqst/i.test(words) ? 'quarter' : /half.?square|\bhst/i.test(words) ? 'half' : 'rectangle';
 
 /** The columns of a list, and whether its first line is their head. */
-const layoutOf = (lines: string[][]): { columns: Partial<Record<Column, number>>; hasHead: boolean } => {
+const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
   const [head = []] = lines;
   const named = columnsOf(head);
   const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
@@ -107,7 +110,7 @@ const sizeOf = (
 ): Pick<ListedPiece, 'width' | 'length'> => {
   const plain = bareSize(written);
   const sides = splitSize(plain) ?? [plain, plain];
-  const [width, length] = sides.map((side) => lengthOf(side, style)) as [Exact, Exact];
+  const [width, length] = sides.map((side) => readLength(side, style)) as [Exact, Exact];
   const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
   // What lies between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
@@ -116,11 +119,41 @@ const sizeOf = (
   return { width: cut(width), length: cut(length) };
 };
 
+const countOf = (written: string): number => {
+  if (!/^\d{1,9}$/.test(written))
+    refuse(
+      `${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
+    );
+  const count = Number(written);
+  return count > MOST_PIECES ? refuse('That is more than a million pieces. Write fewer, like 1000.') : count;
+};
+
+/** One line of the list; `sizeHead` is what the head says of sizes. */
+const readLine = (cells: string[], columns: Columns, sizeHead: string, cutting: Cutting): ListedPiece => {
+  const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
+  if (cells.length === 1) refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
+  const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+  const piece = cell('piece');
+  const words = `${piece} ${size} ${sizeHead}`;
+  const count = countOf(cell('count'));
+  const { each, words: cutUp } = PATCHES[kindOf(words)];
+  const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
+  return {
+    fabric: cell('fabric'),
+    piece: piece || 'piece',
+    ...sizeOf(size, words, cutting),
+    count: asSquares ? count : Math.ceil(count / each),
+    cutUp,
+    each,
+    cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
+  };
+};
+
 /**
  * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
  * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
  * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a {@link Refusal} that names the line.
+ * triangles"). Throws a `Refusal` that names the line.
  */
 export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   const lines = linesOf(list);
@@ -139,36 +172,15 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   const sizeHead = hasHead
     ? `${head[columns.size ?? columns.width!]!} ${head[columns.length ?? columns.size!]!}`
     : '';
-  const listed = body.map((cells, at): ListedPiece => {
-    const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
-    try {
-      if (cells.length === 1) refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
-      const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
-      const piece = cell('piece');
-      const words = `${piece} ${size} ${sizeHead}`;
-      const written = cell('count');
-      const count = /^\d{1,9}$/.test(written)
-        ? Number(written)
-        : refuse(
-            `${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
-          );
-      if (count > MOST_PIECES) refuse('That is more than a million pieces. Write fewer, like 1000.');
-      const { each, words: cutUp } = PATCHES[kindOf(words)];
-      const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
-      return {
-        fabric: cell('fabric'),
-        piece: piece || 'piece',
-        ...sizeOf(size, words, cutting),
-        count: asSquares ? count : Math.ceil(count / each),
-        cutUp,
-        each,
-        cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
-      };
-    } catch (refusal) {
-      if (!(refusal instanceof Refusal)) throw refusal;
-      return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);
-    }
-  });
+  const listed = body.map((cells, at) =>
+    unlessRefused(
+      () => readLine(cells, columns, sizeHead, cutting),
+      ({ message }) => {
+        const piece = cells[columns.piece ?? -1];
+        return refuse(`Line ${at + 1}${piece ? `, ${piece}` : ''}: ${message}`);
+      },
+    ),
+  );
   return listed.some(({ count }) => count)
     ? listed
     : refuse('The cut list asks for no piece at all. Write how many, like 12.');

@@ -19,6 +19,16 @@ export const refuse = (message: string, input?: string): never => {
   throw new Refusal(message, input);
 };
 
+/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+export const unlessRefused = <T, U>(work: () => T, otherwise: (refusal: Refusal) => U): T | U => {
+  try {
+    return work();
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return otherwise(refusal);
+  }
+};
+
 interface About {
   /** A few words beside it, where nothing was reckoned. */
   hint?: string;
@@ -94,7 +104,7 @@ export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undef
 });
 
 /** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
-export const lengthOf = (raw: unknown, style: Style): Exact => {
+export const readLength = (raw: unknown, style: Style): Exact => {
   const parsed = parseLength(Number.isFinite(raw) ? `${(raw as number).toFixed(6)} in` : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.message);
 };
@@ -111,12 +121,12 @@ const FINEST = exact(1, 64);
 
 type Measured = Pick<Field, 'label' | 'example' | 'initial'> & Limits;
 
-const readLength =
+const readWithin =
   ({ zero, most = '1000 in', ...field }: Measured) =>
   (raw: unknown, style: Style): Exact => {
     const { label } = field;
-    const value = lengthOf(raw, style);
-    const limit = lengthOf(most, style);
+    const value = readLength(raw, style);
+    const limit = readLength(most, style);
     if (value.lt(0)) refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
     if (!zero && value.lt(FINEST))
       refuse(
@@ -136,7 +146,7 @@ export const lengthField = (label: string, { zero, most, ...about }: About & Lim
   return {
     kind: 'length',
     ...field,
-    read: readLength({ ...field, zero, most }),
+    read: readWithin({ ...field, zero, most }),
     write: asTyped,
     marked: inUnit,
   };
@@ -155,19 +165,18 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
   ...about,
   read: (raw, style) => {
     const parts: unknown[] = Array.isArray(raw)
-      ? [...(raw as unknown[])]
+      ? raw
       : typeof raw === 'number'
         ? [raw]
         : splitList(textOf(raw), style.comma);
     if (parts.length > LONGEST_LIST)
       refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
-    return parts.map((part) => {
-      try {
-        return readLength({ label, example: '2', most })(part, style);
-      } catch (refusal) {
-        return refuse(`${(refusal as Refusal).message} ${SEVERAL}`);
-      }
-    });
+    return parts.map((part) =>
+      unlessRefused(
+        () => readWithin({ label, example: '2', most })(part, style),
+        ({ message }) => refuse(`${message} ${SEVERAL}`),
+      ),
+    );
   },
   marked: allInUnit,
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
@@ -181,7 +190,7 @@ export const sizeField = (label: string, about: About): Field<[Exact, Exact]> =>
   read: (raw, style) => {
     const sides =
       splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
-    return sides.map((side) => readLength({ label, example: '60' })(side, style)) as [Exact, Exact];
+    return sides.map((side) => readWithin({ label, example: '60' })(side, style)) as [Exact, Exact];
   },
   marked: allInUnit,
   write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),

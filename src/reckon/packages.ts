@@ -2,7 +2,7 @@ import type { Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { inUnit, parseLength, quoted, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
-import { isBlank, lengthField, moneyField, readField, Refusal, refuse, textOf } from './fields.js';
+import { isBlank, lengthField, moneyField, readField, refuse, textOf, unlessRefused } from './fields.js';
 
 /** A package of batting, as its label or a shop's list names it. */
 export interface Package {
@@ -34,16 +34,15 @@ const readPackage = (entry: string, style: Style): Package => {
     return refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
   const [name, size] = parts;
   const [width, length] = splitSize(size)!;
-  try {
-    return {
+  return unlessRefused(
+    () => ({
       name: name.replace(/[\s:,–—-]+$/, ''),
       width: readField(lengthField('The width'), width, style),
       length: readField(lengthField('The length'), length, style),
       price: readField(moneyField('The price'), price, style),
-    };
-  } catch (refusal) {
-    throw refusal instanceof Refusal ? new Refusal(`${quoted(entry)}: ${refusal.message}`) : refusal;
-  }
+    }),
+    ({ message }) => refuse(`${quoted(entry)}: ${message}`),
+  );
 };
 
 /** A list as text, as {@link readPackages} reads it. */
@@ -59,7 +58,7 @@ export const writePackages = (raw: unknown): string => {
 
 /**
  * Reads a list of packages: text with semicolons between (`small 40 x 50 @ 12.50; large 90 x 100 @ 29`), or an array of
- * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a {@link Refusal} that names the
+ * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a `Refusal` that names the
  * entry it cannot read.
  */
 export const readPackages = (raw: unknown, style: Style): Package[] => {

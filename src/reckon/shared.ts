@@ -4,7 +4,7 @@ import type { Book } from './book.js';
 import {
   choiceField,
   lengthField,
-  lengthOf,
+  readLength,
   moneyField,
   percentField,
   stepField,
@@ -39,6 +39,15 @@ export interface Size<Length = string> {
   length: Length;
 }
 
+/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+export const facing = <Length>(
+  { width, length }: Size<Length>,
+  turned: boolean,
+): [across: Length, along: Length] => (turned ? [length, width] : [width, length]);
+
+/** The ids of the rows that {@link withOverage} adds. */
+export const NEED_ROWS: Size = { width: 'needWidth', length: 'needLength' };
+
 /** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
 export const withOverage = (
   book: Book<Fields & { overage: Field<Exact> }>,
@@ -48,14 +57,14 @@ export const withOverage = (
 ): Size<Exact> => {
   book.given('overage');
   const { overage } = book.values;
-  if (overage.gt(most(quilt.width, quilt.length, lengthOf(OVERAGE, book.style))))
+  if (overage.gt(most(quilt.width, quilt.length, readLength(OVERAGE, book.style))))
     book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
-  const side = (of: keyof Size, id: string): Exact => {
+  const side = (of: keyof Size): Exact => {
     const need = quilt[of].add(overage.mul(2));
-    book.row(id, `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
+    book.row(NEED_ROWS[of], `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
     return need;
   };
-  return { width: side('width', 'needWidth'), length: side('length', 'needLength') };
+  return { width: side('width'), length: side('length') };
 };
 
 /** The cloth as it lies in the shop. */

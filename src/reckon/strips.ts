@@ -1,6 +1,7 @@
 import { everyPiece, type Cloth, type CuttingPlan } from '../cutting/plan.js';
 import { exact, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
+import type { Unwritten } from './answer.js';
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
@@ -54,17 +55,17 @@ export const laidOut = (
   { width, height = plan.length }: Cloth,
   names: string[],
   triangles: number[] = [],
-): { strips: CutStrip[]; layout: LaidPiece[]; width: string; height: string } => ({
+): { strips: CutStrip[]; layout: Unwritten<LaidPiece>[]; width: Exact; height: Exact } => ({
   strips: stripsOf(plan, names),
   layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
-    x: mixed(x),
-    y: mixed(y),
-    width: mixed(width),
-    height: mixed(height),
+    x,
+    y,
+    width,
+    height,
     piece: names[piece]!,
     sheet,
-    ...(triangles[piece]! > 1 && { triangles: triangles[piece]! }),
+    triangles: triangles[piece]! > 1 ? triangles[piece] : undefined,
   })),
-  width: mixed(width),
-  height: mixed(height),
+  width,
+  height,
 });

@@ -1,5 +1,4 @@
 import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import { PATCHES } from '../trade/patches.js';
 import type { Cut } from './answer.js';
 import type { Book } from './book.js';
@@ -61,7 +60,7 @@ export const settingTriangles = <F extends Fields>(
   book: Book<F>,
   { block, across, down, sashing, seam, mark }: Layout,
 ): {
-  squares: { sideTriangles: number; sideSquare: string; cornerSquare: string };
+  squares: { sideTriangles: number; sideSquare: Exact; cornerSquare: Exact };
   cuts: Cut[];
 } => {
   const { n } = book;
@@ -101,7 +100,7 @@ export const settingTriangles = <F extends Fields>(
       book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare),
     );
   return {
-    squares: { sideTriangles: sides, sideSquare: mixed(sideSquare), cornerSquare: mixed(cornerSquare) },
+    squares: { sideTriangles: sides, sideSquare, cornerSquare },
     cuts,
   };
 };

@@ -1,5 +1,4 @@
 import { exact, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
@@ -164,8 +163,8 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
     return {
       ...bought,
-      finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
-      unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
+      finished: { width: finishedWidth, length: finishedLength },
+      unfinished,
       blocks,
       pieces,
       ...(triangles && triangles.squares),

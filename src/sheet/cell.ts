@@ -2,7 +2,7 @@ import { html, isServer, noChange, nothing, type TemplateResult } from 'lit';
 import type { Field } from '../reckon/fields.js';
 
 /** What a cell needs to show itself. */
-export interface CellState {
+interface CellState {
   id: string;
   /** Missing for a reckoned row that may be typed over. */
   field?: Field | undefined;

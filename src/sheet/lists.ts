@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { draw, type Picture } from '../drawing/picture.js';
-import { unbroken } from '../measure/format.js';
+import { unbroken, unbrokenSize } from '../measure/format.js';
 import type { Answer } from '../reckon/answer.js';
 import type { Listing } from './calculator.js';
 
@@ -31,7 +31,7 @@ export const cutList = ({ cuts }: Answer): unknown =>
   cuts[0]
     ? listing({
         caption: 'Cut',
-        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text.replace('× ', '×\u00a0')]),
+        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, unbrokenSize(text)]),
       })
     : nothing;
 

@@ -3,7 +3,7 @@ import { exact, upTo } from '../measure/exact.js';
 import { decimal, type Style } from '../measure/format.js';
 import { quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
-import type { Answer, Input, Problem, Refused, Row } from '../reckon/answer.js';
+import { rowIn, type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
 import { isBlank, missing, textOf } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
@@ -177,10 +177,8 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
 
   /** Inputs as they stand now, reckoned rows as they were last good. */
   protected rows(): Row[] {
-    const { errors, working } = this.result;
-    return errors && this.good
-      ? this.good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
-      : working;
+    const { result, good } = this;
+    return result.errors && good ? good.working.map((row) => rowIn(result, row.id) ?? row) : result.working;
   }
 
   protected labelOf(id: string): string {

@@ -1,6 +1,6 @@
 import { isServer } from 'lit';
 import { inUnit } from '../measure/parse.js';
-import type { Answer } from '../reckon/answer.js';
+import { rowIn, type Answer } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
@@ -245,7 +245,7 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
 
   #nudge(input: HTMLInputElement, by: number): void {
     const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
-    const { inches } = this.good?.working.find(({ id }) => id === 'mark') ?? {};
+    const { inches } = (this.good && rowIn(this.good, 'mark')) ?? {};
     const text = nudged(input.value, by, kind, this.lengthStyle, inches);
     if (text) this.#replace(input, text);
   }

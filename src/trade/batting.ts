@@ -1,5 +1,5 @@
 /** A packaged batting, as its label names it. Sides in inches, as people write them. */
-export interface BattingPackage {
+interface BattingPackage {
   name: string;
   width: string;
   length: string;

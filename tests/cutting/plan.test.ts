@@ -96,17 +96,18 @@ describe('cutting plans', { timeout: 60_000 }, () => {
         );
   });
 
+  const sizes = [3, 5, 6, 7, 8, 9, 11, 13];
+  const small = fc.array(
+    fc.record({
+      width: fc.constantFrom(...sizes),
+      height: fc.constantFrom(...sizes),
+      count: fc.integer({ min: 1, max: 3 }),
+      turn: fc.boolean(),
+    }),
+    { minLength: 1, maxLength: 3 },
+  );
+
   test('small lists: the exact optimum, found by trying every way of cutting', () => {
-    const sizes = [3, 5, 6, 7, 8, 9, 11, 13];
-    const small = fc.array(
-      fc.record({
-        width: fc.constantFrom(...sizes),
-        height: fc.constantFrom(...sizes),
-        count: fc.integer({ min: 1, max: 3 }),
-        turn: fc.boolean(),
-      }),
-      { minLength: 1, maxLength: 3 },
-    );
     let [plans, optimal] = [0, 0];
     fc.assert(
       fc.property(small, fc.integer({ min: 20, max: 27 }), (list, width) => {
@@ -126,16 +127,6 @@ describe('cutting plans', { timeout: 60_000 }, () => {
   });
 
   test('small lists: the fewest sheets, found by trying every way of sharing and cutting', () => {
-    const sizes = [3, 5, 6, 7, 8, 9, 11, 13];
-    const small = fc.array(
-      fc.record({
-        width: fc.constantFrom(...sizes),
-        height: fc.constantFrom(...sizes),
-        count: fc.integer({ min: 1, max: 3 }),
-        turn: fc.boolean(),
-      }),
-      { minLength: 1, maxLength: 3 },
-    );
     fc.assert(
       fc.property(
         small,

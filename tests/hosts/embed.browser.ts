@@ -1,17 +1,13 @@
 import { expect } from 'chai';
+import { CALCULATORS, NAMES } from '../calculators.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { settle } from './reading.js';
 
-/** A row of a calculator in the maker's live sheet, and what is typed there. */
-const TYPED: Record<string, [where: string, row: string, text: string]> = {
-  backing: ['backing', 'width', '61 3/4'],
-  binding: ['binding', 'finished', '3/8'],
-  borders: ['borders', 'borders', '1 1/2, 6'],
-  batting: ['batting', 'length', '91'],
-  top: ['top', 'sashing', '2 1/4'],
-  cutting: ['cutting', 'sheet', '18 x 21'],
-  worksheet: ['top', 'across', '5'],
-};
+/** What is typed into the maker's live sheet: a row of which calculator. */
+const typedIn = (name: string): [where: string, row: string, text: string][] =>
+  name === 'worksheet'
+    ? [['top', 'across', '5']]
+    : CALCULATORS[name]!.typed.map(([row, text]) => [name, row, text]);
 
 type Sheet = HTMLElementTagNameMap['quilt-top'];
 const sheetsIn = (within: ParentNode): Sheet[] =>
@@ -32,7 +28,7 @@ const write = (field: Element, text: string): void => {
 };
 
 describe('The embed maker', () => {
-  for (const [name, [where, row, text]] of Object.entries(TYPED))
+  for (const name of NAMES)
     it(`${name}: each snippet is that calculator again, on a page that it is pasted into`, async () => {
       const { page, faults } = await openFrame({ src: '/demo/embed.html' });
       const live = page.querySelector('#live')!;
@@ -42,8 +38,10 @@ describe('The embed maker', () => {
       press('calculator', name);
       await until(() => !!live.querySelector(`quilt-${name}`));
       await settle(page, false);
-      write(live.querySelector(`quilt-${where}`)!.shadowRoot!.querySelector(`[data-row=${row}]`)!, text);
-      await settle(page, false);
+      for (const [where, row, text] of typedIn(name)) {
+        write(live.querySelector(`quilt-${where}`)!.shadowRoot!.querySelector(`[data-row=${row}]`)!, text);
+        await settle(page, false);
+      }
       const answers = resultsIn(live);
       expect(answers.join()).to.include('"buy"').and.not.to.include('"errors"');
       const pasted: Framed[] = [];

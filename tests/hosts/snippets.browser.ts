@@ -1,4 +1,5 @@
 import { expect } from 'chai';
+import { CALCULATORS, NAMES, tagOf } from '../calculators.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { settle } from './reading.js';
 import { isOfPage, snippetsIn } from './snippets.js';
@@ -99,9 +100,7 @@ describe('The snippets of README', () => {
 
   for (const [at, code] of named('js').filter(([, code]) => isOfPage(code)))
     it(`${at}: runs in a page`, async () => {
-      const elements = ['backing', 'binding', 'borders', 'batting', 'top', 'cutting', 'worksheet']
-        .map((name) => `<quilt-${name} id="${name}" width="58" length="70" borders="2"></quilt-${name}>`)
-        .join('');
+      const elements = NAMES.map((name) => tagOf(name, { ...CALCULATORS[name]?.given, id: name })).join('');
       const map = JSON.stringify({
         imports: {
           'quilt-reckoner': '/dist/quilt-reckoner.js',

@@ -1,5 +1,6 @@
 import type { Frame, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CALCULATORS, NAMES } from '../calculators.js';
 import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
 import { findingsOn } from './axe.js';
@@ -21,27 +22,12 @@ afterAll(() => {
 interface Sheet extends HTMLElement {
   result: { buy?: { text: string }; errors?: unknown; cuts?: { text: string }[]; fabrics?: object[] };
 }
-const CALCULATORS = ['backing', 'binding', 'borders', 'batting', 'top', 'cutting', 'worksheet'] as const;
-type Name = (typeof CALCULATORS)[number];
 /** What is typed into the maker's live sheet: a row of which calculator, and what. */
-const TYPED: Record<Name, [where: string, row: string, text: string][]> = {
-  backing: [
-    ['backing', 'width', '61 3/4'],
-    ['backing', 'overage', '5'],
-  ],
-  binding: [
-    ['binding', 'finished', '3/8'],
-    ['binding', 'fabricWidth', '42'],
-  ],
-  borders: [['borders', 'borders', '1 1/2, 6']],
-  batting: [['batting', 'length', '91']],
-  top: [['top', 'sashing', '2 1/4']],
-  cutting: [['cutting', 'sheet', '18 x 21']],
-  worksheet: [
+const typedIn = (name: string): [where: string, row: string, text: string][] =>
+  CALCULATORS[name]?.typed.map(([row, text]) => [name, row, text]) ?? [
     ['top', 'across', '5'],
     ['backing', 'fabricWidth', '106'],
-  ],
-};
+  ];
 const FORMS = ['classic', 'module', 'frame'] as const;
 type Form = (typeof FORMS)[number];
 
@@ -68,12 +54,12 @@ const resultsIn = async (page: Page | Frame): Promise<string[]> => {
 };
 
 /** The maker with this calculator set up by hand. */
-const maker = async (name: Name): Promise<{ page: Page; faults: string[] }> => {
+const maker = async (name: string): Promise<{ page: Page; faults: string[] }> => {
   const opened = await open(`${files.address}/embed.html`);
   const { page } = opened;
   await page.waitForSelector('#live quilt-backing:defined');
   await tile(page, 'calculator', name);
-  for (const [where, row, text] of TYPED[name])
+  for (const [where, row, text] of typedIn(name))
     await write(page, `#live quilt-${where} >>> [data-row=${row}]`, text);
   return opened;
 };
@@ -98,7 +84,7 @@ const fits = async (page: Page): Promise<void> => {
 };
 
 describe('the embed maker', () => {
-  it.each(CALCULATORS)('%s: each snippet is that calculator again, on another site', async (name) => {
+  it.each(NAMES)('%s: each snippet is that calculator again, on another site', async (name) => {
     const empty = await openWith('');
     const host = new URL(empty.page.url()).origin;
     await empty.page.close();
@@ -337,7 +323,7 @@ describe('the embed maker', () => {
     await pasted.page.close();
   });
 
-  it.each(CALCULATORS)('%s fits 320 px, and axe finds nothing', async (name) => {
+  it.each(NAMES)('%s fits 320 px, and axe finds nothing', async (name) => {
     const { page, faults } = await maker(name);
     await page.setViewport({ width: 320, height: 640, isMobile: true, hasTouch: true });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
+import { NAMES } from '../calculators.js';
 import { filesIn } from '../tools/fresh-dist.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { site } from './site.js';
@@ -135,8 +136,7 @@ const NOTHING_KEPT = {
 
 /** Uses everything there is to use: cells, choices, folds, keys, copying, files, paper, and a form’s reset. */
 const useAll = async (page: Page): Promise<void> => {
-  const tags = ['backing', 'batting', 'cutting', 'top', 'borders', 'binding', 'worksheet'];
-  for (const name of tags) {
+  for (const name of NAMES) {
     const sheet = `quilt-${name} >>> `;
     await page.waitForFunction(
       (tag) => document.querySelector<HTMLElement & { result?: { buy?: object } }>(tag)?.result?.buy,

@@ -1,21 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exact } from '../../src/measure/exact.js';
-import {
-  reckonBacking,
-  type BackingInput,
-  type BackingLayout,
-  type BackingResult,
-} from '../../src/reckon/backing.js';
+import { reckonBacking, type BackingInput, type BackingLayout } from '../../src/reckon/backing.js';
+import { answersOf, inches } from './asked.js';
 
-const good = (input: BackingInput): BackingResult => {
-  const result = reckonBacking(input);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
+const good = answersOf(reckonBacking);
 const wrong = (input: BackingInput) =>
   reckonBacking(input).errors?.map(({ input, message }) => [input, message]);
-const inches = (text: string): number => exact(text).valueOf();
 const quilt = { width: 58, length: 70 };
 
 describe('a quilt of 58 × 70 in', () => {

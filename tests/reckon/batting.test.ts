@@ -1,31 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { exact } from '../../src/measure/exact.js';
-import {
-  battingFields,
-  reckonBatting,
-  type BattingInput,
-  type BattingResult,
-} from '../../src/reckon/batting.js';
+import { battingFields, reckonBatting, type BattingInput } from '../../src/reckon/batting.js';
 import { PACKAGES } from '../../src/trade/batting.js';
 import { HOSTILE, inputsOf } from './hostile.js';
+import { answersOf, errorsOf, inches, row } from './asked.js';
 
-const good = (input: BattingInput): BattingResult => {
-  const result = reckonBatting(input);
-  if (result.errors) throw new Error(result.errors.map(({ message }) => message).join(' '));
-  return result;
-};
+const good = answersOf(reckonBatting);
 
-const errorOf = (input: BattingInput): [string, string] => {
-  const { errors = [] } = reckonBatting(input);
-  expect(errors).toHaveLength(1);
-  return [errors[0]!.input, errors[0]!.message];
-};
+const errorOf = errorsOf(reckonBatting);
 
-const row = ({ working }: Pick<BattingResult, 'working'>, id: string) =>
-  working.find((row) => row.id === id) ?? expect.fail(`There is no row ${id}.`);
-
-const inches = (text: string): number => exact(text).valueOf();
 const quilt = { width: 58, length: 70 };
 const shop = 'small 40 x 50 @ 12.50; medium 70 x 80 @ 31; large 90 x 100 @ 29';
 

@@ -1,28 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, type Exact } from '../../src/measure/exact.js';
-import {
-  bindingFields,
-  reckonBinding,
-  type BindingInput,
-  type BindingResult,
-} from '../../src/reckon/binding.js';
+import { bindingFields, reckonBinding, type BindingInput } from '../../src/reckon/binding.js';
 import { HOSTILE, inputsOf } from './hostile.js';
+import { answersOf, errorsOf, row } from './asked.js';
 
-const good = (input: BindingInput): BindingResult => {
-  const result = reckonBinding(input);
-  if (result.errors) throw new Error(result.errors.map(({ message }) => message).join(' '));
-  return result;
-};
+const good = answersOf(reckonBinding);
 
-const errorOf = (input: BindingInput): [string, string] => {
-  const { errors = [] } = reckonBinding(input);
-  expect(errors).toHaveLength(1);
-  return [errors[0]!.input, errors[0]!.message];
-};
-
-const row = ({ working }: Pick<BindingResult, 'working'>, id: string) =>
-  working.find((row) => row.id === id) ?? expect.fail(`There is no row ${id}.`);
+const errorOf = errorsOf(reckonBinding);
 
 const quilt = { width: 58, length: 70 };
 

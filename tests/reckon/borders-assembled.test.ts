@@ -1,14 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBorders, type BordersInput, type BordersResult } from '../../src/reckon/borders.js';
+import { reckonBorders, type BordersResult } from '../../src/reckon/borders.js';
 import { CORNERS, eighths, inputs } from './borders-inputs.js';
+import { answersOf, inches } from './asked.js';
 
-const reckon = (input: BordersInput): BordersResult => {
-  const result = reckonBorders(input);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
+const reckon = answersOf(reckonBorders);
 
 // Assembling. Every length here is a whole number of eighths, or half of one, which a plain number holds exactly.
 
@@ -19,7 +16,6 @@ interface Rect {
   right: number;
   bottom: number;
 }
-const inches = (text: string): number => exact(text).valueOf();
 const cornersOf = ({ left, top, right, bottom }: Rect): Point[] => [
   [left, top],
   [right, top],

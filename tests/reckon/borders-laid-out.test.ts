@@ -1,14 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, most, ONE, sum, ZERO, type Exact } from '../../src/measure/exact.js';
-import { reckonBorders, type BordersInput, type BordersResult } from '../../src/reckon/borders.js';
+import { reckonBorders, type BordersResult } from '../../src/reckon/borders.js';
 import { CORNERS, eighths, inputs } from './borders-inputs.js';
+import { answersOf } from './asked.js';
 
-const reckon = (input: BordersInput): BordersResult => {
-  const result = reckonBorders(input);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
+const reckon = answersOf(reckonBorders);
 
 /** What the verifier knows of the cloth and of the pieces, from the input and the cut list only. */
 interface Cloth {

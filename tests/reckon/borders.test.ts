@@ -6,12 +6,9 @@ import {
   type BordersInput,
   type BordersResult,
 } from '../../src/reckon/borders.js';
+import { answersOf } from './asked.js';
 
-const reckon = (input: BordersInput): BordersResult => {
-  const result = reckonBorders(input);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
+const reckon = answersOf(reckonBorders);
 const refused = (input: BordersInput): Record<string, string> => {
   const result = reckonBorders(input);
   expect(result.buy).toBeUndefined();

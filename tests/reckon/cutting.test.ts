@@ -3,20 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import {
-  reckonCutting,
-  type CuttingInput,
-  type CuttingResult,
-  type FabricPlan,
-  type Planner,
-} from '../../src/reckon/cutting.js';
+import { reckonCutting, type CuttingInput, type FabricPlan, type Planner } from '../../src/reckon/cutting.js';
+import { answersOf, inches } from './asked.js';
 
-const good = (input: CuttingInput, plan?: Planner): CuttingResult => {
-  const result = reckonCutting(input, plan);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
-const inches = (text: string): number => exact(text).valueOf();
+const good = answersOf(reckonCutting);
 const notesOf = (input: CuttingInput): string => good(input).notes.join('\n');
 
 // Verifying a layout, with nothing of the planner’s: sizes in whole sixteenths, which a plain number holds exactly.

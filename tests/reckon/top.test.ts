@@ -5,13 +5,9 @@ import { planCloth } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
 import type { Cut } from '../../src/reckon/answer.js';
 import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';
+import { answersOf, inches } from './asked.js';
 
-const good = (input: TopInput): TopResult => {
-  const result = reckonTop(input);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
-const inches = (text: string): number => exact(text).valueOf();
+const good = answersOf(reckonTop);
 
 // Building. Every length is a whole number of eighths, which a plain number holds exactly.
 

@@ -9,14 +9,10 @@ import {
   type PartInput,
   type ShoppingLine,
   type WorksheetInput,
-  type WorksheetResult,
 } from '../../src/reckon/worksheet.js';
+import { answersOf } from './asked.js';
 
-const good = (input: WorksheetInput, plan?: Planner): WorksheetResult => {
-  const result = reckonWorksheet(input, plan);
-  if (result.errors) throw new Error(JSON.stringify(result.errors));
-  return result;
-};
+const good = answersOf(reckonWorksheet);
 const part = (title: string, fabric: string, need: string, more: Partial<PartInput> = {}): PartInput => ({
   title,
   fabric,

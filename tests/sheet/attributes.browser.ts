@@ -2,6 +2,7 @@ import { expect } from 'chai';
 import {
   answer,
   answered,
+  camel,
   cell,
   cellIds,
   find,
@@ -23,9 +24,6 @@ import {
   type Sheet,
 } from './fixture.js';
 
-/** `fabric-width` → `fabricWidth`. */
-const camel = (attribute: string): string =>
-  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 const property = (sheet: Sheet, attribute: string): unknown => (sheet as never)[camel(attribute)];
 
 type Try = [attribute: string, value: string | true, beside?: Attributes];

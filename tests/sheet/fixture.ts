@@ -3,17 +3,19 @@ import { expect } from 'chai';
 import '../../src/index.js';
 import type { Answer, Refused } from '../../src/reckon/answer.js';
 import type { QuiltSheet } from '../../src/sheet/sheet.js';
+import { CALCULATORS, type Attributes } from '../calculators.js';
 
 export type Sheet = QuiltSheet;
-export type Attributes = Record<string, string | true>;
+export type { Attributes };
 
-/** The four calculators, and what gives each a good answer. */
-export const GIVEN: Record<string, Attributes> = {
-  'quilt-backing': { width: '58', length: '70' },
-  'quilt-binding': { width: '58', length: '70' },
-  'quilt-borders': { width: '58', length: '70', borders: '2, 4 1/2' },
-  'quilt-batting': { width: '58', length: '70' },
-};
+/** Every calculator, and what gives each a good answer. */
+export const EVERY: Record<string, Attributes> = Object.fromEntries(
+  Object.entries(CALCULATORS).map(([name, { given }]) => [`quilt-${name}`, given]),
+);
+/** Those that are given a quilt's size. */
+export const GIVEN: Record<string, Attributes> = Object.fromEntries(
+  Object.entries(EVERY).filter(([, given]) => given['width']),
+);
 export const TAGS = Object.keys(GIVEN);
 
 // The console stays clean, in every test of every file that uses this one.
@@ -69,6 +71,10 @@ export const mount = async (
   await settled(sheet);
   return sheet;
 };
+
+/** `fabric-width` → `fabricWidth`. */
+export const camel = (attribute: string): string =>
+  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 
 // Looking at a sheet as its reader does
 

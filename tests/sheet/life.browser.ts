@@ -1,15 +1,17 @@
 import { expect } from 'chai';
 import type { LitElement } from 'lit';
+import { CALCULATORS, tagOf } from '../calculators.js';
 import {
   all,
   answer,
   answered,
+  camel,
   at,
   cell,
   cellIds,
   enter,
+  EVERY,
   find,
-  GIVEN,
   listen,
   mount,
   press,
@@ -20,19 +22,10 @@ import {
   words,
   write,
   writeAndLeave,
-  type Attributes,
   type Sheet,
 } from './fixture.js';
 
-/** Every element that reckons, and what gives each a good answer. */
-const EVERY: Record<string, Attributes> = {
-  ...GIVEN,
-  'quilt-top': { block: '12', across: '4', down: '5', sashing: '2' },
-  'quilt-cutting': { list: 'A | square | 3 1/2 in | 12' },
-};
 const mounted = (tag: string, parent?: ParentNode): Promise<Sheet> => mount(tag, EVERY[tag], parent);
-const camel = (attribute: string): string =>
-  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 const openCell = (sheet: Sheet): string => find(sheet, 'input[type=text], textarea')!.dataset['row']!;
 
 /** A page in a frame of this page. */
@@ -255,13 +248,8 @@ it('The language is found from inside a frame, through shadow roots of its own',
 });
 
 describe('A page that swaps its content', () => {
-  const SHEETS = Object.entries(EVERY)
-    .map(
-      ([tag, attributes]) =>
-        `<${tag} ${Object.entries(attributes)
-          .map(([name, value]) => `${name}="${String(value)}"`)
-          .join(' ')}></${tag}>`,
-    )
+  const SHEETS = Object.keys(CALCULATORS)
+    .map((name) => tagOf(name))
     .join('');
   const WHOLE = `<quilt-worksheet><quilt-fabric letter="A"></quilt-fabric>${SHEETS}</quilt-worksheet>`;
   const resultsOf = (root: ParentNode): string =>

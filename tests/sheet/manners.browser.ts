@@ -2,6 +2,7 @@ import { expect } from 'chai';
 import {
   answer,
   answered,
+  camel,
   at,
   cell,
   GIVEN,
@@ -17,8 +18,6 @@ import {
   type Sheet,
 } from './fixture.js';
 
-const camel = (attribute: string): string =>
-  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 const put = (sheet: Sheet, values: Record<string, unknown>): void => void Object.assign(sheet, values);
 
 for (const tag of TAGS)

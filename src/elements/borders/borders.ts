@@ -1,6 +1,7 @@
 import { drawBorders } from '../../drawing/borders.js';
-import { clothWidth, lengthOf } from '../../drawing/picture.js';
+import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
+import { clothWidth } from '../../reckon/answer.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
 import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';

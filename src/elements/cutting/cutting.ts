@@ -1,12 +1,10 @@
-import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import type { Input } from '../../reckon/answer.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
 import { isBlank } from '../../reckon/fields.js';
-import { BackgroundPlans } from '../../sheet/background-plans.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { isAsServed } from '../../sheet/server.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
@@ -29,7 +27,7 @@ const OTHER_PRICE =
  *
  * @tagname quilt-cutting
  */
-export class QuiltCutting extends QuiltSheet<CuttingResult> {
+export class QuiltCutting extends BackgroundSheet<CuttingResult> {
   static override properties = propertiesOf(cuttingFields);
 
   /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
@@ -45,14 +43,9 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  readonly #plans = new BackgroundPlans((ready) => {
-    this.reckonAgain();
-    if (ready) this.tell('change');
-  });
   #written: string[][] | undefined;
   /** What it was cut from when its price was written, where the reader changed that since. */
   #pricedFor: string | undefined;
-  #watch: MutationObserver | undefined;
 
   constructor() {
     super();
@@ -63,7 +56,7 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
     title: 'Cutting plan',
     fields: cuttingFields,
     reckon: (input) =>
-      isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
+      isAsServed(this) ? reckonCutting(input) : this.plans.reckon((plan) => reckonCutting(input, plan)),
     draw: drawCutting,
     byPiece: () => !!this.sheet,
     listings: ({ fabrics }, style) => [stripList(fabrics, style)],
@@ -83,21 +76,9 @@ export class QuiltCutting extends QuiltSheet<CuttingResult> {
       }),
   };
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    if (isServer) return;
-    this.#watch = new MutationObserver(() => this.#read());
-    this.#watch.observe(this, { childList: true, characterData: true, subtree: true });
-    this.#read();
-  }
+  protected override readonly watched = { childList: true, characterData: true, subtree: true };
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#watch?.disconnect();
-    this.#plans.stop();
-  }
-
-  #read(): void {
+  protected override readInside(): void {
     this.#written = listIn(this);
     this.reckonAgain();
   }

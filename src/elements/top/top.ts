@@ -1,7 +1,7 @@
 import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
 import { lengthOf } from '../../drawing/picture.js';
-import type { Refused } from '../../reckon/answer.js';
+import { rowIn, type Refused } from '../../reckon/answer.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
@@ -11,9 +11,7 @@ import { stripList } from '../cutting/strips.js';
 const BLOCKS = ['block', 'across', 'down', 'set'] as const;
 
 const inWords = (result: TopResult | Refused): string =>
-  result.errors
-    ? ''
-    : `${plural(result.blocks, 'block')} of ${result.working.find(({ id }) => id === 'block')!.value}`;
+  result.errors ? '' : `${plural(result.blocks, 'block')} of ${rowIn(result, 'block')!.value}`;
 
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.

@@ -1,20 +1,20 @@
 import { ZERO, type Exact } from '../../measure/exact.js';
 import { asTyped, mixed, type Style } from '../../measure/format.js';
-import { isBlank, lengthOf, Refusal, textOf } from '../../reckon/fields.js';
+import { isBlank, readLength, textOf, unlessRefused } from '../../reckon/fields.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 
 /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
 export const flowing = (raw: unknown, style: Style): { text: unknown; inches?: Exact } => {
   if (isBlank(raw)) return { text: undefined };
-  try {
-    const inches = lengthOf(raw, style);
-    const text = asTyped(inches, style);
-    return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
-  } catch (refusal) {
-    if (!(refusal instanceof Refusal)) throw refusal;
-    return { text: raw };
-  }
+  return unlessRefused(
+    () => {
+      const inches = readLength(raw, style);
+      const text = asTyped(inches, style);
+      return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
+    },
+    () => ({ text: raw }),
+  );
 };
 
 /** How wide a fabric is, and in words where that was said. */
@@ -50,7 +50,7 @@ export class Fabrics {
     return {
       width: text || undefined,
       from,
-      inches: inches ?? (text ? ZERO : lengthOf(COTTON_WIDTH, this.style)),
+      inches: inches ?? (text ? ZERO : readLength(COTTON_WIDTH, this.style)),
     };
   };
 

@@ -7,7 +7,7 @@ import { flowing, type Fabrics } from './fabrics.js';
 import { lettersOf } from './part.js';
 
 /** A quilt's size as it flows from one part to the next. */
-export interface QuiltSize {
+interface QuiltSize {
   width?: unknown;
   length?: unknown;
 }

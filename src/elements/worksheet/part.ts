@@ -1,9 +1,9 @@
-import { clothWidth } from '../../drawing/picture.js';
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
+import { clothWidth, rowIn } from '../../reckon/answer.js';
 import { textOf } from '../../reckon/fields.js';
 import type { PartInput } from '../../reckon/worksheet.js';
-import { type Take } from '../../sheet/calculator.js';
+import type { Take } from '../../sheet/calculator.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 
 /** The letters of the fabrics that a part is cut from. */
@@ -17,17 +17,17 @@ export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
   const { result, calculator } = part;
   if (result.errors) return [];
   const letters = lettersOf(part);
-  const { fabric, cuts, working } = result;
+  const { fabric, cuts } = result;
   const takes: Take[] = calculator.takes?.(result, letters) ?? [
     { fabric: letters[0] ?? '', need: fabric, cuts },
   ];
-  const written = (of: string): string | undefined => working.find(({ id }) => id === of)?.value;
+  const written = (id: string): string | undefined => rowIn(result, id)?.value;
   const shrinkage = written('shrinkage')?.replace(/ ?%/, '') || '0';
   const washed = mixed(exact(100).div(exact(100).sub(exact(shrinkage))));
   return takes.map(({ cuts, pieces = cuts.map((cut) => ({ ...cut, turn: true })), ...take }) => ({
     title: calculator.title,
     width: clothWidth(result),
-    sold: working.find(({ id }) => id === 'fabricWidth')?.inches,
+    sold: rowIn(result, 'fabricWidth')?.inches,
     washed,
     price: written('price'),
     cuts,

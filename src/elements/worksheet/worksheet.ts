@@ -5,12 +5,12 @@ import type { Input } from '../../reckon/answer.js';
 import { isBlank } from '../../reckon/fields.js';
 import { plural } from '../../reckon/shared.js';
 import { reckonWorksheet, worksheetFields, type WorksheetResult } from '../../reckon/worksheet.js';
-import { BackgroundPlans } from '../../sheet/background-plans.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { cellsOf, type Cells } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, isAsServed } from '../../sheet/server.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import type { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from '../cutting/strips.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { Fabrics, flowing } from './fabrics.js';
@@ -30,8 +30,8 @@ const isPart = (element: Element): element is QuiltSheet => 'calculator' in elem
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
-  static override styles = [...QuiltSheet.styles, worksheetStyles];
+export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
+  static override styles = [...BackgroundSheet.styles, worksheetStyles];
   static override properties = propertiesOf(worksheetFields);
 
   /** How many kits to cut, for a shop. Default none. */
@@ -47,16 +47,11 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   #pieces: Piece[] = [];
   #swatches = new Map<string, string>();
   #size = '';
-  readonly #plans = new BackgroundPlans((ready) => {
-    this.reckonAgain();
-    if (ready) this.tell('change');
-  });
-  #watch: MutationObserver | undefined;
 
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
     fields: worksheetFields,
-    reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
+    reckon: (input) => this.plans.reckon((plan) => reckonWorksheet(input, plan)),
     headline: ({ total, soFar, fabrics, items, kits }) =>
       kits?.cost
         ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
@@ -76,25 +71,16 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   override connectedCallback(): void {
     super.connectedCallback();
     if (isServer) return;
-    this.#watch = new MutationObserver(() => this.#settle());
-    this.#watch.observe(this, { childList: true, subtree: true });
     for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
-    this.#settle();
     // A plan that was under way when it was moved here has stopped.
     this.reckonAgain();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#watch?.disconnect();
-    this.#plans.stop();
   }
 
   /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
   #heard = ({ target, type }: Event): void => {
     if (target === this) return;
-    if (type === 'reckoned') queueMicrotask(() => this.#settle());
-    else this.#settle();
+    if (type === 'reckoned') queueMicrotask(() => this.readInside());
+    else this.readInside();
   };
 
   protected override get switchable(): boolean {
@@ -102,7 +88,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   protected override willUpdate(): void {
-    this.#settle();
+    this.readInside();
   }
 
   protected override reckonInput(): Input {
@@ -123,7 +109,7 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   }
 
   /** Lets the sizes flow through the parts, and gathers what all take. */
-  #settle(): void {
+  protected override readInside(): void {
     if (isAsServed(this)) return;
     const { lengthStyle } = this;
     const parts = this.#parts;

@@ -1,0 +1,54 @@
+import { least, most, type Exact } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
+import { quoted, splitSize } from '../measure/parse.js';
+import type { Purchase } from '../measure/shop.js';
+import { SHEETS } from '../trade/cloths.js';
+import type { CuttingBook } from './cutting.js';
+import { readLength } from './fields.js';
+import { plural } from './shared.js';
+
+/** Cloth of a fixed size that a list is cut from, as a wash leaves it. */
+export interface Sheet {
+  width: Exact;
+  height: Exact;
+  name: string;
+  /** Its size as it is sold, where the name does not say it. */
+  size: string;
+}
+
+/** So many of them, to buy. */
+export const sheets = ({ height, name, size }: Sheet, count: number): Purchase => ({
+  inches: mixed(height.mul(count)),
+  amount: `${count}`,
+  unit: 'sheet',
+  text: plural(count, name) + size,
+});
+
+/** Sheets by their names, or a size written out; undefined for cloth by length. */
+export const sheetOf = (book: CuttingBook, kept: Exact): Sheet | undefined => {
+  const written = book.values.sheet;
+  if (!written) return undefined;
+  const key = written.toLowerCase().replace(/\s+/g, '-');
+  const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
+  const sides = named ? [named.width, named.height] : splitSize(written);
+  if (!sides)
+    return book.refuse(
+      'sheet',
+      `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+    );
+  const [a, b] = book.blame('sheet', () => sides.map((side) => readLength(side, book.style))) as [
+    Exact,
+    Exact,
+  ];
+  if (a.lte(0) || b.lte(0)) book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
+  book.cautionOfSelvages(most(a, b));
+  // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+  const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
+  const { name = 'sheet' } = named ?? {};
+  return {
+    width: width.mul(kept),
+    height: height.mul(kept),
+    name,
+    size: name.startsWith('fat') ? '' : `, ${book.size(a, b)}`,
+  };
+};

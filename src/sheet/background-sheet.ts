@@ -1,0 +1,33 @@
+import { isServer } from 'lit';
+import type { Answer } from '../reckon/answer.js';
+import { BackgroundPlans } from './background-plans.js';
+import { QuiltSheet } from './sheet.js';
+
+/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
+export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSheet<R> {
+  protected readonly plans = new BackgroundPlans((ready) => {
+    this.reckonAgain();
+    if (ready) this.tell('change');
+  });
+  #watch: MutationObserver | undefined;
+
+  /** What to read again for. */
+  protected readonly watched: MutationObserverInit = { childList: true, subtree: true };
+
+  /** Reads what stands inside the element. */
+  protected abstract readInside(): void;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (isServer) return;
+    this.#watch = new MutationObserver(() => this.readInside());
+    this.#watch.observe(this, this.watched);
+    this.readInside();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#watch?.disconnect();
+    this.plans.stop();
+  }
+}
