@@ -76,7 +76,8 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
   override connectedCallback(): void {
     super.connectedCallback();
     if (isServer) return;
-    this.#watch = new MutationObserver(() => this.#settle());
+    // It goes on outside the page, where a part may be taken out too.
+    this.#watch ??= new MutationObserver(() => this.#settle());
     this.#watch.observe(this, { childList: true, subtree: true });
     for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
     this.#settle();
@@ -86,7 +87,6 @@ export class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#watch?.disconnect();
     this.#plans.stop();
   }
 

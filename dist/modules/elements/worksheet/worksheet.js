@@ -93,7 +93,8 @@ class QuiltWorksheet extends QuiltSheet {
         super.connectedCallback();
         if (isServer)
             return;
-        this.#watch = new MutationObserver(() => this.#settle());
+        // It goes on outside the page, where a part may be taken out too.
+        this.#watch ??= new MutationObserver(() => this.#settle());
         this.#watch.observe(this, { childList: true, subtree: true });
         for (const type of ['input', 'change', 'reckoned'])
             this.addEventListener(type, this.#heard);
@@ -103,7 +104,6 @@ class QuiltWorksheet extends QuiltSheet {
     }
     disconnectedCallback() {
         super.disconnectedCallback();
-        this.#watch?.disconnect();
         this.#plans.stop();
     }
     /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
