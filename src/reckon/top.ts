@@ -1,4 +1,4 @@
-import { exact, type Exact } from '../measure/exact.js';
+import { exact, sum, type Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
@@ -86,7 +86,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       onPoint ? diagonal(pitch.mul(count).add(sashing)) : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
     const howSide = (count: number, side: Exact): string => {
       if (onPoint)
-        return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
+        return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 ≈ ${l(side).replace('≈', '')}`;
       const gaps = count + (frame ? 1 : -1);
       return `${count} × ${n(block)}${sashed ? ` + ${gaps} × ${n(sashing)}` : ''} = ${l(side)}`;
     };
@@ -150,8 +150,13 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
       });
     const pieces = parts.flatMap(({ cuts }) => cuts);
-    // One kind of piece is planned already.
-    const { fabric, strips } = parts.length === 1 ? parts[0]! : clothFor(pieces, 'sashing');
+    const apart = {
+      fabric: sum(parts.map(({ fabric }) => fabric)),
+      strips: parts.flatMap(({ strips }) => strips),
+    };
+    // One kind of piece is planned already, and several may take less one below the other.
+    const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
+    const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
     const bought = book.buy(
       fabric,
       parts.length

@@ -20,14 +20,14 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
   override connectedCallback(): void {
     super.connectedCallback();
     if (isServer) return;
-    this.#watch = new MutationObserver(() => this.readInside());
+    // It goes on outside the page, where something may be taken out too.
+    this.#watch ??= new MutationObserver(() => this.readInside());
     this.#watch.observe(this, this.watched);
     this.readInside();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#watch?.disconnect();
     this.plans.stop();
   }
 }

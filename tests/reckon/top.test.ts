@@ -428,3 +428,32 @@ test('setting triangles leave room for any seam allowance', () => {
     );
   }
 });
+
+test('all from one cloth never takes more than each kind of piece from its own', () => {
+  // Geometry: what lies on two lengths lies on one that is as long as both.
+  const { fabric, parts, strips } = good({
+    block: '10 cm',
+    across: 8,
+    down: 11,
+    sashing: '2 in',
+    cornerstones: true,
+    frame: true,
+    fabricWidth: '99 cm',
+    seam: '10 mm',
+    shrinkage: '7.5',
+  });
+  const apart = parts.reduce((all, part) => all + inches(part.fabric), 0);
+  expect(inches(fabric)).toBeLessThanOrEqual(apart + 1e-9);
+  const given = strips.reduce(
+    (all, strip) => all + strip.count * strip.gives.reduce((some, { count }) => some + count, 0),
+    0,
+  );
+  expect(given).toBe(99 + 96 + 108);
+});
+
+test('a side on point is never said to be exact', () => {
+  // Geometry: no multiple of √2 is a fraction, though 12 × 12 3/4 × √2 = 216.3747 rounds to 216 3/8.
+  const { working } = good({ block: '12 3/4', across: 12, down: 5, set: 'on-point' });
+  const how = working.find(({ id }) => id === 'finishedWidth')!.how;
+  expect(how).toBe('12 × 12 3/4 × √2 ≈ 216 3/8 in');
+});

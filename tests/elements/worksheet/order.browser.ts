@@ -222,6 +222,18 @@ describe('a part', () => {
     );
   });
 
+  it('that leaves its worksheet after that left the page stands alone again', async () => {
+    const sheet = await quilt();
+    const binding = part(sheet, 'binding');
+    const page = sheet.parentElement!;
+    sheet.remove();
+    await settled(binding);
+    page.append(binding);
+    await settled(binding);
+    expect(binding.flow).to.equal(undefined);
+    expect(binding.result.errors!.map(({ input }) => input)).to.deep.equal(['width', 'length']);
+  });
+
   it('that moves to another worksheet follows that one', async () => {
     const sheet = await quilt();
     const other = document.createElement('quilt-worksheet') as Worksheet;
