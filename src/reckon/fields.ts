@@ -164,8 +164,9 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
   label,
   ...about,
   read: (raw, style) => {
+    // A hole in a list is read too, as nothing.
     const parts: unknown[] = Array.isArray(raw)
-      ? raw
+      ? [...(raw as unknown[])]
       : typeof raw === 'number'
         ? [raw]
         : splitList(textOf(raw), style.comma);
