@@ -2,9 +2,10 @@
 // taken, always as text, and everything else is left alone. It tells the page around it how tall it is, and nothing else; it
 // listens to nobody.
 const address = new URLSearchParams(location.search);
-const PARTS = ['cutting', 'top', 'borders', 'binding', 'backing', 'batting'];
-const CALCULATORS = [...PARTS, 'worksheet'];
 const LETTERS = ['A', 'B', 'C', 'D'];
+
+/** Whether the script has a calculator of this name; a fabric reckons nothing. */
+const isCalculator = (name) => 'result' in (customElements.get(`quilt-${name}`)?.prototype ?? {});
 
 /** A calculator or a fabric with the attributes that the address has for it, each after this prefix. */
 const made = (name, prefix = '') => {
@@ -20,8 +21,9 @@ const made = (name, prefix = '') => {
 };
 
 const named = address.get('calculator');
-const name = CALCULATORS.includes(named) ? named : 'backing';
-await Promise.all([...CALCULATORS, 'fabric'].map((known) => customElements.whenDefined(`quilt-${known}`)));
+// The script defines this one last.
+await customElements.whenDefined('quilt-worksheet');
+const name = isCalculator(named) ? named : 'backing';
 const lang = address.get('lang') ?? '';
 if (/^[a-z]{2,3}(-[a-z\d]{2,8})*$/i.test(lang)) document.documentElement.lang = lang;
 
@@ -34,7 +36,8 @@ if (name === 'worksheet') {
     fabric.setAttribute('letter', letter);
     calculator.append(fabric);
   }
-  calculator.append(...PARTS.filter((part) => address.has(part)).map((part) => made(part, `${part}.`)));
+  const parts = [...new Set(address.keys())].filter((key) => key !== 'worksheet' && isCalculator(key));
+  calculator.append(...parts.map((part) => made(part, `${part}.`)));
 }
 document.querySelector('main').append(calculator);
 

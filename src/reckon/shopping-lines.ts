@@ -69,6 +69,12 @@ export const linesOf = (
   );
 };
 
+/** A part's own price, of a yard or a metre as the worksheet has it: its own step may be of the other. */
+const ownPrice = (book: WorksheetBook, { title, price, per }: Part): Exact | undefined => {
+  const own = priceOf(book, price, title.toLowerCase());
+  return own && per ? own.div(toPriced(per, book.values.increment)) : own;
+};
+
 /** The line of parts that are cut from one cloth; `several`, where their fabric has lines of other widths. */
 const lineOf = (
   book: WorksheetBook,
@@ -81,8 +87,7 @@ const lineOf = (
   const { key, letter, parts } = group;
   const { l } = book;
   const { increment, bolt, kits } = book.values;
-  const price =
-    ofFabric ?? parts.map(({ title, price }) => priceOf(book, price, title.toLowerCase())).find(Boolean);
+  const price = ofFabric ?? parts.map((part) => ownPrice(book, part)).find(Boolean);
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
   const usual = book.values.fabricWidth ?? readLength(COTTON_WIDTH, { units: 'in' });
   const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';

@@ -1,6 +1,7 @@
 import type { CutPiece } from '../cutting/plan.js';
 import { ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
+import { INCHES } from '../measure/units.js';
 import { readLength, moneyField, readField, refuse, textOf, unlessRefused, type Field } from './fields.js';
 import type { FabricInput, ItemInput, PartInput, WorksheetBook } from './worksheet.js';
 
@@ -78,6 +79,8 @@ export interface Part {
   sold: Exact;
   washed: Exact;
   price: unknown;
+  /** The cloth that its price is of; undefined where that is the worksheet's own unit. */
+  per: Exact | undefined;
   /** Their names in `names`. */
   pieces: CutPiece[];
   names: string[];
@@ -86,7 +89,7 @@ export interface Part {
 const inInches: Style = { units: 'in' };
 
 const readPart = (name: string, part: PartInput): Part => {
-  const { need, width = '0', sold = width, washed = '1', pieces, price } = part;
+  const { need, width = '0', sold = width, washed = '1', pieces, price, per } = part;
   const amount = (written: unknown): Exact => {
     const value = readLength(written, inInches);
     return value.lt(ZERO) ? refuse('cloth cannot be less than 0. Write it like 22 1/2.') : value;
@@ -95,6 +98,7 @@ const readPart = (name: string, part: PartInput): Part => {
   return {
     title: name,
     price,
+    per: per === 'yd' || per === 'm' ? INCHES[per] : undefined,
     need: amount(need),
     width: amount(width),
     sold: amount(sold),

@@ -63,8 +63,10 @@ export interface PartInput {
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
   /** Inches bought for one inch of washed cloth. Default 1. */
   washed?: string;
-  /** Of one yard or metre, where its fabric has no price. */
+  /** Where its fabric has none: of one `per`. */
   price?: unknown;
+  /** `yd` or `m`: what its price is of. Default: what the worksheet's fabrics are priced by. */
+  per?: string;
 }
 
 /** Something bought by the piece: a package of batting, fat quarters. */

@@ -415,6 +415,10 @@ describe('prices', () => {
     expect(good({ parts, fabrics, increment: '10 cm' })).toMatchObject({
       fabrics: [{ cost: { amount: '8.10' } }, { cost: { amount: '69.30' } }],
     });
+    // a part's price may be of a metre: 36 in are 1 yd, 0.9144 m exactly (international yard and pound agreement, 1959)
+    expect(
+      good({ parts: [part('Backing', 'C', '36', { price: '100', per: 'm' })], currency: 'EUR' }).fabrics,
+    ).toMatchObject([{ buy: { text: '1 yd' }, cost: { amount: '91.44' } }]);
     // a step in inches does not make the price one of an inch: 27 in are 3/4 yd
     expect(good({ parts: [parts[0]!], fabrics, increment: '9 in' })).toMatchObject({
       fabrics: [{ cost: { amount: '10.13' } }],

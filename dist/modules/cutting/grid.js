@@ -1,5 +1,6 @@
 import { sum, exact, wholeDown, wholeUp } from '../measure/exact.js';
 
+const noPlan = (message, piece) => ({ ok: false, message, piece });
 /** Steps per inch that lose nothing a ruler shows. */
 const COARSE = 4096n;
 /** The greatest common divisor. */
@@ -35,18 +36,18 @@ const refuse = (cloth, pieces) => {
     for (const size of cloth) {
         const message = badSize(size);
         if (message)
-            return { ok: false, message };
+            return noPlan(message);
     }
     for (const [piece, { sizes, count }] of pieces.entries()) {
         const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
         if (message)
-            return { ok: false, message, piece };
+            return noPlan(message, piece);
     }
     if (pieces.length > MOST_SIZES)
-        return { ok: false, message: 'That is more than 1000 different pieces. Plan fewer at a time, like 500.' };
+        return noPlan('That is more than 1000 different pieces. Plan fewer at a time, like 500.');
     return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
-        ? { ok: false, message: 'That is more than a million pieces. Plan fewer at a time, like 1000.' }
+        ? noPlan('That is more than a million pieces. Plan fewer at a time, like 1000.')
         : undefined;
 };
 
-export { MOST_PIECES, gcd, gridFor, refuse };
+export { MOST_PIECES, gcd, gridFor, noPlan, refuse };

@@ -1,17 +1,12 @@
 import { sum, wholeUp, ZERO, exact, upTo } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
-import { refuse, gridFor } from './grid.js';
+import { noPlan, refuse, gridFor } from './grid.js';
 import { readable } from './readable.js';
 import { search } from './search.js';
 
 const MOST_LOTS = 1000;
 /** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
 const MOST_PLACED = 5000;
-const no = (message, piece) => ({
-    ok: false,
-    message,
-    ...(piece !== undefined && { piece }),
-});
 /** The pieces on the grid, turned where they fit only so, or why they cannot be planned. */
 const fitting = (pieces, cloth) => {
     const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
@@ -30,7 +25,7 @@ const fitting = (pieces, cloth) => {
         const fits = (w, h) => w.lte(cloth.width) && (!cloth.height || h.lte(cloth.height));
         const over = !fits(w, h);
         if (over && !(turn && fits(h, w)))
-            return no(cloth.height
+            return noPlan(cloth.height
                 ? 'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.'
                 : `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`, place);
         const across = grid.up(over ? h : w);
@@ -83,7 +78,7 @@ function* steps(pieces, cloth) {
     const sheets = found?.layout.sheets ?? [];
     const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
     if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
-        return no('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
+        return noPlan('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
     yield 1;
     // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
     const tall = (along) => cloth.height && along === height ? cloth.height : grid.inches(along);

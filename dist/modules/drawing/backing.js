@@ -1,4 +1,5 @@
-import { inchesIn, inchesOf, clothWidth } from './picture.js';
+import { clothWidth } from '../reckon/answer.js';
+import { inchesIn, inchesOf } from './picture.js';
 import { sidesOf, givenSize, corner, inner, turning } from './sides.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */

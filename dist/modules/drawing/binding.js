@@ -1,6 +1,7 @@
 import { exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
-import { clothWidth, inchesOf, inchesIn, lengthOf } from './picture.js';
+import { clothWidth, rowIn } from '../reckon/answer.js';
+import { inchesOf, inchesIn, lengthOf } from './picture.js';
 import { corner } from './sides.js';
 
 /** The strips as they lie on the cloth, each with the join at its end; more than this many are drawn as one block. */
@@ -32,7 +33,7 @@ const drawBinding = (result, style) => {
     const tall = mixed(exact(result.stripWidth).mul(result.strips));
     const height = inchesOf(tall);
     const joint = inchesIn(result, 'loss');
-    const diagonal = result.working.find(({ id }) => id === 'join')?.value === 'diagonal';
+    const diagonal = rowIn(result, 'join')?.value === 'diagonal';
     const boxes = [];
     const lines = [];
     if (result.strips > MOST_STRIPS)

@@ -1,13 +1,14 @@
+import { rowIn } from '../reckon/answer.js';
 import { inchesOf, lengthOf } from './picture.js';
 
-/** The same, to draw with. */
+/** A size to draw with. */
 const sidesOf = ({ width, length }) => ({
     width: inchesOf(width),
     height: inchesOf(length),
 });
 /** The size that was given: of the quilt, or of its top. */
-const givenSize = ({ working }) => {
-    const inches = (id) => working.find((row) => row.id === id).inches;
+const givenSize = (result) => {
+    const inches = (id) => rowIn(result, id).inches;
     return { width: inches('width'), length: inches('length') };
 };
 /** Dimension lines at the top and the left of something in the corner. */

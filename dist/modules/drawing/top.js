@@ -1,3 +1,4 @@
+import { rowIn } from '../reckon/answer.js';
 import { inchesIn } from './picture.js';
 import { corner } from './sides.js';
 
@@ -12,7 +13,7 @@ const tilted = (x, y, far, near, lean) => [
 ];
 /** The top to scale, block by block, with its sashing or its setting triangles. */
 const drawTop = (result, style) => {
-    const value = (id) => result.working.find((row) => row.id === id).value;
+    const value = (id) => rowIn(result, id).value;
     const block = inchesIn(result, 'block');
     const sashing = inchesIn(result, 'sashing');
     const across = Number(value('across'));

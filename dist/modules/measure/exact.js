@@ -20,8 +20,9 @@ const exact = (value, divisor) => typeof value === 'string' || (typeof value ===
 const isExact = (value) => value instanceof Fraction;
 const ZERO = exact(0);
 const ONE = exact(1);
-const least = (first, ...rest) => rest.reduce((a, b) => (b.lt(a) ? b : a), first);
-const most = (first, ...rest) => rest.reduce((a, b) => (b.gt(a) ? b : a), first);
+/** Of one value or more. */
+const least = (...values) => values.reduce((a, b) => (b.lt(a) ? b : a));
+const most = (...values) => values.reduce((a, b) => (b.gt(a) ? b : a));
 const sum = (values) => values.reduce((a, b) => a.add(b), ZERO);
 /** The least whole number that is not below the value. */
 const wholeUp = (value) => value.ceil().valueOf();

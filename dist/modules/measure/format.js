@@ -8,6 +8,8 @@ const mixed = (value) => value.toFraction(true);
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
 const unbroken = (text) => text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+ [a-z])| (?=×)/g, '$1$2\u00a0');
+/** The same for a size in a column of its own, which holds all of it. */
+const unbrokenSize = (size) => size.replace('× ', '×\u00a0');
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
 const decimal = (value, places, comma = false) => {
     const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());
@@ -43,4 +45,4 @@ const asTyped = (inches, style) => {
     return other.startsWith('≈') ? own : other;
 };
 
-export { asTyped, decimal, length, mixed, number, unbroken };
+export { asTyped, decimal, length, mixed, number, unbroken, unbrokenSize };

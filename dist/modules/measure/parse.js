@@ -23,7 +23,18 @@ const plain = (text) => text
     .replace(/^\s*=|\.\s*$/g, '');
 const NUMBER = /^((\d+(\s+|-))?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
 const UNIT = /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
-/** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
+/**
+ * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
+ * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
+ *
+ * Where a sign could mean two things, spaces decide:
+ * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
+ *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
+ * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
+ * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
+ *
+ * The value is exact inches. Never throws: a problem is a sentence.
+ */
 const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) => {
     let rest = '';
     /** What stands next if it is of this kind, and moves past it. */

@@ -1,4 +1,4 @@
-import { exact, nearestTo, upTo, least, downTo } from './exact.js';
+import { exact, nearestTo, least, upTo, downTo } from './exact.js';
 import { mixed, decimal } from './format.js';
 import { parseLength, quoted } from './parse.js';
 import { toUnit } from './units.js';
@@ -23,9 +23,9 @@ const parseStep = (text, reading) => {
     return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
 };
 /** The least amount the shop cuts that is not below the need. */
-const toStep = (inches, { sizes }) => sizes.map((size) => upTo(inches, size)).reduce((a, b) => least(a, b));
+const toStep = (inches, { sizes }) => least(...sizes.map((size) => upTo(inches, size)));
 /** The next amount the shop cuts above this one. */
-const stepAbove = (inches, { sizes }) => sizes.map((size) => downTo(inches, size).add(size)).reduce((a, b) => least(a, b));
+const stepAbove = (inches, { sizes }) => least(...sizes.map((size) => downTo(inches, size).add(size)));
 /** What a price is of: yards, or metres where the shop's step is metric. */
 const toPriced = (inches, { unit }) => toUnit(inches, unit === 'm' ? 'm' : 'yd');
 /** Money to the smallest coin, of so many decimals. */

@@ -3,7 +3,7 @@ import { upTo } from '../measure/exact.js';
 import { BACKING_SEAM } from '../trade/conventions.js';
 import { Book } from './book.js';
 import { flagField, lengthField } from './fields.js';
-import { shopFields, clothFields, overageField, quiltFields, withOverage, MOST_JOINED } from './shared.js';
+import { shopFields, clothFields, overageField, quiltFields, withOverage, MOST_JOINED, facing, NEED_ROWS } from './shared.js';
 
 const backingFields = {
     ...quiltFields,
@@ -70,8 +70,8 @@ const reckonBacking = (input = {}) => {
         book.given();
         const { panels, panelLength, strip, seams, fabric } = best;
         const lengthwise = best.direction === 'lengthwise';
-        const [across, along] = lengthwise ? [need.width, need.length] : [need.length, need.width];
-        const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+        const [across, along] = facing(need, !lengthwise);
+        const [acrossRow, alongRow] = facing(NEED_ROWS, !lengthwise);
         const side = reachOf(panels, cloth, loss);
         const joined = (count) => book.joined(count, clothRow, `${2 * count - 2} × {seam}`, reachOf(count, cloth, loss));
         const reaches = strip ? `< {${acrossRow} unit}: a strip makes up the rest` : `≥ {${acrossRow} unit}`;

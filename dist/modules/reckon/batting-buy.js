@@ -1,7 +1,6 @@
 import { ONE, least } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import { SMALL_SPARE } from './book.js';
-import { MOST_JOINED } from './shared.js';
+import { facing, NEED_ROWS, MOST_JOINED } from './shared.js';
 
 /** One package: what it leaves over both ways, and its price where the list gives one. */
 const buyPackage = (book, pack, need) => {
@@ -9,8 +8,8 @@ const buyPackage = (book, pack, need) => {
     const { name, width, length, turned, price } = pack;
     const one = `1 ${name ? `${name} ` : ''}package`;
     const text = `${one}, ${book.size(width, length)}`;
-    const [across, along] = turned ? [need.length, need.width] : [need.width, need.length];
-    const [acrossRow, alongRow] = turned ? ['needLength', 'needWidth'] : ['needWidth', 'needLength'];
+    const [across, along] = facing(need, turned);
+    const [acrossRow, alongRow] = facing(NEED_ROWS, turned);
     const [beside, beyond] = [width.sub(across), length.sub(along)];
     const best = price ? 'cheapest' : 'smallest';
     book.row('buy', 'Buy', text, `the ${best} that fits: ${n(width)} ≥ {${acrossRow}} and ${n(length)} ≥ {${alongRow} unit}`, ['packages']);
@@ -22,7 +21,7 @@ const buyPackage = (book, pack, need) => {
     if (spare.lt(SMALL_SPARE))
         book.notes.push(`Only ${l(spare)} to spare one way: a package smaller than its name says would leave you short.`);
     return {
-        buy: { inches: mixed(length), amount: '1', unit: 'package', text },
+        buy: { inches: length, amount: '1', unit: 'package', text },
         fabric: along,
         spare: beyond,
         summary: `One package covers ${book.size(need.width, need.length)}${turned ? ', turned' : ''}.`,
@@ -34,7 +33,7 @@ const buyFromRoll = (book, plan, need) => {
     const { n, l } = book;
     const { roll, lengths, each, direction, fabric } = plan;
     const lengthwise = direction === 'lengthwise';
-    const [acrossRow, alongRow] = lengthwise ? ['needWidth', 'needLength'] : ['needLength', 'needWidth'];
+    const [acrossRow, alongRow] = facing(NEED_ROWS, !lengthwise);
     if (lengths > MOST_JOINED)
         book.refuse('roll', `A roll ${l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`);
     const butted = lengths > 1 ? ', butted edge to edge with no overlap' : '';

@@ -3,7 +3,7 @@ import { fewest, reachOf } from '../cutting/joins.js';
 import { wholeDown, rootUp, most, downTo, rootDown, exact } from '../measure/exact.js';
 import { INCHES } from '../measure/units.js';
 import { FAT_QUARTER } from '../trade/conventions.js';
-import { lengthOf } from './fields.js';
+import { readLength } from './fields.js';
 
 /** Cloth as narrow as this is meant to be wider. */
 const NARROW = 10;
@@ -97,7 +97,7 @@ const fatQuarters = (job) => {
     const { book, need, strip, stripRow, kept, loss } = job;
     const { n, l } = book;
     const label = 'Or from fat quarters';
-    const [long, high] = [FAT_QUARTER.width, FAT_QUARTER.height].map((side) => lengthOf(side, book.style).mul(kept));
+    const [long, high] = [FAT_QUARTER.width, FAT_QUARTER.height].map((side) => readLength(side, book.style).mul(kept));
     if (book.values.cut === 'bias') {
         const squares = biasSquares(biasNeed(job), high);
         if (squares) {

@@ -2,7 +2,7 @@ import { most, toMark } from '../measure/exact.js';
 import { SEAM, QUILT_THICKNESS, BINDING_ALLOWANCE, BINDING_STRIP } from '../trade/conventions.js';
 import { fatQuarters, biasCut, straightCut } from './binding-cuts.js';
 import { Book } from './book.js';
-import { lengthField, choiceField, optional, lengthOf } from './fields.js';
+import { lengthField, choiceField, optional, readLength } from './fields.js';
 import { quiltFields, shopFields, markField, joinField, clothFields } from './shared.js';
 
 const bindingFields = {
@@ -49,7 +49,7 @@ const stripOf = (book) => {
     const { stripWidth, finished, fold, thickness, mark } = book.values;
     const label = 'Cut the strips';
     if (!finished || stripWidth) {
-        const written = stripWidth ?? lengthOf(BINDING_STRIP, book.style);
+        const written = stripWidth ?? readLength(BINDING_STRIP, book.style);
         // What lies between two marks is cut on the upper one, and takes that much cloth.
         const strip = most(written, toMark(written, mark));
         const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';

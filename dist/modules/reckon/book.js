@@ -1,9 +1,9 @@
-import { exact, isExact, ONE, toMark, downTo, most } from '../measure/exact.js';
+import { exact, isExact, ONE, toMark, most, downTo } from '../measure/exact.js';
 import { number, length, mixed, asTyped, decimal } from '../measure/format.js';
 import { toCoin, purchase, toStep, stepAbove, toPriced } from '../measure/shop.js';
 import { writesComma, unitsOr, toUnit } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
-import { textOf, isBlank, readField, Refusal, refuse, missing, initialOf, lengthField } from './fields.js';
+import { textOf, isBlank, readField, unlessRefused, refuse, missing, initialOf, lengthField } from './fields.js';
 
 /** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
 const asWords = (text) => text.replace(/[{=]/g, '{$&');
@@ -48,14 +48,7 @@ class Book {
     }
     /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
     #collect(work, input = '') {
-        try {
-            work();
-        }
-        catch (refusal) {
-            if (!(refusal instanceof Refusal))
-                throw refusal;
-            this.errors.push({ input: refusal.input || input, message: refusal.message });
-        }
+        unlessRefused(work, ({ input: named, message }) => this.errors.push({ input: named || input, message }));
     }
     /** The inputs that most calculators have. */
     get #shop() {
@@ -67,12 +60,7 @@ class Book {
     }
     /** Says of what is refused in here which input is to blame, and of what: `The width of fabric A: `. */
     blame(input, work, of = '') {
-        try {
-            return work();
-        }
-        catch (refusal) {
-            throw refusal instanceof Refusal ? new Refusal(of + refusal.message, input) : refusal;
-        }
+        return unlessRefused(work, ({ message }) => refuse(of + message, input));
     }
     /** Says which of these are missing: inputs that are optional only beside another. */
     require(...keys) {
@@ -231,7 +219,7 @@ class Book {
         const spare = bought.sub(fabric);
         const { increment } = this.#shop;
         const inYards = buy.unit === 'yd' ? ` = ${number(toUnit(fabric, 'yd'), { units: 'in' })} yd` : '';
-        const below = increment.sizes.map((size) => downTo(fabric, size)).reduce((a, b) => most(a, b));
+        const below = most(...increment.sizes.map((size) => downTo(fabric, size)));
         // A rounded amount may fall on a step that is not enough.
         const amount = (this.n(fabric) + inYards).includes('≈') && below.lt(fabric)
             ? `, more than ${purchase(below, increment, this.style.comma).text}`

@@ -1,6 +1,5 @@
-import '../measure/exact.js';
 import { MITRE_SAFETY } from '../trade/conventions.js';
-import { lengthOf, refuse } from './fields.js';
+import { readLength, refuse } from './fields.js';
 
 const SIDES = {
     side: { id: 'Sides', label: 'sides', inner: 'Length' },
@@ -54,7 +53,7 @@ class GrowingTop {
                 return now;
             }
             const now = measured(`${id}Top${inner}`, `Top’s ${inner.toLowerCase()}, edge to edge, before border ${number}`, before);
-            const safety = lengthOf(MITRE_SAFETY, book.style);
+            const safety = readLength(MITRE_SAFETY, book.style);
             const length = now.value.add(cut.mul(2)).add(safety);
             book.row(rowId, label, length, `${now.words} + 2 × {${row}} + ${book.n(safety)} =${book.onMark(length)}`);
             add(length);

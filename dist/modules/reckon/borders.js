@@ -64,7 +64,7 @@ const reckonBorders = (input = {}) => {
             return { side, end };
         };
         const noPlan = (number, lots) => {
-            const wide = l(lots.map(({ width }) => width).reduce((a, b) => most(a, b)));
+            const wide = l(most(...lots.map(({ width }) => width)));
             const across = l(cloth.cloth);
             if (grain === 'along')
                 return book.refuse('grain', `Border ${number} is cut ${wide} wide, too wide to be cut along cloth of ${across}. Write across.`);

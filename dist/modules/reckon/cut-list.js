@@ -2,7 +2,7 @@ import { MOST_PIECES } from '../cutting/grid.js';
 import { exact, ZERO, least, toMark } from '../measure/exact.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';
 import { PATCHES } from '../trade/patches.js';
-import { textOf, refuse, Refusal, lengthOf } from './fields.js';
+import { textOf, refuse, unlessRefused, readLength } from './fields.js';
 
 /** What a column's head says, the plainest words first. */
 const HEADS = [
@@ -33,7 +33,7 @@ const linesOf = (list) => {
 const written = (lines) => lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
 /** The list as text, a line each with | between its cells. */
 const writeCutList = (list) => written(linesOf(list));
-/** Which column holds what, from the words in the head; each column is taken once. */
+/** From the words in the head; each column is taken once. */
 const columnsOf = (head) => {
     const columns = {};
     const taken = new Set();
@@ -62,7 +62,7 @@ const bareSize = (written) => written
 const sizeOf = (written, words, { style, mark, seam }) => {
     const plain = bareSize(written);
     const sides = splitSize(plain) ?? [plain, plain];
-    const [width, length] = sides.map((side) => lengthOf(side, style));
+    const [width, length] = sides.map((side) => readLength(side, style));
     const added = /\bfinished\b/i.test(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
     // What lies between two marks is cut on the upper one, and takes that much cloth.
     const cut = (side) => toMark(side.add(added), mark);
@@ -70,11 +70,38 @@ const sizeOf = (written, words, { style, mark, seam }) => {
         refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
     return { width: cut(width), length: cut(length) };
 };
+const countOf = (written) => {
+    if (!/^\d{1,9}$/.test(written))
+        refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
+    const count = Number(written);
+    return count > MOST_PIECES ? refuse('That is more than a million pieces. Write fewer, like 1000.') : count;
+};
+/** One line of the list; `sizeHead` is what the head says of sizes. */
+const readLine = (cells, columns, sizeHead, cutting) => {
+    const cell = (column) => cells[columns[column] ?? -1] ?? '';
+    if (cells.length === 1)
+        refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
+    const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+    const piece = cell('piece');
+    const words = `${piece} ${size} ${sizeHead}`;
+    const count = countOf(cell('count'));
+    const { each, words: cutUp } = PATCHES[kindOf(words)];
+    const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
+    return {
+        fabric: cell('fabric'),
+        piece: piece || 'piece',
+        ...sizeOf(size, words, cutting),
+        count: asSquares ? count : Math.ceil(count / each),
+        cutUp,
+        each,
+        cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
+    };
+};
 /**
  * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
  * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
  * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a {@link Refusal} that names the line.
+ * triangles"). Throws a `Refusal` that names the line.
  */
 const readCutList = (list, cutting) => {
     const lines = linesOf(list);
@@ -92,38 +119,10 @@ const readCutList = (list, cutting) => {
     const sizeHead = hasHead
         ? `${head[columns.size ?? columns.width]} ${head[columns.length ?? columns.size]}`
         : '';
-    const listed = body.map((cells, at) => {
-        const cell = (column) => cells[columns[column] ?? -1] ?? '';
-        try {
-            if (cells.length === 1)
-                refuse('Put | between its parts, like A | square | 3 1/2 | 12.');
-            const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
-            const piece = cell('piece');
-            const words = `${piece} ${size} ${sizeHead}`;
-            const written = cell('count');
-            const count = /^\d{1,9}$/.test(written)
-                ? Number(written)
-                : refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
-            if (count > MOST_PIECES)
-                refuse('That is more than a million pieces. Write fewer, like 1000.');
-            const { each, words: cutUp } = PATCHES[kindOf(words)];
-            const asSquares = /square/i.test(piece.replace(/(half|quarter).?square/gi, ''));
-            return {
-                fabric: cell('fabric'),
-                piece: piece || 'piece',
-                ...sizeOf(size, words, cutting),
-                count: asSquares ? count : Math.ceil(count / each),
-                cutUp,
-                each,
-                cutAs: cutUp && !asSquares ? `square for ${piece}` : piece || 'piece',
-            };
-        }
-        catch (refusal) {
-            if (!(refusal instanceof Refusal))
-                throw refusal;
-            return refuse(`Line ${at + 1}${cell('piece') ? `, ${cell('piece')}` : ''}: ${refusal.message}`);
-        }
-    });
+    const listed = body.map((cells, at) => unlessRefused(() => readLine(cells, columns, sizeHead, cutting), ({ message }) => {
+        const piece = cells[columns.piece ?? -1];
+        return refuse(`Line ${at + 1}${piece ? `, ${piece}` : ''}: ${message}`);
+    }));
     return listed.some(({ count }) => count)
         ? listed
         : refuse('The cut list asks for no piece at all. Write how many, like 12.');

@@ -1,17 +1,16 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
-import { ONE, least, sum, exact, most } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
-import { splitSize, quoted } from '../measure/parse.js';
-import { toPriced, purchase } from '../measure/shop.js';
-import { SHEETS } from '../trade/cloths.js';
+import { ONE, sum, exact, ZERO, least } from '../measure/exact.js';
+import { purchase, toPriced } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book } from './book.js';
 import { cutListInUnit, writeCutList, readCutList } from './cut-list.js';
-import { moneyField, sizeField, lengthField, flagField, sheetField, optional, isBlank, readField, textOf, lengthOf } from './fields.js';
+import { moneyField, sizeField, lengthField, flagField, sheetField, optional, textOf, isBlank, readField } from './fields.js';
+import { noteFolds } from './folds.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
-import { UNSOUND, laidOut, stacked } from './strips.js';
+import { sheetOf, sheets } from './sheets.js';
+import { laidOut, UNSOUND, stacked } from './strips.js';
 
 const cuttingFields = {
     list: optional({
@@ -43,46 +42,80 @@ const cuttingFields = {
 };
 /** Begins the message of a list whose plan is not ready yet. */
 const PLANNING = 'The layout is being planned';
-const sheets = ({ height, name, size }, count) => ({
-    inches: mixed(height.mul(count)),
-    amount: `${count}`,
-    unit: 'sheet',
-    text: plural(count, name) + size,
-});
 const widthIn = (widths, fabric) => widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
-/** Sheets by their names, or a size written out; undefined for cloth by length. */
-const sheetOf = (book, kept) => {
-    const written = book.values.sheet;
-    if (!written)
-        return undefined;
-    const key = written.toLowerCase().replace(/\s+/g, '-');
-    const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
-    const sides = named ? [named.width, named.height] : splitSize(written);
-    if (!sides)
-        return book.refuse('sheet', `${quoted(written)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`);
-    const [a, b] = book.blame('sheet', () => sides.map((side) => lengthOf(side, book.style)));
-    if (a.lte(0) || b.lte(0))
-        book.refuse('sheet', 'A sheet’s sides are more than 0. Write it like 18 x 20.');
-    book.cautionOfSelvages(most(a, b));
-    // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
-    const [width, height] = book.values.oneWay ? [a, b] : [most(a, b), least(a, b)];
-    const { name = 'sheet' } = named ?? {};
+/** How wide a fabric is, and how wide it was sold, before a wash. */
+const widthOf = ({ book, input, sheet, cloth, kept }, fabric) => {
+    const own = sheet || !fabric ? undefined : (widthIn(input.widths, fabric) ?? input.usualWidth);
+    if (isBlank(own))
+        return { width: cloth, sold: book.values.fabricWidth };
+    const sold = book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `The width of fabric ${fabric}: `);
+    const width = sold.mul(kept);
+    // What was measured may be of this fabric.
+    const isMeasured = book.rows.some(({ role }) => role === 'measured');
+    return { width: isMeasured ? least(cloth, width) : width, sold };
+};
+/** How to cut these pieces; refused where that is not possible or not known yet. */
+const planFor = ({ book, plan }, listed, on) => {
+    const pieces = listed.map(({ width, length, count }) => ({
+        width,
+        height: length,
+        count,
+        turn: !book.values.oneWay,
+    }));
+    const planned = plan(pieces, on);
+    if (typeof planned === 'number')
+        return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
+    if (!planned.ok) {
+        const piece = listed[planned.piece ?? -1];
+        return book.refuse('list', `${piece ? `${piece.piece}, ${book.size(piece.width, piece.length)}: ` : ''}${planned.message}`);
+    }
+    return canBeCut(pieces, on, planned) ? planned : book.refuse('list', UNSOUND);
+};
+/** What to buy for a fabric's plan, with its rows. */
+const buyFor = ({ book, sheet, kept, washed, isOne }, fabric, width, { length, count, exact: isLeast }, strips) => {
+    const { l, n } = book;
+    const id = `fabric-${fabric}`;
+    const called = fabric ? `Fabric ${fabric}` : 'Cloth';
+    const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
+    const less = (than) => isLeast ? `; ${than} would not do` : `; no layout on ${than} was found`;
+    if (sheet) {
+        const buy = sheets(sheet, count);
+        const tall = sum(strips.map(({ count, height }) => exact(height).mul(count)));
+        book.row(id, called, buy.text, `strips ${l(width)} long: ${stacked(strips, n)} = ${n(tall)} ≤ ${count} × ${n(sheet.height)} = ${l(sheet.height.mul(count))}${less('fewer')}`, from);
+        return buy;
+    }
+    const need = length.div(kept);
+    const how = `strips across cloth of ${l(width)}: ${stacked(strips, n, washed)} = ${l(need)}${less('less')}`;
+    if (isOne)
+        return book.buy(need, how, from).buy;
+    book.row(id, called, need, how, from);
+    return book.upToStep(need, `${called}: `).buy;
+};
+/** Plans one fabric's pieces. */
+const planFabric = (job, fabric, listed) => {
+    const { book, sheet, kept } = job;
+    const { increment, price } = book.values;
+    const { width, sold } = widthOf(job, fabric);
+    const on = {
+        width,
+        height: sheet?.height,
+        step: increment.sizes.length === 1 ? increment.sizes[0].mul(kept) : undefined,
+    };
+    const planned = planFor(job, listed, on);
+    const laid = laidOut(planned, on, listed.map(({ cutAs }) => cutAs), listed.map(({ each }) => each));
+    const buy = buyFor(job, fabric, width, planned, laid.strips);
     return {
-        width: width.mul(kept),
-        height: height.mul(kept),
-        name,
-        size: name.startsWith('fat') ? '' : `, ${book.size(a, b)}`,
+        fabric,
+        need: sheet ? ZERO : planned.length.div(kept),
+        sheets: sheet && planned.count,
+        buy,
+        cost: price &&
+            book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price)).amount,
+        ...laid,
+        sold: sheet ? undefined : sold,
+        pieces: listed.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
     };
 };
-/** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
-const foldsFor = (width, reach) => {
-    let folds = 0;
-    for (let folded = width; folded.gt(reach) && folds < 10; folded = folded.div(2))
-        folds += 1;
-    return folds;
-};
-/** A rotary cutter goes through four layers and no more. Common practice, no source. */
-const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
@@ -90,114 +123,41 @@ const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twic
 const reckonCutting = (input = {}, plan = planCloth) => {
     const book = new Book(cuttingFields, input);
     return book.finish(() => {
-        const { l, n, size } = book;
-        const { list, oneWay, ruler, mat, increment, mark, price, shrinkage, seam, fabricWidth } = book.values;
+        const { l } = book;
+        const { list, increment, mark, price, shrinkage, seam } = book.values;
         book.given('list', 'sheet');
         const listed = book.blame('list', () => readCutList(list, { style: book.style, mark, seam }));
         const sheet = sheetOf(book, ONE.sub(shrinkage));
-        const { cloth, kept, washed } = sheet ? { cloth: sheet.width, kept: ONE, washed: '' } : book.cloth();
-        const isMeasured = book.rows.some(({ role }) => role === 'measured');
+        const cloth = sheet ? { cloth: sheet.width, kept: ONE, washed: '' } : book.cloth();
         book.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
         const letters = [...new Set(listed.map(({ fabric }) => fabric))];
-        let bought;
-        const fabrics = letters.map((fabric) => {
-            const mine = listed.filter((piece) => piece.fabric === fabric);
-            const pieces = mine.map(({ width, length, count }) => ({
-                width,
-                height: length,
-                count,
-                turn: !oneWay,
-            }));
-            const own = sheet || !fabric ? undefined : (widthIn(input?.widths, fabric) ?? input?.usualWidth);
-            const sold = isBlank(own)
-                ? fabricWidth
-                : book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `The width of fabric ${fabric}: `);
-            // What was measured may be of this fabric.
-            const width = isBlank(own) ? cloth : isMeasured ? least(cloth, sold.mul(kept)) : sold.mul(kept);
-            const on = {
-                width,
-                height: sheet?.height,
-                step: increment.sizes.length === 1 ? increment.sizes[0].mul(kept) : undefined,
-            };
-            const planned = plan(pieces, on);
-            if (typeof planned === 'number')
-                return book.refuse('list', `${PLANNING}: ${Math.round(planned * 100)} % done.`);
-            if (!planned.ok) {
-                const piece = mine[planned.piece ?? -1];
-                return book.refuse('list', `${piece ? `${piece.piece}, ${size(piece.width, piece.length)}: ` : ''}${planned.message}`);
-            }
-            if (!canBeCut(pieces, on, planned))
-                return book.refuse('list', UNSOUND);
-            const laid = laidOut(planned, on, mine.map(({ cutAs }) => cutAs), mine.map(({ each }) => each));
-            const need = planned.length.div(kept);
-            const called = fabric ? `Fabric ${fabric}` : 'Cloth';
-            const from = ['list', sheet ? 'sheet' : 'fabricWidth', 'oneWay'];
-            const less = (than) => planned.exact ? `; ${than} would not do` : `; no layout on ${than} was found`;
-            const how = `strips across cloth of ${l(width)}: ${stacked(laid.strips, n, washed)} = ${l(need)}${less('less')}`;
-            let buy;
-            if (sheet) {
-                buy = sheets(sheet, planned.count);
-                const tall = sum(laid.strips.map(({ count, height }) => exact(height).mul(count)));
-                book.row(`fabric-${fabric}`, called, buy.text, `strips ${l(width)} long: ${stacked(laid.strips, n)} = ${n(tall)} ≤ ${planned.count} × ${n(sheet.height)} = ${l(sheet.height.mul(planned.count))}${less('fewer')}`, from);
-            }
-            else if (letters.length > 1) {
-                book.row(`fabric-${fabric}`, called, need, how, from);
-                ({ buy } = book.upToStep(need, `${called}: `));
-            }
-            else
-                ({ buy } = bought = book.buy(need, how, from));
-            return {
-                fabric,
-                need: sheet ? '0' : mixed(need),
-                ...(sheet && { sheets: planned.count }),
-                buy,
-                ...(price && {
-                    cost: book.sum((sheet ? exact(planned.count) : toPriced(exact(buy.inches), increment)).mul(price))
-                        .amount,
-                }),
-                ...laid,
-                ...(!sheet && { sold: mixed(sold) }),
-                pieces: mine.map(({ piece, width, length, count, cutUp }) => book.cut(count, [fabric, cutUp ? `${piece}: squares, ${cutUp}` : piece].filter(Boolean).join(' · '), width, length)),
-            };
-        });
-        const reach = least(ruler, most(...mat));
-        const largest = (lengths) => lengths.map((length) => exact(length)).reduce((a, b) => most(a, b), exact(0));
-        const widest = largest(fabrics.map(({ width }) => width));
-        const tallest = largest(fabrics.flatMap(({ strips }) => strips.map(({ height }) => height)));
-        const across = FOLDS[foldsFor(widest, reach)];
-        if (!across)
-            book.notes.push(`A cut across ${l(widest)} does not fit a ruler and mat of ${l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`);
-        else
-            book.notes.push(`Cut each strip across the cloth ${across}, so that the cut fits a ${l(reach)} ruler.`);
-        const folds = foldsFor(tallest, reach);
-        if (folds > 1)
-            book.notes.push(`A strip ${l(tallest)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`);
-        else if (folds)
-            book.notes.push(`Fold a strip that is taller than ${l(reach)} once, end to end, before you cut pieces from it.`);
+        const isOne = letters.length === 1;
+        const job = { ...cloth, book, input: input ?? {}, plan, sheet, isOne };
+        const fabrics = letters.map((letter) => planFabric(job, letter, listed.filter(({ fabric }) => fabric === letter)));
+        noteFolds(book, fabrics);
         const caution = textOf(input?.caution);
         if (caution)
             book.notes.push(caution);
+        const need = sum(fabrics.map(({ need }) => exact(need)));
+        const inches = sum(fabrics.map(({ buy }) => exact(buy.inches)));
+        const count = sum(fabrics.map(({ sheets = 0 }) => exact(sheets)));
+        const buy = sheet ? sheets(sheet, count.valueOf()) : purchase(inches, increment, book.style.comma);
+        // One fabric's cloth has its rows already, its cost among them.
+        if (sheet || !isOne)
+            book.price(sheet ? count : toPriced(inches, increment), buy.text, price, ['list', 'price']);
         const cuts = fabrics.flatMap(({ pieces }) => pieces);
-        const shared = { layout: fabrics[0].layout, fabrics, cuts };
-        if (bought)
-            return {
-                ...bought,
-                ...shared,
-                summary: `${plural(cuts.reduce((all, { count }) => all + count, 0), 'piece')} from ${l(exact(bought.fabric))} of cloth ${l(widest)} wide.`,
-            };
-        const total = (of) => sum(fabrics.map(({ need, buy }) => exact(of === 'need' ? need : buy[of])));
-        const count = total('amount');
-        const buy = sheet
-            ? sheets(sheet, count.valueOf())
-            : purchase(total('inches'), increment, book.style.comma);
-        book.price(sheet ? count : toPriced(total('inches'), increment), buy.text, price, ['list', 'price']);
+        const [first] = fabrics;
         return {
-            ...shared,
             buy,
-            fabric: mixed(total('need')),
-            spare: sheet ? '0' : mixed(total('inches').sub(total('need'))),
-            ...(sheet && { sheets: count.valueOf() }),
-            summary: `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet && !sheet.size ? ` of ${size(sheet.width, sheet.height)}` : ''}.`,
+            fabric: need,
+            spare: sheet ? ZERO : inches.sub(need),
+            sheets: sheet && count.valueOf(),
+            layout: first.layout,
+            fabrics,
+            cuts,
+            summary: sheet || !isOne
+                ? `${fabrics.map(({ fabric, buy: { text } }) => `${fabric}${fabric && ': '}${text}`).join('; ')}${sheet && !sheet.size ? ` of ${book.size(sheet.width, sheet.height)}` : ''}.`
+                : `${plural(cuts.reduce((all, { count }) => all + count, 0), 'piece')} from ${l(need)} of cloth ${l(exact(first.width))} wide.`,
         };
     });
 };

@@ -14,6 +14,17 @@ class Refusal extends Error {
 const refuse = (message, input) => {
     throw new Refusal(message, input);
 };
+/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+const unlessRefused = (work, otherwise) => {
+    try {
+        return work();
+    }
+    catch (refusal) {
+        if (!(refusal instanceof Refusal))
+            throw refusal;
+        return otherwise(refusal);
+    }
+};
 /** What stands in a field when nothing is written there. */
 const initialOf = ({ initial }, { units }) => typeof initial === 'object' ? initial[units] : initial;
 const isBlank = (raw) => raw === undefined || raw === null || raw === '';
@@ -40,16 +51,16 @@ const optional = (field, about = {}) => ({
     optional: true,
 });
 /** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
-const lengthOf = (raw, style) => {
+const readLength = (raw, style) => {
     const parsed = parseLength(Number.isFinite(raw) ? `${raw.toFixed(6)} in` : textOf(raw), style);
     return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
-const readLength = ({ zero, most = '1000 in', ...field }) => (raw, style) => {
+const readWithin = ({ zero, most = '1000 in', ...field }) => (raw, style) => {
     const { label } = field;
-    const value = lengthOf(raw, style);
-    const limit = lengthOf(most, style);
+    const value = readLength(raw, style);
+    const limit = readLength(most, style);
     if (value.lt(0))
         refuse(`${label} cannot be less than 0. Write it without the minus sign.`);
     if (!zero && value.lt(FINEST))
@@ -64,7 +75,7 @@ const lengthField = (label, { zero, most, ...about } = {}) => {
     return {
         kind: 'length',
         ...field,
-        read: readLength({ ...field, zero, most }),
+        read: readWithin({ ...field, zero, most }),
         write: asTyped,
         marked: inUnit,
     };
@@ -79,6 +90,7 @@ const lengthsField = (label, { most, ...about }) => ({
     label,
     ...about,
     read: (raw, style) => {
+        // A hole in a list is read too, as nothing.
         const parts = Array.isArray(raw)
             ? [...raw]
             : typeof raw === 'number'
@@ -86,14 +98,7 @@ const lengthsField = (label, { most, ...about }) => ({
                 : splitList(textOf(raw), style.comma);
         if (parts.length > LONGEST_LIST)
             refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
-        return parts.map((part) => {
-            try {
-                return readLength({ label, example: '2', most })(part, style);
-            }
-            catch (refusal) {
-                return refuse(`${refusal.message} ${SEVERAL}`);
-            }
-        });
+        return parts.map((part) => unlessRefused(() => readWithin({ label, example: '2', most })(part, style), ({ message }) => refuse(`${message} ${SEVERAL}`)));
     },
     marked: allInUnit,
     write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
@@ -105,7 +110,7 @@ const sizeField = (label, about) => ({
     ...about,
     read: (raw, style) => {
         const sides = splitSize(textOf(raw)) ?? refuse(`${quoted(textOf(raw))} is not a size. Write it like 60 x 80.`);
-        return sides.map((side) => readLength({ label, example: '60' })(side, style));
+        return sides.map((side) => readWithin({ label, example: '60' })(side, style));
     },
     marked: allInUnit,
     write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
@@ -200,4 +205,4 @@ const currencyField = (label) => optional({
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
 const sheetField = (label, about) => optional({ kind: 'text', label, ...about, read: (raw) => textOf(raw).trim(), marked: allInUnit });
 
-export { Refusal, choiceField, choicesField, countField, currencyField, flagField, initialOf, isBlank, lengthField, lengthOf, lengthsField, missing, moneyField, optional, percentField, readField, refuse, sheetField, sizeField, stepField, textOf };
+export { Refusal, choiceField, choicesField, countField, currencyField, flagField, initialOf, isBlank, lengthField, lengthsField, missing, moneyField, optional, percentField, readField, readLength, refuse, sheetField, sizeField, stepField, textOf, unlessRefused };

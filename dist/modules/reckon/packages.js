@@ -1,5 +1,5 @@
 import { inUnit, splitSize, parseLength, quoted } from '../measure/parse.js';
-import { refuse, textOf, readField, moneyField, lengthField, Refusal, isBlank } from './fields.js';
+import { refuse, textOf, unlessRefused, readField, moneyField, lengthField, isBlank } from './fields.js';
 
 const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
 const MOST_PACKAGES = 50;
@@ -19,17 +19,12 @@ const readPackage = (entry, style) => {
         return refuse(`${quoted(entry)} is not a package. ${EXAMPLE}`);
     const [name, size] = parts;
     const [width, length] = splitSize(size);
-    try {
-        return {
-            name: name.replace(/[\s:,–—-]+$/, ''),
-            width: readField(lengthField('The width'), width, style),
-            length: readField(lengthField('The length'), length, style),
-            price: readField(moneyField('The price'), price, style),
-        };
-    }
-    catch (refusal) {
-        throw refusal instanceof Refusal ? new Refusal(`${quoted(entry)}: ${refusal.message}`) : refusal;
-    }
+    return unlessRefused(() => ({
+        name: name.replace(/[\s:,–—-]+$/, ''),
+        width: readField(lengthField('The width'), width, style),
+        length: readField(lengthField('The length'), length, style),
+        price: readField(moneyField('The price'), price, style),
+    }), ({ message }) => refuse(`${quoted(entry)}: ${message}`));
 };
 /** A list as text, as {@link readPackages} reads it. */
 const writePackages = (raw) => {
@@ -44,7 +39,7 @@ const writePackages = (raw) => {
 };
 /**
  * Reads a list of packages: text with semicolons between (`small 40 x 50 @ 12.50; large 90 x 100 @ 29`), or an array of
- * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a {@link Refusal} that names the
+ * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a `Refusal` that names the
  * entry it cannot read.
  */
 const readPackages = (raw, style) => {

@@ -1,6 +1,6 @@
 import { most } from '../measure/exact.js';
 import { STEP, COTTON_WIDTH, OVERAGE, RULER_MARK } from '../trade/conventions.js';
-import { lengthField, choiceField, currencyField, moneyField, stepField, percentField, lengthOf } from './fields.js';
+import { lengthField, choiceField, currencyField, moneyField, stepField, percentField, readLength } from './fields.js';
 
 /** The finished quilt's two sides. */
 const quiltFields = {
@@ -18,18 +18,22 @@ const overageField = lengthField('Overage, each side', {
 const MOST_JOINED = 100;
 /** `1 join`, `2 joins`. */
 const plural = (count, word) => `${count} ${word}${count === 1 ? '' : 's'}`;
+/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+const facing = ({ width, length }, turned) => (turned ? [length, width] : [width, length]);
+/** The ids of the rows that {@link withOverage} adds. */
+const NEED_ROWS = { width: 'needWidth', length: 'needLength' };
 /** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
 const withOverage = (book, name, quilt, rows = { width: 'width', length: 'length' }) => {
     book.given('overage');
     const { overage } = book.values;
-    if (overage.gt(most(quilt.width, quilt.length, lengthOf(OVERAGE, book.style))))
+    if (overage.gt(most(quilt.width, quilt.length, readLength(OVERAGE, book.style))))
         book.refuse('overage', 'The overage is larger than the quilt itself. Write it like 4 in.');
-    const side = (of, id) => {
+    const side = (of) => {
         const need = quilt[of].add(overage.mul(2));
-        book.row(id, `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
+        book.row(NEED_ROWS[of], `${name} ${of}`, need, `{${rows[of]}} + 2 × {overage} =`);
         return need;
     };
-    return { width: side('width', 'needWidth'), length: side('length', 'needLength') };
+    return { width: side('width'), length: side('length') };
 };
 /** The cloth as it lies in the shop. */
 const clothFields = {
@@ -57,4 +61,4 @@ const markField = {
     }),
 };
 
-export { MOST_JOINED, clothFields, joinField, markField, overageField, plural, quiltFields, shopFields, withOverage };
+export { MOST_JOINED, NEED_ROWS, clothFields, facing, joinField, markField, overageField, plural, quiltFields, shopFields, withOverage };

@@ -24,16 +24,16 @@ const stacked = (strips, n, then = '') => {
 const laidOut = (plan, { width, height = plan.length }, names, triangles = []) => ({
     strips: stripsOf(plan, names),
     layout: everyPiece(plan, MOST_DRAWN).map(({ x, y, width, height, piece, sheet }) => ({
-        x: mixed(x),
-        y: mixed(y),
-        width: mixed(width),
-        height: mixed(height),
+        x,
+        y,
+        width,
+        height,
         piece: names[piece],
         sheet,
-        ...(triangles[piece] > 1 && { triangles: triangles[piece] }),
+        triangles: triangles[piece] > 1 ? triangles[piece] : undefined,
     })),
-    width: mixed(width),
-    height: mixed(height),
+    width,
+    height,
 });
 
 export { UNSOUND, laidOut, stacked, stripsOf };

@@ -1,5 +1,4 @@
 import { exact, toMark, rootUp } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
 import { PATCHES } from '../trade/patches.js';
 
 /** √2 times a length, never short: on point everything grows by it. */
@@ -56,7 +55,7 @@ const settingTriangles = (book, { block, across, down, sashing, seam, mark }) =>
     if (sides)
         cuts.unshift(book.cut(Math.ceil(sides / 4), 'square, cut in four for side triangles', sideSquare, sideSquare));
     return {
-        squares: { sideTriangles: sides, sideSquare: mixed(sideSquare), cornerSquare: mixed(cornerSquare) },
+        squares: { sideTriangles: sides, sideSquare, cornerSquare },
         cuts,
     };
 };

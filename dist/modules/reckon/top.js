@@ -1,5 +1,4 @@
-import { exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
+import { exact, sum } from '../measure/exact.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
@@ -49,7 +48,7 @@ const reckonTop = (input = {}) => {
         const sideOf = (count) => onPoint ? diagonal(pitch.mul(count).add(sashing)) : pitch.mul(count).add(sashing.mul(frame ? 1 : -1));
         const howSide = (count, side) => {
             if (onPoint)
-                return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 = ${l(side)}`;
+                return `${sashed ? `(${count} × (${n(block)} + ${n(sashing)}) + ${n(sashing)})` : `${count} × ${n(block)}`} × √2 ≈ ${l(side).replace('≈', '')}`;
             const gaps = count + (frame ? 1 : -1);
             return `${count} × ${n(block)}${sashed ? ` + ${gaps} × ${n(sashing)}` : ''} = ${l(side)}`;
         };
@@ -95,16 +94,21 @@ const reckonTop = (input = {}) => {
             return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
         });
         const pieces = parts.flatMap(({ cuts }) => cuts);
-        // One kind of piece is planned already.
-        const { fabric, strips } = parts.length === 1 ? parts[0] : clothFor(pieces, 'sashing');
+        const apart = {
+            fabric: sum(parts.map(({ fabric }) => fabric)),
+            strips: parts.flatMap(({ strips }) => strips),
+        };
+        // One kind of piece is planned already, and several may take less one below the other.
+        const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
+        const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
         const bought = book.buy(fabric, parts.length
             ? `strips across the cloth: ${stacked(strips, n, washed)} =`
             : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
         const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
         return {
             ...bought,
-            finished: { width: mixed(finishedWidth), length: mixed(finishedLength) },
-            unfinished: { width: mixed(unfinished.width), length: mixed(unfinished.length) },
+            finished: { width: finishedWidth, length: finishedLength },
+            unfinished,
             blocks,
             pieces,
             ...(triangles && triangles.squares),

@@ -1,6 +1,6 @@
 import { html, nothing } from 'lit';
 import { draw } from '../drawing/picture.js';
-import { unbroken } from '../measure/format.js';
+import { unbroken, unbrokenSize } from '../measure/format.js';
 
 /** Stands beside what is cut. */
 const CUTTER_CAUTION = 'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.';
@@ -13,7 +13,7 @@ const listing = ({ caption, head = [], rows }) => html `<table part="list"> <cap
 const cutList = ({ cuts }) => cuts[0]
     ? listing({
         caption: 'Cut',
-        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, text.replace('× ', '×\u00a0')]),
+        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, unbrokenSize(text)]),
     })
     : nothing;
 const figures = (pictures) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(picture.caption)}</figcaption>`} ${draw(picture)} </figure>`);

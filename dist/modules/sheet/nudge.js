@@ -1,7 +1,7 @@
 import { ONE, exact, most, ZERO } from '../measure/exact.js';
 import { mixed, asTyped } from '../measure/format.js';
 import { parseLength } from '../measure/parse.js';
-import { lengthOf } from '../reckon/fields.js';
+import { readLength } from '../reckon/fields.js';
 import { RULER_MARK } from '../trade/conventions.js';
 
 /** What a cell says so many ruler marks on, or wholes where it holds no length; nothing where it holds no number. */
@@ -10,7 +10,7 @@ const nudged = (text, by, kind, style, mark) => {
     const read = parseLength(text.replace(/[%≈]/g, ''), whole ? { units: 'in' } : { ...style, bare: undefined });
     if (!read.ok || !(whole || kind === 'length'))
         return;
-    const step = whole ? ONE : mark ? exact(mark) : lengthOf(RULER_MARK[style.units], style);
+    const step = whole ? ONE : mark ? exact(mark) : readLength(RULER_MARK[style.units], style);
     const moved = most(read.value.add(step.mul(by)), ZERO);
     return whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style);
 };

@@ -14,7 +14,7 @@ const printAlone = (sheet, title, paper) => {
     page.title = title;
     page.documentElement.lang = document.documentElement.lang;
     const { direction, fontFamily } = getComputedStyle(sheet.host);
-    Object.assign(page.body.style, { direction, fontFamily });
+    Object.assign(page.body.style, { direction, fontFamily, margin: 0 });
     const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
     if (paper)
         render(paper, copy);

@@ -2,6 +2,7 @@ import { upTo, exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
 import { quoted } from '../measure/parse.js';
 import { unitsOr, writesComma } from '../measure/units.js';
+import { rowIn } from '../reckon/answer.js';
 import { missing, isBlank, textOf } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
 import { FormField } from './form-field.js';
@@ -117,10 +118,8 @@ class Reckoned extends FormField {
     }
     /** Inputs as they stand now, reckoned rows as they were last good. */
     rows() {
-        const { errors, working } = this.result;
-        return errors && this.good
-            ? this.good.working.map((row) => working.find(({ id }) => id === row.id) ?? row)
-            : working;
+        const { result, good } = this;
+        return result.errors && good ? good.working.map((row) => rowIn(result, row.id) ?? row) : result.working;
     }
     labelOf(id) {
         return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;

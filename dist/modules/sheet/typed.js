@@ -1,5 +1,6 @@
 import { isServer } from 'lit';
 import { inUnit } from '../measure/parse.js';
+import { rowIn } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
@@ -237,7 +238,7 @@ class Typed extends Reckoned {
     }
     #nudge(input, by) {
         const { kind } = this.calculator.fields[rowOf(input)] ?? { kind: 'length' };
-        const { inches } = this.good?.working.find(({ id }) => id === 'mark') ?? {};
+        const { inches } = (this.good && rowIn(this.good, 'mark')) ?? {};
         const text = nudged(input.value, by, kind, this.lengthStyle, inches);
         if (text)
             this.#replace(input, text);

@@ -1,6 +1,6 @@
 import { type Exact } from '../measure/exact.js';
 /** Equal squares for continuous bias. */
-export interface BiasSquares {
+interface BiasSquares {
     side: Exact;
     count: number;
     /** Whole rounds that the tube of each gives. */
@@ -30,3 +30,4 @@ export declare const squareByArea: ({ length, strip, seam, unit }: BiasNeed) => 
  * tube's bias edges are x ÷ √2 apart and a round is x × √2 long. Compared by squares, so that no root is ever rounded.
  */
 export declare const biasSquares: ({ length, strip, seam, join, unit }: BiasNeed, widest: Exact) => BiasSquares | undefined;
+export {};

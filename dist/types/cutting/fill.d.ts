@@ -20,7 +20,7 @@ export interface Block {
     down: number;
 }
 /** Part of a sheet, from edge to edge; `times` equal ones lie below each other, the blocks being those of the first. */
-export interface Band {
+interface Band {
     y: number;
     height: number;
     times: number;
@@ -58,3 +58,4 @@ export declare const filler: (lots: Lot[], width: number, height?: number) => {
     /** Lays everything out within a length of cloth, or within a number of sheets, as far as it goes. */
     layOut: (by: Recipe, within: number, inStrips: boolean) => Layout;
 };
+export {};

@@ -6,6 +6,7 @@ export interface NoPlan {
     /** The piece at fault (its place in the list), where one is. */
     piece?: number;
 }
+export declare const noPlan: (message: string, piece?: number) => NoPlan;
 /** Lengths as whole numbers, so that a search compares plain integers. */
 export interface Grid {
     /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */

@@ -1,6 +1,6 @@
 import { type Layout, type Lot } from './fill.js';
 /** A plan on the grid, and whether it is strips across the cloth first. */
-export interface Found {
+interface Found {
     layout: Layout;
     inStrips: boolean;
 }
@@ -13,3 +13,4 @@ export interface Found {
  * @param cheaper how little another order of cutting has to use to save anything, where strips use so much.
  */
 export declare function search(lots: Lot[], width: number, height: number | undefined, bound: number, cheaper: (used: number) => number): Generator<number, Found>;
+export {};

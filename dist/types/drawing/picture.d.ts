@@ -1,8 +1,8 @@
 import { type TemplateResult } from 'lit';
 import { type Style } from '../measure/format.js';
-import type { Row } from '../reckon/answer.js';
+import { type Row } from '../reckon/answer.js';
 /** What a shape stands for; the look is in {@link drawingStyles}. */
-export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
+type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
 /** In inches from the top left corner. */
 export interface Rectangle {
     x: number;
@@ -52,16 +52,13 @@ export interface Picture {
 /** A result's exact inches as a number to draw with. */
 export declare const inchesOf: (text: string) => number;
 /** The inches of a row of the working; 0 where there is no such row. */
-export declare const inchesIn: ({ working }: {
+export declare const inchesIn: (result: {
     working: Row[];
 }, id: string) => number;
-/** The usable width of the cloth that a result was reckoned with, once washed. */
-export declare const clothWidth: ({ working }: {
-    working: Row[];
-}) => string;
 /** A result's exact inches as the reader writes them. */
 export declare const lengthOf: (text: string, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
 export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 export declare const drawingStyles: import("lit").CSSResult;
+export {};

@@ -1,18 +1,14 @@
 import type { Style } from '../measure/format.js';
-import type { Row } from '../reckon/answer.js';
+import { type Row } from '../reckon/answer.js';
+import type { Size } from '../reckon/shared.js';
 import { type Dimension } from './picture.js';
-/** A size as a result has it, in exact inches. */
-export interface Size {
-    width: string;
-    length: string;
-}
-/** The same, to draw with. */
+/** A size to draw with. */
 export declare const sidesOf: ({ width, length }: Size) => {
     width: number;
     height: number;
 };
 /** The size that was given: of the quilt, or of its top. */
-export declare const givenSize: ({ working }: {
+export declare const givenSize: (result: {
     working: Row[];
 }) => Size;
 /** Dimension lines at the top and the left of something in the corner. */

@@ -6,8 +6,9 @@ export declare const exact: (value: number | string | bigint | Exact, divisor?: 
 export declare const isExact: (value: unknown) => value is Exact;
 export declare const ZERO: Fraction;
 export declare const ONE: Fraction;
-export declare const least: (first: Exact, ...rest: Exact[]) => Exact;
-export declare const most: (first: Exact, ...rest: Exact[]) => Exact;
+/** Of one value or more. */
+export declare const least: (...values: Exact[]) => Exact;
+export declare const most: (...values: Exact[]) => Exact;
 export declare const sum: (values: Exact[]) => Exact;
 /** The least whole number that is not below the value. */
 export declare const wholeUp: (value: Exact) => number;

@@ -14,6 +14,8 @@ export declare const mixed: (value: Exact) => string;
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
 export declare const unbroken: (text: string) => string;
+/** The same for a size in a column of its own, which holds all of it. */
+export declare const unbrokenSize: (size: string) => string;
 /** A decimal number, rounded to at most so many places; no noughts at its end. */
 export declare const decimal: (value: Exact, places: number, comma?: boolean) => string;
 /**

@@ -1,18 +1,9 @@
 import { type Exact } from './exact.js';
 import { type Units } from './units.js';
-/**
- * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
- * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
- *
- * Where a sign could mean two things, spaces decide:
- * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
- *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
- * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
- * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
- */
-export type Parsed = {
+/** What was read, or a sentence about why it could not be. */
+export type Parsed<Value = Exact> = {
     ok: true;
-    value: Exact;
+    value: Value;
 } | {
     ok: false;
     message: string;
@@ -27,7 +18,18 @@ export interface Reading {
 }
 /** Somebody's text inside a sentence. */
 export declare const quoted: (text: string) => string;
-/** Reads a length; see the rules above. The value is exact inches. Never throws: a problem is a sentence. */
+/**
+ * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
+ * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
+ *
+ * Where a sign could mean two things, spaces decide:
+ * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
+ *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
+ * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
+ * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
+ *
+ * The value is exact inches. Never throws: a problem is a sentence.
+ */
 export declare const parseLength: (text: string, { units, comma, bare }?: Reading) => Parsed;
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export declare const sameUnit: (first: string, second: string) => string;

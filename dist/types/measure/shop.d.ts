@@ -1,6 +1,6 @@
 import { type Exact } from './exact.js';
 import { type Style } from './format.js';
-import { type Reading } from './parse.js';
+import { type Parsed, type Reading } from './parse.js';
 /** The step a shop cuts cloth in, and the unit it sells by. */
 export interface Step {
     /** Every multiple of each of these, in inches, can be bought: one size, or eighths and thirds of a yard. */
@@ -19,13 +19,7 @@ export interface Purchase {
     text: string;
 }
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
-export declare const parseStep: (text: string, reading: Reading) => {
-    ok: true;
-    value: Step;
-} | {
-    ok: false;
-    message: string;
-};
+export declare const parseStep: (text: string, reading: Reading) => Parsed<Step>;
 /** The least amount the shop cuts that is not below the need. */
 export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
 /** The next amount the shop cuts above this one. */

@@ -38,6 +38,14 @@ export interface Row {
     /** A refinement, folded away at first. */
     more?: true;
 }
+/** The row of this id, where the working has one. */
+export declare const rowIn: ({ working }: {
+    working: Row[];
+}, id: string) => Row | undefined;
+/** The usable width of the cloth that a result was reckoned with, once washed: exact inches. */
+export declare const clothWidth: (result: {
+    working: Row[];
+}) => string;
 /** An input that could not be used, and a sentence about it. */
 export interface Problem {
     /** The input's key in camelCase, or the id of a typed-over row. */

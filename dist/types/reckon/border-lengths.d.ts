@@ -1,4 +1,4 @@
-import { type Exact } from '../measure/exact.js';
+import type { Exact } from '../measure/exact.js';
 import type { Book } from './book.js';
 import type { bordersFields } from './borders.js';
 /** A length, and how a row names it: `{width} + 2 × {borders 0}`. */

@@ -29,7 +29,7 @@ export interface Cutting {
  * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
  * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
  * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a {@link Refusal} that names the line.
+ * triangles"). Throws a `Refusal` that names the line.
  */
 export declare const readCutList: (list: unknown, cutting: Cutting) => ListedPiece[];
 /** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */

@@ -2,6 +2,7 @@ import { type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js'
 import type { NoPlan } from '../cutting/grid.js';
 import { type Purchase } from '../measure/shop.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
+import { Book } from './book.js';
 import { type CutStrip, type LaidPiece } from './strips.js';
 export declare const cuttingFields: {
     price: import("./fields.js").Field<import("fraction.js").default | undefined>;
@@ -17,6 +18,7 @@ export declare const cuttingFields: {
     list: import("./fields.js").Field<unknown>;
     sheet: import("./fields.js").Field<string | undefined>;
 };
+export type CuttingBook = Book<typeof cuttingFields>;
 /** Input of {@link reckonCutting}: `list` (rows of cells, or text), `sheet`, `oneWay`, `ruler`, `mat`, `fabricWidth`, … */
 export type CuttingInput = Input<typeof cuttingFields> & {
     /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */

@@ -9,6 +9,8 @@ export declare class Refusal extends Error {
 }
 /** Throws a {@link Refusal}; which input it is about may be said further up. */
 export declare const refuse: (message: string, input?: string) => never;
+/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+export declare const unlessRefused: <T, U>(work: () => T, otherwise: (refusal: Refusal) => U) => T | U;
 interface About {
     /** A few words beside it, where nothing was reckoned. */
     hint?: string;
@@ -56,7 +58,7 @@ export declare const readField: <T>(field: Field<T>, raw: unknown, style: Style)
 /** The same input, which may also be left out. */
 export declare const optional: <T>(field: Field<T>, about?: About) => Field<T | undefined>;
 /** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
-export declare const lengthOf: (raw: unknown, style: Style) => Exact;
+export declare const readLength: (raw: unknown, style: Style) => Exact;
 interface Limits {
     /** It may be 0. */
     zero?: true;

@@ -12,7 +12,7 @@ export interface Package {
 export declare const writePackages: (raw: unknown) => string;
 /**
  * Reads a list of packages: text with semicolons between (`small 40 x 50 @ 12.50; large 90 x 100 @ 29`), or an array of
- * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a {@link Refusal} that names the
+ * such texts or of objects with `name`, `width`, `length` and perhaps `price`. Throws a `Refusal` that names the
  * entry it cannot read.
  */
 export declare const readPackages: (raw: unknown, style: Style) => Package[];

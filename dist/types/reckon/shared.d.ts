@@ -17,6 +17,10 @@ export interface Size<Length = string> {
     width: Length;
     length: Length;
 }
+/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+export declare const facing: <Length>({ width, length }: Size<Length>, turned: boolean) => [across: Length, along: Length];
+/** The ids of the rows that {@link withOverage} adds. */
+export declare const NEED_ROWS: Size;
 /** The rows that add the overage to a quilt, for its `Backing` or its `Batting`; gives back the size needed. */
 export declare const withOverage: (book: Book<Fields & {
     overage: Field<Exact>;

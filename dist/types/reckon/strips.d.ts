@@ -1,5 +1,6 @@
 import { type Cloth, type CuttingPlan } from '../cutting/plan.js';
 import { type Exact } from '../measure/exact.js';
+import type { Unwritten } from './answer.js';
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
     x: string;
@@ -31,7 +32,7 @@ export declare const stacked: (strips: CutStrip[], n: (height: Exact) => string,
 /** The same, and where each piece lies. */
 export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: string[], triangles?: number[]) => {
     strips: CutStrip[];
-    layout: LaidPiece[];
-    width: string;
-    height: string;
+    layout: Unwritten<LaidPiece>[];
+    width: Exact;
+    height: Exact;
 };

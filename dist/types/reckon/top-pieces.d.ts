@@ -30,8 +30,8 @@ export declare const sashingPieces: <F extends Fields>(book: Book<F>, { block, a
 export declare const settingTriangles: <F extends Fields>(book: Book<F>, { block, across, down, sashing, seam, mark }: Layout) => {
     squares: {
         sideTriangles: number;
-        sideSquare: string;
-        cornerSquare: string;
+        sideSquare: Exact;
+        cornerSquare: Exact;
     };
     cuts: Cut[];
 };

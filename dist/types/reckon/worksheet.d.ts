@@ -1,45 +1,45 @@
 import { type Exact } from '../measure/exact.js';
-import { type Style } from '../measure/format.js';
 import { type Purchase } from '../measure/shop.js';
 import type { Answer, Input, Refused } from './answer.js';
-import { type FabricPlan, type Planner } from './cutting.js';
-import { type Field } from './fields.js';
+import { Book } from './book.js';
+import type { FabricPlan, Planner } from './cutting.js';
 export declare const worksheetFields: {
-    width: Field<import("fraction.js").default | undefined>;
-    length: Field<import("fraction.js").default | undefined>;
-    fabricWidth: Field<import("fraction.js").default | undefined>;
-    seam: Field<import("fraction.js").default | undefined>;
-    kits: Field<number | undefined>;
+    width: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    length: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    fabricWidth: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    seam: import("./fields.js").Field<import("fraction.js").default | undefined>;
+    kits: import("./fields.js").Field<number | undefined>;
     bolt: {
-        write: (inches: Exact, { units, comma }: Style) => string;
+        write: (inches: Exact, { units, comma }: import("../measure/format.js").Style) => string;
         kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
         label: string;
         example?: string;
         lines?: true;
-        read(raw: unknown, style: Style): import("fraction.js").default;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
     } | {
-        write: (inches: Exact, { units, comma }: Style) => string;
+        write: (inches: Exact, { units, comma }: import("../measure/format.js").Style) => string;
         options: Record<string, string>;
         kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
         label: string;
         example?: string;
         lines?: true;
-        read(raw: unknown, style: Style): import("fraction.js").default;
+        read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
     };
-    shrinkage: Field<import("fraction.js").default>;
-    increment: Field<import("../measure/shop.js").Step>;
-    currency: Field<string | undefined>;
+    shrinkage: import("./fields.js").Field<import("fraction.js").default>;
+    increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
+    currency: import("./fields.js").Field<string | undefined>;
 };
+export type WorksheetBook = Book<typeof worksheetFields>;
 /** A fabric as the page declares it. */
 export interface FabricInput {
     letter: string;
@@ -71,8 +71,10 @@ export interface PartInput {
     }[];
     /** Inches bought for one inch of washed cloth. Default 1. */
     washed?: string;
-    /** Of one yard or metre, where its fabric has no price. */
+    /** Where its fabric has none: of one `per`. */
     price?: unknown;
+    /** `yd` or `m`: what its price is of. Default: what the worksheet's fabrics are priced by. */
+    per?: string;
 }
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {

@@ -1,7 +1,7 @@
 import { type TemplateResult } from 'lit';
 import type { Field } from '../reckon/fields.js';
 /** What a cell needs to show itself. */
-export interface CellState {
+interface CellState {
     id: string;
     /** Missing for a reckoned row that may be typed over. */
     field?: Field | undefined;
@@ -21,3 +21,4 @@ export declare const action: (words: string, act: () => unknown, { off, open }?:
 }) => TemplateResult;
 /** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
 export declare const fractionKeys: (type: (text: string) => void) => TemplateResult;
+export {};

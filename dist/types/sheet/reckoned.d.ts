@@ -1,7 +1,7 @@
 import type { PropertyDeclarations } from 'lit';
 import { type Style } from '../measure/format.js';
 import { type Units } from '../measure/units.js';
-import type { Answer, Input, Problem, Refused, Row } from '../reckon/answer.js';
+import { type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
 import { type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 /** A form field whose value is reckoned: the inputs of its calculator, the result, and the last good one. */

@@ -1,4 +1,4 @@
-import type { Answer } from '../reckon/answer.js';
+import { type Answer } from '../reckon/answer.js';
 import { Reckoned } from './reckoned.js';
 /** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
 export declare abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {

@@ -1,5 +1,5 @@
 /** A packaged batting, as its label names it. Sides in inches, as people write them. */
-export interface BattingPackage {
+interface BattingPackage {
     name: string;
     width: string;
     length: string;
@@ -14,3 +14,4 @@ export interface BattingPackage {
 export declare const PACKAGES: BattingPackage[];
 /** Widths batting is sold in from the roll, in inches. Common practice, no source. */
 export declare const ROLLS: string[];
+export {};

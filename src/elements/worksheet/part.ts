@@ -30,6 +30,7 @@ export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
     sold: rowIn(result, 'fabricWidth')?.inches,
     washed,
     price: written('price'),
+    per: result.buy.unit,
     cuts,
     pieces,
     ...take,

@@ -271,6 +271,17 @@ describe('the shopping list of a quilt-worksheet', () => {
     expect(answer(sheet)).to.match(/^In all 16\.50/);
   });
 
+  it('takes a part’s own price as of what the part is sold by', async () => {
+    const sheet = await worksheet(
+      '<quilt-backing increment="10 cm" price="12"></quilt-backing>',
+      'width="60" length="72" currency="EUR"',
+    );
+    // 68 × 80 in: two panels of 80 in, 160 in, which are 4.1 m at 12; on the list 4 1/2 yd at 12 × 0.9144
+    expect(answer(part(sheet, 'backing'))).to.include('€49.20');
+    expect(list(sheet).fabrics[0]!.buy.text).to.equal('4 1/2 yd');
+    expect(list(sheet).total!.amount).to.equal('49.38');
+  });
+
   it('never takes the price of a fat quarter for that of a yard', async () => {
     const sheet = await worksheet(PARTS.cutting);
     const cutting = part(sheet, 'cutting');

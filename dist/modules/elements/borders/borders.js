@@ -1,5 +1,6 @@
 import { drawBorders } from '../../drawing/borders.js';
-import { clothWidth, lengthOf } from '../../drawing/picture.js';
+import { lengthOf } from '../../drawing/picture.js';
+import { clothWidth } from '../../reckon/answer.js';
 import { reckonBorders, bordersFields } from '../../reckon/borders.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';

@@ -1,11 +1,9 @@
-import { isServer } from 'lit';
 import { drawCutting } from '../../drawing/cutting.js';
 import { cuttingFields, reckonCutting } from '../../reckon/cutting.js';
 import { isBlank } from '../../reckon/fields.js';
-import { BackgroundPlans } from '../../sheet/background-plans.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { isAsServed } from '../../sheet/server.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
@@ -23,24 +21,17 @@ const OTHER_PRICE = 'The price was of what it was cut from before, and is left o
  *
  * @tagname quilt-cutting
  */
-class QuiltCutting extends QuiltSheet {
+class QuiltCutting extends BackgroundSheet {
     static { this.properties = propertiesOf(cuttingFields); }
-    #plans;
     #written;
     /** What it was cut from when its price was written, where the reader changed that since. */
     #pricedFor;
-    #watch;
     constructor() {
         super();
-        this.#plans = new BackgroundPlans((ready) => {
-            this.reckonAgain();
-            if (ready)
-                this.tell('change');
-        });
         this.calculator = {
             title: 'Cutting plan',
             fields: cuttingFields,
-            reckon: (input) => isAsServed(this) ? reckonCutting(input) : this.#plans.reckon((plan) => reckonCutting(input, plan)),
+            reckon: (input) => isAsServed(this) ? reckonCutting(input) : this.plans.reckon((plan) => reckonCutting(input, plan)),
             draw: drawCutting,
             byPiece: () => !!this.sheet,
             listings: ({ fabrics }, style) => [stripList(fabrics, style)],
@@ -58,22 +49,10 @@ class QuiltCutting extends QuiltSheet {
                 };
             }),
         };
+        this.watched = { childList: true, characterData: true, subtree: true };
         this.oneWay = false;
     }
-    connectedCallback() {
-        super.connectedCallback();
-        if (isServer)
-            return;
-        this.#watch = new MutationObserver(() => this.#read());
-        this.#watch.observe(this, { childList: true, characterData: true, subtree: true });
-        this.#read();
-    }
-    disconnectedCallback() {
-        super.disconnectedCallback();
-        this.#watch?.disconnect();
-        this.#plans.stop();
-    }
-    #read() {
+    readInside() {
         this.#written = listIn(this);
         this.reckonAgain();
     }

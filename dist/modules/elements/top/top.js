@@ -1,6 +1,7 @@
 import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
 import { lengthOf } from '../../drawing/picture.js';
+import { rowIn } from '../../reckon/answer.js';
 import { topFields, reckonTop } from '../../reckon/top.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
@@ -8,9 +9,7 @@ import { stripList } from '../cutting/strips.js';
 
 /** What the blocks of a top are. */
 const BLOCKS = ['block', 'across', 'down', 'set'];
-const inWords = (result) => result.errors
-    ? ''
-    : `${plural(result.blocks, 'block')} of ${result.working.find(({ id }) => id === 'block').value}`;
+const inWords = (result) => result.errors ? '' : `${plural(result.blocks, 'block')} of ${rowIn(result, 'block').value}`;
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
  *

@@ -1,22 +1,17 @@
 import { ZERO } from '../../measure/exact.js';
 import { asTyped, mixed } from '../../measure/format.js';
-import { isBlank, lengthOf, textOf, Refusal } from '../../reckon/fields.js';
+import { isBlank, readLength, textOf, unlessRefused } from '../../reckon/fields.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 
 /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
 const flowing = (raw, style) => {
     if (isBlank(raw))
         return { text: undefined };
-    try {
-        const inches = lengthOf(raw, style);
+    return unlessRefused(() => {
+        const inches = readLength(raw, style);
         const text = asTyped(inches, style);
         return { text: text.startsWith('≈') ? `${mixed(inches)} in` : text, inches };
-    }
-    catch (refusal) {
-        if (!(refusal instanceof Refusal))
-            throw refusal;
-        return { text: raw };
-    }
+    }, () => ({ text: raw }));
 };
 /** The fabrics declared in a worksheet, by letter; of two with one letter the first. */
 class Fabrics {
@@ -37,7 +32,7 @@ class Fabrics {
             return {
                 width: text || undefined,
                 from,
-                inches: inches ?? (text ? ZERO : lengthOf(COTTON_WIDTH, this.style)),
+                inches: inches ?? (text ? ZERO : readLength(COTTON_WIDTH, this.style)),
             };
         };
         for (const fabric of declared) {

@@ -4,12 +4,11 @@ import { length } from '../../measure/format.js';
 import { isBlank } from '../../reckon/fields.js';
 import { plural } from '../../reckon/shared.js';
 import { worksheetFields, reckonWorksheet } from '../../reckon/worksheet.js';
-import { BackgroundPlans } from '../../sheet/background-plans.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { cellsOf } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, isAsServed } from '../../sheet/server.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from '../cutting/strips.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
@@ -27,8 +26,8 @@ const isPart = (element) => 'calculator' in element;
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-class QuiltWorksheet extends QuiltSheet {
-    static { this.styles = [...QuiltSheet.styles, worksheetStyles]; }
+class QuiltWorksheet extends BackgroundSheet {
+    static { this.styles = [...BackgroundSheet.styles, worksheetStyles]; }
     static { this.properties = propertiesOf(worksheetFields); }
     /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
     #gathered;
@@ -38,8 +37,6 @@ class QuiltWorksheet extends QuiltSheet {
     #pieces;
     #swatches;
     #size;
-    #plans;
-    #watch;
     constructor() {
         super();
         /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
@@ -50,15 +47,10 @@ class QuiltWorksheet extends QuiltSheet {
         this.#pieces = [];
         this.#swatches = new Map();
         this.#size = '';
-        this.#plans = new BackgroundPlans((ready) => {
-            this.reckonAgain();
-            if (ready)
-                this.tell('change');
-        });
         this.calculator = {
             title: 'Shopping list',
             fields: worksheetFields,
-            reckon: (input) => this.#plans.reckon((plan) => reckonWorksheet(input, plan)),
+            reckon: (input) => this.plans.reckon((plan) => reckonWorksheet(input, plan)),
             headline: ({ total, soFar, fabrics, items, kits }) => kits?.cost
                 ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
                 : total
@@ -72,9 +64,9 @@ class QuiltWorksheet extends QuiltSheet {
             if (target === this)
                 return;
             if (type === 'reckoned')
-                queueMicrotask(() => this.#settle());
+                queueMicrotask(() => this.readInside());
             else
-                this.#settle();
+                this.readInside();
         };
         this.paper = (result) => {
             const { lengthStyle: style } = this;
@@ -93,18 +85,10 @@ class QuiltWorksheet extends QuiltSheet {
         super.connectedCallback();
         if (isServer)
             return;
-        this.#watch = new MutationObserver(() => this.#settle());
-        this.#watch.observe(this, { childList: true, subtree: true });
         for (const type of ['input', 'change', 'reckoned'])
             this.addEventListener(type, this.#heard);
-        this.#settle();
         // A plan that was under way when it was moved here has stopped.
         this.reckonAgain();
-    }
-    disconnectedCallback() {
-        super.disconnectedCallback();
-        this.#watch?.disconnect();
-        this.#plans.stop();
     }
     /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
     #heard;
@@ -112,7 +96,7 @@ class QuiltWorksheet extends QuiltSheet {
         return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
     }
     willUpdate() {
-        this.#settle();
+        this.readInside();
     }
     reckonInput() {
         return { ...super.reckonInput(), ...this.#gathered };
@@ -128,7 +112,7 @@ class QuiltWorksheet extends QuiltSheet {
         return this.#held('quilt-fabric:defined');
     }
     /** Lets the sizes flow through the parts, and gathers what all take. */
-    #settle() {
+    readInside() {
         if (isAsServed(this))
             return;
         const { lengthStyle } = this;

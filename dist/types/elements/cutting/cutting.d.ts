@@ -1,7 +1,7 @@
 import type { Input } from '../../reckon/answer.js';
 import { type CuttingResult } from '../../reckon/cutting.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -9,7 +9,7 @@ import { QuiltSheet } from '../../sheet/sheet.js';
  *
  * @tagname quilt-cutting
  */
-export declare class QuiltCutting extends QuiltSheet<CuttingResult> {
+export declare class QuiltCutting extends BackgroundSheet<CuttingResult> {
     #private;
     static properties: import("lit").PropertyDeclarations;
     /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
@@ -26,8 +26,12 @@ export declare class QuiltCutting extends QuiltSheet<CuttingResult> {
     mark: string | number | undefined;
     constructor();
     readonly calculator: Calculator<CuttingResult>;
-    connectedCallback(): void;
-    disconnectedCallback(): void;
+    protected readonly watched: {
+        childList: boolean;
+        characterData: boolean;
+        subtree: boolean;
+    };
+    protected readInside(): void;
     /** Whether the list is still the one that the page wrote. */
     get isAsWritten(): boolean;
     protected change(key: string, value: unknown): void;

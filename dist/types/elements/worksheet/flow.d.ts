@@ -2,7 +2,7 @@ import type { QuiltSheet } from '../../sheet/sheet.js';
 import type { QuiltCutting } from '../cutting/cutting.js';
 import { type Fabrics } from './fabrics.js';
 /** A quilt's size as it flows from one part to the next. */
-export interface QuiltSize {
+interface QuiltSize {
     width?: unknown;
     length?: unknown;
 }
@@ -12,3 +12,4 @@ export declare const flow: (worksheet: QuiltSheet, parts: QuiltSheet[], fabrics:
     caution: string;
     lists: QuiltCutting[];
 };
+export {};

@@ -1,9 +1,9 @@
 import { type TemplateResult } from 'lit';
 import type { Input } from '../../reckon/answer.js';
 import { type WorksheetResult } from '../../reckon/worksheet.js';
+import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
 import { type Cells } from '../../sheet/export.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -11,7 +11,7 @@ import { QuiltSheet } from '../../sheet/sheet.js';
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
+export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     #private;
     static styles: import("lit").CSSResult[];
     static properties: import("lit").PropertyDeclarations;
@@ -22,10 +22,11 @@ export declare class QuiltWorksheet extends QuiltSheet<WorksheetResult> {
     readonly calculator: Calculator<WorksheetResult>;
     constructor();
     connectedCallback(): void;
-    disconnectedCallback(): void;
     protected get switchable(): boolean;
     protected willUpdate(): void;
     protected reckonInput(): Input;
+    /** Lets the sizes flow through the parts, and gathers what all take. */
+    protected readInside(): void;
     protected render(): TemplateResult;
     protected more(result: WorksheetResult): unknown;
     protected cells(result: WorksheetResult): Cells;
