@@ -1,6 +1,6 @@
 import { lengthOf } from '../../drawing/picture.js';
 import { plural } from '../../reckon/shared.js';
-import { exact } from '../../measure/exact.js';
+import { exact, upTo } from '../../measure/exact.js';
 import { decimal, type Style } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { Cut } from '../../reckon/answer.js';
@@ -33,7 +33,7 @@ export const linesOf = ({ fabrics, items }: WorksheetResult): Line[] =>
       uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
     })),
     ...items.map(({ fabric, title, text, ...item }) => {
-      const [, amount = text, unit = ''] = /^(\d+) (\D.*)/.exec(text) ?? [];
+      const [, amount = text, unit = ''] = /^([\d /.]+) (\D.*)/.exec(text) ?? [];
       return { ...item, letter: fabric, uses: title.toLowerCase(), need: '', amount, unit, text };
     }),
   ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
@@ -96,7 +96,9 @@ export const worksheetCells = (result: WorksheetResult, pieces: Piece[], { units
   const number = (written: string | undefined): number | string =>
     written ? +decimal(exact(written), 4) : '';
   const long = (inches: string): number | string => inches && +decimal(toUnit(exact(inches), units), 4);
-  const numeric = (amount: string): number | string => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
+  // Of what is bought a third is not 0.3333: that much would be short.
+  const numeric = (amount: string): number | string =>
+    /^[\d /.]+$/.test(amount) ? +decimal(upTo(exact(amount), exact(1, 10_000)), 4) : amount;
   return [
     ['Shopping list'],
     [

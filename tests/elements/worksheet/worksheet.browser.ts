@@ -257,6 +257,19 @@ describe('the shopping list of a quilt-worksheet', () => {
     expect(listed(sheet, 'Shopping list').at(-1)![0]).to.equal('Total so far');
   });
 
+  it('gives a spreadsheet amounts that are not short, and apart from their units', async () => {
+    const sheet = await worksheet(
+      '<quilt-binding></quilt-binding><quilt-batting roll="90"></quilt-batting>',
+      'width="4" length="16" increment="thirds"',
+    );
+    // 2 × (4 + 16) + 10 in are two strips of 2 1/2 in: 5 in, more than 1/8 yd. Of a roll 90 in wide 4 + 8 in, 1/3 yd.
+    const rows = cellsOf(sheet).filter((row) => ['binding', 'batting'].includes(String(row[2])));
+    expect(rows.map((row) => [row[4], row[5]])).to.deep.equal([
+      [0.25, 'yd'],
+      [0.3334, 'yd, 90 in wide'],
+    ]);
+  });
+
   it('has no total where nothing has a price', async () => {
     const sheet = await worksheet(PARTS.binding, 'width="50" length="60"');
     expect(cellsOf(sheet).flat()).to.not.include('Total');

@@ -1,6 +1,6 @@
 import { lengthOf } from '../../drawing/picture.js';
 import { plural } from '../../reckon/shared.js';
-import { exact } from '../../measure/exact.js';
+import { exact, upTo } from '../../measure/exact.js';
 import { decimal } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 
@@ -12,7 +12,7 @@ const linesOf = ({ fabrics, items }) => [
         uses: parts.map(({ title }) => title.toLowerCase()).join(', '),
     })),
     ...items.map(({ fabric, title, text, ...item }) => {
-        const [, amount = text, unit = ''] = /^(\d+) (\D.*)/.exec(text) ?? [];
+        const [, amount = text, unit = ''] = /^([\d /.]+) (\D.*)/.exec(text) ?? [];
         return { ...item, letter: fabric, uses: title.toLowerCase(), need: '', amount, unit, text };
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
@@ -59,7 +59,8 @@ const shopping = (result, style) => {
 const worksheetCells = (result, pieces, { units }) => {
     const number = (written) => written ? +decimal(exact(written), 4) : '';
     const long = (inches) => inches && +decimal(toUnit(exact(inches), units), 4);
-    const numeric = (amount) => (/^[\d /.]+$/.test(amount) ? number(amount) : amount);
+    // Of what is bought a third is not 0.3333: that much would be short.
+    const numeric = (amount) => /^[\d /.]+$/.test(amount) ? +decimal(upTo(exact(amount), exact(1, 10_000)), 4) : amount;
     return [
         ['Shopping list'],
         [
