@@ -22,9 +22,9 @@ const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, 
 const chromium = (executablePath) =>
   chromeLauncher({ launchOptions: { executablePath, args: CHROMIUM_FLAGS } });
 
-const firefox = (executablePath) => {
+const firefox = (executablePath, told = {}) => {
   // Its panel of downloads would take the focus, and every later test of the keyboard would go without.
-  const extraPrefsFirefox = { 'browser.download.alwaysOpenPanel': false };
+  const extraPrefsFirefox = { 'browser.download.alwaysOpenPanel': false, ...told };
   const launcher = chromeLauncher({
     launchOptions: { browser: 'firefox', executablePath, extraPrefsFirefox },
   });
@@ -32,10 +32,10 @@ const firefox = (executablePath) => {
   return launcher;
 };
 
-const webkit = async (found) => {
+const webkit = async (found, told = {}) => {
   const launcher = webdriverLauncher({
     hostname: '127.0.0.1',
-    port: await startWebKitDriver(found),
+    port: await startWebKitDriver(found, told),
     path: '/',
     capabilities: {
       browserName: 'MiniBrowser',
@@ -52,15 +52,36 @@ const webkit = async (found) => {
 };
 
 const wanted = process.env.ENGINES?.toLowerCase().split(',');
-const launchers = await Promise.all(
-  [
-    ['chromium', chromium, findChromium()],
-    ['firefox', firefox, findFirefox()],
-    ['webkit', webkit, findWebKit()],
-  ]
-    .filter(([name, , found]) => found && (!wanted || wanted.includes(name)))
-    .map(([, launch, found]) => launch(found)),
-);
+/** Those of these engines that are here and wanted; each may be told to be something. */
+const launchers = (told) =>
+  Promise.all(
+    [
+      ['chromium', chromium, findChromium()],
+      ['firefox', firefox, findFirefox()],
+      ['webkit', webkit, findWebKit()],
+    ]
+      .filter(([name, , found]) => found && (!wanted || wanted.includes(name)) && (!told || told[name]))
+      .map(([name, launch, found]) => launch(found, told?.[name])),
+  );
+
+/** What a reader may have told her browser; pages/hostile.page.ts does the same for Chromium. */
+const TOLD = {
+  dark: {
+    firefox: { 'layout.css.prefers-color-scheme.content-override': 0 },
+    webkit: { GTK_THEME: 'Adwaita:dark' },
+  },
+  forced: { firefox: { 'browser.display.document_color_use': 2 } },
+};
+// One file that is asked for runs alone.
+const groups = process.argv.includes('--files')
+  ? []
+  : await Promise.all(
+      Object.entries(TOLD).map(async ([name, told]) => ({
+        name,
+        files: `${rootDir}/tests/**/*.${name}.ts`,
+        browsers: await launchers(told),
+      })),
+    );
 
 /** Serves TypeScript as JavaScript, and finds the `.ts` that an import written with `.js` means. */
 const typescript = {
@@ -103,7 +124,8 @@ export default {
   nodeResolve: true,
   plugins: [typescript, hosts()],
   middleware: [consumersServed()],
-  browsers: launchers,
+  browsers: await launchers(),
+  groups: groups.filter(({ browsers }) => browsers.length > 0),
   // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
   concurrency: 1,
   concurrentBrowsers: 2,

@@ -118,6 +118,11 @@ export const HOSTILE: Record<string, Hostile> = {
   'text at 200 percent': { css: 'html { font-size: 200% }' },
 };
 
+/** A page that leaves it to the browser whether it is dark. */
+export const PREFERS_DARK: Hostile = {
+  css: ':root { color-scheme: light dark; background: Canvas; color: CanvasText }',
+};
+
 const CLASSIC = '<script src="/dist/quilt-reckoner.classic.js" defer></script>';
 const TAGS = ['backing', 'borders', 'cutting', 'batting', 'fabric', 'top', 'binding', 'worksheet'];
 const ONE_BY_ONE = TAGS.map((name) => `<script type="module" src="/dist/quilt-${name}.js"></script>`).join(

@@ -1,6 +1,6 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { HOSTILE, pageOf, SHEETS, type Hostile } from '../hosts/hostile-pages.js';
+import { HOSTILE, pageOf, PREFERS_DARK, SHEETS, type Hostile } from '../hosts/hostile-pages.js';
 import { misfits, readingOf, settle, type Reading } from '../hosts/reading.js';
 import { faint } from './axe.js';
 import { picture } from './picture.js';
@@ -16,10 +16,7 @@ interface Emulated extends Hostile {
 }
 
 const EMULATED: Record<string, Emulated> = {
-  'dark by preference': {
-    dark: true,
-    css: ':root { color-scheme: light dark; background: Canvas; color: CanvasText }',
-  },
+  'dark by preference': { ...PREFERS_DARK, dark: true },
   'forced colours': { media: { 'forced-colors': 'active' } },
   'forced colours, dark': { media: { 'forced-colors': 'active', 'prefers-color-scheme': 'dark' } },
   'the page on paper': { widths: [720], paper: true },

@@ -1,0 +1,26 @@
+import { expect } from 'chai';
+import { findingsIn, LISTENING, openFrame } from './frame.js';
+import { pageOf, SCRIPT, SHEETS, type Hostile } from './hostile-pages.js';
+import { misfits, readingOf, settle, type Reading } from './reading.js';
+
+/** What is read on a page of this kind, which has nothing cut off or faint on it, and nothing to report. */
+export const standing = async (
+  { css, html, body = SHEETS, then }: Hostile,
+  width: number,
+): Promise<Reading> => {
+  const srcdoc = pageOf(body, {
+    ...(css && { css }),
+    ...(html && { html }),
+    script: LISTENING + SCRIPT,
+  });
+  const framed = await openFrame({ srcdoc }, { width });
+  const { page, faults } = framed;
+  then?.(page);
+  await settle(page);
+  expect(misfits(page)).to.deep.equal([]);
+  expect(await findingsIn(framed, { rules: ['color-contrast'] })).to.deep.equal([]);
+  expect(faults).to.deep.equal([]);
+  const reading = readingOf(page);
+  expect(reading.words.length).to.be.greaterThan(200);
+  return reading;
+};
