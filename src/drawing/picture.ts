@@ -1,6 +1,6 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
 import { exact } from '../measure/exact.js';
-import { length, type Style } from '../measure/format.js';
+import { length, number, type Style } from '../measure/format.js';
 import { rowIn, type Row } from '../reckon/answer.js';
 
 /** What a shape stands for; the look is in {@link drawingStyles}. */
@@ -67,6 +67,10 @@ export const inchesIn = (result: { working: Row[] }, id: string): number =>
 
 /** A result's exact inches as the reader writes them. */
 export const lengthOf = (text: string, style: Style): string => length(exact(text), style);
+
+/** The same for two sides: `81 × 96 in`. */
+export const sizeOf = ({ width, length }: { width: string; length: string }, style: Style): string =>
+  `${number(exact(width), style)} × ${lengthOf(length, style)}`;
 
 const SHEET_WIDTH = 260;
 const TALLEST = 330;

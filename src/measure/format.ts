@@ -17,7 +17,7 @@ export const mixed = (value: Exact): string => value.toFraction(true);
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
 export const unbroken = (text: string): string =>
-  text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+ [a-z])| (?=×)/g, '$1$2\u00a0');
+  text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+(?: [a-z(]|[,)]))| (?=×)/g, '$1$2\u00a0');
 
 /** The same for a size in a column of its own, which holds all of it. */
 export const unbrokenSize = (size: string): string => size.replace('× ', '×\u00a0');

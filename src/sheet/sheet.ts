@@ -5,7 +5,7 @@ import type { Answer, Row } from '../reckon/answer.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
-import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST } from './lists.js';
+import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST, parted } from './lists.js';
 import { printAlone } from './print.js';
 import { isAsServed, isInWorksheet } from './server.js';
 import { sheetStyles } from './styles.js';
@@ -162,7 +162,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     // Several lines need the width of both columns.
     const wide = field?.lines;
     return html`<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}">
-      <th scope="row" part="label">${open ? html`<label for=${id}>${label}</label>` : label}</th>
+      <th scope="row" part="label">${open ? html`<label for=${id}>${parted(label)}</label>` : parted(label)}</th>
       <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open

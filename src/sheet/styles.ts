@@ -59,15 +59,15 @@ export const sheetStyles = css`
   .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
   .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through; }
 
-  [part='table'] th { inline-size: 34%; }
-  .amount { inline-size: 28%; border-inline-start: var(--_edge); }
+  [part='label'] { inline-size: 34%; }
+  .amount { inline-size: 31%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
   .reckoned output, .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
-    inline-size: 100%;
+    inline-size: calc(100% + 0.4em);
     min-block-size: 2em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
@@ -76,7 +76,7 @@ export const sheetStyles = css`
     border-block-end: 1.5px solid var(--_soft);
   }
   /* In WebKit the words of a choice would widen the page; browsers put 4px before them. */
-  select { contain: paint; inline-size: calc(100% + 0.4em); padding-inline: calc(0.4em - 4px) 0; }
+  select { contain: paint; padding-inline: calc(0.4em - 4px) 0; }
   [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); vertical-align: middle; }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
@@ -129,6 +129,7 @@ export const sheetStyles = css`
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
     tr, figure { break-inside: avoid; }
+    [part='label'], .amount { inline-size: 25%; }
     [part='table'] + div { grid-template-columns: 6.5cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
     [part='table'] + div > * { grid-column: 2; }
     [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }

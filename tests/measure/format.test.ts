@@ -144,6 +144,7 @@ describe('unbroken', () => {
     ['66 in ≥ 60 in', '66~in ≥~60~in'],
     ['40 × (1 − 3 %) = 38 4/5 in', '40~× (1 − 3~%) = 38~4/5~in'],
     ['≈ 2,5 m, 80 cm', '≈ 2,5~m, 80~cm'],
+    ['3 cut into 2 × 7 1/2, 2 × 35, 1 × 38 (each', '3 cut into 2~× 7~1/2, 2~×~35, 1~×~38 (each'],
     // A sum breaks at its operators, and words between each other.
     ['3 × 40 − 2 × 1/2 + 6 whole', '3~× 40 − 2~× 1/2 + 6 whole'],
     ['2 inches, 7 fat quarters', '2 inches, 7 fat quarters'],

@@ -20,7 +20,8 @@ const CM = 96 / 2.54;
 const folder = mkdtempSync(join(tmpdir(), 'quilt-paper-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const GIVEN = 'width="58" length="70" borders="2, 4 1/2" block="12" across="4" down="5"';
+/** With borders whose strips take the longest words. */
+const GIVEN = 'width="58" length="72" borders="2, 5" block="12" across="4" down="5"';
 const ONE_PAGE = ['backing', 'binding', 'borders', 'batting', 'top'].map((name) => `quilt-${name}`);
 
 const LETTERS = Array.from({ length: 14 }, (_, at) => String.fromCharCode(65 + at));

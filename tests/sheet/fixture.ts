@@ -101,7 +101,7 @@ export const valueIn = (sheet: Sheet, id: string): string => {
 };
 export const how = (sheet: Sheet, id: string): string => text(row(sheet, id).querySelector('[part~=how]'));
 export const text = (element: Element | null | undefined): string =>
-  (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
+  (element?.textContent ?? '').replaceAll('\u00ad', '').replace(/\s+/g, ' ').trim();
 export const answer = (sheet: Sheet): string => text(find(sheet, '[part~=answer]'));
 export const messageAt = (sheet: Sheet, id: string): string =>
   text(row(sheet, id).querySelector('[part~=error]'));

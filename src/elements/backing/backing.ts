@@ -11,7 +11,7 @@ import { propertiesOf, type Calculator, type Listing } from '../../sheet/calcula
 import { QuiltSheet } from '../../sheet/sheet.js';
 
 const words = ({ panels, strip, seams, direction }: BackingLayout): string =>
-  `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip of ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`;
+  `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip pieced from ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`;
 
 const layouts = ({ layouts }: BackingResult, style: Style): Listing => ({
   caption: 'Ways to lay it out',

@@ -1,12 +1,9 @@
 import { drawBatting } from '../../drawing/batting.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import { battingFields, reckonBatting, type BattingResult } from '../../reckon/batting.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
-
-const sizeOf = ({ width, length }: { width: string; length: string }, style: Style): string =>
-  `${lengthOf(width, style)} × ${lengthOf(length, style)}`;
 
 const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => [
   {

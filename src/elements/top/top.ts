@@ -1,6 +1,6 @@
 import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { rowIn, type Refused } from '../../reckon/answer.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
@@ -56,10 +56,7 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     fields: topFields,
     reckon: reckonTop,
     finishes: 'quilt top',
-    headline: ({ finished }, style) => [
-      'Finished',
-      `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`,
-    ],
+    headline: ({ finished }, style) => ['Finished', sizeOf(finished, style)],
     draw: (result, style) => [drawTop(result, style)],
     takes: ({ parts }, letters) =>
       parts.map(({ part, fabric, cuts }, at) => ({

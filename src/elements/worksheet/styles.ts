@@ -8,8 +8,8 @@ export const worksheetStyles = css`
   tr > :is(:nth-child(5), :nth-child(6)) { text-align: end; }
   h1 { font-size: 1.6em; }
   h2 { font-size: 1.1em; }
-  /* On a phone a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
-  @container (max-width: 48ch) {
+  /* Where it is narrow a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
+  @container (max-width: 34em) {
     [part='list']:has(thead) tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
     [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
     [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
