@@ -1,6 +1,6 @@
 import { css, svg, html, nothing } from 'lit';
 import { exact } from '../measure/exact.js';
-import { length } from '../measure/format.js';
+import { length, number } from '../measure/format.js';
 import { rowIn } from '../reckon/answer.js';
 
 /** A result's exact inches as a number to draw with. */
@@ -9,6 +9,8 @@ const inchesOf = (text) => exact(text).valueOf();
 const inchesIn = (result, id) => inchesOf(rowIn(result, id)?.inches ?? '0');
 /** A result's exact inches as the reader writes them. */
 const lengthOf = (text, style) => length(exact(text), style);
+/** The same for two sides: `81 × 96 in`. */
+const sizeOf = ({ width, length }, style) => `${number(exact(width), style)} × ${lengthOf(length, style)}`;
 const SHEET_WIDTH = 260;
 const TALLEST = 330;
 const ROW = 19;
@@ -67,4 +69,4 @@ const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) 
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
-export { draw, drawingStyles, inchesIn, inchesOf, lengthOf };
+export { draw, drawingStyles, inchesIn, inchesOf, lengthOf, sizeOf };

@@ -7,7 +7,7 @@ const mixed = (value) => value.toFraction(true);
  * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
  */
-const unbroken = (text) => text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+ [a-z])| (?=×)/g, '$1$2\u00a0');
+const unbroken = (text) => text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+(?: [a-z(]|[,)]))| (?=×)/g, '$1$2\u00a0');
 /** The same for a size in a column of its own, which holds all of it. */
 const unbrokenSize = (size) => size.replace('× ', '×\u00a0');
 /** A decimal number, rounded to at most so many places; no noughts at its end. */

@@ -6,9 +6,11 @@ import { unbroken, unbrokenSize } from '../measure/format.js';
 const CUTTER_CAUTION = 'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.';
 /** Stands under every answer. */
 const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quilt before cutting.';
+/** On a narrow sheet the longest word of the trade breaks where it is joined, and widens no list. */
+const parted = (text) => text.replace(/corner(?=stone)/gi, '$&\u00ad');
 /** A ruled table with its caption. */
 const listing = ({ caption, head = [], rows }) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
-    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text) => html `<td>${unbroken(text)}</td>`)}</tr>`)} </tbody> </table>`;
+    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text) => html `<td>${parted(unbroken(text))}</td>`)}</tr>`)} </tbody> </table>`;
 /** What to cut, where anything is. */
 const cutList = ({ cuts }) => cuts[0]
     ? listing({
@@ -18,4 +20,4 @@ const cutList = ({ cuts }) => cuts[0]
     : nothing;
 const figures = (pictures) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(picture.caption)}</figcaption>`} ${draw(picture)} </figure>`);
 
-export { CUTTER_CAUTION, MEASURE_FIRST, cutList, figures, listing };
+export { CUTTER_CAUTION, MEASURE_FIRST, cutList, figures, listing, parted };

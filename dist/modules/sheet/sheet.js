@@ -4,7 +4,7 @@ import { unbroken } from '../measure/format.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
-import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing } from './lists.js';
+import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing, parted } from './lists.js';
 import { printAlone } from './print.js';
 import { isAsServed, isInWorksheet } from './server.js';
 import { sheetStyles } from './styles.js';
@@ -101,7 +101,7 @@ class QuiltSheet extends Typed {
             : (flows && this.flow.from[id]) || unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
-        return html `<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${label}</label>` : label}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
+        return html `<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open
             ? cell({ id, field, text, wrong: !!message && !!text })
             : html `<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`} ${editing && takesFractions ? fractionKeys(this.typeIn) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${got}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${got}</td>`} </tr>`;
     };

@@ -57,6 +57,11 @@ export declare const inchesIn: (result: {
 }, id: string) => number;
 /** A result's exact inches as the reader writes them. */
 export declare const lengthOf: (text: string, style: Style) => string;
+/** The same for two sides: `81 × 96 in`. */
+export declare const sizeOf: ({ width, length }: {
+    width: string;
+    length: string;
+}, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
 export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */

@@ -4,7 +4,7 @@ import { lengthOf } from '../../drawing/picture.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
-const words = ({ panels, strip, seams, direction }) => `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip of ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`;
+const words = ({ panels, strip, seams, direction }) => `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip pieced from ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`;
 const layouts = ({ layouts }, style) => ({
     caption: 'Ways to lay it out',
     head: ['Panels', 'Seams', 'Cloth', 'Buy'],

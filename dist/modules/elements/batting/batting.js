@@ -1,10 +1,9 @@
 import { drawBatting } from '../../drawing/batting.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { sizeOf, lengthOf } from '../../drawing/picture.js';
 import { reckonBatting, battingFields } from '../../reckon/batting.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
-const sizeOf = ({ width, length }, style) => `${lengthOf(width, style)} × ${lengthOf(length, style)}`;
 const offers = ({ packages, rolls }, style) => [
     {
         caption: 'Packages',

@@ -1,6 +1,6 @@
 import { plural } from '../../reckon/shared.js';
 import { drawTop } from '../../drawing/top.js';
-import { lengthOf } from '../../drawing/picture.js';
+import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { rowIn } from '../../reckon/answer.js';
 import { topFields, reckonTop } from '../../reckon/top.js';
 import { propertiesOf } from '../../sheet/calculator.js';
@@ -24,10 +24,7 @@ class QuiltTop extends QuiltSheet {
             fields: topFields,
             reckon: reckonTop,
             finishes: 'quilt top',
-            headline: ({ finished }, style) => [
-                'Finished',
-                `${lengthOf(finished.width, style).replace(/ \w+$/, '')} × ${lengthOf(finished.length, style)}`,
-            ],
+            headline: ({ finished }, style) => ['Finished', sizeOf(finished, style)],
             draw: (result, style) => [drawTop(result, style)],
             takes: ({ parts }, letters) => parts.map(({ part, fabric, cuts }, at) => ({
                 title: part.replace(/^./, (first) => first.toUpperCase()),

@@ -1,0 +1,33 @@
+import { isServer } from 'lit';
+import { BackgroundPlans } from './background-plans.js';
+import { QuiltSheet } from './sheet.js';
+
+/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
+class BackgroundSheet extends QuiltSheet {
+    constructor() {
+        super(...arguments);
+        this.plans = new BackgroundPlans((ready) => {
+            this.reckonAgain();
+            if (ready)
+                this.tell('change');
+        });
+        /** What to read again for. */
+        this.watched = { childList: true, subtree: true };
+    }
+    #watch;
+    connectedCallback() {
+        super.connectedCallback();
+        if (isServer)
+            return;
+        // It goes on outside the page, where something may be taken out too.
+        this.#watch ??= new MutationObserver(() => this.readInside());
+        this.#watch.observe(this, this.watched);
+        this.readInside();
+    }
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        this.plans.stop();
+    }
+}
+
+export { BackgroundSheet };

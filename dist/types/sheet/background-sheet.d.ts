@@ -1,0 +1,14 @@
+import type { Answer } from '../reckon/answer.js';
+import { BackgroundPlans } from './background-plans.js';
+import { QuiltSheet } from './sheet.js';
+/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
+export declare abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSheet<R> {
+    #private;
+    protected readonly plans: BackgroundPlans;
+    /** What to read again for. */
+    protected readonly watched: MutationObserverInit;
+    /** Reads what stands inside the element. */
+    protected abstract readInside(): void;
+    connectedCallback(): void;
+    disconnectedCallback(): void;
+}
