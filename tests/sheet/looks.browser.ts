@@ -132,6 +132,18 @@ describe('what a reader sees', () => {
     }
   });
 
+  it('choices and cells to type in begin and end at the same edges, on a phone too', async () => {
+    for (const put of [mount, onPhone]) {
+      const sheet = await put('quilt-borders');
+      const edges = inside([sheet], 'select, [type=text]').map((at) => {
+        const { left, right } = at.getBoundingClientRect();
+        return `${Math.round(left)} to ${Math.round(right)}`;
+      });
+      expect(edges.length).to.be.greaterThan(5);
+      expect([...new Set(edges)]).to.have.length(1);
+    }
+  });
+
   it('no size is parted in the largest type, where there are words that can be', async () => {
     const sheet = await onPhone('quilt-batting');
     const amount = inside([sheet], '[part=amount]')[0]!.textContent;
