@@ -224,7 +224,13 @@ export const percentField = (label: string, about: About): Field<Exact> => ({
   kind: 'percent',
   label,
   ...about,
-  read: (raw) => readNumber(raw, label, 0, 50, '3').div(100),
+  read: (raw) => {
+    const percent = readNumber(raw, label, 0, 50, '3');
+    // Others write 3 % as 0.03: taken as it stands, it would buy too little.
+    if (percent.gt(0) && percent.lt(exact(1, 2)))
+      refuse(`${label}: “${textOf(raw).trim()}” would be less than 1/2 %. Write it like 3, for 3 %.`);
+    return percent.div(100);
+  },
   write: (share) => `${mixed(share.mul(100))} %`,
 });
 

@@ -6,16 +6,16 @@ import { weights } from '../tools/weigh.mjs';
  * beyond where it stands, and whatever comes within its budget has to stay there: take its line out.
  */
 const OVER_BUDGET: Record<string, number> = {
-  'backing, binding, borders, batting together': 37_500,
-  backing: 24_500,
-  batting: 26_200,
-  binding: 25_700,
-  borders: 27_300,
-  cutting: 34_400,
-  top: 31_500,
-  worksheet: 41_300,
-  everything: 53_800,
-  'everything, classic script': 53_800,
+  'backing, binding, borders, batting together': 37_600,
+  backing: 24_700,
+  batting: 26_300,
+  binding: 25_800,
+  borders: 27_500,
+  cutting: 34_700,
+  top: 31_600,
+  worksheet: 41_900,
+  everything: 54_100,
+  'everything, classic script': 54_000,
 };
 
 const weighed = (await weights()).filter(({ limit }) => limit !== undefined);

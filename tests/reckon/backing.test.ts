@@ -124,6 +124,7 @@ describe('what cannot be', () => {
     ['an overage larger than the quilt', { width: 10, length: 11, overage: 12 }, 'overage'],
     ['a negative width', { ...quilt, width: '-5' }, 'width'],
     ['a 3-mile quilt', { ...quilt, width: '190080' }, 'width'],
+    ['shrinkage of 3 % as a share', { ...quilt, shrinkage: '0.03' }, 'shrinkage'],
     ['shrinkage of 100 %', { ...quilt, shrinkage: '100 %' }, 'shrinkage'],
     ['a step that is none', { ...quilt, increment: 'sideways' }, 'increment'],
   ])('%s is said at its input', (_, input, key) => {
