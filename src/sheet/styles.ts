@@ -77,6 +77,7 @@ export const sheetStyles = css`
   }
   /* In WebKit the words of a choice would widen the page; browsers put 4px before them. */
   select { contain: paint; padding-inline: calc(0.4em - 4px) 0; }
+  textarea { display: block; }
   [type='checkbox'] { inline-size: max(1.5em, 24px); block-size: max(1.5em, 24px); vertical-align: middle; }
   option { color: CanvasText; background: Canvas; }
   .measurable [type='text'] { background: none; border-block-end-style: dotted; }
