@@ -24,6 +24,11 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
     const width = inchesOf(plan.width);
     const height = inchesOf(plan.height);
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
+    const shown = new Map<string, string>();
+    const inFew = (side: string): string => {
+      if (!shown.has(side)) shown.set(side, number(exact(side), style));
+      return shown.get(side)!;
+    };
     const alike = new Map<string, FabricPlan['layout'][]>();
     for (const sheet of sheetsOf(plan))
       alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
@@ -33,7 +38,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
       for (const { piece, triangles = 0, ...at } of sheets[0]!) {
         const sides = [...new Set([at.width, at.height])]
           .sort((a, b) => inchesOf(a) - inchesOf(b))
-          .map((side) => number(exact(side), style));
+          .map(inFew);
         const [x, y] = [inchesOf(at.x), inchesOf(at.y)];
         const [wide, tall] = [inchesOf(at.width), inchesOf(at.height)];
         boxes.push({
@@ -69,6 +74,7 @@ export const drawCutting = (result: Pick<CuttingResult, 'fabrics'>, style: Style
         width,
         height,
         boxes,
+        isTiled: true,
         lines,
         dimensions,
       };

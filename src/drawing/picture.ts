@@ -53,13 +53,19 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
+  /** No two boxes that look alike overlap: they are drawn as one shape, since a page feels a thousand. */
+  isTiled?: boolean;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];
 }
 
-/** A result's exact inches as a number to draw with. */
-export const inchesOf = (text: string): number => exact(text).valueOf();
+/** A result's exact inches, like `52 1/2`, as a number to draw with: of long cut lists too many to read them exactly. */
+export const inchesOf = (text: string): number => {
+  if (text.startsWith('-')) return -inchesOf(text.slice(1));
+  const parts = text.split(' ').map((part) => part.split('/').map(Number));
+  return parts.reduce((all, [top, bottom = 1]) => all + top! / bottom, 0);
+};
 
 /** The inches of a row of the working; 0 where there is no such row. */
 export const inchesIn = (result: { working: Row[] }, id: string): number =>
@@ -89,6 +95,7 @@ export const draw = ({
   width,
   height,
   boxes,
+  isTiled,
   shapes,
   lines,
   dimensions = [],
@@ -117,22 +124,42 @@ export const draw = ({
   const left = margin('left') + (full - wide - sides) / 2;
   const x = (inches: number): number => round(left + inches * scale);
   const y = (inches: number): number => round(top + inches * scale);
+  /** Where words lie beside many short lines, some are left out: each has to be clear of those before it. */
+  const ends: Partial<Record<Dimension['side'], number>> = {};
+  const isClear = (line: Dimension): boolean => {
+    const [from, to] = [line.from * scale, line.to * scale];
+    const reach = beside(line) ? LINE / 2 : (to - from) / 2;
+    const middle = (from + to) / 2;
+    if (middle - reach < (ends[line.side] ?? -Infinity)) return false;
+    ends[line.side] = middle + reach;
+    return true;
+  };
   const path = (points: [number, number][]): string =>
     `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
 
-  /** A box and its words: they lie along it, or stand where only that fits. */
-  const boxed = (box: Box): unknown => {
-    const { label = '', short = '', room = box } = box;
-    const { x: from, y: down, width, height } = room;
+  const outline = (box: Box): string => {
+    const [wide, tall] = [round(box.width * scale), round(box.height * scale)];
+    return `M${x(box.x)} ${y(box.y)}h${wide}v${tall}h${-wide}z`;
+  };
+  const drawnAsOne = new Map<unknown, Box[]>();
+  for (const box of boxes) {
+    const key = isTiled ? box.is : box;
+    const alike = drawnAsOne.get(key);
+    if (alike) alike.push(box);
+    else drawnAsOne.set(key, [box]);
+  }
+
+  /** The words of a box lie along it, or stand where only that fits. */
+  const wordsIn = ({ label = '', short = '', ...box }: Box): unknown => {
+    const { x: from, y: down, width, height } = box.room ?? box;
     const fits = (words: string, along: number, across: number): boolean =>
       along * scale >= words.length * LETTER && across * scale >= LINE;
     const words = [label, short].find(
       (words) => words && (fits(words, width, height) || fits(words, height, width)),
     );
-    const turned = words && !fits(words, width, height);
-    const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-    return svg`<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} />
-      ${words && svg`<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
+    if (!words) return nothing;
+    const turn = fits(words, width, height) ? '' : 'rotate(-90)';
+    return svg`<text transform="translate(${x(from + width / 2)} ${y(down + height / 2)})${turn}">${words}</text>`;
   };
 
   /** Drawn level; one at the left or right is turned as a whole. */
@@ -150,12 +177,13 @@ export const draw = ({
     const gap = lies ? 0 : Math.min(wordsOf(line), end - start) / 2;
     return svg`<g transform=${upright ? 'rotate(-90)' : nothing}>
       <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" />
-      <text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>
+      ${isClear(line) ? svg`<text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing}
     </g>`;
   };
 
   return html`<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}">
-    ${boxes.map(boxed)}
+    ${[...drawnAsOne.values()].map((alike) => svg`<path class=${alike[0]!.is} d=${alike.map(outline).join('')} />`)}
+    ${boxes.map(wordsIn)}
     ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${path(points)}Z" />`)}
     ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)}
   </svg>`;
@@ -171,7 +199,7 @@ export const drawingStyles = css`
     overflow: visible;
     direction: ltr;
   }
-  rect, path { vector-effect: non-scaling-stroke; stroke: currentColor; fill: none; }
+  path { vector-effect: non-scaling-stroke; stroke: currentColor; fill: none; }
   text { font-size: 11px; text-anchor: middle; dominant-baseline: central; fill: currentColor; }
   .cloth { fill: var(--_wash); }
   .piece { fill: var(--_wash-strong); }

@@ -24,8 +24,14 @@ export class BackgroundPlans {
   #atFirst = PLANNED_AT_FIRST;
   #job: { key: string; stop: AbortController; done: number } | undefined;
 
-  /** @param tell is called when a plan is ready, and now and then before. */
-  constructor(readonly tell: (ready: boolean) => void) {}
+  /**
+   * @param renew is called when a plan is ready, to reckon with it.
+   * @param tell is called after that, to show it, and now and then before.
+   */
+  constructor(
+    readonly renew: () => void,
+    readonly tell: (ready: boolean) => void,
+  ) {}
 
   /** Reckons with the plans that are ready, and goes on with those that are not. */
   reckon<R>(work: (plan: Planner) => R): R {
@@ -78,13 +84,15 @@ export class BackgroundPlans {
     const plan = await planClothAsync(...asked, { signal, onProgress }).catch((reason: unknown) => {
       if (!signal.aborted) throw reason;
     });
-    // The check of a long plan, and then its drawing, each take a while of their own.
+    // To check a long plan, to reckon with it and to draw it each take a while of their own.
     await pause();
     if (plan?.ok && !signal.aborted) canBeCut(...asked, plan);
     await pause();
     if (!plan || signal.aborted) return;
     this.#keep(key, plan);
     this.#job = undefined;
-    this.tell(true);
+    this.renew();
+    await pause();
+    if (this.#used.has(key)) this.tell(true);
   }
 }

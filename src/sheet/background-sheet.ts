@@ -5,10 +5,14 @@ import { QuiltSheet } from './sheet.js';
 
 /** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
 export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSheet<R> {
-  protected readonly plans = new BackgroundPlans((ready) => {
-    this.reckonAgain();
-    if (ready) this.tell('change');
-  });
+  protected readonly plans = new BackgroundPlans(
+    () => this.renew(),
+    (ready) => {
+      if (!ready) this.renew();
+      this.requestUpdate();
+      if (ready) this.tell('change');
+    },
+  );
   #watch: MutationObserver | undefined;
 
   /** What to read again for. */

@@ -82,10 +82,15 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   /** Reckons again though no input changed: what it depends on did. */
-  protected reckonAgain(): void {
+  protected renew(): void {
     this.#input = undefined;
-    this.requestUpdate();
     this.send();
+  }
+
+  /** The same, and shows it. */
+  protected reckonAgain(): void {
+    this.renew();
+    this.requestUpdate();
   }
 
   /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */

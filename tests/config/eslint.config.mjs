@@ -82,4 +82,11 @@ export default tseslint.config(
     },
     rules: { 'no-console': 'off' },
   },
+  {
+    // What runs in a page.
+    files: ['tests/tools/long-lists.mjs'],
+    languageOptions: {
+      globals: { document: 'readonly', InputEvent: 'readonly', PerformanceObserver: 'readonly' },
+    },
+  },
 );

@@ -27,7 +27,7 @@ describe('the page of `npm start`', () => {
     expect(await textOf(page, `${sheet}[part=sheet]`)).toContain('58 + 2 × 4 = 66 in');
     const ratio = (): Promise<number> =>
       page.$eval(`${sheet}svg`, (svg) => {
-        const boxes = [...svg.querySelectorAll('rect')].map((at) => at.getBoundingClientRect());
+        const boxes = [...svg.querySelectorAll('path[d$=z]')].map((at) => at.getBoundingClientRect());
         const span = (from: number[], to: number[]): number => Math.max(...to) - Math.min(...from);
         return (
           span(

@@ -214,7 +214,7 @@ export const drawn = (
   sheet: Sheet,
 ): { rectangles: DOMRect[]; width: number; height: number; words: string[] } => {
   const svg = find<SVGSVGElement>(sheet, 'svg[role=img]')!;
-  const rectangles = [...svg.querySelectorAll('rect')].map((at) => at.getBBox());
+  const rectangles = [...svg.querySelectorAll<SVGPathElement>('path[d$=z]')].map((at) => at.getBBox());
   const shapes = [
     ...rectangles,
     ...[...svg.querySelectorAll('path[d$=Z]')].map((at) => (at as SVGPathElement).getBBox()),

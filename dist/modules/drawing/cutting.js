@@ -18,6 +18,12 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
     const width = inchesOf(plan.width);
     const height = inchesOf(plan.height);
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
+    const shown = new Map();
+    const inFew = (side) => {
+        if (!shown.has(side))
+            shown.set(side, number(exact(side), style));
+        return shown.get(side);
+    };
     const alike = new Map();
     for (const sheet of sheetsOf(plan))
         alike.set(shapeOf(sheet), [...(alike.get(shapeOf(sheet)) ?? []), sheet]);
@@ -27,7 +33,7 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
         for (const { piece, triangles = 0, ...at } of sheets[0]) {
             const sides = [...new Set([at.width, at.height])]
                 .sort((a, b) => inchesOf(a) - inchesOf(b))
-                .map((side) => number(exact(side), style));
+                .map(inFew);
             const [x, y] = [inchesOf(at.x), inchesOf(at.y)];
             const [wide, tall] = [inchesOf(at.width), inchesOf(at.height)];
             boxes.push({
@@ -63,6 +69,7 @@ const drawCutting = (result, style) => result.fabrics.flatMap((plan) => {
             width,
             height,
             boxes,
+            isTiled: true,
             lines,
             dimensions,
         };

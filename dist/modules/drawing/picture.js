@@ -3,8 +3,13 @@ import { exact } from '../measure/exact.js';
 import { length, number } from '../measure/format.js';
 import { rowIn } from '../reckon/answer.js';
 
-/** A result's exact inches as a number to draw with. */
-const inchesOf = (text) => exact(text).valueOf();
+/** A result's exact inches, like `52 1/2`, as a number to draw with: of long cut lists too many to read them exactly. */
+const inchesOf = (text) => {
+    if (text.startsWith('-'))
+        return -inchesOf(text.slice(1));
+    const parts = text.split(' ').map((part) => part.split('/').map(Number));
+    return parts.reduce((all, [top, bottom = 1]) => all + top / bottom, 0);
+};
 /** The inches of a row of the working; 0 where there is no such row. */
 const inchesIn = (result, id) => inchesOf(rowIn(result, id)?.inches ?? '0');
 /** A result's exact inches as the reader writes them. */
@@ -21,7 +26,7 @@ const NARROW = 5;
 const LINE = 11;
 const round = (value) => Math.round(value * 100) / 100;
 /** Draws to scale, with its dimension lines round it. */
-const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) => {
+const draw = ({ title, width, height, boxes, isTiled, shapes, lines, dimensions = [], }) => {
     const wordsOf = ({ text }) => text.length * LETTER + EDGE;
     const stands = ({ side }) => side === 'left' || side === 'right';
     /** Words too long to stand along a short upright line lie beside it. */
@@ -39,16 +44,40 @@ const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) 
     const left = margin('left') + (full - wide - sides) / 2;
     const x = (inches) => round(left + inches * scale);
     const y = (inches) => round(top + inches * scale);
+    /** Where words lie beside many short lines, some are left out: each has to be clear of those before it. */
+    const ends = {};
+    const isClear = (line) => {
+        const [from, to] = [line.from * scale, line.to * scale];
+        const reach = beside(line) ? LINE / 2 : (to - from) / 2;
+        const middle = (from + to) / 2;
+        if (middle - reach < (ends[line.side] ?? -Infinity))
+            return false;
+        ends[line.side] = middle + reach;
+        return true;
+    };
     const path = (points) => `M${points.map(([across, down]) => `${x(across)} ${y(down)}`).join('L')}`;
-    /** A box and its words: they lie along it, or stand where only that fits. */
-    const boxed = (box) => {
-        const { label = '', short = '', room = box } = box;
-        const { x: from, y: down, width, height } = room;
+    const outline = (box) => {
+        const [wide, tall] = [round(box.width * scale), round(box.height * scale)];
+        return `M${x(box.x)} ${y(box.y)}h${wide}v${tall}h${-wide}z`;
+    };
+    const drawnAsOne = new Map();
+    for (const box of boxes) {
+        const key = isTiled ? box.is : box;
+        const alike = drawnAsOne.get(key);
+        if (alike)
+            alike.push(box);
+        else
+            drawnAsOne.set(key, [box]);
+    }
+    /** The words of a box lie along it, or stand where only that fits. */
+    const wordsIn = ({ label = '', short = '', ...box }) => {
+        const { x: from, y: down, width, height } = box.room ?? box;
         const fits = (words, along, across) => along * scale >= words.length * LETTER && across * scale >= LINE;
         const words = [label, short].find((words) => words && (fits(words, width, height) || fits(words, height, width)));
-        const turned = words && !fits(words, width, height);
-        const middle = `${x(from + width / 2)} ${y(down + height / 2)}`;
-        return svg `<rect class=${box.is} x=${x(box.x)} y=${y(box.y)} width=${round(box.width * scale)} height=${round(box.height * scale)} /> ${words && svg `<text transform="translate(${middle})${turned ? 'rotate(-90)' : ''}">${words}</text>`}`;
+        if (!words)
+            return nothing;
+        const turn = fits(words, width, height) ? '' : 'rotate(-90)';
+        return svg `<text transform="translate(${x(from + width / 2)} ${y(down + height / 2)})${turn}">${words}</text>`;
     };
     /** Drawn level; one at the left or right is turned as a whole. */
     const dimension = (line) => {
@@ -62,11 +91,11 @@ const draw = ({ title, width, height, boxes, shapes, lines, dimensions = [], }) 
         const middle = (start + end) / 2;
         const lies = beside(line);
         const gap = lies ? 0 : Math.min(wordsOf(line), end - start) / 2;
-        return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> <text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text> </g>`;
+        return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${lies ? level + (outward * wordsOf(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
     };
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${boxes.map(boxed)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${title} viewBox="0 0 ${round(full)} ${round(bottom + margin('bottom'))}"> ${[...drawnAsOne.values()].map((alike) => svg `<path class=${alike[0].is} d=${alike.map(outline).join('')} />`)} ${boxes.map(wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${path([from, to])} />`)} ${dimensions.map(dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}rect,path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
 export { draw, drawingStyles, inchesIn, inchesOf, lengthOf, sizeOf };

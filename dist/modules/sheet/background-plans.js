@@ -17,8 +17,12 @@ class BackgroundPlans {
     #wanted = new Map();
     #atFirst = PLANNED_AT_FIRST;
     #job;
-    /** @param tell is called when a plan is ready, and now and then before. */
-    constructor(tell) {
+    /**
+     * @param renew is called when a plan is ready, to reckon with it.
+     * @param tell is called after that, to show it, and now and then before.
+     */
+    constructor(renew, tell) {
+        this.renew = renew;
         this.tell = tell;
     }
     /** Reckons with the plans that are ready, and goes on with those that are not. */
@@ -72,7 +76,7 @@ class BackgroundPlans {
             if (!signal.aborted)
                 throw reason;
         });
-        // The check of a long plan, and then its drawing, each take a while of their own.
+        // To check a long plan, to reckon with it and to draw it each take a while of their own.
         await pause();
         if (plan?.ok && !signal.aborted)
             canBeCut(...asked, plan);
@@ -81,7 +85,10 @@ class BackgroundPlans {
             return;
         this.#keep(key, plan);
         this.#job = undefined;
-        this.tell(true);
+        this.renew();
+        await pause();
+        if (this.#used.has(key))
+            this.tell(true);
     }
 }
 

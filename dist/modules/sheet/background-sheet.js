@@ -6,8 +6,10 @@ import { QuiltSheet } from './sheet.js';
 class BackgroundSheet extends QuiltSheet {
     constructor() {
         super(...arguments);
-        this.plans = new BackgroundPlans((ready) => {
-            this.reckonAgain();
+        this.plans = new BackgroundPlans(() => this.renew(), (ready) => {
+            if (!ready)
+                this.renew();
+            this.requestUpdate();
             if (ready)
                 this.tell('change');
         });

@@ -38,10 +38,14 @@ class Reckoned extends FormField {
         return this.good;
     }
     /** Reckons again though no input changed: what it depends on did. */
-    reckonAgain() {
+    renew() {
         this.#input = undefined;
-        this.requestUpdate();
         this.send();
+    }
+    /** The same, and shows it. */
+    reckonAgain() {
+        this.renew();
+        this.requestUpdate();
     }
     /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
     get value() {

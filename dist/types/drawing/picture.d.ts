@@ -45,11 +45,13 @@ export interface Picture {
     width: number;
     height: number;
     boxes: Box[];
+    /** No two boxes that look alike overlap: they are drawn as one shape, since a page feels a thousand. */
+    isTiled?: boolean;
     shapes?: Shape[];
     lines?: Line[];
     dimensions?: Dimension[];
 }
-/** A result's exact inches as a number to draw with. */
+/** A result's exact inches, like `52 1/2`, as a number to draw with: of long cut lists too many to read them exactly. */
 export declare const inchesOf: (text: string) => number;
 /** The inches of a row of the working; 0 where there is no such row. */
 export declare const inchesIn: (result: {
@@ -63,7 +65,7 @@ export declare const sizeOf: ({ width, length }: {
     length: string;
 }, style: Style) => string;
 /** Draws to scale, with its dimension lines round it. */
-export declare const draw: ({ title, width, height, boxes, shapes, lines, dimensions, }: Picture) => TemplateResult;
+export declare const draw: ({ title, width, height, boxes, isTiled, shapes, lines, dimensions, }: Picture) => TemplateResult;
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 export declare const drawingStyles: import("lit").CSSResult;
 export {};

@@ -50,6 +50,8 @@ export declare abstract class Reckoned<R extends Answer = Answer> extends FormFi
     /** What a wrong input leaves as the last good result. */
     protected get goodBefore(): R | undefined;
     /** Reckons again though no input changed: what it depends on did. */
+    protected renew(): void;
+    /** The same, and shows it. */
     protected reckonAgain(): void;
     /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
     get value(): string;

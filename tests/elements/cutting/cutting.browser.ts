@@ -76,8 +76,10 @@ describe('quilt-cutting', () => {
   it('draws each fabric to scale, piece by piece, with its strips beside it', async () => {
     const sheet = await cutting();
     const [plan] = plans(sheet);
-    const { rectangles, width, height, words } = drawn(sheet);
-    expect(rectangles).to.have.length(1 + plan!.layout.length);
+    const { width, height, words } = drawn(sheet);
+    const [svg] = all(sheet, 'svg[role=img]');
+    const outlines = [...svg!.querySelectorAll('path[d$=z]:not(.spare)')].map((at) => at.getAttribute('d')!);
+    expect(outlines.join('').match(/z/g)).to.have.length(plan!.layout.length);
     expect(plan!.layout).to.have.length(22);
     expect(width / height).to.be.closeTo(40 / Number(plan!.height.split(' ')[0]), 0.3);
     expect(words).to.include('40 in');
@@ -109,9 +111,7 @@ C | squares for half-square triangles | 3 finished | 2`;
 
   it('draws no cut through the words on a square', async () => {
     const sheet = await cutting('', 'sheet="fat-quarter" list="A | half-square triangles | 3 finished | 20"');
-    const texts = all<SVGTextElement>(sheet, 'rect ~ text:not(.measure)').map((at) =>
-      at.getBoundingClientRect(),
-    );
+    const texts = all<SVGTextElement>(sheet, 'text:not(.measure)').map((at) => at.getBoundingClientRect());
     expect(texts.length).to.be.greaterThan(5);
     for (const seam of all<SVGPathElement>(sheet, '.seam'))
       for (let along = 0; along < seam.getTotalLength(); along += 0.5) {
@@ -129,6 +129,26 @@ C | squares for half-square triangles | 3 finished | 2`;
     expect(listed(sheet, 'Strips, from the top of the cloth')).to.deep.equal([
       ['A', '28', '3 1/2 in', '5 × square'],
     ]);
+  });
+
+  it('leaves out the heights of some of many short strips, so that none lies over another', async () => {
+    const long = (step: number, most: number): string =>
+      Array.from({ length: most }, (_, at) => `A | p${at} | 21 x ${2 + at / step} | 1`).join('\n');
+    const heightsOf = async (list: string): Promise<DOMRect[]> => {
+      const sheet = await cutting('', `one-way fabric-width="40" list="${list}"`);
+      return all(sheet, '.measure')
+        .slice(2)
+        .map((at) => at.getBoundingClientRect());
+    };
+    const few = await heightsOf(long(1, 5));
+    expect(few).to.have.length(5);
+    const some = await heightsOf(long(8, 29));
+    expect(some.length).to.be.within(10, 28);
+    // Figures are some 0.7 of a line's height.
+    for (const [at, { top }] of some.slice(1).entries()) {
+      const before = some[at]!;
+      expect(top).to.be.at.least(before.bottom - 0.3 * Math.min(before.height, 16));
+    }
   });
 
   it('names a small piece by its size where its name does not fit', async () => {

@@ -1,0 +1,55 @@
+/** A cut list that is planned at once. */
+export const TEN = Array.from(
+  { length: 10 },
+  (_, at) => `A | p${at} | ${2 + at / 2} x ${3 + (at % 3)} | 1`,
+).join('\n');
+
+/** Cut lists of a thousand pieces. */
+export const THOUSAND = {
+  '8 sizes': Array.from({ length: 8 }, (_, at) => `A | p${at} | ${2 + at / 2} x ${3 + (at % 3)} | 125`).join(
+    '\n',
+  ),
+  '200 sizes': Array.from(
+    { length: 200 },
+    (_, at) => `A | p${at} | ${16 + ((at * 37) % 80)}/8 x ${16 + ((at * 53) % 71)}/8 | 5`,
+  ).join('\n'),
+};
+
+/**
+ * Runs in a page with a cutting plan: gives it a list as pasting does, and waits for its plan.
+ * @param {string} list
+ * @param {string} interrupt A list that is pasted while the first is being planned.
+ */
+export const pasted = async (list, interrupt = '') => {
+  const element = document.querySelector('quilt-cutting');
+  const cell = element.shadowRoot.querySelector('textarea');
+  // What the browser itself takes to put 200 lines into a text area is not the element's.
+  const paste = (text) => {
+    cell.focus();
+    cell.value = text;
+    cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+  };
+  const isPlanning = () => JSON.stringify(element.result.errors ?? '').includes('being planned');
+  const rest = (time) => new Promise((done) => setTimeout(done, time));
+  paste('A | square | 3 | 1');
+  await rest(300);
+  let events = 0;
+  element.addEventListener('change', () => (events += 1));
+  let longest = 0;
+  const watch = new PerformanceObserver((tasks) => {
+    for (const { duration } of tasks.getEntries()) longest = Math.max(longest, duration);
+  });
+  watch.observe({ type: 'longtask' });
+
+  paste(list);
+  if (interrupt) {
+    await rest(30);
+    if (!isPlanning()) throw new Error('There was nothing to interrupt.');
+    paste(interrupt);
+  }
+  let turns = 0;
+  for (; isPlanning(); turns += 1) await rest(0);
+  await rest(300);
+  watch.disconnect();
+  return { turns, longest, pieces: element.result.layout?.length ?? 0, events };
+};
