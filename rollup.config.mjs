@@ -44,7 +44,7 @@ export default ({ configOut: out = 'dist' }) => {
   });
   /** What npm users' own bundlers take apart: a module a file, Lit and fraction.js left to them. */
   const modules = {
-    input: ['src/index.ts', 'src/reckon.ts'],
+    input: ['src/index.ts', 'src/reckon.ts', 'src/server.ts'],
     external: /^[^./]/,
     output: {
       dir: `${folder}/modules`,

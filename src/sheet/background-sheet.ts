@@ -24,10 +24,14 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
   override connectedCallback(): void {
     super.connectedCallback();
     if (isServer) return;
-    // It goes on outside the page, where something may be taken out too.
-    this.#watch ??= new MutationObserver(() => this.readInside());
-    this.#watch.observe(this, this.watched);
+    this.watch(this);
     this.readInside();
+  }
+
+  /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+  protected watch(around: Node): void {
+    this.#watch ??= new MutationObserver(() => this.readInside());
+    this.#watch.observe(around, this.watched);
   }
 
   override disconnectedCallback(): void {

@@ -5,7 +5,11 @@ import type { ReactiveElement } from 'lit';
  * what a server wrote makes room for the same sheet.
  */
 export const isAsServed = (_element: object): boolean => false;
-export const takeOver = ({ shadowRoot }: ReactiveElement): void => shadowRoot!.replaceChildren();
+export const takeOver = ({ shadowRoot }: ReactiveElement): boolean => {
+  shadowRoot!.replaceChildren();
+  return false;
+};
 export const isTakenOver = (_element: object): void => undefined;
-export const isInWorksheet = (_element: Element): boolean => false;
-export const answerOnServer = (_worksheet: Element): void => undefined;
+export const isUnknown = (_element: Element): boolean => false;
+export const insideOnServer = (_worksheet: Element): Element[] => [];
+export const answerOnServer = (_worksheet: Element, _know: unknown): void => undefined;

@@ -11,30 +11,83 @@ export const isAsServed = (element: object): boolean => isServer || served.has(e
 
 /**
  * Takes over what a server wrote. Lit does it if `@lit-labs/ssr-client` taught it so; by itself it would write a second time,
- * so what stands there makes room.
+ * so what stands there makes room. So it does in a worksheet, where a part may be told its size at any time.
  * @returns whether it stays, until {@link isTakenOver}.
  */
-export const takeOver = (element: ReactiveElement): void => {
+export const takeOver = (element: ReactiveElement): boolean => {
   const { shadowRoot, constructor } = element;
-  if ((constructor as typeof LitElement).observedAttributes.includes('defer-hydration')) served.add(element);
+  const stays =
+    (constructor as typeof LitElement).observedAttributes.includes('defer-hydration') &&
+    !element.closest(WORKSHEET);
+  if (stays) served.add(element);
   else shadowRoot!.replaceChildren();
+  return stays;
 };
 
 export const isTakenOver = (element: object): void => void served.delete(element);
 
-/** On a server an element can ask what stands around it by an event only; a worksheet answers this one. */
-const ASKED = 'quilt-worksheet';
+const WORKSHEET = 'quilt-worksheet';
 
-/** Whether sizes may flow to an element from a worksheet, which it may itself be. */
-export const isInWorksheet = (element: Element): boolean =>
-  isServer
-    ? !element.dispatchEvent(new Event(ASKED, { bubbles: true, cancelable: true }))
-    : !!element.closest('quilt-worksheet');
+/**
+ * Whether an element is in a worksheet, or is one, whose sizes a server does not know. It can ask what stands around it by an
+ * event only; {@link answerOnServer} answers.
+ */
+export const isUnknown = (element: Element): boolean =>
+  isServer && !element.dispatchEvent(new Event(WORKSHEET, { bubbles: true, cancelable: true }));
 
-/** Lets a worksheet on a server answer {@link isInWorksheet}. */
-export const answerOnServer = (worksheet: Element): void => {
+/** A worksheet that a server wrote, and the parts and fabrics in it, in their order. */
+interface Heard {
+  worksheet: Element;
+  inside: (Element & { flow?: unknown })[];
+}
+const heardIn = new WeakMap<Element, Heard>();
+
+/** What is being written for the first time, to hear of it; and what was heard, for the second time. */
+let hearing: Heard[] | undefined;
+let known: Heard[] | undefined;
+
+/** The parts and fabrics in a worksheet, as far as a server heard of them. */
+export const insideOnServer = (worksheet: Element): Element[] => heardIn.get(worksheet)?.inside ?? [];
+
+/**
+ * Lets a worksheet on a server answer those inside it. In a second writing they are given what the first came to.
+ * @param know lets the worksheet take on what the same one of the first writing knows, which is reckoned then.
+ */
+export const answerOnServer = <W extends Element>(worksheet: W, know: (first: W) => void): void => {
   if (!isServer) return;
   // Events of what stands inside come by way of it.
   worksheet.attachShadow({ mode: 'open' });
-  worksheet.addEventListener(ASKED, (event) => event.preventDefault());
+  const before = known?.shift();
+  const heard = before ?? { worksheet, inside: [] };
+  hearing?.push(heard);
+  heardIn.set(worksheet, heard);
+  const given = heard.inside[Symbol.iterator]();
+  worksheet.addEventListener(WORKSHEET, (event) => {
+    event.stopPropagation();
+    const asking = event.target as Heard['inside'][number];
+    if (!before) event.preventDefault();
+    if (asking === worksheet) {
+      if (before) know(before.worksheet as W);
+    } else if (before) asking.flow = given.next().value?.flow;
+    else heard.inside.push(asking);
+  });
+};
+
+/**
+ * Writes worksheets on a server with all that they come to, which takes two goes: the first tells what stands inside them.
+ *
+ * @param write renders the page, or a piece of it, and gives its HTML, the same each time:
+ *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
+ * @returns the HTML of the second go. Nothing is thrown but what `write` throws.
+ */
+export const withWorksheets = (write: () => string): string => {
+  try {
+    hearing = [];
+    write();
+    known = hearing;
+    hearing = undefined;
+    return write();
+  } finally {
+    hearing = known = undefined;
+  }
 };

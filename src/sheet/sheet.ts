@@ -7,7 +7,7 @@ import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { CUTTER_CAUTION, cutList, figures, listing, MEASURE_FIRST, parted } from './lists.js';
 import { printAlone } from './print.js';
-import { isAsServed, isInWorksheet } from './server.js';
+import { isAsServed, isUnknown } from './server.js';
 import { sheetStyles } from './styles.js';
 import { Typed } from './typed.js';
 
@@ -45,7 +45,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
   #told: [unknown, string] | undefined;
 
   protected override render(): TemplateResult {
-    if (isAsServed(this) && (isInWorksheet(this) || this.result.errors)) return html`<slot></slot>`;
+    if (isAsServed(this) && (isUnknown(this) || this.result.errors)) return html`<slot></slot>`;
     const { calculator } = this;
     const { title } = calculator;
     const { errors } = this.result;

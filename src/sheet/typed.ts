@@ -38,15 +38,22 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     return this.editing?.text !== this.editing?.before;
   }
 
+  constructor() {
+    super();
+    // Lit would make it when the element comes into a page, and makes none where there is one.
+    if (!isServer) Object.assign(this, { renderRoot: this.createRenderRoot() });
+  }
+
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
     const { shadowRoot } = this;
-    if (shadowRoot && !isServer) {
+    let isLits = this.ownerDocument === document;
+    if (shadowRoot) {
       const typed = typedIn(shadowRoot);
       const active = shadowRoot.activeElement?.id;
-      takeOver(this);
+      isLits &&= takeOver(this);
       void this.updateComplete.then(() => this.#goOn(typed, active));
     }
-    if (isServer || this.ownerDocument === document) return super.createRenderRoot();
+    if (isLits) return super.createRenderRoot();
     // Lit's own way shares style sheets, which a document allows only those that were made in it.
     const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
     dress(root, this);

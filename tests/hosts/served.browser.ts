@@ -1,7 +1,7 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { LISTENING, openFrame, type Framed } from './frame.js';
-import { blog, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { blog, QUILT, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
 import { settle } from './reading.js';
 import { isAlive, kept, look, mark, sheetsIn } from './served.js';
 
@@ -12,8 +12,8 @@ const SCRIPTS = {
 };
 
 /** A page from a server, as it is before its script has come. */
-const served = async (written: string): Promise<Framed> => {
-  const response = await fetch(`/hosts/served?markup=${encodeURIComponent(written)}`);
+const served = async (written: string, way: 'served' | 'whole' = 'served'): Promise<Framed> => {
+  const response = await fetch(`/hosts/${way}?markup=${encodeURIComponent(written)}`);
   return openFrame({ srcdoc: blog(await response.text(), { head: LISTENING }) }, { height: 3000 });
 };
 
@@ -85,6 +85,25 @@ describe('a page that a server wrote', function () {
         expect(said).not.to.include('Not reckoned yet');
         for (const part of [...Object.keys(WRITTEN), 'quilt-worksheet'])
           if (written.includes(`<${part}`)) expect(sheetsIn(part, page), part).to.equal(1);
+        expect(faults).to.deep.equal([]);
+      });
+
+  for (const [what, written] of Object.entries({ WORKSHEET, QUILT }))
+    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+      it(`a worksheet written whole (${what}) says the same in the same place once it is alive (${script})`, async () => {
+        const framed = await served(written, 'whole');
+        const { page, faults } = framed;
+        const tags = [...Object.keys(WRITTEN), 'quilt-worksheet'].filter((tag) => page.querySelector(tag));
+        const before = tags.map((tag) => look(tag, page));
+        for (const { html, isDefined } of before) {
+          expect(isDefined).to.equal(false);
+          expect(html).to.match(/(Buy|By itself|In all|Finished) [^]*\d/);
+        }
+        await come(framed, script);
+        expect(tags.map((tag) => look(tag, page))).to.deep.equal(
+          before.map((seen) => ({ ...seen, isDefined: true })),
+        );
+        for (const tag of tags) expect(sheetsIn(tag, page), tag).to.equal(1);
         expect(faults).to.deep.equal([]);
       });
 });

@@ -4,7 +4,7 @@ import { TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { compiledModules, inFreshNode, renderedOnServer } from '../tools/modules.mjs';
 
 const { folder, paths } = compiledModules();
-const onServer = (html: string): string => renderedOnServer(folder, html);
+const onServer = (html: string, isWhole = false): string => renderedOnServer(folder, html, isWhole);
 /** As a reader without scripts sees it. */
 const words = (html: string): string =>
   html
@@ -79,6 +79,45 @@ describe('what @lit-labs/ssr makes of an element', () => {
     },
     60_000,
   );
+
+  it('a worksheet written whole has its parts’ answers, what flowed to them, and its list', () => {
+    const html = onServer(WORKSHEET, true);
+    expect(html).not.toContain('<slot></slot></section>');
+    expect(html.match(/class="buy"/g)).toHaveLength(4);
+    const said = words(html);
+    // geometry: 4 × 12 by 5 × 12, and 2 × 4 more each way with its border
+    expect(said).toContain('48 × 60 in');
+    expect(said).toContain('from the borders');
+    // 27 in of border and 17 1/2 in of binding are 1 1/4 yd at 14.25
+    expect(said).toContain('So far €17.81');
+    expect(said).toContain('Slate Roof');
+    expect(said).not.toMatch(/Not reckoned yet|not on the list|false|undefined/);
+  }, 60_000);
+
+  it('of worksheets one inside another, and of two on a page, each has its own', () => {
+    const top = (across: number): string => `<quilt-top block="12" across="${across}" down="5"></quilt-top>`;
+    const worksheet = (inside: string): string => `<quilt-worksheet>${inside}</quilt-worksheet>`;
+    const back = '<quilt-backing></quilt-backing>';
+    const html = onServer(
+      worksheet(top(4) + worksheet(top(3) + back) + back) + worksheet(back + top(2)) + back,
+      true,
+    );
+    const widths = [...html.matchAll(/id="width"[^>]*value="([^"]*)"/g)].map(([, width]) => width);
+    // geometry: across × 12 in
+    expect(widths).toEqual(['36 in', '48 in', '24 in']);
+  }, 60_000);
+
+  it('what a server says of worksheets is forgotten when its writing fails', () => {
+    const code = `
+      import './index.js';
+      import { withWorksheets } from './server.js';
+      import { html, render } from '@lit-labs/ssr';
+      import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
+      try { withWorksheets(() => { throw new Error('no paper'); }); } catch ({ message }) { console.log(message); }
+      const page = collectResultSync(render(html\`<quilt-worksheet></quilt-worksheet>\`));
+      console.log(page.includes('class="answer"'));`;
+    expect(inFreshNode(folder, code)).toEqual({ stdout: 'no paper\nfalse\n', stderr: '' });
+  }, 60_000);
 
   it('quilt-fabric shows nothing there either', () => {
     expect(words(onServer('<quilt-fabric letter="A"></quilt-fabric>')).trim()).toBe('');

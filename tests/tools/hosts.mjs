@@ -11,11 +11,15 @@ const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`
 
 /**
  * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
- * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a page may have.
+ * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML, and
+ * `/hosts/whole?markup=…` with its worksheets; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a page may have.
  */
 export const hosts = () => {
   const folder = once(() => compiledModules().folder);
-  const served = once((markup) => renderedOnServer(folder(), markup));
+  const served = {
+    '/hosts/served': once((markup) => renderedOnServer(folder(), markup)),
+    '/hosts/whole': once((markup) => renderedOnServer(folder(), markup, true)),
+  };
   const scripts = {
     '/hosts/hydrating.js': once(() => scriptOf(folder(), HYDRATING, './index.js')),
     '/hosts/modules.js': once(() => scriptOf(folder(), './index.js')),
@@ -29,7 +33,7 @@ export const hosts = () => {
           type: 'html',
           headers: { 'content-security-policy': String(query.policy) },
         };
-      if (path === '/hosts/served') return { body: served(String(query.markup)), type: 'html' };
+      if (served[path]) return { body: served[path](String(query.markup)), type: 'html' };
       return scripts[path] && { body: await scripts[path](), type: 'js' };
     },
     transform: ({ path, body }) =>

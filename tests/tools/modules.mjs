@@ -46,14 +46,16 @@ import { readFileSync } from 'node:fs';
 import { html, render } from '@lit-labs/ssr';
 import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
 import './index.js';
-const markup = readFileSync(0, 'utf8');
+import { withWorksheets } from './server.js';
+const { markup, isWhole } = JSON.parse(readFileSync(0, 'utf8'));
 const written = Object.assign([markup], { raw: [markup] });
-process.stdout.write(collectResultSync(render(html(written))));
+const write = () => collectResultSync(render(html(written)));
+process.stdout.write(isWhole ? withWorksheets(write) : write());
 `;
 
-/** What a server that has the compiled modules makes of this HTML. */
-export const renderedOnServer = (folder, markup) => {
-  const { stdout, stderr } = inFreshNode(folder, RENDER, markup);
+/** What a server that has the compiled modules makes of this HTML; with `isWhole`, of its worksheets too. */
+export const renderedOnServer = (folder, markup, isWhole = false) => {
+  const { stdout, stderr } = inFreshNode(folder, RENDER, JSON.stringify({ markup, isWhole }));
   if (stderr) throw new Error(stderr);
   return stdout;
 };

@@ -1,4 +1,5 @@
 import { LitElement, nothing, type PropertyDeclarations } from 'lit';
+import { isUnknown } from '../../sheet/server.js';
 
 /**
  * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
@@ -26,6 +27,8 @@ export class QuiltFabric extends LitElement {
   declare swatch: string | undefined;
 
   protected override render(): typeof nothing {
+    // A worksheet on a server hears of it so.
+    isUnknown(this);
     return nothing;
   }
 

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type TemplateResult } from 'lit';
 import type { Style } from '../../measure/format.js';
 import type { WorksheetResult } from '../../reckon/worksheet.js';
 import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../sheet/lists.js';
@@ -10,10 +10,15 @@ export const fabricKey = (result: WorksheetResult, swatches: Map<string, string>
   const amounts = new Map<string, { letter: string; name: string; texts: string[] }>();
   for (const { letter, name, text } of linesOf(result))
     if (letter) amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-  const box = (swatch = ''): TemplateResult =>
-    CSS.supports('color', swatch)
-      ? html`<td class="swatch"><span .style=${`background:${swatch}`}></span></td>`
-      : html`<td class="swatch">${swatch && html`<img src=${swatch} alt="" />`}</td>`;
+  const shown = (swatch: string): TemplateResult =>
+    // A server cannot tell a colour from an address.
+    isServer
+      ? html`<span></span>`
+      : CSS.supports('color', swatch)
+        ? html`<span .style=${`background:${swatch}`}></span>`
+        : html`<img src=${swatch} alt="" />`;
+  const box = (swatch: string | undefined): TemplateResult =>
+    html`<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
   return amounts.size
     ? html`<table part="list" class="key">
         <caption>Fabric key</caption>

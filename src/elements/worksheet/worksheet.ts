@@ -9,19 +9,21 @@ import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { cellsOf, type Cells } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
-import { answerOnServer, isAsServed } from '../../sheet/server.js';
+import { answerOnServer, insideOnServer } from '../../sheet/server.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 import { stripList } from '../cutting/strips.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
 import { gather, type Gathered } from './gather.js';
+import { inside, passedOn, worksheetAround } from './inside.js';
 import { fabricKey, requirementSheet } from './paper.js';
 import { shopping, worksheetCells, type Piece } from './shopping.js';
 import { worksheetStyles } from './styles.js';
 
-/** A part that has been defined; one that has not yet is left out until it is. */
+/** A part or a fabric that has been defined; one that has not yet is left out until it is. */
 const isPart = (element: Element): element is QuiltSheet => 'calculator' in element;
+const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
 
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -51,7 +53,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
     fields: worksheetFields,
-    reckon: (input) => this.plans.reckon((plan) => reckonWorksheet(input, plan)),
+    reckon: (input) =>
+      isServer ? reckonWorksheet(input) : this.plans.reckon((plan) => reckonWorksheet(input, plan)),
     headline: ({ total, soFar, fabrics, items, kits }) =>
       kits?.cost
         ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
@@ -65,13 +68,18 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
 
   constructor() {
     super();
-    answerOnServer(this);
+    answerOnServer(this, (first: QuiltWorksheet) => {
+      first.readInside();
+      this.#gathered = first.#gathered;
+      this.#swatches = first.#swatches;
+    });
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     if (isServer) return;
-    for (const type of ['input', 'change', 'reckoned']) this.addEventListener(type, this.#heard);
+    for (const type of ['input', 'change', 'reckoned', 'slotchange'])
+      this.addEventListener(type, this.#heard);
     // A plan that was under way when it was moved here has stopped.
     this.reckonAgain();
   }
@@ -88,7 +96,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   }
 
   protected override willUpdate(): void {
-    this.readInside();
+    if (!isServer) this.readInside();
   }
 
   protected override reckonInput(): Input {
@@ -96,26 +104,26 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   }
 
   /** Those inside this worksheet, and not in one inside it. */
-  #held(selector: string): Element[] {
-    return [...this.querySelectorAll(selector)].filter((inner) => inner.closest('quilt-worksheet') === this);
+  get #inside(): Element[] {
+    return isServer ? insideOnServer(this) : inside(this);
   }
 
   get #parts(): QuiltSheet[] {
-    return this.#held('*').filter(isPart);
+    return this.#inside.filter(isPart);
   }
 
   get #fabrics(): QuiltFabric[] {
-    return this.#held('quilt-fabric:defined') as QuiltFabric[];
+    return this.#inside.filter(isFabric);
   }
 
   /** Lets the sizes flow through the parts, and gathers what all take. */
   protected override readInside(): void {
-    if (isAsServed(this)) return;
+    if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
     const { lengthStyle } = this;
     const parts = this.#parts;
     const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
     const { size, caution, lists } = flow(this, parts, fabrics);
-    for (const part of this.#given) if (!part.closest('quilt-worksheet')) part.flow = undefined;
+    for (const part of this.#given) if (!worksheetAround(part)) part.flow = undefined;
     this.#given = parts;
     const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
     this.#size = wide && long ? `${length(wide, lengthStyle)} × ${length(long, lengthStyle)}.` : '';

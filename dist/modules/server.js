@@ -1,0 +1,1 @@
+export { withWorksheets } from './sheet/server.js';

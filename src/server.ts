@@ -1,0 +1,2 @@
+/** For servers: worksheets written whole. */
+export { withWorksheets } from './sheet/server.js';
