@@ -176,6 +176,12 @@ export const startScreen = async (screen) => {
   };
 };
 
+/** What WebKit's driver is asked for: its small browser, told this much more. */
+export const webKitCapabilities = ({ browser }, args = []) => ({
+  browserName: 'MiniBrowser',
+  'webkitgtk:browserOptions': { binary: browser, args: ['--automation', ...args] },
+});
+
 /** Starts WebKit's driver on a screen that nobody sees; both end with this process. `env` is what else it is told. */
 export const startWebKitDriver = async ({ driver, screen }, env = {}) => {
   const onScreen = await startScreen(screen);
