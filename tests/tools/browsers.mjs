@@ -157,6 +157,8 @@ const start = (command, words, options) => {
   const child = spawn(command, words, options);
   child.once('error', (error) => console.error(`${command}: ${error.message}`));
   process.once('exit', () => child.kill());
+  // Vitest ends its processes by a signal, which by itself is no exit.
+  process.once('SIGTERM', () => process.exit());
   return child;
 };
 
