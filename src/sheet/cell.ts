@@ -13,7 +13,8 @@ interface CellState {
 
 /**
  * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
- * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
+ * kept for the way back.
  */
 export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
   const invalid = wrong ? 'true' : nothing;
@@ -59,6 +60,8 @@ export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
     enterkeyhint="next"
     aria-describedby="how-${id}"
     aria-invalid=${invalid}
+    .defaultChecked=${text === 'yes'}
+    .defaultValue=${text}
     .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'}
     .value=${text}
   />`;

@@ -129,11 +129,13 @@ export const sheetStyles = css`
     :host { font-size: 9pt; --_space: 4px; }
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
-    tr, figure { break-inside: avoid; }
+    tr, figure, .answer { break-inside: avoid; }
     [part='label'], .amount { inline-size: 25%; }
-    [part='table'] + div { grid-template-columns: 6.5cm minmax(0, 1fr); grid-auto-flow: dense; align-items: start; column-gap: 1cm; }
-    [part='table'] + div > * { grid-column: 2; }
-    [part='table'] + div > figure { grid-area: auto / 1 / span 9 / 2; }
+    /* At the end of a page a grid is cut in two, and Firefox loses a table in one. */
+    .sheet, [part='table'] + div { display: flow-root; }
+    table { inline-size: 100%; }
+    [part='table'] + div { padding-inline-start: 7.5cm; }
+    [part='table'] + div > figure { float: inline-start; clear: inline-start; inline-size: 6.5cm; margin-inline-start: -7.5cm; }
     [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }
     [type='checkbox'] { inline-size: 1em; block-size: 1em; }
   }

@@ -77,6 +77,7 @@ export default tseslint.config(
         console: 'readonly',
         URL: 'readonly',
         Buffer: 'readonly',
+        fetch: 'readonly',
         setTimeout: 'readonly',
       },
     },

@@ -9,6 +9,7 @@ import {
   findFirefox,
   findWebKit,
   startWebKitDriver,
+  webKitCapabilities,
 } from '../tools/browsers.mjs';
 import buildIfStale from '../tools/fresh-dist.mjs';
 import { consumersServed, hosts } from '../tools/hosts.mjs';
@@ -37,11 +38,7 @@ const webkit = async (found, told = {}) => {
     hostname: '127.0.0.1',
     port: await startWebKitDriver(found, told),
     path: '/',
-    capabilities: {
-      browserName: 'MiniBrowser',
-      'wdio:enforceWebDriverClassic': true,
-      'webkitgtk:browserOptions': { binary: found.browser, args: ['--automation'] },
-    },
+    capabilities: { 'wdio:enforceWebDriverClassic': true, ...webKitCapabilities(found) },
   });
   const initialize = launcher.initialize.bind(launcher);
   launcher.initialize = async (config) => {

@@ -1,9 +1,10 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { LISTENING, openFrame, type Framed } from './frame.js';
-import { blog, QUILT, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
 import { settle } from './reading.js';
 import { isAlive, kept, look, mark, sheetsIn } from './served.js';
+import { placesIn, shownTwice, WATCHING } from './watching.js';
 
 const SCRIPTS = {
   hydrating: '/hosts/hydrating.js',
@@ -12,10 +13,14 @@ const SCRIPTS = {
 };
 
 /** A page from a server, as it is before its script has come. */
-const served = async (written: string, way: 'served' | 'whole' = 'served'): Promise<Framed> => {
+const served = async (written: string, { way = 'served', head = '' } = {}): Promise<Framed> => {
   const response = await fetch(`/hosts/${way}?markup=${encodeURIComponent(written)}`);
-  return openFrame({ srcdoc: blog(await response.text(), { head: LISTENING }) }, { height: 3000 });
+  const srcdoc = blog(await response.text(), { head: LISTENING + WATCHING + head });
+  const framed = await openFrame({ srcdoc }, { height: 3000 });
+  await shownTwice(framed);
+  return framed;
 };
+const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
 
 /** Lets the script come, and waits until the page has come to rest. */
 const come = async ({ page }: Framed, script: keyof typeof SCRIPTS): Promise<void> => {
@@ -28,6 +33,13 @@ const come = async ({ page }: Framed, script: keyof typeof SCRIPTS): Promise<voi
   await loaded;
   while (!isAlive(page)) await new Promise((done) => setTimeout(done, 20));
   await settle(page, false);
+};
+
+/** How often the words below moved between two frames in which they were shown, from before the script came. */
+const movesOf = async (framed: Framed): Promise<number> => {
+  const { places, isShownBefore } = await placesIn(framed);
+  expect(isShownBefore).to.equal(true);
+  return places.length - 1;
 };
 
 describe('a page that a server wrote', function () {
@@ -47,6 +59,7 @@ describe('a page that a server wrote', function () {
         const after = look(tag, page);
         expect(after.boxes).to.deep.equal(before.boxes);
         expect(after.isDefined).to.equal(true);
+        expect(await movesOf(framed)).to.equal(0);
         expect(sheetsIn(tag, page)).to.equal(1);
         const [left, all] = kept(page);
         expect(all).to.be.greaterThan(30);
@@ -76,24 +89,25 @@ describe('a page that a server wrote', function () {
     ['quilt-worksheet', WORKSHEET],
   ] as const)
     for (const script of ['hydrating', 'modules', 'bundle'] as const)
-      it(`${tag} is whole once the script is there, whatever stands inside (${script})`, async () => {
-        const framed = await served(written);
+      it(`${tag} is whole once the script is there, whatever stands inside, and moves nothing where its room is kept (${script})`, async () => {
+        const framed = await served(written, { head: reserved(...TAGS) });
         const { page, faults } = framed;
         await come(framed, script);
         const said = look(tag, page).html;
         expect(said).to.match(/(Buy|In all) [^]*\d/);
         expect(said).not.to.include('Not reckoned yet');
-        for (const part of [...Object.keys(WRITTEN), 'quilt-worksheet'])
+        for (const part of TAGS)
           if (written.includes(`<${part}`)) expect(sheetsIn(part, page), part).to.equal(1);
+        expect(await movesOf(framed)).to.equal(0);
         expect(faults).to.deep.equal([]);
       });
 
   for (const [what, written] of Object.entries({ WORKSHEET, QUILT }))
     for (const script of ['hydrating', 'modules', 'bundle'] as const)
       it(`a worksheet written whole (${what}) says the same in the same place once it is alive (${script})`, async () => {
-        const framed = await served(written, 'whole');
+        const framed = await served(written, { way: 'whole' });
         const { page, faults } = framed;
-        const tags = [...Object.keys(WRITTEN), 'quilt-worksheet'].filter((tag) => page.querySelector(tag));
+        const tags = TAGS.filter((tag) => page.querySelector(tag));
         const before = tags.map((tag) => look(tag, page));
         for (const { html, isDefined } of before) {
           expect(isDefined).to.equal(false);
@@ -104,6 +118,7 @@ describe('a page that a server wrote', function () {
           before.map((seen) => ({ ...seen, isDefined: true })),
         );
         for (const tag of tags) expect(sheetsIn(tag, page), tag).to.equal(1);
+        expect(await movesOf(framed)).to.equal(0);
         expect(faults).to.deep.equal([]);
       });
 });

@@ -3,6 +3,8 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findWebKit } from '../tools/browsers.mjs';
+import { launchWebKit } from '../tools/launch.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { DRIVEN, site } from './site.js';
 
@@ -44,6 +46,8 @@ afterAll(() => {
   server.close();
 });
 
+const address = (): string => `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+
 const write = async (page: Page, id: string, text: string): Promise<void> => {
   await (await page.$(`quilt-backing >>> [data-row=${id}]`))!.click({ count: 3 });
   await page.keyboard.type(text);
@@ -57,8 +61,7 @@ const send = async (page: Page): Promise<void> => {
 
 describe.each(DRIVEN)('a form sent to a server from %s', (engine) => {
   const { open } = site(engine);
-  const order = (): ReturnType<typeof open> =>
-    open(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+  const order = (): ReturnType<typeof open> => open(address());
 
   it('carries the amount under its name, and nothing of what is disabled', async () => {
     const { page, faults } = await order();
@@ -107,5 +110,88 @@ describe.each(DRIVEN)('a form sent to a server from %s', (engine) => {
       true,
     ]);
     await page.close();
+  });
+});
+
+/** Clicks a cell's box, or marks what stands in the cell. */
+const enter = (id: string): void => {
+  const { shadowRoot } = document.querySelector('quilt-backing')!;
+  const cell = shadowRoot!.querySelector<HTMLInputElement>(`[data-row=${id}]`)!;
+  if (cell.type === 'checkbox') cell.click();
+  else cell.select();
+};
+/** Everything that a reader left on the page. */
+const left = (): unknown => {
+  const { shadowRoot, result, value } = document.querySelector('quilt-backing')!;
+  const cells = [...shadowRoot!.querySelectorAll<HTMLInputElement>('[data-row]')];
+  return {
+    cells: cells.map((cell) => [cell.dataset['row'], cell.type === 'checkbox' ? cell.checked : cell.value]),
+    answer: JSON.stringify(result),
+    value,
+  };
+};
+
+// WebKit keeps a page whole for the way back whatever it hears, unless it is told to keep none.
+describe.runIf(findWebKit()).each([
+  ['made anew', ['--enable-page-cache=false'], false],
+  ['that was kept whole', [], true],
+])('a form sent to a server from WebKit, on a page %s', (_, told, isKept) => {
+  let webKit: Awaited<ReturnType<typeof launchWebKit>>;
+  beforeAll(async () => {
+    webKit = await launchWebKit(told);
+  });
+  afterAll(() => webKit.close());
+
+  const until = async (script: () => boolean): Promise<void> => {
+    await expect.poll(() => webKit.evaluate(script), { timeout: 10_000 }).toBe(true);
+  };
+  const write = async (id: string, text: string): Promise<void> => {
+    await webKit.evaluate(enter, id);
+    await webKit.type(`${text}\uE007`);
+  };
+  const goBack = async (): Promise<void> => {
+    await webKit.goBack();
+    await until(() => document.title === 'Order' && document.readyState === 'complete');
+    // WebKit empties the fields of a page that it kept a moment after it has shown it.
+    await new Promise((done) => setTimeout(done, 300));
+  };
+  const sendAndGoBack = async (): Promise<void> => {
+    await webKit.evaluate(() => document.querySelector<HTMLElement>('form > button')!.click());
+    await until(() => document.title === 'Thanks');
+    await goBack();
+  };
+
+  const holding = (...cells: [id: string, held: unknown][]): { cells: unknown } => ({
+    cells: expect.arrayContaining(cells),
+  });
+
+  it('comes back as it was left, a wrong input too', async () => {
+    await webKit.goTo(address());
+    await write('width', '61 1/2');
+    await write('overage', '3');
+    await webKit.evaluate(enter, 'oneWay');
+    const before = await webKit.evaluate(left);
+    expect(before).toMatchObject(holding(['width', '61 1/2 in'], ['overage', '3 in'], ['oneWay', true]));
+    await webKit.evaluate(() => document.documentElement.classList.add('same'));
+    await sendAndGoBack();
+    expect(await webKit.evaluate(() => document.documentElement.matches('.same'))).toBe(isKept);
+    expect(await webKit.evaluate(left)).toEqual(before);
+    await sendAndGoBack();
+    const [first, again] = posted.splice(0);
+    expect(first).toMatch(/^cloth=long-horizon&yards=\d/);
+    expect(again).toBe(first);
+
+    await write('width', 'abc');
+    await webKit.goTo('about:blank');
+    await goBack();
+    expect(await webKit.evaluate(left)).toMatchObject({
+      value: '',
+      ...holding(['width', 'abc'], ['overage', '3 in'], ['oneWay', true]),
+    });
+    await webKit.evaluate(() => document.querySelector('form')!.reset());
+    expect(await webKit.evaluate(left)).toMatchObject({
+      value: '3.75',
+      ...holding(['width', '58 in'], ['oneWay', false]),
+    });
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dist, openMade, type Watched } from './made.js';
-import { blog, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { BARE, FALLBACK, waysToLoad, WHOLE } from '../hosts/loading.js';
+import { blog } from '../hosts/quilt-parts.js';
 import { site } from './site.js';
 
 const { open } = site();
@@ -11,13 +12,6 @@ const scripts = {
   '/m.js': dist('quilt-reckoner.js', LATE),
 };
 
-const BARE = WRITTEN['quilt-backing']!;
-const FALLBACK = BARE.replace('></', '><p>Buy 3 3/4 yd of cloth 40 in wide.</p><p>Two panels.</p></');
-const WHOLE = { 'without fallback': BARE, 'with fallback': FALLBACK };
-const WITH_CHILDREN = { 'a cut list in a table': TABLE, 'a worksheet': WORKSHEET };
-
-const BLOCKING = { head: '<script defer blocking="render" src="/classic.js"></script>' };
-const BLOCKING_MODULE = { head: '<script type="module" blocking="render" src="/m.js"></script>' };
 const PLAIN = '<script src="/classic.js"></script>';
 const FOOT = '<script type="module" src="/m.js"></script>';
 
@@ -46,32 +40,18 @@ const see = async (html: string, width: number): Promise<Seen> => {
   return { shifts, sum: shifts.reduce((all, one) => all + one, 0), height, isPaintedBefore: paint < come };
 };
 
-const ways = [
-  ...Object.entries({ ...WHOLE, ...WITH_CHILDREN }).flatMap(([what, written]) => [
-    ['a classic script that holds the painting back', what, blog(written, BLOCKING), false],
-    ['a module that holds the painting back', what, blog(written, BLOCKING_MODULE), false],
-    [
-      'a box of fixed height, however late the script',
-      what,
-      blog(written, { head: reserved('quilt-backing', 'quilt-cutting', 'quilt-worksheet'), foot: FOOT }),
-      true,
-    ],
-  ]),
-  ...Object.entries(WHOLE).flatMap(([what, written]) => [
-    ['a plain script in the head', what, blog(written, { head: PLAIN }), false],
-    ['a plain script before the element', what, blog(written, { before: PLAIN }), true],
-  ]),
-] as [way: string, what: string, html: string, isPaintedBefore: boolean][];
-
 describe('no jump when it loads', () => {
-  it.each(ways)('%s: %s', async (_way, _what, html, isPaintedBefore) => {
-    for (const width of [320, 1280]) {
-      const seen = await see(html, width);
-      expect(seen.height).toBeGreaterThan(300);
-      expect(seen.isPaintedBefore).toBe(isPaintedBefore);
-      expect(seen.shifts).toEqual([]);
-    }
-  });
+  it.each(waysToLoad({ classic: '/classic.js', module: '/m.js' }))(
+    '%s: %s',
+    async (_way, _what, html, isPaintedBefore) => {
+      for (const width of [320, 1280]) {
+        const seen = await see(html, width);
+        expect(seen.height).toBeGreaterThan(300);
+        expect(seen.isPaintedBefore).toBe(isPaintedBefore);
+        expect(seen.shifts).toEqual([]);
+      }
+    },
+  );
 
   it('a box of the height that it comes to does the same', async () => {
     const { height } = await see(blog(BARE, { head: PLAIN }), 1280);

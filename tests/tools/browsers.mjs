@@ -157,6 +157,8 @@ const start = (command, words, options) => {
   const child = spawn(command, words, options);
   child.once('error', (error) => console.error(`${command}: ${error.message}`));
   process.once('exit', () => child.kill());
+  // Vitest ends its processes by a signal, which by itself is no exit.
+  process.once('SIGTERM', () => process.exit());
   return child;
 };
 
@@ -175,6 +177,12 @@ export const startScreen = async (screen) => {
     GDK_BACKEND: 'x11',
   };
 };
+
+/** What WebKit's driver is asked for: its small browser, told this much more. */
+export const webKitCapabilities = ({ browser }, args = []) => ({
+  browserName: 'MiniBrowser',
+  'webkitgtk:browserOptions': { binary: browser, args: ['--automation', ...args] },
+});
 
 /** Starts WebKit's driver on a screen that nobody sees; both end with this process. `env` is what else it is told. */
 export const startWebKitDriver = async ({ driver, screen }, env = {}) => {

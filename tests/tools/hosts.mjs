@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { extname } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { consumers } from './consumer.mjs';
 import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
 import { once } from './once.mjs';
+import { ROOT } from './run.mjs';
 
 const HYDRATING = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
 /** What goes wrong on a page of ours is written down for the test, from its first moment. */
@@ -12,7 +14,8 @@ const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`
 /**
  * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
  * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML, and
- * `/hosts/whole?markup=…` with its worksheets; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a page may have.
+ * `/hosts/whole?markup=…` with its worksheets; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a
+ * page may have; `/hosts/late/…` is a script of dist/ over a slow network.
  */
 export const hosts = () => {
   const folder = once(() => compiledModules().folder);
@@ -34,6 +37,11 @@ export const hosts = () => {
           headers: { 'content-security-policy': String(query.policy) },
         };
       if (served[path]) return { body: served[path](String(query.markup)), type: 'html' };
+      const [, late] = /^\/hosts\/late\/([\w.-]+)$/.exec(path) ?? [];
+      if (late) {
+        await pause(400);
+        return { body: readFileSync(`${ROOT}dist/${late}`, 'utf8'), type: 'js' };
+      }
       return scripts[path] && { body: await scripts[path](), type: 'js' };
     },
     transform: ({ path, body }) =>
