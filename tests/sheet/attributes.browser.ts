@@ -166,7 +166,7 @@ for (const tag of TAGS)
       if (cellIds(sheet).includes('fabricWidth')) {
         expect(isOpen(sheet, 'fabricWidth')).to.equal(false);
         // Nobody is told to measure what she cannot write.
-        expect(words(sheet)).to.contain('fixed by the author').and.not.to.contain('measure yours');
+        expect(words(sheet)).to.contain('fixed on this page').and.not.to.contain('measure yours');
       }
     });
 
