@@ -70,7 +70,7 @@ const listTable = (element) => {
   const lines = listTextOf(element)
     .split('\n')
     .map((line) => line.split(' | '));
-  const hasHead = !lines[0].some((cell) => /^\d/.test(cell));
+  const hasHead = !lines[0].some((cell) => /^([x×] ?)?\d/i.test(cell));
   const head = hasHead ? lines.shift() : ['Fabric', 'Piece', 'Cut size', 'How many'];
   const row = (tag) => (cells) => make('tr', {}, ...cells.map((cell) => make(tag, {}, cell)));
   return make('table', {}, make('thead', {}, row('th')(head)), make('tbody', {}, ...lines.map(row('td'))));

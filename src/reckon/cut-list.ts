@@ -49,6 +49,7 @@ const linesOf = (list: unknown): string[][] => {
     ? list.map((line: unknown) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
     : textOf(list)
         .split(/\r?\n/)
+        .map((line) => line.replace(/\s*;\s*$/, ''))
         .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
   return lines
     .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
@@ -86,7 +87,7 @@ const kindOf = (words: string): keyof typeof PATCHES =>
 const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
   const [head = []] = lines;
   const named = columnsOf(head);
-  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
+  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
   return { columns: hasHead ? named : USUAL, hasHead };
 };
 
@@ -120,11 +121,12 @@ const sizeOf = (
 };
 
 const countOf = (written: string): number => {
-  if (!/^\d{1,9}$/.test(written))
+  const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
+  if (!/^\d{1,9}$/.test(bare))
     refuse(
       `${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
     );
-  const count = Number(written);
+  const count = Number(bare);
   return count > MOST_PIECES ? refuse('That is more than a million pieces. Write fewer, like 1000.') : count;
 };
 

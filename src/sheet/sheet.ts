@@ -157,7 +157,8 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     const got = html`${
       role === 'measured' || (flows && (this.own[id] ?? undefined) !== undefined)
         ? html`${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.putBack(id), { off: this.off })}`
-        : (flows && this.flow!.from[id]) || unbroken(how)
+        : (flows && this.flow!.from[id]) ||
+          unbroken(locked ? how.replace('measure yours', 'fixed on this page') : how)
     } ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
     // Several lines need the width of both columns.
     const wide = field?.lines;

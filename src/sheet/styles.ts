@@ -107,7 +107,7 @@ export const sheetStyles = css`
     .how, [colspan] { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
-    [part='list'] :is(th, td) { padding-inline: 0 0.35em; }
+    [part='list'] :is(th, td) { padding-inline: 0 0.6em; }
   }
   /* A wide font, or a narrow column: a list's words stay whole. */
   @container (max-width: 33ch) {

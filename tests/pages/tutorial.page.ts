@@ -9,6 +9,7 @@ interface Printed {
   buy: string;
   summary: string;
   cuts: string[];
+  notes: string[];
 }
 
 /** The author's own words inside an element, in the parts they are printed in. */
@@ -19,6 +20,7 @@ const printed = (page: Page, tag: string): Promise<Printed> =>
       buy: text(element.querySelector('.buy')!),
       summary: text(element.querySelector('.summary')!),
       cuts: [...element.querySelectorAll('li')].map(text),
+      notes: [...element.querySelectorAll('.note')].map(text),
     };
   });
 
@@ -26,18 +28,24 @@ describe('the tutorial', () => {
   it.each(TAGS)('prints inside %s exactly what the element reckons', async (tag) => {
     const { page, faults } = await open('/tutorial.html');
     const live = await page.$eval(tag, (element) => {
-      const { buy, summary, cuts = [] } = element.result as Extract<typeof element.result, { cuts: unknown }>;
+      const {
+        buy,
+        summary,
+        cuts = [],
+        notes = [],
+      } = element.result as Extract<typeof element.result, { cuts: unknown }>;
       return {
         buy: `Buy ${buy.text}`,
         summary,
         cuts: cuts.map(({ count, piece, text }) => `${count} × ${piece}, ${text}`),
+        notes: [...notes],
       };
     });
     expect(await printed(page, tag)).toEqual(live);
     // No number is printed anywhere else in there, so all of them were compared.
     const loose = await page.$eval(tag, (element) => {
       const copy = element.cloneNode(true) as Element;
-      for (const at of copy.querySelectorAll('.buy, .summary, li')) at.remove();
+      for (const at of copy.querySelectorAll('.buy, .summary, li, .note')) at.remove();
       return copy.textContent;
     });
     expect(loose).not.toMatch(/\d/);
@@ -67,12 +75,45 @@ describe('the tutorial', () => {
     await page.close();
   });
 
+  it('takes a changed size over into the steps after it, and keeps there what the reader measured until then', async () => {
+    const { page, faults } = await open('/tutorial.html');
+    const write = async (tag: string, row: string, text: string): Promise<void> => {
+      await (await page.$(`${tag} >>> input[data-row=${row}]`))!.click({ count: 3 });
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    };
+    const sizes = (): Promise<string[]> =>
+      page.evaluate(() =>
+        ['borders', 'batting', 'backing', 'binding'].map((name) => {
+          const { width, length } = document.querySelector<HTMLElement & { width: string; length: string }>(
+            `quilt-${name}`,
+          )!;
+          return `${width} × ${length}`;
+        }),
+      );
+    // Five blocks of 12 in and six sashings of 2 in: 72; with 2 × (2 + 5) more each way 86.
+    await write('quilt-top', 'across', '5');
+    expect(await sizes()).toEqual(['72 × 72', '86 × 86', '86 × 86', '86 × 86']);
+    // A top measured at 71 in is 85 with its borders, whatever the blocks say.
+    await write('quilt-borders', 'width', '71');
+    expect(await sizes()).toEqual(['71 × 72', '85 × 86', '85 × 86', '85 × 86']);
+    // What changes no size hands none on, and neither does what cannot be read.
+    await write('quilt-top', 'fabricWidth', '42');
+    await write('quilt-top', 'down', 'many');
+    expect(await sizes()).toEqual(['71 × 72', '85 × 86', '85 × 86', '85 × 86']);
+    await write('quilt-binding', 'width', '84 1/2');
+    await write('quilt-borders', 'fabricWidth', '42');
+    expect(await sizes()).toEqual(['71 × 72', '85 × 86', '85 × 86', '84 1/2 × 86']);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
   it('teaches without scripts: every step with its sum, its cuts and its cautions', async () => {
     const { page, faults } = await open('/tutorial.html', { scripts: false, width: 320 });
     const words = (await page.$eval('body', (body) => body.innerText)).replace(/\s+/g, ' ');
     for (const tag of TAGS) {
-      const { buy, summary, cuts } = await printed(page, tag);
-      for (const line of [buy, summary, ...cuts]) expect(words).toContain(line);
+      const { buy, summary, cuts, notes } = await printed(page, tag);
+      for (const line of [buy, summary, ...cuts, ...notes]) expect(words).toContain(line);
     }
     expect(words).toMatch(/close the rotary cutter after every cut/);
     expect(words).toMatch(/Babies sleep safest/);

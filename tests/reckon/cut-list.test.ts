@@ -183,6 +183,29 @@ describe('a line of a cut list', () => {
     expect(read(Array.from({ length: 500 }, () => 'A | square | 3 | 1').join('\n'))).toHaveLength(500);
   });
 
+  // Common practice, no source: patterns write “4 ×”, lists copied from elsewhere end their lines with a semicolon.
+  test.each([
+    'A | square | 3 1/2 | 12;',
+    'A | square | 3 1/2 | 12 ; ',
+    'A; square; 3 1/2; 12;',
+    'A\tsquare\t3 1/2\t12;',
+    'A | square | 3 1/2 | 12×',
+    'A | square | 3 1/2 | 12 ×',
+    'A | square | 3 1/2 | 12 x',
+    'A | square | 3 1/2 | x 12',
+    'A | square | 3 1/2 | X12;',
+    'Fabric | How many | Piece | Size\nA | 12 x | square | 3 1/2',
+  ])('takes %j as twelve', (list) => {
+    expect(read(list)).toEqual([['A', 'square', '3 1/2', '3 1/2', 12]]);
+  });
+
+  test('takes no line that begins with pieces for a head, which would leave it out', () => {
+    // “Fabric” and “patch” could head two columns; the number of pieces says that they do not.
+    expect(read('Fabric A | patch | square, 3 1/2 in | x 4')).toEqual([
+      ['Fabric A', 'patch', '3 1/2', '3 1/2', 4],
+    ]);
+  });
+
   test('takes a size as people write it', () => {
     const size = (written: string): unknown => read([['A', 'rail', written, '1']])[0]!.slice(2, 4);
     for (const written of [
@@ -293,6 +316,9 @@ describe('a line of a cut list', () => {
       /^Line 1, square: “a few” is not a number of pieces\. Write it like 12\.$/,
     ],
     ['A | square | 3 1/2 | 1.5', /^Line 1, square: “1\.5” is not a number of pieces\./],
+    ['A | square | 3 1/2 | 2 x 4', /^Line 1, square: “2 x 4” is not a number of pieces\./],
+    ['A | square | 3 1/2 | x 4 x', /^Line 1, square: “x 4 x” is not a number of pieces\./],
+    ['A | square | 3 1/2 | 12; B | square | 3 1/2 | 12;', /^Line 1, square: “12; B” is not a number/],
     ['A | square | 3 1/2 | -4', /^Line 1, square: “-4” is not a number of pieces\./],
     ['A | rail | 2 | 4\nA | square | large | 12', /^Line 2, square: “large” is not a length\./],
     ['A | square | 0 | 12', /^Line 1, square: “0”: a size has to be more than 0\. Write it like 3 1\/2/],

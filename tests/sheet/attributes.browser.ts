@@ -163,7 +163,11 @@ for (const tag of TAGS)
       sheet.lock = 'fabric-width length';
       await settled(sheet);
       expect(['width', 'length'].map((id) => isOpen(sheet, id))).to.deep.equal([true, false]);
-      if (cellIds(sheet).includes('fabricWidth')) expect(isOpen(sheet, 'fabricWidth')).to.equal(false);
+      if (cellIds(sheet).includes('fabricWidth')) {
+        expect(isOpen(sheet, 'fabricWidth')).to.equal(false);
+        // Nobody is told to measure what she cannot write.
+        expect(words(sheet)).to.contain('fixed on this page').and.not.to.contain('measure yours');
+      }
     });
 
     it('shows and reads centimetres with units="cm"', async () => {

@@ -11,7 +11,7 @@ export const stripList = (
 ): Listing => ({
   caption: 'Strips, from the top of the cloth',
   toCut: true,
-  head: [of, 'Strips', 'Height', 'What each gives'],
+  head: [of, 'Strips', 'Width', 'What each gives'],
   rows: plans.flatMap(({ fabric, strips }) => {
     const rows = new Map<string, [height: string, gives: string, count: number]>();
     for (const { count, height, gives } of strips) {

@@ -85,6 +85,14 @@ describe('quilt-cutting', () => {
     expect(words).to.include('40 in');
     expect(all(sheet, 'svg[role=img]')).to.have.length(2);
     const strips = listed(sheet, 'Strips, from the top of the cloth');
+    // A strip is called by its width, as in “a strip 2 1/2 in wide”: common practice, no source.
+    const heads = all(sheet, 'table').find((at) => /^Strips,/.test(text(at.querySelector('caption'))))!;
+    expect([...heads.querySelectorAll('th')].map(text)).to.deep.equal([
+      'Fabric',
+      'Strips',
+      'Width',
+      'What each gives',
+    ]);
     expect(strips.map(([fabric]) => fabric)).to.include.members(['A', 'B']);
     const given = strips
       .filter(([fabric]) => fabric === 'A')
