@@ -21,7 +21,7 @@ export const look = (tag: string, page: Document = document): Seen => {
       ['after', box(page.querySelector('#after'))],
       ...parts.map((part) => [part, box(root.querySelector(part))]),
     ]) as Record<string, number[]>,
-    html: (root.querySelector('section') ?? root).textContent!.replace(/\s+/g, ' '),
+    html: (root.querySelector('section') ?? root).textContent.replace(/\s+/g, ' '),
     isDefined: element.matches(':defined'),
   };
 };

@@ -6,16 +6,16 @@ import { weights } from '../tools/weigh.mjs';
  * beyond where it stands, and whatever comes within its budget has to stay there: take its line out.
  */
 const OVER_BUDGET: Record<string, number> = {
-  'backing, binding, borders, batting together': 37_800,
+  'backing, binding, borders, batting together': 37_900,
   backing: 24_900,
   batting: 26_500,
   binding: 26_100,
   borders: 27_700,
-  cutting: 35_000,
+  cutting: 35_100,
   top: 31_900,
-  worksheet: 42_100,
-  everything: 54_400,
-  'everything, classic script': 54_300,
+  worksheet: 42_300,
+  everything: 54_600,
+  'everything, classic script': 54_500,
 };
 
 const weighed = (await weights()).filter(({ limit }) => limit !== undefined);

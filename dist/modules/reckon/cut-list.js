@@ -25,6 +25,7 @@ const linesOf = (list) => {
         ? list.map((line) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
         : textOf(list)
             .split(/\r?\n/)
+            .map((line) => line.replace(/\s*;\s*$/, ''))
             .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
     return lines
         .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
@@ -52,7 +53,7 @@ const kindOf = (words) => /quarter.?square|\bqst/i.test(words) ? 'quarter' : /ha
 const layoutOf = (lines) => {
     const [head = []] = lines;
     const named = columnsOf(head);
-    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^\d/.test(cell));
+    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
     return { columns: hasHead ? named : USUAL, hasHead };
 };
 /** A written size without the words that may stand beside it. */
@@ -71,9 +72,10 @@ const sizeOf = (written, words, { style, mark, seam }) => {
     return { width: cut(width), length: cut(length) };
 };
 const countOf = (written) => {
-    if (!/^\d{1,9}$/.test(written))
+    const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
+    if (!/^\d{1,9}$/.test(bare))
         refuse(`${written ? `${quoted(written)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`);
-    const count = Number(written);
+    const count = Number(bare);
     return count > MOST_PIECES ? refuse('That is more than a million pieces. Write fewer, like 1000.') : count;
 };
 /** One line of the list; `sizeHead` is what the head says of sizes. */

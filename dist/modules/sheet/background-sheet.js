@@ -21,10 +21,13 @@ class BackgroundSheet extends QuiltSheet {
         super.connectedCallback();
         if (isServer)
             return;
-        // It goes on outside the page, where something may be taken out too.
-        this.#watch ??= new MutationObserver(() => this.readInside());
-        this.#watch.observe(this, this.watched);
+        this.watch(this);
         this.readInside();
+    }
+    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+    watch(around) {
+        this.#watch ??= new MutationObserver(() => this.readInside());
+        this.#watch.observe(around, this.watched);
     }
     disconnectedCallback() {
         super.disconnectedCallback();

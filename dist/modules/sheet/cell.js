@@ -2,7 +2,8 @@ import { nothing, html, noChange, isServer } from 'lit';
 
 /**
  * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
- * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
+ * kept for the way back.
  */
 const cell = ({ id, field, text, wrong }) => {
     const invalid = wrong ? 'true' : nothing;
@@ -23,7 +24,7 @@ const cell = ({ id, field, text, wrong }) => {
       .value=${text}
     ></textarea>`;
     const tick = field?.kind === 'flag';
-    return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
+    return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .defaultChecked=${text === 'yes'} .defaultValue=${text} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
 };
 /** A button; `open` says whether what it unfolds is seen. */
 const action = (words, act, { off = false, open } = {}) => html `<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;

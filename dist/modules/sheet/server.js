@@ -9,30 +9,79 @@ const served = new WeakSet();
 const isAsServed = (element) => isServer || served.has(element);
 /**
  * Takes over what a server wrote. Lit does it if `@lit-labs/ssr-client` taught it so; by itself it would write a second time,
- * so what stands there makes room.
+ * so what stands there makes room. So it does in a worksheet, where a part may be told its size at any time.
  * @returns whether it stays, until {@link isTakenOver}.
  */
 const takeOver = (element) => {
     const { shadowRoot, constructor } = element;
-    if (constructor.observedAttributes.includes('defer-hydration'))
+    const stays = constructor.observedAttributes.includes('defer-hydration') &&
+        !element.closest(WORKSHEET);
+    if (stays)
         served.add(element);
     else
         shadowRoot.replaceChildren();
+    return stays;
 };
 const isTakenOver = (element) => void served.delete(element);
-/** On a server an element can ask what stands around it by an event only; a worksheet answers this one. */
-const ASKED = 'quilt-worksheet';
-/** Whether sizes may flow to an element from a worksheet, which it may itself be. */
-const isInWorksheet = (element) => isServer
-    ? !element.dispatchEvent(new Event(ASKED, { bubbles: true, cancelable: true }))
-    : !!element.closest('quilt-worksheet');
-/** Lets a worksheet on a server answer {@link isInWorksheet}. */
-const answerOnServer = (worksheet) => {
+const WORKSHEET = 'quilt-worksheet';
+/**
+ * Whether an element is in a worksheet, or is one, whose sizes a server does not know. It can ask what stands around it by an
+ * event only; {@link answerOnServer} answers.
+ */
+const isUnknown = (element) => isServer && !element.dispatchEvent(new Event(WORKSHEET, { bubbles: true, cancelable: true }));
+const heardIn = new WeakMap();
+/** What is being written for the first time, to hear of it; and what was heard, for the second time. */
+let hearing;
+let known;
+/** The parts and fabrics in a worksheet, as far as a server heard of them. */
+const insideOnServer = (worksheet) => heardIn.get(worksheet)?.inside ?? [];
+/**
+ * Lets a worksheet on a server answer those inside it. In a second writing they are given what the first came to.
+ * @param know lets the worksheet take on what the same one of the first writing knows, which is reckoned then.
+ */
+const answerOnServer = (worksheet, know) => {
     if (!isServer)
         return;
     // Events of what stands inside come by way of it.
     worksheet.attachShadow({ mode: 'open' });
-    worksheet.addEventListener(ASKED, (event) => event.preventDefault());
+    const before = known?.shift();
+    const heard = before ?? { worksheet, inside: [] };
+    hearing?.push(heard);
+    heardIn.set(worksheet, heard);
+    const given = heard.inside[Symbol.iterator]();
+    worksheet.addEventListener(WORKSHEET, (event) => {
+        event.stopPropagation();
+        const asking = event.target;
+        if (!before)
+            event.preventDefault();
+        if (asking === worksheet) {
+            if (before)
+                know(before.worksheet);
+        }
+        else if (before)
+            asking.flow = given.next().value?.flow;
+        else
+            heard.inside.push(asking);
+    });
+};
+/**
+ * Writes worksheets on a server with all that they come to, which takes two goes: the first tells what stands inside them.
+ *
+ * @param write renders the page, or a piece of it, and gives its HTML, the same each time:
+ *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
+ * @returns the HTML of the second go. Nothing is thrown but what `write` throws.
+ */
+const withWorksheets = (write) => {
+    try {
+        hearing = [];
+        write();
+        known = hearing;
+        hearing = undefined;
+        return write();
+    }
+    finally {
+        hearing = known = undefined;
+    }
 };
 
-export { answerOnServer, isAsServed, isInWorksheet, isTakenOver, takeOver };
+export { answerOnServer, insideOnServer, isAsServed, isTakenOver, isUnknown, takeOver, withWorksheets };

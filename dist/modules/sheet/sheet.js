@@ -6,7 +6,7 @@ import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
 import { MEASURE_FIRST, figures, cutList, CUTTER_CAUTION, listing, parted } from './lists.js';
 import { printAlone } from './print.js';
-import { isAsServed, isInWorksheet } from './server.js';
+import { isAsServed, isUnknown } from './server.js';
 import { sheetStyles } from './styles.js';
 import { Typed } from './typed.js';
 
@@ -42,7 +42,7 @@ class QuiltSheet extends Typed {
     /** What copying came to, and with which result. */
     #told;
     render() {
-        if (isAsServed(this) && (isInWorksheet(this) || this.result.errors))
+        if (isAsServed(this) && (isUnknown(this) || this.result.errors))
             return html `<slot></slot>`;
         const { calculator } = this;
         const { title } = calculator;
@@ -98,7 +98,8 @@ class QuiltSheet extends Typed {
             : text;
         const got = html `${role === 'measured' || (flows && (this.own[id] ?? undefined) !== undefined)
             ? html `${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.putBack(id), { off: this.off })}`
-            : (flows && this.flow.from[id]) || unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
+            : (flows && this.flow.from[id]) ||
+                unbroken(locked ? how.replace('measure yours', 'fixed on this page') : how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
         // Several lines need the width of both columns.
         const wide = field?.lines;
         return html `<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}"> <th scope="row" part="label">${open ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${open

@@ -8,8 +8,22 @@ import { takeOver, isTakenOver } from './server.js';
 
 /** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
 class Typed extends Reckoned {
+    /** The cell that the pointer went down on while it had not the focus. */
+    #pressed;
+    /** Goes to the first cell that can be changed. */
+    focus(options) {
+        this.#cellOf()?.focus(options);
+    }
+    // A half-typed input gave no answer to go back to.
+    get goodBefore() {
+        return this.editing ? this.editing.good : this.good;
+    }
+    /** Whether the cell being typed in holds another text than when it was entered. */
+    get #isTyped() {
+        return this.editing?.text !== this.editing?.before;
+    }
     constructor() {
-        super(...arguments);
+        super();
         /** The rows that the value of the cell being typed in came from. */
         this.marked = [];
         /** The cell that the pointer went down on while it had not the focus. */
@@ -122,30 +136,20 @@ class Typed extends Reckoned {
             this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
             this.#tellBoth();
         };
-    }
-    /** The cell that the pointer went down on while it had not the focus. */
-    #pressed;
-    /** Goes to the first cell that can be changed. */
-    focus(options) {
-        this.#cellOf()?.focus(options);
-    }
-    // A half-typed input gave no answer to go back to.
-    get goodBefore() {
-        return this.editing ? this.editing.good : this.good;
-    }
-    /** Whether the cell being typed in holds another text than when it was entered. */
-    get #isTyped() {
-        return this.editing?.text !== this.editing?.before;
+        // Lit would make it when the element comes into a page, and makes none where there is one.
+        if (!isServer)
+            Object.assign(this, { renderRoot: this.createRenderRoot() });
     }
     createRenderRoot() {
         const { shadowRoot } = this;
-        if (shadowRoot && !isServer) {
+        let isLits = this.ownerDocument === document;
+        if (shadowRoot) {
             const typed = typedIn(shadowRoot);
             const active = shadowRoot.activeElement?.id;
-            takeOver(this);
+            isLits &&= takeOver(this);
             void this.updateComplete.then(() => this.#goOn(typed, active));
         }
-        if (isServer || this.ownerDocument === document)
+        if (isLits)
             return super.createRenderRoot();
         // Lit's own way shares style sheets, which a document allows only those that were made in it.
         const root = shadowRoot ?? this.attachShadow({ mode: 'open' });

@@ -10,5 +10,7 @@ export declare abstract class BackgroundSheet<R extends Answer = Answer> extends
     /** Reads what stands inside the element. */
     protected abstract readInside(): void;
     connectedCallback(): void;
+    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+    protected watch(around: Node): void;
     disconnectedCallback(): void;
 }

@@ -11,7 +11,8 @@ interface CellState {
 }
 /**
  * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
- * whose choice its list does not hold yet; as an attribute too, for copies of it.
+ * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
+ * kept for the way back.
  */
 export declare const cell: ({ id, field, text, wrong }: CellState) => TemplateResult;
 /** A button; `open` says whether what it unfolds is seen. */

@@ -4,7 +4,8 @@ import type { ReactiveElement } from 'lit';
  * what a server wrote makes room for the same sheet.
  */
 export declare const isAsServed: (_element: object) => boolean;
-export declare const takeOver: ({ shadowRoot }: ReactiveElement) => void;
+export declare const takeOver: ({ shadowRoot }: ReactiveElement) => boolean;
 export declare const isTakenOver: (_element: object) => void;
-export declare const isInWorksheet: (_element: Element) => boolean;
-export declare const answerOnServer: (_worksheet: Element) => void;
+export declare const isUnknown: (_element: Element) => boolean;
+export declare const insideOnServer: (_worksheet: Element) => Element[];
+export declare const answerOnServer: (_worksheet: Element, _know: unknown) => void;

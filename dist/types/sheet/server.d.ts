@@ -6,12 +6,28 @@ import { type ReactiveElement } from 'lit';
 export declare const isAsServed: (element: object) => boolean;
 /**
  * Takes over what a server wrote. Lit does it if `@lit-labs/ssr-client` taught it so; by itself it would write a second time,
- * so what stands there makes room.
+ * so what stands there makes room. So it does in a worksheet, where a part may be told its size at any time.
  * @returns whether it stays, until {@link isTakenOver}.
  */
-export declare const takeOver: (element: ReactiveElement) => void;
+export declare const takeOver: (element: ReactiveElement) => boolean;
 export declare const isTakenOver: (element: object) => void;
-/** Whether sizes may flow to an element from a worksheet, which it may itself be. */
-export declare const isInWorksheet: (element: Element) => boolean;
-/** Lets a worksheet on a server answer {@link isInWorksheet}. */
-export declare const answerOnServer: (worksheet: Element) => void;
+/**
+ * Whether an element is in a worksheet, or is one, whose sizes a server does not know. It can ask what stands around it by an
+ * event only; {@link answerOnServer} answers.
+ */
+export declare const isUnknown: (element: Element) => boolean;
+/** The parts and fabrics in a worksheet, as far as a server heard of them. */
+export declare const insideOnServer: (worksheet: Element) => Element[];
+/**
+ * Lets a worksheet on a server answer those inside it. In a second writing they are given what the first came to.
+ * @param know lets the worksheet take on what the same one of the first writing knows, which is reckoned then.
+ */
+export declare const answerOnServer: <W extends Element>(worksheet: W, know: (first: W) => void) => void;
+/**
+ * Writes worksheets on a server with all that they come to, which takes two goes: the first tells what stands inside them.
+ *
+ * @param write renders the page, or a piece of it, and gives its HTML, the same each time:
+ *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
+ * @returns the HTML of the second go. Nothing is thrown but what `write` throws.
+ */
+export declare const withWorksheets: (write: () => string) => string;

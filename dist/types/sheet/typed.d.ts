@@ -16,6 +16,7 @@ export declare abstract class Typed<R extends Answer = Answer> extends Reckoned<
     /** Goes to the first cell that can be changed. */
     focus(options?: FocusOptions): void;
     protected get goodBefore(): R | undefined;
+    constructor();
     protected createRenderRoot(): HTMLElement | DocumentFragment;
     disconnectedCallback(): void;
     /** Moving to another document takes a shadow root's styles away. */

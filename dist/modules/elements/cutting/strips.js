@@ -4,7 +4,7 @@ import { lengthOf } from '../../drawing/picture.js';
 const stripList = (plans, style, of = 'Fabric') => ({
     caption: 'Strips, from the top of the cloth',
     toCut: true,
-    head: [of, 'Strips', 'Height', 'What each gives'],
+    head: [of, 'Strips', 'Width', 'What each gives'],
     rows: plans.flatMap(({ fabric, strips }) => {
         const rows = new Map();
         for (const { count, height, gives } of strips) {

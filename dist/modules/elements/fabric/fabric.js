@@ -1,4 +1,5 @@
 import { LitElement, nothing } from 'lit';
+import { isUnknown } from '../../sheet/server.js';
 
 /**
  * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
@@ -14,6 +15,8 @@ class QuiltFabric extends LitElement {
         swatch: {},
     }; }
     render() {
+        // A worksheet on a server hears of it so.
+        isUnknown(this);
         return nothing;
     }
     updated() {

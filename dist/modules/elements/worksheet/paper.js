@@ -1,4 +1,4 @@
-import { html, nothing } from 'lit';
+import { html, nothing, isServer } from 'lit';
 import { MEASURE_FIRST, CUTTER_CAUTION, listing, figures } from '../../sheet/lists.js';
 import { nameOf, shopping, linesOf } from './shopping.js';
 
@@ -8,9 +8,14 @@ const fabricKey = (result, swatches) => {
     for (const { letter, name, text } of linesOf(result))
         if (letter)
             amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-    const box = (swatch = '') => CSS.supports('color', swatch)
-        ? html `<td class="swatch"><span .style=${`background:${swatch}`}></span></td>`
-        : html `<td class="swatch">${swatch && html `<img src=${swatch} alt="" />`}</td>`;
+    const shown = (swatch) => 
+    // A server cannot tell a colour from an address.
+    isServer
+        ? html `<span></span>`
+        : CSS.supports('color', swatch)
+            ? html `<span .style=${`background:${swatch}`}></span>`
+            : html `<img src=${swatch} alt="" />`;
+    const box = (swatch) => html `<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
     return amounts.size
         ? html `<table part="list" class="key"> <caption>Fabric key</caption> <tbody> ${[...amounts.values()].map(({ letter, name, texts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${texts.join(' and ')}</td></tr>`)} </tbody> </table>`
         : nothing;

@@ -8,17 +8,19 @@ import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { cellsOf } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
-import { answerOnServer, isAsServed } from '../../sheet/server.js';
+import { answerOnServer, insideOnServer } from '../../sheet/server.js';
 import { stripList } from '../cutting/strips.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
 import { gather } from './gather.js';
+import { inside, passedOn, worksheetAround } from './inside.js';
 import { requirementSheet, fabricKey } from './paper.js';
 import { shopping, worksheetCells } from './shopping.js';
 import { worksheetStyles } from './styles.js';
 
-/** A part that has been defined; one that has not yet is left out until it is. */
+/** A part or a fabric that has been defined; one that has not yet is left out until it is. */
 const isPart = (element) => 'calculator' in element;
+const isFabric = (element) => 'swatch' in element;
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -50,7 +52,7 @@ class QuiltWorksheet extends BackgroundSheet {
         this.calculator = {
             title: 'Shopping list',
             fields: worksheetFields,
-            reckon: (input) => this.plans.reckon((plan) => reckonWorksheet(input, plan)),
+            reckon: (input) => isServer ? reckonWorksheet(input) : this.plans.reckon((plan) => reckonWorksheet(input, plan)),
             headline: ({ total, soFar, fabrics, items, kits }) => kits?.cost
                 ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
                 : total
@@ -79,13 +81,17 @@ class QuiltWorksheet extends BackgroundSheet {
                 style,
             });
         };
-        answerOnServer(this);
+        answerOnServer(this, (first) => {
+            first.readInside();
+            this.#gathered = first.#gathered;
+            this.#swatches = first.#swatches;
+        });
     }
     connectedCallback() {
         super.connectedCallback();
         if (isServer)
             return;
-        for (const type of ['input', 'change', 'reckoned'])
+        for (const type of ['input', 'change', 'reckoned', 'slotchange'])
             this.addEventListener(type, this.#heard);
         // A plan that was under way when it was moved here has stopped.
         this.reckonAgain();
@@ -96,31 +102,32 @@ class QuiltWorksheet extends BackgroundSheet {
         return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
     }
     willUpdate() {
-        this.readInside();
+        if (!isServer)
+            this.readInside();
     }
     reckonInput() {
         return { ...super.reckonInput(), ...this.#gathered };
     }
     /** Those inside this worksheet, and not in one inside it. */
-    #held(selector) {
-        return [...this.querySelectorAll(selector)].filter((inner) => inner.closest('quilt-worksheet') === this);
+    get #inside() {
+        return isServer ? insideOnServer(this) : inside(this);
     }
     get #parts() {
-        return this.#held('*').filter(isPart);
+        return this.#inside.filter(isPart);
     }
     get #fabrics() {
-        return this.#held('quilt-fabric:defined');
+        return this.#inside.filter(isFabric);
     }
     /** Lets the sizes flow through the parts, and gathers what all take. */
     readInside() {
-        if (isAsServed(this))
-            return;
+        if (!isServer)
+            passedOn(this).forEach((passed) => this.watch(passed));
         const { lengthStyle } = this;
         const parts = this.#parts;
         const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
         const { size, caution, lists } = flow(this, parts, fabrics);
         for (const part of this.#given)
-            if (!part.closest('quilt-worksheet'))
+            if (!worksheetAround(part))
                 part.flow = undefined;
         this.#given = parts;
         const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
