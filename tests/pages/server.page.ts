@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { blog, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
 import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
 import { dist, openMade, type Served, type Watched } from './made.js';
@@ -24,9 +24,9 @@ beforeAll(async () => {
 const served = async (
   written: string,
   script: string,
-  head = '',
+  { head = '', isWhole = false } = {},
 ): Promise<Watched & { come: () => Promise<void> }> => {
-  const html = blog(renderedOnServer(folder, written), {
+  const html = blog(renderedOnServer(folder, written, isWhole), {
     head,
     foot: '<script type="module" async src="/script.js"></script>',
   });
@@ -134,7 +134,7 @@ describe('a page that a server wrote', () => {
   )(
     '%s is whole once the script is there, whatever stands inside, and moves nothing where its room is kept (%s)',
     async (tag, script, written) => {
-      const visited = await served(written, script, reserved(...TAGS));
+      const visited = await served(written, script, { head: reserved(...TAGS) });
       const before = await visited.page.evaluate(look, tag);
       expect(before.isDefined).toBe(false);
       // Words below are painted before the script has come.
@@ -153,6 +153,27 @@ describe('a page that a server wrote', () => {
       expect(shifts).toEqual([]);
       expect(visited.faults).toEqual([]);
       await visited.page.close();
+    },
+  );
+
+  it.each(
+    Object.entries({ WORKSHEET, QUILT }).flatMap(([what, written]) =>
+      SCRIPTS.map((script) => [what, script, written] as const),
+    ),
+  )(
+    'a worksheet written whole (%s) moves nothing when it comes alive, and no room need be kept (%s)',
+    async (_, script, written) => {
+      const visited = await served(written, script, { isWhole: true });
+      const { page } = visited;
+      const before = await page.evaluate(look, 'quilt-worksheet');
+      expect(before.html).toMatch(/(In all|So far) €\d/);
+      await page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length);
+      await visited.come();
+      const shifts = await visited.shifts();
+      expect(await page.evaluate(look, 'quilt-worksheet')).toEqual({ ...before, isDefined: true });
+      expect(shifts).toEqual([]);
+      expect(visited.faults).toEqual([]);
+      await page.close();
     },
   );
 });

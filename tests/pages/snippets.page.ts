@@ -32,20 +32,21 @@ describe('the snippets of the documents', () => {
       const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-snippet-'));
       try {
         // As it would be installed: this project itself under its own name, and what the snippet imports besides.
-        for (const [, name] of code.matchAll(/from '((?:@[\w-]+\/)?[\w-]+)/g)) {
-          const link = join(folder, 'node_modules', name!);
+        const names = Array.from(code.matchAll(/from '((?:@[\w-]+\/)?[\w-]+)/g), ([, name]) => name!);
+        for (const name of new Set(names)) {
+          const link = join(folder, 'node_modules', name);
           mkdirSync(dirname(link), { recursive: true });
           symlinkSync(name === 'quilt-reckoner' ? ROOT : `${ROOT}node_modules/${name}`, link);
         }
         const checked = code.replace(
-          /^(.+); \/\/ ("[^"]*"|\d+)$/gm,
+          /^(.+); \/\/ ("[^"]*"|\d+|true)$/gm,
           (_line, expression: string, value: string) =>
             `if (${expression} !== ${value}) throw new Error(String(${expression}));\nconsole.log('checked');`,
         );
         writeFileSync(join(folder, 'snippet.mjs'), checked);
         const said = execFileSync(process.execPath, [join(folder, 'snippet.mjs')], { encoding: 'utf8' });
         expect(said.match(/checked/g)?.length ?? 0).toBe(
-          code.match(/^.+; \/\/ ("[^"]*"|\d+)$/gm)?.length ?? 0,
+          code.match(/^.+; \/\/ ("[^"]*"|\d+|true)$/gm)?.length ?? 0,
         );
         if (/reckon\w+\(/.test(code)) expect(said).toContain('checked');
       } finally {

@@ -63,6 +63,19 @@ for (const tag of Object.keys(EVERY))
         expect(words(sheet)).to.equal(words(expected));
       });
 
+    it('has its shadow root from the start, and fills it when it is shown', async () => {
+      const sheet = document.createElement(tag) as Sheet;
+      const root = sheet.shadowRoot!;
+      expect(root.mode).to.equal('open');
+      expect(root.querySelector('section')).to.equal(null);
+      (await mounted(tag)).replaceWith(sheet);
+      await settled(sheet);
+      expect(sheet.shadowRoot).to.equal(root);
+      expect(root.querySelectorAll('section').length).to.equal(1);
+      // Its style sheets came along.
+      expect(getComputedStyle(sheet).display).to.equal('block');
+    });
+
     it('says no, not nothing, where a box is not ticked', () => {
       const sheet = document.createElement(tag) as Sheet;
       const flags = Object.entries(sheet.calculator.fields).filter(([, { kind }]) => kind === 'flag');

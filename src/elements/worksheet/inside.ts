@@ -1,25 +1,14 @@
-/**
- * The worksheet that an element is shown in, or is: around it in its own markup, or around a slot that it is passed on
- * through.
- */
-export const worksheetAround = (element: Element): Element | undefined => {
-  for (let at: Element | null = element; at; at = at.parentElement) {
-    if (at.localName === 'quilt-worksheet') return at;
-    const passedTo = at.assignedSlot && worksheetAround(at.assignedSlot);
-    if (passedTo) return passedTo;
-  }
-  return undefined;
-};
+/** What other markup passes on to an element, if it is a slot. */
+const passedTo = (element: Element): Element[] =>
+  'assignedElements' in element ? (element as HTMLSlotElement).assignedElements() : [];
 
-/** What slots in an element pass on to it from elsewhere. */
-export const passedOn = (element: Element): Element[] =>
-  [...element.querySelectorAll('slot')].flatMap((slot) => slot.assignedElements());
-
-/** What stands in a worksheet, and not in one inside it. */
+/** What stands in a worksheet as a reader sees it, slots filled, and not in one inside it. */
 export const inside = (worksheet: Element): Element[] => {
-  const within = (element: Element): Element[] => [
-    ...element.querySelectorAll('*'),
-    ...passedOn(element).flatMap((passed) => [passed, ...within(passed)]),
-  ];
-  return within(worksheet).filter((inner) => worksheetAround(inner) === worksheet);
+  const passed = passedTo(worksheet);
+  return (passed[0] ? passed : [...worksheet.children]).flatMap((inner) =>
+    inner.localName === 'quilt-worksheet' ? [] : [inner, ...inside(inner)],
+  );
 };
+
+/** What slots in a worksheet pass on to it from elsewhere. */
+export const passedOn = (worksheet: Element): Element[] => inside(worksheet).flatMap(passedTo);

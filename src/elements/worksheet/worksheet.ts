@@ -16,7 +16,7 @@ import type { QuiltFabric } from '../fabric/fabric.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
 import { gather, type Gathered } from './gather.js';
-import { inside, passedOn, worksheetAround } from './inside.js';
+import { inside, passedOn } from './inside.js';
 import { fabricKey, requirementSheet } from './paper.js';
 import { shopping, worksheetCells, type Piece } from './shopping.js';
 import { worksheetStyles } from './styles.js';
@@ -24,6 +24,9 @@ import { worksheetStyles } from './styles.js';
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
 const isPart = (element: Element): element is QuiltSheet => 'calculator' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
+
+/** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
+const givenBy = new WeakMap<QuiltSheet, QuiltWorksheet>();
 
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -123,7 +126,9 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     const parts = this.#parts;
     const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
     const { size, caution, lists } = flow(this, parts, fabrics);
-    for (const part of this.#given) if (!worksheetAround(part)) part.flow = undefined;
+    parts.forEach((part) => givenBy.set(part, this));
+    for (const part of this.#given)
+      if (!parts.includes(part) && givenBy.get(part) === this) part.flow = undefined;
     this.#given = parts;
     const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
     this.#size = wide && long ? `${length(wide, lengthStyle)} × ${length(long, lengthStyle)}.` : '';

@@ -26,7 +26,7 @@ export const FABRICS = [
 /** Once nothing in the worksheet changes any more, and every plan is ready. */
 export const calm = async (worksheet: Sheet): Promise<void> => {
   for (let before = ''; ;) {
-    await settled(worksheet.parentElement!);
+    await settled(worksheet.parentElement ?? worksheet);
     await new Promise((done) => setTimeout(done));
     const sheets = [worksheet, ...worksheet.querySelectorAll<Sheet>('*')].filter((at) => 'result' in at);
     const now = JSON.stringify(sheets.map(({ result }) => result));

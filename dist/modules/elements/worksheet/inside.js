@@ -1,26 +1,11 @@
-/**
- * The worksheet that an element is shown in, or is: around it in its own markup, or around a slot that it is passed on
- * through.
- */
-const worksheetAround = (element) => {
-    for (let at = element; at; at = at.parentElement) {
-        if (at.localName === 'quilt-worksheet')
-            return at;
-        const passedTo = at.assignedSlot && worksheetAround(at.assignedSlot);
-        if (passedTo)
-            return passedTo;
-    }
-    return undefined;
-};
-/** What slots in an element pass on to it from elsewhere. */
-const passedOn = (element) => [...element.querySelectorAll('slot')].flatMap((slot) => slot.assignedElements());
-/** What stands in a worksheet, and not in one inside it. */
+/** What other markup passes on to an element, if it is a slot. */
+const passedTo = (element) => 'assignedElements' in element ? element.assignedElements() : [];
+/** What stands in a worksheet as a reader sees it, slots filled, and not in one inside it. */
 const inside = (worksheet) => {
-    const within = (element) => [
-        ...element.querySelectorAll('*'),
-        ...passedOn(element).flatMap((passed) => [passed, ...within(passed)]),
-    ];
-    return within(worksheet).filter((inner) => worksheetAround(inner) === worksheet);
+    const passed = passedTo(worksheet);
+    return (passed[0] ? passed : [...worksheet.children]).flatMap((inner) => inner.localName === 'quilt-worksheet' ? [] : [inner, ...inside(inner)]);
 };
+/** What slots in a worksheet pass on to it from elsewhere. */
+const passedOn = (worksheet) => inside(worksheet).flatMap(passedTo);
 
-export { inside, passedOn, worksheetAround };
+export { inside, passedOn };

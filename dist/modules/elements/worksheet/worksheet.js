@@ -13,7 +13,7 @@ import { stripList } from '../cutting/strips.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
 import { gather } from './gather.js';
-import { inside, passedOn, worksheetAround } from './inside.js';
+import { inside, passedOn } from './inside.js';
 import { requirementSheet, fabricKey } from './paper.js';
 import { shopping, worksheetCells } from './shopping.js';
 import { worksheetStyles } from './styles.js';
@@ -21,6 +21,8 @@ import { worksheetStyles } from './styles.js';
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
 const isPart = (element) => 'calculator' in element;
 const isFabric = (element) => 'swatch' in element;
+/** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
+const givenBy = new WeakMap();
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -126,8 +128,9 @@ class QuiltWorksheet extends BackgroundSheet {
         const parts = this.#parts;
         const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
         const { size, caution, lists } = flow(this, parts, fabrics);
+        parts.forEach((part) => givenBy.set(part, this));
         for (const part of this.#given)
-            if (!worksheetAround(part))
+            if (!parts.includes(part) && givenBy.get(part) === this)
                 part.flow = undefined;
         this.#given = parts;
         const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
