@@ -93,15 +93,16 @@ const answerOf = (element) => {
   return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };
 };
 
-/** What a page shows without script: the answer, and what to cut. */
+/** What a page shows without script: the answer, what to cut, and what the sheet remarks. */
 const fallbackOf = (element, title = '') => {
   const { large, summary } = answerOf(element);
   const answer = make('p', {}, title && `${title}: `, make('strong', {}, large), ` ${summary}`);
-  if (element.localName === 'quilt-cutting') return [answer, listTable(element)];
+  const remarks = element.result.notes.map((note) => make('p', {}, note));
+  if (element.localName === 'quilt-cutting') return [answer, listTable(element), ...remarks];
   const cuts = element.result.cuts.map(({ count, piece, text }) =>
     make('li', {}, `${count} × ${piece}, ${text}`),
   );
-  return cuts.length ? [answer, make('ul', {}, ...cuts)] : [answer];
+  return [answer, ...(cuts.length ? [make('ul', {}, ...cuts)] : []), ...remarks];
 };
 
 /** A fabric's lines of the shopping list stand inside the fabric, which shows nothing once the script runs. */

@@ -142,21 +142,25 @@ C | squares for half-square triangles | 3 finished | 2`;
   it('leaves out the heights of some of many short strips, so that none lies over another', async () => {
     const long = (step: number, most: number): string =>
       Array.from({ length: most }, (_, at) => `A | p${at} | 21 x ${2 + at / step} | 1`).join('\n');
-    const heightsOf = async (list: string): Promise<DOMRect[]> => {
+    /** Where the middle of each height is, and how tall its figures are, on the screen. */
+    const heightsOf = async (list: string): Promise<{ middles: number[]; tall: number }> => {
       const sheet = await cutting('', `one-way fabric-width="40" list="${list}"`);
-      return all(sheet, '.measure')
-        .slice(2)
-        .map((at) => at.getBoundingClientRect());
+      const texts = all(sheet, '.measure').slice(2);
+      const { a } = find<SVGSVGElement>(sheet, 'svg')!.getScreenCTM()!;
+      return {
+        middles: texts.map((at) => {
+          const { top, bottom } = at.getBoundingClientRect();
+          return (top + bottom) / 2;
+        }),
+        // Figures are some 0.75 of their type's size.
+        tall: 0.75 * parseFloat(getComputedStyle(texts[0]!).fontSize) * a,
+      };
     };
-    const few = await heightsOf(long(1, 5));
-    expect(few).to.have.length(5);
-    const some = await heightsOf(long(8, 29));
-    expect(some.length).to.be.within(10, 28);
-    // Figures are some 0.7 of a line's height.
-    for (const [at, { top }] of some.slice(1).entries()) {
-      const before = some[at]!;
-      expect(top).to.be.at.least(before.bottom - 0.3 * Math.min(before.height, 16));
-    }
+    expect((await heightsOf(long(1, 5))).middles).to.have.length(5);
+    const { middles, tall } = await heightsOf(long(8, 29));
+    expect(tall).to.be.greaterThan(5);
+    expect(middles.length).to.be.within(10, 28);
+    for (const [at, middle] of middles.slice(1).entries()) expect(middle - middles[at]!).to.be.at.least(tall);
   });
 
   it('names a small piece by its size where its name does not fit', async () => {
