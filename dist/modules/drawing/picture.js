@@ -50,7 +50,7 @@ const draw = ({ title, width, height, boxes, isTiled, shapes, lines, dimensions 
         const [from, to] = [line.from * scale, line.to * scale];
         const reach = beside(line) ? LINE / 2 : (to - from) / 2;
         const middle = (from + to) / 2;
-        if (middle + reach < (ends[line.side] ?? -Infinity))
+        if (middle - reach < (ends[line.side] ?? -Infinity))
             return false;
         ends[line.side] = middle + reach;
         return true;
