@@ -1,1 +1,14 @@
-export { withWorksheets } from './sheet/server.js';
+import { tablesWritten } from './elements/cutting/tables-written.js';
+import { writeAgain } from './sheet/server.js';
+
+/**
+ * Writes a page on a server with what stands inside its elements: worksheets with all that they come to, cutting plans with
+ * the cut lists of their tables. One go cannot: an element is written before what stands inside it.
+ *
+ * @param write renders the page, or a piece of it, and gives its HTML, the same each time; called twice or three times:
+ *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
+ * @returns the HTML of the last go. Nothing is thrown but what `write` throws.
+ */
+const writeWhole = (write) => writeAgain(write, tablesWritten);
+
+export { writeWhole };

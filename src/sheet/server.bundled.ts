@@ -13,3 +13,4 @@ export const isTakenOver = (_element: object): void => undefined;
 export const isUnknown = (_element: Element): boolean => false;
 export const insideOnServer = (_worksheet: Element): Element[] => [];
 export const answerOnServer = (_worksheet: Element, _know: unknown): void => undefined;
+export const tableOnServer = (): undefined => undefined;

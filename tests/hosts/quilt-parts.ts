@@ -25,6 +25,14 @@ export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
   <quilt-binding fabric="A"></quilt-binding>
 </quilt-worksheet>`;
 
+/** A worksheet in which a cut list stands in a table. */
+export const BLOCKS = `<quilt-worksheet currency="EUR">
+  <quilt-fabric letter="A" name="Wet Sand" price="13.50"></quilt-fabric>
+  <quilt-fabric letter="B" name="Harbour" price="13.50"></quilt-fabric>
+  ${TABLE.replace(' sheet="fat-quarter"', '')}
+  <quilt-binding width="48" length="60" fabric="A"></quilt-binding>
+</quilt-worksheet>`;
+
 /** A whole quilt: two fabrics cut from fat quarters and from lengths, one wide, and parts in other markup. */
 export const QUILT = `<quilt-worksheet currency="EUR">
   <quilt-fabric letter="A" name="Wet Sand" price="13.50" swatch="#d9c7a3"></quilt-fabric>

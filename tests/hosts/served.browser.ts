@@ -1,7 +1,7 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { LISTENING, openFrame, type Framed } from './frame.js';
-import { blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
+import { BLOCKS, blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
 import { settle } from './reading.js';
 import { isAlive, kept, look, mark, sheetsIn } from './served.js';
 import { placesIn, shownTwice, WATCHING } from './watching.js';
@@ -102,9 +102,9 @@ describe('a page that a server wrote', function () {
         expect(faults).to.deep.equal([]);
       });
 
-  for (const [what, written] of Object.entries({ WORKSHEET, QUILT }))
+  for (const [what, written] of Object.entries({ WORKSHEET, QUILT, TABLE, BLOCKS }))
     for (const script of ['hydrating', 'modules', 'bundle'] as const)
-      it(`a worksheet written whole (${what}) says the same in the same place once it is alive (${script})`, async () => {
+      it(`what is written whole (${what}) says the same in the same place once it is alive (${script})`, async () => {
         const framed = await served(written, { way: 'whole' });
         const { page, faults } = framed;
         const tags = TAGS.filter((tag) => page.querySelector(tag));
@@ -121,4 +121,18 @@ describe('a page that a server wrote', function () {
         expect(await movesOf(framed)).to.equal(0);
         expect(faults).to.deep.equal([]);
       });
+
+  it('is made anew, once, where the script is there before its markup', async () => {
+    for (const written of [WRITTEN['quilt-backing']!, TABLE, WORKSHEET]) {
+      const head = '<script src="/dist/quilt-reckoner.classic.js"></script>';
+      const { page, faults } = await served(written, { way: 'whole', head });
+      await settle(page, false);
+      const tags = TAGS.filter((tag) => page.querySelector(tag));
+      for (const tag of tags) {
+        expect(sheetsIn(tag, page), tag).to.equal(1);
+        expect(look(tag, page).html).to.match(/(Buy|By itself|In all|Finished|So far) [^]*\d/);
+      }
+      expect(faults).to.deep.equal([]);
+    }
+  });
 });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { BLOCKS, blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
 import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
 import { dist, openMade, type Served, type Watched } from './made.js';
@@ -157,21 +157,22 @@ describe('a page that a server wrote', () => {
   );
 
   it.each(
-    Object.entries({ WORKSHEET, QUILT }).flatMap(([what, written]) =>
+    Object.entries({ WORKSHEET, QUILT, TABLE, BLOCKS }).flatMap(([what, written]) =>
       SCRIPTS.map((script) => [what, script, written] as const),
     ),
   )(
-    'a worksheet written whole (%s) moves nothing when it comes alive, and no room need be kept (%s)',
+    'what is written whole (%s) moves nothing when it comes alive, and no room need be kept (%s)',
     async (_, script, written) => {
       const visited = await served(written, script, { isWhole: true });
       const { page } = visited;
-      const before = await page.evaluate(look, 'quilt-worksheet');
-      expect(before.html).toMatch(/(In all|So far) €\d/);
+      const tag = /^<([\w-]+)/.exec(written)![1]!;
+      const before = await page.evaluate(look, tag);
+      expect(before.html).toMatch(/(In all|So far) €\d|Buy \d/);
       // While the page itself comes in bit by bit, the list stands below the parts that are there so far.
       const whileParsed = await visited.shifts();
       await visited.come();
       const shifts = await visited.shifts();
-      expect(await page.evaluate(look, 'quilt-worksheet')).toEqual({ ...before, isDefined: true });
+      expect(await page.evaluate(look, tag)).toEqual({ ...before, isDefined: true });
       expect(shifts).toEqual(whileParsed);
       expect(visited.faults).toEqual([]);
       await page.close();

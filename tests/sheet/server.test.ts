@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reckonBacking } from '../../src/reckon.js';
-import { TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
+import { BLOCKS, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { compiledModules, inFreshNode, renderedOnServer } from '../tools/modules.mjs';
 
 const { folder, paths } = compiledModules();
@@ -107,13 +107,46 @@ describe('what @lit-labs/ssr makes of an element', () => {
     expect(widths).toEqual(['36 in', '48 in', '24 in']);
   }, 60_000);
 
+  it('a cut list in a table written whole is reckoned as the same list in an attribute is', () => {
+    const whole = words(onServer(TABLE, true));
+    const list = words(onServer(WRITTEN['quilt-cutting']!));
+    const answer = /Buy [^]*(?= Cutting plan)/;
+    expect(answer.exec(whole)![0]).toMatch(/\d fat quarters/);
+    expect(answer.exec(whole)![0]).toBe(answer.exec(list)![0]);
+    // What the author wrote is still there, for the page.
+    expect(whole).toContain('half-square triangles');
+  }, 60_000);
+
+  it('a cut list in a table is on the list of the worksheet around it', () => {
+    const said = words(onServer(BLOCKS, true));
+    // geometry: 11 squares of 3 1/2 in on 40 in, 5 strips for 48; with the binding's 6 strips of 2 1/2 in
+    expect(said).toContain('17 1/2 (cutting plan) + 15 (binding) = 32 1/2 in');
+    expect(said).not.toMatch(/not on the list|to mend/);
+  }, 60_000);
+
+  it('tables go to their own cutting plans, whatever stands between', () => {
+    const plan = (count: number): string =>
+      `<quilt-cutting><table><tr><td>A</td><td>square</td><td>3 1/2</td><td>${count}</td></tr></table></quilt-cutting>`;
+    const html = onServer(
+      `<!-- ${plan(1)} --><p>&lt;quilt-cutting></p>${plan(2)}<quilt-cutting list="A | square | 3 | 3"></quilt-cutting>
+      <quilt-cutting>none</quilt-cutting><ul><li>${plan(4)}</li></ul>`,
+      true,
+    );
+    expect([...words(html).matchAll(/(\d) pieces? from/g)].map(([, count]) => count)).toEqual([
+      '2',
+      '3',
+      '4',
+    ]);
+    expect(words(html)).toContain('none');
+  }, 60_000);
+
   it('what a server says of worksheets is forgotten when its writing fails', () => {
     const code = `
       import './index.js';
-      import { withWorksheets } from './server.js';
+      import { writeWhole } from './server.js';
       import { html, render } from '@lit-labs/ssr';
       import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
-      try { withWorksheets(() => { throw new Error('no paper'); }); } catch ({ message }) { console.log(message); }
+      try { writeWhole(() => { throw new Error('no paper'); }); } catch ({ message }) { console.log(message); }
       const page = collectResultSync(render(html\`<quilt-worksheet></quilt-worksheet>\`));
       console.log(page.includes('class="answer"'));`;
     expect(inFreshNode(folder, code)).toEqual({ stdout: 'no paper\nfalse\n', stderr: '' });

@@ -46,11 +46,11 @@ import { readFileSync } from 'node:fs';
 import { html, render } from '@lit-labs/ssr';
 import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
 import './index.js';
-import { withWorksheets } from './server.js';
+import { writeWhole } from './server.js';
 const { markup, isWhole } = JSON.parse(readFileSync(0, 'utf8'));
 const written = Object.assign([markup], { raw: [markup] });
 const write = () => collectResultSync(render(html(written)));
-process.stdout.write(isWhole ? withWorksheets(write) : write());
+process.stdout.write(isWhole ? writeWhole(write) : write());
 `;
 
 /** What a server that has the compiled modules makes of this HTML; with `isWhole`, of its worksheets too. */

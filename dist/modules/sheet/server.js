@@ -9,13 +9,14 @@ const served = new WeakSet();
 const isAsServed = (element) => isServer || served.has(element);
 /**
  * Takes over what a server wrote. Lit does it if `@lit-labs/ssr-client` taught it so; by itself it would write a second time,
- * so what stands there makes room. So it does in a worksheet, where a part may be told its size at any time.
+ * so what stands there makes room. So it does where what is written came from elsewhere than the attributes: in a worksheet,
+ * where a part may be told its size at any time, and where a cut list may stand in a table.
  * @returns whether it stays, until {@link isTakenOver}.
  */
 const takeOver = (element) => {
     const { shadowRoot, constructor } = element;
     const stays = constructor.observedAttributes.includes('defer-hydration') &&
-        !element.closest(WORKSHEET);
+        !element.matches(`${WORKSHEET}, ${WORKSHEET} *, quilt-cutting:not([list])`);
     if (stays)
         served.add(element);
     else
@@ -64,24 +65,32 @@ const answerOnServer = (worksheet, know) => {
             heard.inside.push(asking);
     });
 };
+/** The tables of all cutting plans of a page, in the order in which those are made. */
+let tables;
+/** What stands in the table of the cutting plan that is being made, as far as a server knows. */
+const tableOnServer = () => tables?.next().value;
 /**
- * Writes worksheets on a server with all that they come to, which takes two goes: the first tells what stands inside them.
- *
- * @param write renders the page, or a piece of it, and gives its HTML, the same each time:
- *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
- * @returns the HTML of the second go. Nothing is thrown but what `write` throws.
+ * Writes a page again and again on a server, each time knowing more: first nothing, then what stands in tables, then what
+ * stands in worksheets.
+ * @param tablesIn finds the tables in the HTML.
  */
-const withWorksheets = (write) => {
+const writeAgain = (write, tablesIn) => {
     try {
         hearing = [];
-        write();
+        const found = tablesIn(write());
+        if (found.some(Boolean)) {
+            hearing = [];
+            tables = found.values();
+            write();
+        }
         known = hearing;
         hearing = undefined;
+        tables = found.values();
         return write();
     }
     finally {
-        hearing = known = undefined;
+        hearing = known = tables = undefined;
     }
 };
 
-export { answerOnServer, insideOnServer, isAsServed, isTakenOver, isUnknown, takeOver, withWorksheets };
+export { answerOnServer, insideOnServer, isAsServed, isTakenOver, isUnknown, tableOnServer, takeOver, writeAgain };

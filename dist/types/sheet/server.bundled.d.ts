@@ -9,3 +9,4 @@ export declare const isTakenOver: (_element: object) => void;
 export declare const isUnknown: (_element: Element) => boolean;
 export declare const insideOnServer: (_worksheet: Element) => Element[];
 export declare const answerOnServer: (_worksheet: Element, _know: unknown) => void;
+export declare const tableOnServer: () => undefined;

@@ -6,7 +6,8 @@ import { type ReactiveElement } from 'lit';
 export declare const isAsServed: (element: object) => boolean;
 /**
  * Takes over what a server wrote. Lit does it if `@lit-labs/ssr-client` taught it so; by itself it would write a second time,
- * so what stands there makes room. So it does in a worksheet, where a part may be told its size at any time.
+ * so what stands there makes room. So it does where what is written came from elsewhere than the attributes: in a worksheet,
+ * where a part may be told its size at any time, and where a cut list may stand in a table.
  * @returns whether it stays, until {@link isTakenOver}.
  */
 export declare const takeOver: (element: ReactiveElement) => boolean;
@@ -23,11 +24,13 @@ export declare const insideOnServer: (worksheet: Element) => Element[];
  * @param know lets the worksheet take on what the same one of the first writing knows, which is reckoned then.
  */
 export declare const answerOnServer: <W extends Element>(worksheet: W, know: (first: W) => void) => void;
+/** A cut list that stands in a table. */
+export type Table = string[][];
+/** What stands in the table of the cutting plan that is being made, as far as a server knows. */
+export declare const tableOnServer: () => Table | undefined;
 /**
- * Writes worksheets on a server with all that they come to, which takes two goes: the first tells what stands inside them.
- *
- * @param write renders the page, or a piece of it, and gives its HTML, the same each time:
- *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.
- * @returns the HTML of the second go. Nothing is thrown but what `write` throws.
+ * Writes a page again and again on a server, each time knowing more: first nothing, then what stands in tables, then what
+ * stands in worksheets.
+ * @param tablesIn finds the tables in the HTML.
  */
-export declare const withWorksheets: (write: () => string) => string;
+export declare const writeAgain: (write: () => string, tablesIn: (html: string) => (Table | undefined)[]) => string;

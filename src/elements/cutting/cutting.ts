@@ -4,7 +4,7 @@ import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/c
 import { isBlank } from '../../reckon/fields.js';
 import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
-import { isAsServed } from '../../sheet/server.js';
+import { isAsServed, tableOnServer } from '../../sheet/server.js';
 import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
@@ -43,7 +43,7 @@ export class QuiltCutting extends BackgroundSheet<CuttingResult> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  #written: string[][] | undefined;
+  #written: string[][] | undefined = tableOnServer();
   /** What it was cut from when its price was written, where the reader changed that since. */
   #pricedFor: string | undefined;
 
@@ -101,7 +101,7 @@ export class QuiltCutting extends BackgroundSheet<CuttingResult> {
       ...super.reckonInput(),
       caution: `${this.isAsWritten ? (caution as string) : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
       ...(isOtherPrice && { price: undefined }),
-      list: this.list ?? (isAsServed(this) ? undefined : this.#written),
+      list: this.list ?? this.#written,
       ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
     };
   }

@@ -3,7 +3,7 @@ import { cuttingFields, reckonCutting } from '../../reckon/cutting.js';
 import { isBlank } from '../../reckon/fields.js';
 import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf } from '../../sheet/calculator.js';
-import { isAsServed } from '../../sheet/server.js';
+import { tableOnServer, isAsServed } from '../../sheet/server.js';
 import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
@@ -28,6 +28,7 @@ class QuiltCutting extends BackgroundSheet {
     #pricedFor;
     constructor() {
         super();
+        this.#written = tableOnServer();
         this.calculator = {
             title: 'Cutting plan',
             fields: cuttingFields,
@@ -74,7 +75,7 @@ class QuiltCutting extends BackgroundSheet {
             ...super.reckonInput(),
             caution: `${this.isAsWritten ? caution : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
             ...(isOtherPrice && { price: undefined }),
-            list: this.list ?? (isAsServed(this) ? undefined : this.#written),
+            list: this.list ?? this.#written,
             ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
         };
     }

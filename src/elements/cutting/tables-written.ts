@@ -1,0 +1,51 @@
+import { parseFragment, type DefaultTreeAdapterTypes as Tree } from 'parse5';
+
+const childrenOf = (node: Tree.Node): Tree.ChildNode[] => ('childNodes' in node ? node.childNodes : []);
+const elementsIn = (node: Tree.Node, ...names: string[]): Tree.Element[] =>
+  childrenOf(node).filter(
+    (child): child is Tree.Element => 'tagName' in child && names.includes(child.tagName),
+  );
+
+/** All that stands in it, shadow roots too. */
+const within = (node: Tree.Node): Tree.Node[] =>
+  [...('content' in node ? [node.content] : []), ...childrenOf(node)].flatMap((child) => [
+    child,
+    ...within(child),
+  ]);
+const isTable = (node: Tree.Node): boolean => 'tagName' in node && node.tagName === 'table';
+const textIn = (node: Tree.Node): string =>
+  'value' in node ? node.value : childrenOf(node).map(textIn).join('');
+
+/** A table's rows as a page has them: heads first, feet last. */
+const rowsOf = (table: Tree.Node): string[][] =>
+  ['thead', 'tbody', 'tfoot']
+    .flatMap((name) => elementsIn(table, name))
+    .flatMap((section) => elementsIn(section, 'tr'))
+    .map((row) =>
+      elementsIn(row, 'td', 'th').map((cell) =>
+        within(cell).some(isTable) ? 'a table in a cell' : textIn(cell),
+      ),
+    );
+
+/** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
+export const tablesWritten = (html: string): (string[][] | undefined)[] => {
+  const page = parseFragment(html, { sourceCodeLocationInfo: true });
+  return within(page)
+    .filter(
+      (node): node is Tree.Element =>
+        'tagName' in node &&
+        node.tagName === 'quilt-cutting' &&
+        // One that an author shows as text, in a comment for one, was not written by the server.
+        elementsIn(node, 'template').some(({ attrs }) => attrs.some(({ name }) => name === 'shadowrootmode')),
+    )
+    .sort((a, b) => startOf(a) - startOf(b))
+    .map((element) => {
+      const table = childrenOf(element)
+        .flatMap((child) => [child, ...within(child)])
+        .find(isTable);
+      return table && rowsOf(table);
+    });
+};
+
+/** A table may have moved what stood in it where no table may have it. */
+const startOf = ({ sourceCodeLocation }: Tree.Element): number => sourceCodeLocation?.startOffset ?? 0;

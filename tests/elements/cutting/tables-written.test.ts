@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { tablesWritten } from '../../../src/elements/cutting/tables-written.js';
+
+const ROOT = '<template shadowrootmode="open"><slot></slot></template>';
+const plan = (inside: string): string => `<quilt-cutting>${ROOT}${inside}</quilt-cutting>`;
+const row = (...cells: string[]): string => `<tr>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+
+describe('tables in what a server wrote', () => {
+  it('are read as a page reads them: heads first, feet last, every cell as text', () => {
+    const table = `<div><table><caption>Low Tide</caption>
+      <tfoot>${row('C', 'square')}</tfoot><tr><th>B</th><td>1&frac12; <b>in</b> &amp; <!-- no -->more</td>
+      <thead>${row('Fabric', 'Piece')}</thead></table><table>${row('Z')}</table></div>`;
+    expect(tablesWritten(`<!doctype html><html><body>${plan(table)}`)).toEqual([
+      [
+        ['Fabric', 'Piece'],
+        ['B', '1½ in & more'],
+        ['C', 'square'],
+      ],
+    ]);
+  });
+
+  it('of a table in a cell they say only that it is there', () => {
+    const table = `<table>${row('A', `<table>${row('B')}</table>`)}</table>`;
+    expect(tablesWritten(plan(table))).toEqual([[['A', 'a table in a cell']]]);
+  });
+
+  it('are found in the shadow roots of other elements, and in the order of the HTML', () => {
+    const one = (letter: string): string => plan(`<table>${row(letter)}</table>`);
+    const html = `${one('A')}<shop-post><template shadowrootmode="open">${one('B')}</template>${one('C')}</shop-post>
+<table><tr><td>${one('D')}</td></tr>${plan('moved out of it')}</table>${one('E')}`;
+    expect(tablesWritten(html)).toEqual([[['A']], [['B']], [['C']], [['D']], undefined, [['E']]]);
+  });
+
+  it('are none where the server wrote no cutting plan', () => {
+    expect(tablesWritten('')).toEqual([]);
+    expect(
+      tablesWritten(
+        `<!-- ${plan('')} --><quilt-cutting><table>${row('A')}</table></quilt-cutting><pre>&lt;quilt-cutting></pre>`,
+      ),
+    ).toEqual([]);
+  });
+});
