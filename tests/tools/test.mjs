@@ -48,7 +48,13 @@ const vitest = (project) => () => {
 const browsers = () => {
   const path = join(folder, 'browsers.json');
   const words = ['--config', 'tests/config/web-test-runner.config.mjs'];
-  const ended = packageSucceeds('@web/test-runner/dist/bin.js', words, { RESULTS: path });
+  const run = () => packageSucceeds('@web/test-runner/dist/bin.js', words, { RESULTS: path });
+  let ended = run();
+  // WebKit's driver has been seen to lose its browser, which ends the run before any file has come to something.
+  if (!ended && !existsSync(path)) {
+    console.error('A browser went away, and nothing came of the run. Once more:');
+    ended = run();
+  }
   return tally(ended, readReport(path) ?? []);
 };
 
