@@ -6,11 +6,14 @@ const elementsIn = (node: Tree.Node, ...names: string[]): Tree.Element[] =>
     (child): child is Tree.Element => 'tagName' in child && names.includes(child.tagName),
   );
 
-/** All that stands in it, shadow roots too. */
+/** All that stands in it, but in no template: those hold shadow roots, or what is not shown. */
 const within = (node: Tree.Node): Tree.Node[] =>
+  childrenOf(node).flatMap((child) => [child, ...within(child)]);
+/** The same with what stands in templates. */
+const withRoots = (node: Tree.Node): Tree.Node[] =>
   [...('content' in node ? [node.content] : []), ...childrenOf(node)].flatMap((child) => [
     child,
-    ...within(child),
+    ...withRoots(child),
   ]);
 const isTable = (node: Tree.Node): boolean => 'tagName' in node && node.tagName === 'table';
 const textIn = (node: Tree.Node): string =>
@@ -30,7 +33,7 @@ const rowsOf = (table: Tree.Node): string[][] =>
 /** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
 export const tablesWritten = (html: string): (string[][] | undefined)[] => {
   const page = parseFragment(html, { sourceCodeLocationInfo: true });
-  return within(page)
+  return withRoots(page)
     .filter(
       (node): node is Tree.Element =>
         'tagName' in node &&
@@ -40,9 +43,7 @@ export const tablesWritten = (html: string): (string[][] | undefined)[] => {
     )
     .sort((a, b) => startOf(a) - startOf(b))
     .map((element) => {
-      const table = childrenOf(element)
-        .flatMap((child) => [child, ...within(child)])
-        .find(isTable);
+      const table = within(element).find(isTable);
       return table && rowsOf(table);
     });
 };

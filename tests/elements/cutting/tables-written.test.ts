@@ -31,6 +31,16 @@ describe('tables in what a server wrote', () => {
     expect(tablesWritten(html)).toEqual([[['A']], [['B']], [['C']], [['D']], undefined, [['E']]]);
   });
 
+  it('are none of the sheet that the server wrote, nor of a template', () => {
+    const table = `<table>${row('A')}</table>`;
+    const sheet = `<template shadowrootmode="open"><section>${table}</section></template>`;
+    expect(tablesWritten(`<quilt-cutting list="A">${sheet}</quilt-cutting>`)).toEqual([undefined]);
+    expect(tablesWritten(plan(`<template>${table}</template>`))).toEqual([undefined]);
+    expect(tablesWritten(`<quilt-cutting>${sheet}<table>${row('B')}</table></quilt-cutting>`)).toEqual([
+      [['B']],
+    ]);
+  });
+
   it('are none where the server wrote no cutting plan', () => {
     expect(tablesWritten('')).toEqual([]);
     expect(

@@ -2,10 +2,12 @@ import { parseFragment } from 'parse5';
 
 const childrenOf = (node) => ('childNodes' in node ? node.childNodes : []);
 const elementsIn = (node, ...names) => childrenOf(node).filter((child) => 'tagName' in child && names.includes(child.tagName));
-/** All that stands in it, shadow roots too. */
-const within = (node) => [...('content' in node ? [node.content] : []), ...childrenOf(node)].flatMap((child) => [
+/** All that stands in it, but in no template: those hold shadow roots, or what is not shown. */
+const within = (node) => childrenOf(node).flatMap((child) => [child, ...within(child)]);
+/** The same with what stands in templates. */
+const withRoots = (node) => [...('content' in node ? [node.content] : []), ...childrenOf(node)].flatMap((child) => [
     child,
-    ...within(child),
+    ...withRoots(child),
 ]);
 const isTable = (node) => 'tagName' in node && node.tagName === 'table';
 const textIn = (node) => 'value' in node ? node.value : childrenOf(node).map(textIn).join('');
@@ -17,16 +19,14 @@ const rowsOf = (table) => ['thead', 'tbody', 'tfoot']
 /** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
 const tablesWritten = (html) => {
     const page = parseFragment(html, { sourceCodeLocationInfo: true });
-    return within(page)
+    return withRoots(page)
         .filter((node) => 'tagName' in node &&
         node.tagName === 'quilt-cutting' &&
         // One that an author shows as text, in a comment for one, was not written by the server.
         elementsIn(node, 'template').some(({ attrs }) => attrs.some(({ name }) => name === 'shadowrootmode')))
         .sort((a, b) => startOf(a) - startOf(b))
         .map((element) => {
-        const table = childrenOf(element)
-            .flatMap((child) => [child, ...within(child)])
-            .find(isTable);
+        const table = within(element).find(isTable);
         return table && rowsOf(table);
     });
 };
