@@ -9,6 +9,9 @@ export default defineConfig({
   // The sources are tested with the fraction.js that the built scripts carry.
   plugins: [slimFraction()],
   test: {
+    // These end what hangs; they are no judges of speed, and a busy machine takes its time.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
     server: { deps: { inline: ['fraction.js'] } },
     projects: [
       { extends: true, test: { name: 'units', include: ['tests/**/*.test.ts'] } },
@@ -18,8 +21,6 @@ export default defineConfig({
           name: 'pages',
           include: ['tests/pages/**/*.page.ts'],
           globalSetup: ['tests/tools/fresh-dist.mjs'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
           fileParallelism: false,
         },
       },

@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
@@ -97,17 +98,21 @@ const typescript = {
 const resultsReporter = {
   onTestRunFinished({ sessions }) {
     if (!process.env.RESULTS) return;
-    const testsIn = (suite) => [...suite.tests, ...suite.suites.flatMap(testsIn)];
-    const results = sessions.map((session) => {
-      const tests = session.testResults ? testsIn(session.testResults) : [];
-      const failed = tests.filter((test) => !test.passed && !test.skipped).length;
+    const testsIn = (suite, names) => [
+      ...suite.tests.map((test) => ({ ...test, name: [...names, test.name].join(' ') })),
+      ...suite.suites.flatMap((inner) => testsIn(inner, [...names, inner.name])),
+    ];
+    const results = sessions.map(({ browser, testFile, testResults, passed }) => {
+      const tests = testResults ? testsIn(testResults, []) : [];
+      const file = `${browser.name}, ${relative(rootDir, testFile)}`;
+      const failures = tests
+        .filter((test) => !test.passed && !test.skipped)
+        .map(({ name }) => `${file}: ${name}`);
       return {
-        browser: session.browser.name,
-        file: session.testFile,
         passed: tests.filter((test) => test.passed).length,
-        // A file that broke outside its tests has failed once.
-        failed: failed === 0 && !session.passed ? 1 : failed,
         skipped: tests.filter((test) => test.skipped).length,
+        // A file that broke outside its tests has failed once.
+        failures: failures.length === 0 && !passed ? [file] : failures,
       };
     });
     writeFileSync(process.env.RESULTS, JSON.stringify(results));
@@ -127,8 +132,8 @@ export default {
   concurrency: 1,
   concurrentBrowsers: 2,
   // These end what hangs; they are no judges of speed, and a busy machine takes its time.
-  testsFinishTimeout: 900_000,
-  testFramework: { config: { timeout: 60_000 } },
+  testsFinishTimeout: 1_800_000,
+  testFramework: { config: { timeout: 300_000 } },
   filterBrowserLogs: ({ args }) => !String(args[0]).includes('Lit is in dev mode'),
   reporters: [defaultReporter(), resultsReporter],
 };

@@ -50,7 +50,7 @@ const list = fc.array(
   { maxLength: 5 },
 );
 
-describe('cutting plans', { timeout: 60_000 }, () => {
+describe('cutting plans', () => {
   test('any plan passes the checker and is no less than the bound', () => {
     fc.assert(
       fc.property(

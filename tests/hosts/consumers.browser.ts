@@ -11,10 +11,7 @@ const PAGES = {
   'a static site': 'site/index.html',
 };
 
-describe('Built from the packed package', function () {
-  // A project is built when the first of its pages is asked for, and the type checks are part of that.
-  this.timeout(180_000);
-
+describe('Built from the packed package', () => {
   for (const [what, path] of Object.entries(PAGES))
     it(`${what}: the element follows the page, and the page hears the element`, async () => {
       const { page, faults } = await openFrame({ src: `/hosts/consumers/${path}` });

@@ -42,10 +42,7 @@ const movesOf = async (framed: Framed): Promise<number> => {
   return places.length - 1;
 };
 
-describe('a page that a server wrote', function () {
-  // The server renders, and the scripts are made, when they are first asked for.
-  this.timeout(180_000);
-
+describe('a page that a server wrote', () => {
   for (const [tag, written] of Object.entries(WRITTEN))
     for (const script of ['hydrating', 'modules', 'bundle'] as const)
       it(`${tag} comes alive in place (${script})`, async () => {

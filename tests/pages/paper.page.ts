@@ -235,7 +235,6 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
 
   it.for(ONE_PAGE.flatMap((tag) => FORMATS.map((format) => [tag, format] as const)))(
     '%s takes one page of %s',
-    { timeout: 120_000 },
     async ([tag, format], { skip }) => {
       const pdf = join(folder, `${engine}-${tag}-${format}.pdf`);
       await print(`${SCRIPT}<p>The page around it</p><${tag} ${GIVEN}></${tag}>`, tag, format, pdf);
@@ -254,7 +253,6 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
     ),
   )(
     '%s is a requirement sheet on %s: nothing clipped, no page with one line',
-    { timeout: 120_000 },
     async ([what, format, body], { skip }) => {
       const { page } = await paper.openWith(SCRIPT + body);
       await page.evaluate(SETTLE);
@@ -290,7 +288,6 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
 
   it.for(FORMATS)(
     'a page around its sheets is all there on %s: its words and theirs, no buttons, nothing cut',
-    { timeout: 120_000 },
     async (format, { skip }) => {
       const pdf = join(folder, `${engine}-tutorial-${format}.pdf`);
       const { page, faults } = await paper.openWith(TUTORIAL);
@@ -323,7 +320,7 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
     },
   );
 
-  it('pages are counted, and one that is cut in two is seen', { timeout: 120_000 }, async ({ skip }) => {
+  it('pages are counted, and one that is cut in two is seen', async ({ skip }) => {
     skip(!findPoppler(), NO_POPPLER);
     const { page } = await paper.openWith('<p>A line</p>'.repeat(200));
     const pdf = join(folder, `${engine}-lines.pdf`);

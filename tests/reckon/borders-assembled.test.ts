@@ -83,7 +83,7 @@ const between = (values: number[]): [number, number][] => {
   return sorted.slice(1).map((value, at) => [sorted[at]!, value]);
 };
 
-describe('borders sewn on by coordinates', { timeout: 60_000 }, () => {
+describe('borders sewn on by coordinates', () => {
   test.each(CORNERS)('%s: the pieces fill the finished size, without gap or overlap', (style) => {
     fc.assert(
       fc.property(

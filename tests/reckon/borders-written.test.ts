@@ -8,7 +8,7 @@ import { HOSTILE, inputsOf } from './hostile.js';
 
 const reckon = answersOf(reckonBorders);
 
-describe('the same thing said in other words', { timeout: 60_000 }, () => {
+describe('the same thing said in other words', () => {
   /** All that does not repeat how it was written. */
   const essence = ({ borders, finished, fabric, buy, cuts }: BordersResult) => ({
     borders,
@@ -77,7 +77,7 @@ describe('the same thing said in other words', { timeout: 60_000 }, () => {
   });
 });
 
-describe('whatever is written', { timeout: 60_000 }, () => {
+describe('whatever is written', () => {
   const keys = inputsOf(bordersFields);
   const nasty = fc.oneof(
     fc.constantFrom<unknown>(

@@ -366,7 +366,7 @@ describe('a list that is written out', () => {
   });
 });
 
-describe('junk', { timeout: 60_000 }, () => {
+describe('junk', () => {
   const junk = fc.oneof(
     fc.anything({
       withNullPrototype: true,

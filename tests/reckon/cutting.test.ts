@@ -56,7 +56,7 @@ const written = (pieces: { width: number; length: number; count: number }[], fab
     .map(({ width, length, count }, at) => `${fabric} | p${at} | ${width}/8 x ${length}/8 | ${count}`)
     .join('\n');
 
-describe('any plan that is shown', { timeout: 120_000 }, () => {
+describe('any plan that is shown', () => {
   test('has every piece once, on the cloth, apart from the others, and comes apart by edge-to-edge cuts', () => {
     fc.assert(
       fc.property(
@@ -137,7 +137,7 @@ describe('any plan that is shown', { timeout: 120_000 }, () => {
   });
 });
 
-describe('amounts', { timeout: 120_000 }, () => {
+describe('amounts', () => {
   test('are never short: the layout fits on what is bought once it is washed, and what is bought is on a step of the shop', () => {
     const STEPS: Record<string, Exact[]> = {
       '1/8 yd': [exact(9, 2)],
@@ -365,7 +365,7 @@ describe('folding', () => {
   });
 });
 
-describe('bad and large lists', { timeout: 60_000 }, () => {
+describe('bad and large lists', () => {
   test('a piece larger than the cloth is named', () => {
     const { errors } = reckonCutting({ list: 'A | square | 3 | 10\nB | panel | 45 x 50 | 1' });
     expect(errors).toMatchObject([{ input: 'list' }]);

@@ -107,7 +107,7 @@ const straight = fc.record({
   cornerstones: fc.boolean(),
 });
 
-describe('a straight set', { timeout: 60_000 }, () => {
+describe('a straight set', () => {
   test('is what its pieces come to when they are put together', () => {
     fc.assert(
       fc.property(straight, ({ block, sashing, across, down, frame, cornerstones }) => {
@@ -178,7 +178,7 @@ const onPoint = fc.record({
   down: fc.integer({ min: 1, max: 8 }),
 });
 
-describe('a set on point', { timeout: 60_000 }, () => {
+describe('a set on point', () => {
   const reckon = (input: TopInput): TopResult =>
     good({ ...input, set: 'on-point', cornerstones: true, fabricWidth: 400 });
 
@@ -291,7 +291,7 @@ describe('a set on point', { timeout: 60_000 }, () => {
   });
 });
 
-describe('cloth', { timeout: 120_000 }, () => {
+describe('cloth', () => {
   const inputs = fc.record({
     block: fc.integer({ min: 24, max: 120 }).map((eighths) => `${eighths}/8`),
     sashing: fc.integer({ min: 2, max: 40 }).map((eighths) => `${eighths}/8`),
@@ -364,7 +364,7 @@ describe('cloth', { timeout: 120_000 }, () => {
   });
 });
 
-describe('bad input', { timeout: 60_000 }, () => {
+describe('bad input', () => {
   const KEYS = [
     'block',
     'across',

@@ -32,7 +32,7 @@ const STEPS: Record<string, Exact[]> = {
 const increment = fc.constantFrom(...Object.keys(STEPS));
 const need = fc.integer({ min: 1, max: 8 * 400 }).map((eighths) => `${eighths}/8`);
 
-describe('the shopping list', { timeout: 120_000 }, () => {
+describe('the shopping list', () => {
   test('adds the parts of one fabric before it rounds, and rounds once', () => {
     // 23 + 12 1/2 = 35 1/2 in, 1 yd; apart they would be 3/4 yd and 3/8 yd
     const { fabrics } = good({ parts: [part('Border 1', 'A', '23'), part('Binding', 'A', '12 1/2')] });
@@ -256,7 +256,7 @@ describe('the shopping list', { timeout: 120_000 }, () => {
   });
 });
 
-describe('parts planned together', { timeout: 120_000 }, () => {
+describe('parts planned together', () => {
   const size = fc.integer({ min: 8, max: 160 }).map((eighths) => `${eighths}/8`);
   const pieces = fc.array(
     fc.record({ width: size, length: size, count: fc.integer({ min: 1, max: 6 }), turn: fc.boolean() }),
@@ -688,7 +688,7 @@ describe('kits', () => {
   });
 });
 
-describe('bad input', { timeout: 60_000 }, () => {
+describe('bad input', () => {
   test.each([undefined, null, '', 'abc', '-3', '1/0', NaN, {}])(
     'of a need of %j is named by its part',
     (need) => {

@@ -189,7 +189,7 @@ export const startWebKitDriver = async ({ driver, screen }, env = {}) => {
   const onScreen = await startScreen(screen);
   const port = await freePort();
   start(driver, [`--port=${port}`], { stdio: 'ignore', env: { ...onScreen, ...env } });
-  for (let tries = 0; tries < 100; tries++) {
+  for (let tries = 0; tries < 600; tries++) {
     if (await answers(port)) return port;
     await pause(100);
   }

@@ -1,6 +1,6 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { installMissing, PROGRAMS } from './browsers.mjs';
 import { build, filesIn } from './fresh-dist.mjs';
 import { packageChecks } from './package.mjs';
@@ -11,14 +11,22 @@ process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
 
 const check = (...runs) => {
   const passed = runs.every((run) => run());
-  return { passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0 };
+  return { passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] };
 };
 
-/** What the tests of a runner came to. A run that ended badly has failed at least once, whatever it counted. */
+/**
+ * What the tests of a runner came to, with the names of those that failed. A run that ended badly has failed at least
+ * once, whatever it counted.
+ */
 const tally = (ended, reports) => {
-  const total = { passed: 0, failed: 0, skipped: 0 };
-  for (const report of reports) for (const key of Object.keys(total)) total[key] += report[key];
-  if (!ended && total.failed === 0) total.failed = 1;
+  const total = { passed: 0, failed: 0, skipped: 0, failures: [] };
+  for (const { passed, skipped, failures } of reports) {
+    total.passed += passed;
+    total.skipped += skipped;
+    total.failures.push(...failures);
+  }
+  if (!ended && total.failures.length === 0) total.failures.push('the run ended badly: see above');
+  total.failed = total.failures.length;
   return total;
 };
 
@@ -33,13 +41,15 @@ const vitest = (project) => () => {
   const files = readReport(path)?.testResults ?? [];
   return tally(
     ended,
-    files.map(({ status, assertionResults }) => {
-      const count = (...states) => assertionResults.filter((test) => states.includes(test.status)).length;
-      const failed = count('failed');
+    files.map(({ name, status, assertionResults }) => {
+      const those = (...states) => assertionResults.filter((test) => states.includes(test.status));
+      const file = relative(ROOT, name);
+      const failures = those('failed').map(({ fullName }) => `${file}: ${fullName}`);
       return {
-        passed: count('passed'),
-        failed: failed === 0 && status === 'failed' ? 1 : failed,
-        skipped: count('pending', 'skipped', 'todo', 'disabled'),
+        passed: those('passed').length,
+        skipped: those('pending', 'skipped', 'todo', 'disabled').length,
+        // A file that broke outside its tests has failed once.
+        failures: failures.length === 0 && status === 'failed' ? [file] : failures,
       };
     }),
   );
@@ -109,7 +119,7 @@ const results = stages.map((name) => {
     return { name, ...STAGES[name]() };
   } catch (error) {
     console.error(error);
-    return { name, passed: 0, failed: 1, skipped: 0 };
+    return { name, passed: 0, failed: 1, skipped: 0, failures: [] };
   }
 });
 
@@ -117,6 +127,7 @@ const sumOf = (key) => results.reduce((total, result) => total + result[key], 0)
 console.log('\n== summary');
 for (const { name, passed, failed, skipped } of results)
   console.log(`${name.padEnd(9)} ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}`);
+for (const { failures } of results) for (const failure of failures) console.log(`failed: ${failure}`);
 for (const { name } of PROGRAMS.filter((program) => !program.find()))
   console.log(`skipped: ${name}, which is not installed`);
 console.log(`${sumOf('passed')} passed, ${sumOf('failed')} failed`);

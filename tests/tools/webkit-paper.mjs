@@ -21,7 +21,7 @@ export const printFromWebKit = async ({ html, address, pdf, format, script }) =>
   rmSync(pdf, { force: true });
   try {
     const words = ['-m', `${ROOT}tests/tools/print.gjs.mjs`, page, address, pdf, format, script];
-    await promisify(execFile)(findWebKitPrinter().gjs, words, { env: await screen(), timeout: 60_000 });
+    await promisify(execFile)(findWebKitPrinter().gjs, words, { env: await screen(), timeout: 300_000 });
   } finally {
     rmSync(folder, { recursive: true });
   }

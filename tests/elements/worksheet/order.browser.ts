@@ -50,9 +50,7 @@ const wrap = (element: Element, wrapper: string): Element => {
   return around;
 };
 
-describe('whatever the order, the nesting and the time of its parts', function () {
-  this.timeout(300_000);
-
+describe('whatever the order, the nesting and the time of its parts', () => {
   it('a worksheet comes to the same', async () => {
     const expected = outcome(await quilt());
     const pieces = [...Object.values(PARTS), ...FABRICS];
