@@ -17,7 +17,7 @@ const sheetsIn = (within: ParentNode): Sheet[] =>
 const resultsIn = (within: ParentNode): string[] =>
   sheetsIn(within).map(({ result }) => JSON.stringify(result));
 const until = async (isSo: () => boolean | undefined): Promise<void> => {
-  for (let tries = 0; !isSo() && tries < 200; tries += 1) await new Promise((done) => setTimeout(done, 20));
+  for (let tries = 0; !isSo() && tries < 3000; tries += 1) await new Promise((done) => setTimeout(done, 20));
 };
 
 /** Writes in a field, and leaves it. */
