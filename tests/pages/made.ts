@@ -1,4 +1,4 @@
-import type { HTTPRequest } from 'puppeteer-core';
+import type { HTTPRequest, Page } from 'puppeteer-core';
 import { readFileSync } from 'node:fs';
 import { ROOT } from '../tools/run.mjs';
 import type { site, Visit, Visited } from './site.js';
@@ -6,13 +6,17 @@ import type { site, Visit, Visited } from './site.js';
 /** A script of a made page: its code, and how long the network takes over it, or what it waits for. */
 export interface Served {
   code: string;
-  late?: number | Promise<void>;
+  late?: number | Promise<void> | 'painted';
 }
 
-export const dist = (file: string, late = 0): Served => ({
+export const dist = (file: string, late: Served['late'] = 0): Served => ({
   code: readFileSync(`${ROOT}dist/${file}`, 'utf8'),
   late,
 });
+
+/** Until a reader sees words on the page. */
+export const painted = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length);
 
 /** An open page on which every layout shift is counted from its first moment. */
 export interface Watched extends Visited {
@@ -39,7 +43,8 @@ export const openMade = async (
       return request.respond({ contentType: 'text/html; charset=utf-8', body: html });
     if (!script) return request.continue();
     const { late = 0 } = script;
-    await (typeof late === 'number' ? new Promise((done) => setTimeout(done, late)) : late);
+    if (typeof late === 'number') await new Promise((done) => setTimeout(done, late));
+    else await (late === 'painted' ? painted(page) : late);
     return request.respond({ contentType: 'text/javascript; charset=utf-8', body: script.code });
   };
   page.on('request', (request) => void respond(request));

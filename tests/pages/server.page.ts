@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { BLOCKS, blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
 import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
-import { dist, openMade, type Served, type Watched } from './made.js';
+import { dist, openMade, painted, type Served, type Watched } from './made.js';
 import { site } from './site.js';
 
 const { open } = site();
@@ -40,7 +40,7 @@ const served = async (
   const scripts: Record<string, Served> = { '/script.js': { code: code[script]!, late } };
   const visited = await openMade(open, html, scripts, { height: 3000 }, 'domcontentloaded');
   const come = async (): Promise<number[]> => {
-    await visited.page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length);
+    await painted(visited.page);
     // A page may be painted while it still comes in: a table's columns then move with each row that is read.
     const whileParsed = await visited.shifts();
     release();
