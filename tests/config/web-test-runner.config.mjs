@@ -104,15 +104,12 @@ const resultsReporter = {
     ];
     const results = sessions.map(({ browser, testFile, testResults, passed }) => {
       const tests = testResults ? testsIn(testResults, []) : [];
-      const file = `${browser.name}, ${relative(rootDir, testFile)}`;
-      const failures = tests
-        .filter((test) => !test.passed && !test.skipped)
-        .map(({ name }) => `${file}: ${name}`);
       return {
+        file: `${browser.name}, ${relative(rootDir, testFile)}`,
+        isGood: passed,
         passed: tests.filter((test) => test.passed).length,
         skipped: tests.filter((test) => test.skipped).length,
-        // A file that broke outside its tests has failed once.
-        failures: failures.length === 0 && !passed ? [file] : failures,
+        failedTests: tests.filter((test) => !test.passed && !test.skipped).map(({ name }) => name),
       };
     });
     writeFileSync(process.env.RESULTS, JSON.stringify(results));

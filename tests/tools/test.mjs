@@ -9,25 +9,22 @@ import { installPackages, packageSucceeds, ROOT } from './run.mjs';
 const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-'));
 process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
 
-const check = (...runs) => {
-  const passed = runs.every((run) => run());
-  return { passed: passed ? 1 : 0, failed: passed ? 0 : 1, skipped: 0, failures: [] };
-};
+const FAILED = { passed: 0, skipped: 0, failures: ['see above'] };
 
-/**
- * What the tests of a runner came to, with the names of those that failed. A run that ended badly has failed at least
- * once, whatever it counted.
- */
-const tally = (ended, reports) => {
-  const total = { passed: 0, failed: 0, skipped: 0, failures: [] };
-  for (const { passed, skipped, failures } of reports) {
-    total.passed += passed;
-    total.skipped += skipped;
-    total.failures.push(...failures);
-  }
-  if (!ended && total.failures.length === 0) total.failures.push('the run ended badly: see above');
-  total.failed = total.failures.length;
-  return total;
+const check = (...runs) => (runs.every((run) => run()) ? { passed: 1, skipped: 0, failures: [] } : FAILED);
+
+const sumOf = (key, parts) => parts.reduce((total, part) => total + part[key], 0);
+
+/** What the files of a runner came to. A file that broke outside its tests, or a run that ended badly, has failed once. */
+const tally = (ended, files) => {
+  const failures = files.flatMap(({ file, isGood, failedTests }) =>
+    isGood || failedTests.length > 0 ? failedTests.map((test) => `${file}: ${test}`) : [file],
+  );
+  return {
+    passed: sumOf('passed', files),
+    skipped: sumOf('skipped', files),
+    failures: ended || failures.length > 0 ? failures : FAILED.failures,
+  };
 };
 
 const readReport = (path) => (existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : undefined);
@@ -43,13 +40,12 @@ const vitest = (project) => () => {
     ended,
     files.map(({ name, status, assertionResults }) => {
       const those = (...states) => assertionResults.filter((test) => states.includes(test.status));
-      const file = relative(ROOT, name);
-      const failures = those('failed').map(({ fullName }) => `${file}: ${fullName}`);
       return {
+        file: relative(ROOT, name),
+        isGood: status !== 'failed',
         passed: those('passed').length,
         skipped: those('pending', 'skipped', 'todo', 'disabled').length,
-        // A file that broke outside its tests has failed once.
-        failures: failures.length === 0 && status === 'failed' ? [file] : failures,
+        failedTests: those('failed').map(({ fullName }) => fullName),
       };
     }),
   );
@@ -113,22 +109,28 @@ const stages = stagesFor(process.argv.slice(2));
 installPackages();
 if (stages.includes('browsers') || stages.includes('pages')) installMissing();
 
-const results = stages.map((name) => {
-  console.log(`\n== ${name}`);
+const outcomeOf = (name) => {
   try {
-    return { name, ...STAGES[name]() };
+    return STAGES[name]();
   } catch (error) {
     console.error(error);
-    return { name, passed: 0, failed: 1, skipped: 0, failures: [] };
+    return FAILED;
   }
+};
+
+const results = stages.map((name) => {
+  console.log(`\n== ${name}`);
+  const outcome = outcomeOf(name);
+  return { name, failed: outcome.failures.length, ...outcome };
 });
 
-const sumOf = (key) => results.reduce((total, result) => total + result[key], 0);
 console.log('\n== summary');
 for (const { name, passed, failed, skipped } of results)
   console.log(`${name.padEnd(9)} ${passed} passed, ${failed} failed${skipped ? `, ${skipped} skipped` : ''}`);
-for (const { failures } of results) for (const failure of failures) console.log(`failed: ${failure}`);
+for (const { name, failures } of results)
+  for (const failure of failures) console.log(`failed: ${name}: ${failure}`);
 for (const { name } of PROGRAMS.filter((program) => !program.find()))
   console.log(`skipped: ${name}, which is not installed`);
-console.log(`${sumOf('passed')} passed, ${sumOf('failed')} failed`);
-process.exitCode = sumOf('failed') > 0 ? 1 : 0;
+const failed = sumOf('failed', results);
+console.log(`${sumOf('passed', results)} passed, ${failed} failed`);
+process.exitCode = failed > 0 ? 1 : 0;
