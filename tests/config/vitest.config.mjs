@@ -1,6 +1,8 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { slimFraction } from '../tools/slim-fraction.mjs';
+import { SETUP_LIMIT, TEST_LIMIT } from './limits.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -9,9 +11,10 @@ export default defineConfig({
   // The sources are tested with the fraction.js that the built scripts carry.
   plugins: [slimFraction()],
   test: {
-    // These end what hangs; they are no judges of speed, and a busy machine takes its time.
-    testTimeout: 300_000,
-    hookTimeout: 300_000,
+    testTimeout: TEST_LIMIT,
+    hookTimeout: SETUP_LIMIT,
+    // Vitest would leave one core for itself, which has next to nothing to do.
+    maxWorkers: availableParallelism(),
     server: { deps: { inline: ['fraction.js'] } },
     projects: [
       { extends: true, test: { name: 'units', include: ['tests/**/*.test.ts'] } },
@@ -21,7 +24,6 @@ export default defineConfig({
           name: 'pages',
           include: ['tests/pages/**/*.page.ts'],
           globalSetup: ['tests/tools/fresh-dist.mjs'],
-          fileParallelism: false,
         },
       },
     ],

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defaultReporter } from '@web/test-runner';
@@ -15,14 +15,15 @@ import {
 import buildIfStale from '../tools/fresh-dist.mjs';
 import { consumersServed, hosts } from '../tools/hosts.mjs';
 import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
-
-// Pages are opened as they ship.
-buildIfStale();
+import { TEST_LIMIT } from './limits.mjs';
 
 const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
 
-const chromium = (executablePath) =>
-  chromeLauncher({ launchOptions: { executablePath, args: CHROMIUM_FLAGS } });
+const chromium = (executablePath) => {
+  const launcher = chromeLauncher({ launchOptions: { executablePath, args: CHROMIUM_FLAGS } });
+  launcher.name = 'Chromium';
+  return launcher;
+};
 
 const firefox = (executablePath, told = {}) => {
   // Its panel of downloads would take the focus, and every later test of the keyboard would go without.
@@ -50,7 +51,7 @@ const webkit = async (found, told = {}) => {
 };
 
 const wanted = process.env.ENGINES?.toLowerCase().split(',');
-/** Those of these engines that are here and wanted; each may be told to be something. */
+/** Those of these engines that are here and wanted, Chromium first; each may be told to be something. */
 const launchers = (told) =>
   Promise.all(
     [
@@ -70,16 +71,31 @@ const TOLD = {
   },
   forced: { firefox: { 'browser.display.document_color_use': 2 } },
 };
-// One file that is asked for runs alone.
-const groups = process.argv.includes('--files')
+/** Files that are asked for run alone, in every engine that is wanted. */
+const areNamed = process.argv.includes('--files');
+/** Whether one that is named opens what is built, as it ships; a pattern may mean any. */
+const needsDist = (word) =>
+  word.includes('*') ||
+  (word.endsWith('.ts') && /\/dist\/|\bhosts\//.test(word + readFileSync(word, 'utf8')));
+if (!areNamed || process.argv.some(needsDist)) buildIfStale();
+
+const engines = await launchers();
+/** What does not depend on the engine runs in one. */
+const inChromium = areNamed ? engines : await launchers({ chromium: {} });
+const others = engines.filter(({ name }) => name !== 'Chromium');
+const groups = areNamed
   ? []
-  : await Promise.all(
-      Object.entries(TOLD).map(async ([name, told]) => ({
-        name,
-        files: `${rootDir}/tests/**/*.${name}.ts`,
-        browsers: await launchers(told),
-      })),
-    );
+  : [
+      { name: 'engines', files: `${rootDir}/tests/**/*.engines.ts`, browsers: engines },
+      { name: 'others', files: `${rootDir}/tests/**/*.others.ts`, browsers: others },
+      ...(await Promise.all(
+        Object.entries(TOLD).map(async ([name, told]) => ({
+          name,
+          files: `${rootDir}/tests/**/*.${name}.ts`,
+          browsers: await launchers(told),
+        })),
+      )),
+    ];
 
 /** Serves TypeScript as JavaScript, and finds the `.ts` that an import written with `.js` means. */
 const typescript = {
@@ -109,6 +125,7 @@ const resultsReporter = {
         isGood: passed,
         passed: tests.filter((test) => test.passed).length,
         skipped: tests.filter((test) => test.skipped).length,
+        took: tests.map(({ name, duration = 0 }) => ({ name, ms: duration })),
         failedTests: tests.filter((test) => !test.passed && !test.skipped).map(({ name }) => name),
       };
     });
@@ -119,18 +136,18 @@ const resultsReporter = {
 /** @type {import('@web/test-runner').TestRunnerConfig} */
 export default {
   rootDir,
-  files: `${rootDir}/tests/**/*.browser.ts`,
+  files: inChromium.length > 0 ? `${rootDir}/tests/**/*.browser.ts` : [],
   nodeResolve: true,
   plugins: [typescript, hosts()],
   middleware: [consumersServed()],
-  browsers: await launchers(),
+  browsers: inChromium,
   groups: groups.filter(({ browsers }) => browsers.length > 0),
   // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
   concurrency: 1,
   concurrentBrowsers: 2,
-  // These end what hangs; they are no judges of speed, and a busy machine takes its time.
+  // A file with all its tests; what hangs is a test, which has a limit of its own.
   testsFinishTimeout: 1_800_000,
-  testFramework: { config: { timeout: 300_000 } },
+  testFramework: { config: { timeout: TEST_LIMIT } },
   filterBrowserLogs: ({ args }) => !String(args[0]).includes('Lit is in dev mode'),
   reporters: [defaultReporter(), resultsReporter],
 };

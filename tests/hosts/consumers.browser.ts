@@ -1,5 +1,6 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
+import { until } from '../until.js';
 import { openFrame } from './frame.js';
 
 /** The pages that other people's projects build, each from the packed package. */
@@ -12,13 +13,15 @@ const PAGES = {
 };
 
 describe('Built from the packed package', () => {
+  before(async function () {
+    // The projects build themselves when they are first asked for, which is no test yet.
+    this.timeout(900_000);
+    for (const path of Object.values(PAGES)) await fetch(`/hosts/consumers/${path}`);
+  });
+
   for (const [what, path] of Object.entries(PAGES))
     it(`${what}: the element follows the page, and the page hears the element`, async () => {
       const { page, faults } = await openFrame({ src: `/hosts/consumers/${path}` });
-      const until = async (isSo: () => boolean): Promise<void> => {
-        for (let tries = 0; !isSo() && tries < 500; tries += 1)
-          await new Promise((done) => setTimeout(done, 20));
-      };
       await until(() => !!page.querySelector('quilt-backing:defined'));
       const backing = page.querySelector('quilt-backing')!;
       const said = (id: string): string => page.querySelector(`#${id}`)!.textContent;

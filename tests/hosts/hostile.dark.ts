@@ -10,6 +10,6 @@ describe('A reader who told her browser to be dark', () => {
   for (const width of [320, 1280])
     it(`reads as on a light page, with nothing cut off or faint, at ${width} px`, async () => {
       const light = await standing({ css: ':root { color-scheme: light; background: #fff }' }, width);
-      expect(await standing(PREFERS_DARK, width)).to.deep.equal(light);
+      expect(await standing(PREFERS_DARK, width, true)).to.deep.equal(light);
     });
 });

@@ -7,18 +7,23 @@ export interface Reading {
   results: string[];
 }
 
-/** Once every sheet is drawn and every plan made; batting that is `spoilt` then gets a width that it cannot take. */
+/** Once every sheet is drawn, every plan made and nothing changes any more; batting that is `spoilt` then gets a width that it cannot take. */
 export const settle = async (page: Document = document, spoilt = true): Promise<void> => {
   type Sheet = HTMLElement & { result: unknown; updateComplete: Promise<boolean> };
   const sheets = [...page.querySelectorAll<Sheet>('*')].filter((at) => 'updateComplete' in at);
-  const drawn = async (): Promise<void> => {
-    for (const sheet of sheets) while (!(await sheet.updateComplete));
+  const rested = async (): Promise<void> => {
+    for (let before = 'none'; ;) {
+      for (const sheet of sheets) while (!(await sheet.updateComplete));
+      const now = JSON.stringify(sheets.map((at) => at.result ?? ''));
+      if (now === before && !now.includes('being planned')) return;
+      before = now;
+      await new Promise((done) => setTimeout(done));
+    }
   };
-  await drawn();
-  while (JSON.stringify(sheets.map((at) => at.result ?? '')).includes('being planned'))
-    await new Promise((done) => setTimeout(done, 20));
-  if (spoilt) page.querySelector('quilt-batting')?.setAttribute('width', 'wide');
-  await drawn();
+  await rested();
+  if (!spoilt) return;
+  page.querySelector('quilt-batting')?.setAttribute('width', 'wide');
+  await rested();
 };
 
 /** What a reader reads, and what outside code gets. */
@@ -107,7 +112,8 @@ export const useAll = async (page: Document = document, spared = ''): Promise<vo
     for (const button of root.querySelectorAll('button')) if (button.innerText !== spared) button.click();
     await sheet.updateComplete;
   }
-  await new Promise((done) => setTimeout(done, 200));
+  // What a press sets off is at hand after a few turns of the page's own.
+  for (let turn = 0; turn < 20; turn++) await new Promise((done) => setTimeout(done));
 };
 
 /** What is kept in the browser, and what the window has that it had not before the scripts. */

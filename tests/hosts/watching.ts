@@ -25,6 +25,10 @@ const watch = (): void => {
 /** Written into a page before anything else that is seen. */
 export const WATCHING = `<script>(${watch.toString()})()</script>`;
 
+/** Whether words of a page have been shown. */
+export const isShown = (window: Window): boolean =>
+  ((window as unknown as { shown?: Shown[] }).shown ?? []).length > 0;
+
 /** Until a page in a frame has been shown twice more. */
 export const shownTwice = ({ window }: Framed): Promise<unknown> =>
   new Promise((done) => window.requestAnimationFrame(() => window.requestAnimationFrame(done)));

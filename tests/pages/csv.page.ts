@@ -8,7 +8,7 @@ import { exact } from '../../src/measure/exact.js';
 import type { Answer } from '../../src/reckon/answer.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
 import { readCsv } from '../sheet/csv.js';
-import { site } from './site.js';
+import { atRest, site } from './site.js';
 
 const { open } = site();
 
@@ -75,16 +75,7 @@ it('the worksheet’s CSV opens in LibreOffice Calc with its shopping list and c
   skip,
 }) => {
   const { page, faults } = await open('/worksheet.html');
-  await page.evaluate(async () => {
-    const results = (): string =>
-      JSON.stringify(
-        [...document.querySelectorAll('*')].map((at) => (at as { result?: unknown }).result ?? 0),
-      );
-    for (let before = ''; results() !== before || before.includes('being planned');) {
-      before = results();
-      await new Promise((done) => setTimeout(done, 60));
-    }
-  });
+  await atRest(page);
   const result = await page.$eval(
     'quilt-worksheet',
     (at) => (at as unknown as { result: WorksheetResult }).result,

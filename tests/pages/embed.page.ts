@@ -83,6 +83,20 @@ const fits = async (page: Page): Promise<void> => {
   );
 };
 
+/** Once all messages that a page and its frames have sent to it so far have arrived. */
+const allArrived = async (page: Page): Promise<void> => {
+  const frames = page.frames();
+  await page.evaluate((count) => {
+    const arrived = new Promise((done) => {
+      let left = count;
+      addEventListener('message', ({ data }) => data === 'arrived' && --left === 0 && done(undefined));
+    });
+    Object.assign(window, { arrived });
+  }, frames.length);
+  for (const frame of frames) await frame.evaluate(() => parent.postMessage('arrived', '*'));
+  await page.evaluate(() => (window as unknown as { arrived: Promise<unknown> }).arrived);
+};
+
 describe('the embed maker', () => {
   it.each(NAMES)('%s: each snippet is that calculator again, on another site', async (name) => {
     const empty = await openWith('');
@@ -381,16 +395,9 @@ describe('a calculator in a frame', () => {
   it('is heard only as itself, and only with a height that can be', async () => {
     const { page, faults } = await embedded();
     const before = await heightOf(page);
-    /** Whether the height is still what it was, after everything sent so far has arrived. */
+    /** The height, after everything sent so far has arrived. */
     const settled = async (): Promise<number> => {
-      await page.evaluate(
-        () =>
-          new Promise((done) => {
-            addEventListener('message', ({ data }) => data === 'arrived' && done(undefined));
-            postMessage('arrived', '*');
-          }),
-      );
-      await new Promise((done) => setTimeout(done, 50));
+      await allArrived(page);
       return heightOf(page);
     };
     const told = { type: 'quilt-reckoner-height', height: 321 };
@@ -466,12 +473,12 @@ describe('a calculator in a frame', () => {
     await resultsIn(frame);
     // Two frames are drawn after the height is known.
     await frame.evaluate(
-      () =>
-        new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)))),
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
     );
-    const heard = await page.evaluate(() => (window as unknown as { heard: { height: number }[] }).heard);
-    if (least) expect(heard.map((data) => Object.keys(data))).toContainEqual(['type', 'height']);
-    else expect(heard).toEqual([]);
+    await allArrived(page);
+    const heard = await page.evaluate(() => (window as unknown as { heard: unknown[] }).heard);
+    if (least) expect(heard.map((data) => Object.keys(data as object))).toContainEqual(['type', 'height']);
+    else expect(heard.filter((data) => data !== 'arrived')).toEqual([]);
     await page.close();
   });
 
@@ -564,14 +571,20 @@ describe('a calculator in a frame', () => {
   it('stands a page around it that sends it anything', async () => {
     const { page, faults } = await embedded();
     const before = await resultsIn(frameIn(page));
+    await frameIn(page).evaluate(() => {
+      const last = new Promise((done) =>
+        addEventListener('message', ({ data }) => data === 'last' && done(undefined)),
+      );
+      Object.assign(window, { last });
+    });
     await page.evaluate(
       (told) => {
-        for (const data of [told, { width: '1' }, 'x', null, { type: 'eval', code: 'alert(1)' }])
+        for (const data of [told, { width: '1' }, 'x', null, { type: 'eval', code: 'alert(1)' }, 'last'])
           document.querySelector('iframe')!.contentWindow!.postMessage(data, '*');
       },
       { type: 'quilt-reckoner-height', height: 60 },
     );
-    await new Promise((done) => setTimeout(done, 100));
+    await frameIn(page).evaluate(() => (window as unknown as { last: Promise<unknown> }).last);
     expect(await resultsIn(frameIn(page))).toEqual(before);
     await fits(page);
     expect(faults).toEqual([]);

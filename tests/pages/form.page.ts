@@ -3,6 +3,7 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { TEST_LIMIT } from '../config/limits.mjs';
 import { findWebKit } from '../tools/browsers.mjs';
 import { launchWebKit } from '../tools/launch.mjs';
 import { ROOT } from '../tools/run.mjs';
@@ -143,7 +144,7 @@ describe.runIf(findWebKit()).each([
   afterAll(() => webKit.close());
 
   const until = async (script: () => boolean): Promise<void> => {
-    await expect.poll(() => webKit.evaluate(script), { timeout: 10_000 }).toBe(true);
+    await expect.poll(() => webKit.evaluate(script), { timeout: TEST_LIMIT }).toBe(true);
   };
   const write = async (id: string, text: string): Promise<void> => {
     await webKit.evaluate(enter, id);

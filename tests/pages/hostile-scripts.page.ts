@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
+import { TEST_LIMIT } from '../config/limits.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { pageOf, POLICIES, SCRIPT, SHEETS, STRICT, WITHOUT_SCRIPTS } from '../hosts/hostile-pages.js';
 import { keptBy, readingOf, settle, useAll, type Reading } from '../hosts/reading.js';
@@ -88,7 +89,6 @@ describe('A page that swaps its content without reloading', () => {
             again.onload = loaded;
             document.body.append(again);
           });
-        await new Promise((done) => setTimeout(done, 30));
       }
     });
     await page.evaluate(settle);
@@ -99,7 +99,7 @@ describe('A page that swaps its content without reloading', () => {
       return objects.evaluate((all) => (all as unknown as unknown[]).length);
     };
     // Of the 13 the one on the page, and the last few; what is left behind goes when the browser comes to it.
-    await expect.poll(living, { timeout: 10_000, interval: 250 }).toBeLessThanOrEqual(4);
+    await expect.poll(living, { timeout: TEST_LIMIT, interval: 250 }).toBeLessThanOrEqual(4);
     expect(faults).toEqual([]);
     await page.close();
   });

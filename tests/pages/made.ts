@@ -1,15 +1,17 @@
 import type { HTTPRequest, Page } from 'puppeteer-core';
 import { readFileSync } from 'node:fs';
 import { ROOT } from '../tools/run.mjs';
-import type { site, Visit, Visited } from './site.js';
+import { atRest, type site, type Visit, type Visited } from './site.js';
 
-/** A script of a made page: its code, and how long the network takes over it, or what it waits for. */
+/** What a script of a made page waits for on its way: the page shown without it, or many turns in which it could be. */
+type Late = Promise<void> | 'painted' | 'paintable';
+
 export interface Served {
   code: string;
-  late?: number | Promise<void> | 'painted';
+  late?: Late | undefined;
 }
 
-export const dist = (file: string, late: Served['late'] = 0): Served => ({
+export const dist = (file: string, late?: Late): Served => ({
   code: readFileSync(`${ROOT}dist/${file}`, 'utf8'),
   late,
 });
@@ -17,6 +19,12 @@ export const dist = (file: string, late: Served['late'] = 0): Served => ({
 /** Until a reader sees words on the page. */
 export const painted = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => performance.getEntriesByName('first-contentful-paint').length);
+
+/** Many turns of the page's own, between which it could have shown something. */
+const manyTurns = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    for (let turn = 0; turn < 50; turn++) await new Promise((done) => setTimeout(done));
+  });
 
 /** An open page on which every layout shift is counted from its first moment. */
 export interface Watched extends Visited {
@@ -42,24 +50,33 @@ export const openMade = async (
     if (pathname === '/made.html')
       return request.respond({ contentType: 'text/html; charset=utf-8', body: html });
     if (!script) return request.continue();
-    const { late = 0 } = script;
-    if (typeof late === 'number') await new Promise((done) => setTimeout(done, late));
-    else await (late === 'painted' ? painted(page) : late);
+    const { late } = script;
+    if (late === 'painted') await painted(page);
+    else if (late === 'paintable') await manyTurns(page);
+    else await late;
     return request.respond({ contentType: 'text/javascript; charset=utf-8', body: script.code });
   };
   page.on('request', (request) => void respond(request));
   await page.evaluateOnNewDocument(() => {
     const shifts: number[] = [];
-    Object.assign(window, { shifts });
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) shifts.push((entry as unknown as { value: number }).value);
-    }).observe({ type: 'layout-shift', buffered: true });
+    const note = (entries: PerformanceEntryList): void =>
+      void shifts.push(...entries.map((entry) => (entry as unknown as { value: number }).value));
+    const observer = new PerformanceObserver((list) => note(list.getEntries()));
+    observer.observe({ type: 'layout-shift', buffered: true });
+    const shiftsSoFar = (): number[] => {
+      note(observer.takeRecords());
+      return shifts;
+    };
+    Object.assign(window, { shiftsSoFar });
   });
   await page.goto(new URL('/made.html', page.url()).href, { waitUntil });
   const shifts = async (): Promise<number[]> => {
-    // Observers hear of a frame's shifts after it; plans made in the background come later still.
-    await page.evaluate(() => new Promise((done) => setTimeout(done, 600)));
-    return page.evaluate(() => (window as unknown as { shifts: number[] }).shifts);
+    await atRest(page);
+    // A frame's shifts are known after it.
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
+    return page.evaluate(() => (window as unknown as { shiftsSoFar(): number[] }).shiftsSoFar());
   };
   return { ...visited, shifts };
 };

@@ -5,8 +5,6 @@ import { blog } from '../hosts/quilt-parts.js';
 import { site } from './site.js';
 
 const { open } = site();
-/** So slow is the network that a page which does not wait for the script is painted without it. */
-const LATE = 400;
 
 const PLAIN = '<script src="/classic.js"></script>';
 const FOOT = '<script type="module" src="/m.js"></script>';
@@ -20,7 +18,8 @@ interface Seen {
 }
 
 const see = async (html: string, width: number, { mayPaint }: { mayPaint: boolean }): Promise<Seen> => {
-  const late = mayPaint ? 'painted' : LATE;
+  // So slow is the network that a page which does not wait for the script is painted without it.
+  const late = mayPaint ? 'painted' : 'paintable';
   const scripts = {
     '/classic.js': dist('quilt-reckoner.classic.js', late),
     '/m.js': dist('quilt-reckoner.js', late),

@@ -1,5 +1,6 @@
 import { type Browser, type Page } from 'puppeteer-core';
 import { afterAll, beforeAll } from 'vitest';
+import { settle } from '../hosts/reading.js';
 import { findFirefox } from '../tools/browsers.mjs';
 import { launchChromium, launchFirefox } from '../tools/launch.mjs';
 import { serve } from '../tools/serve.mjs';
@@ -21,6 +22,10 @@ export interface Visited {
   page: Page;
   faults: string[];
 }
+
+/** Once every sheet on a page is drawn, every plan made, and nothing changes any more. */
+export const atRest = (page: Page): Promise<unknown> =>
+  page.evaluate(`(${settle.toString()})(document, false)`);
 
 type Engine = 'Chromium' | 'Firefox';
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
 import { QUILT } from '../hosts/quilt-parts.js';
 import { pasted, TEN, THOUSAND } from '../tools/long-lists.mjs';
-import { site } from './site.js';
+import { atRest, site } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = [
@@ -19,16 +19,6 @@ const TAGS = [
 ];
 const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 
-/** Once every part on the page is reckoned, nothing is being planned, and nothing changes any more. */
-const settled = (page: Page): Promise<void> =>
-  page.evaluate(async (tags) => {
-    const now = (): string =>
-      JSON.stringify([...document.querySelectorAll(tags)].map((at) => (at as { result?: unknown }).result));
-    for (let before = ''; now() !== before || before.includes('being planned');) {
-      before = now();
-      await new Promise((done) => setTimeout(done, 60));
-    }
-  }, TAGS.join());
 const listOf = (page: Page): Promise<WorksheetResult> =>
   page.$eval('quilt-worksheet', (at) => (at as unknown as { result: WorksheetResult }).result);
 const textOf = (page: Page, selector: string): Promise<string> =>
@@ -42,7 +32,7 @@ const write = async (page: Page, selector: string, text: string): Promise<void> 
 describe('the page of a whole quilt', () => {
   it('follows from its attributes, from the blocks to the total', async () => {
     const { page, faults } = await open('/worksheet.html');
-    await settled(page);
+    await atRest(page);
     // geometry: 4 × 12 + 5 × 2 by 5 × 12 + 6 × 2, and 2 × (2 + 5) more each way with its borders
     expect(await textOf(page, 'quilt-top >>> [part=answer]')).toMatch(/^Finished 58 × 72 in/);
     expect(await textOf(page, 'quilt-binding >>> [part=table]')).toContain('from the borders');
@@ -65,7 +55,7 @@ describe('the page of a whole quilt', () => {
     );
     expect(notes.join()).not.toMatch(/not on the list|declared|no price/);
     await write(page, 'quilt-top >>> [data-row=across]', '5');
-    await settled(page);
+    await atRest(page);
     expect(
       await page.$eval('quilt-backing >>> [data-row=width]', (at) => (at as HTMLInputElement).value),
     ).toBe('86 in');
@@ -81,7 +71,7 @@ describe('the page of a whole quilt', () => {
       await open('/worksheet.html', { scripts: false }),
       await open('/worksheet.html'),
     ];
-    await settled(after.page);
+    await atRest(after.page);
     expect([await shown(before.page), await shown(after.page)]).toEqual([true, false]);
     await before.page.close();
     await after.page.close();
@@ -89,7 +79,7 @@ describe('the page of a whole quilt', () => {
 
   it.each([320, 480, 700, 1280])('fits a window of %d px', async (width) => {
     const { page, faults } = await open('/worksheet.html', { width });
-    await settled(page);
+    await atRest(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );
@@ -109,7 +99,7 @@ describe('the page of a whole quilt', () => {
     const { page, faults } = await openWith(script + QUILT, {
       'content-security-policy': "default-src 'self'; img-src data:",
     });
-    await settled(page);
+    await atRest(page);
     expect(
       await page.$eval('quilt-worksheet >>> td.swatch > *', (at) => getComputedStyle(at).backgroundColor),
     ).toBe('rgb(217, 199, 163)');
@@ -124,9 +114,9 @@ describe('elements that are defined one after the other', () => {
       const { page, faults } = await openWith(QUILT);
       for (const url of scripts) {
         await page.addScriptTag({ url, type: 'module' });
-        await page.evaluate(() => new Promise((done) => setTimeout(done, 20)));
+        await page.waitForFunction((tag) => customElements.get(tag), {}, /quilt-\w+/.exec(url)![0]);
       }
-      await settled(page);
+      await atRest(page);
       expect(faults).toEqual([]);
       const { working: _, ...rest } = await listOf(page);
       await page.close();
@@ -151,7 +141,7 @@ describe('a cut list of 1,000 pieces', () => {
     const { page, faults } = await openWith(
       `${script}<quilt-worksheet><quilt-cutting list="A | square | 3 | 1"></quilt-cutting></quilt-worksheet>`,
     );
-    await settled(page);
+    await atRest(page);
     const tried = await page.evaluate(pasted, list, interrupt);
     expect(faults).toEqual([]);
     await page.close();

@@ -4,6 +4,9 @@ import '../../src/index.js';
 import type { Answer, Refused } from '../../src/reckon/answer.js';
 import type { QuiltSheet } from '../../src/sheet/sheet.js';
 import { CALCULATORS, type Attributes } from '../calculators.js';
+import { inThisEngine } from '../engine.js';
+
+export { until } from '../until.js';
 
 export type Sheet = QuiltSheet;
 export type { Attributes };
@@ -16,7 +19,7 @@ export const EVERY: Record<string, Attributes> = Object.fromEntries(
 export const GIVEN: Record<string, Attributes> = Object.fromEntries(
   Object.entries(EVERY).filter(([, given]) => given['width']),
 );
-export const TAGS = Object.keys(GIVEN);
+export const TAGS = inThisEngine(Object.keys(GIVEN));
 
 // The console stays clean, in every test of every file that uses this one.
 

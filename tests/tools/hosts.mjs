@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { extname } from 'node:path';
-import { setTimeout as pause } from 'node:timers/promises';
 import { consumers } from './consumer.mjs';
 import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
 import { once } from './once.mjs';
@@ -15,7 +14,7 @@ const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`
  * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
  * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML, and
  * `/hosts/whole?markup=…` with its worksheets; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a
- * page may have; `/hosts/late/…` is a script of dist/ over a slow network.
+ * page may have; `/hosts/late/FILE?N` is a script of dist/ over a network so slow that it comes when `/hosts/come?N` is asked for.
  */
 export const hosts = () => {
   const folder = once(() => compiledModules().folder);
@@ -27,9 +26,14 @@ export const hosts = () => {
     '/hosts/hydrating.js': once(() => scriptOf(folder(), HYDRATING, './index.js')),
     '/hosts/modules.js': once(() => scriptOf(folder(), './index.js')),
   };
+  const late = once(() => {
+    let come;
+    const asked = new Promise((done) => (come = done));
+    return { asked, come };
+  });
   return {
     name: 'hosts',
-    async serve({ path, query }) {
+    async serve({ path, query, querystring }) {
       if (path === '/hosts/page')
         return {
           body: String(query.html),
@@ -37,10 +41,14 @@ export const hosts = () => {
           headers: { 'content-security-policy': String(query.policy) },
         };
       if (served[path]) return { body: served[path](String(query.markup)), type: 'html' };
-      const [, late] = /^\/hosts\/late\/([\w.-]+)$/.exec(path) ?? [];
-      if (late) {
-        await pause(400);
-        return { body: readFileSync(`${ROOT}dist/${late}`, 'utf8'), type: 'js' };
+      if (path === '/hosts/come') {
+        late(querystring).come();
+        return { body: '', type: 'txt' };
+      }
+      const [, file] = /^\/hosts\/late\/([\w.-]+)$/.exec(path) ?? [];
+      if (file) {
+        await late(querystring).asked;
+        return { body: readFileSync(`${ROOT}dist/${file}`, 'utf8'), type: 'js' };
       }
       return scripts[path] && { body: await scripts[path](), type: 'js' };
     },

@@ -29,10 +29,16 @@ export const pasted = async (list, interrupt = '') => {
     cell.value = text;
     cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
   };
-  const isPlanning = () => JSON.stringify(element.result.errors ?? '').includes('being planned');
-  const rest = (time) => new Promise((done) => setTimeout(done, time));
+  const isPlanning = (element) => JSON.stringify(element.result.errors ?? '').includes('being planned');
+  const turn = () => new Promise((done) => setTimeout(done));
+  const planned = async (element) => {
+    let turns = 0;
+    for (; isPlanning(element); turns += 1) await turn();
+    return turns;
+  };
   paste('A | square | 3 | 1');
-  await rest(300);
+  await planned(element);
+  await element.updateComplete;
   let events = 0;
   element.addEventListener('change', () => (events += 1));
   let longest = 0;
@@ -43,13 +49,18 @@ export const pasted = async (list, interrupt = '') => {
 
   paste(list);
   if (interrupt) {
-    await rest(30);
-    if (!isPlanning()) throw new Error('There was nothing to interrupt.');
+    await turn();
+    if (!isPlanning(element)) throw new Error('There was nothing to interrupt.');
     paste(interrupt);
   }
-  let turns = 0;
-  for (; isPlanning(); turns += 1) await rest(0);
-  await rest(300);
+  const turns = await planned(element);
+  if (interrupt) {
+    // As long as the first list's plan would have taken, had it gone on.
+    const other = Object.assign(document.createElement('quilt-cutting'), { list });
+    document.body.append(other);
+    await planned(other);
+  }
+  for (let more = 0; more < 10; more += 1) await turn();
   watch.disconnect();
   return { turns, longest, pieces: element.result.layout?.length ?? 0, events };
 };

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { packInto } from './consumer.mjs';
 import buildIfStale from './fresh-dist.mjs';
-import { packageSucceeds, ROOT } from './run.mjs';
+import { packageSucceedsBeside, ROOT } from './run.mjs';
 
 /** What the packed package is checked with, each by the tarball in the folder. It is ESM only: `require` needs Node 20.19. */
 export const packageChecks = (folder) => {
@@ -11,7 +11,7 @@ export const packageChecks = (folder) => {
   const entries = readdirSync(`${ROOT}src/elements`).flatMap((name) => [name, `${name}/class`]);
   const words = ['--profile', 'esm-only', '--format', 'table-flipped', '--include-entrypoints', ...entries];
   return [
-    () => packageSucceeds('publint/src/cli.js', ['run', tarball, '--strict']),
-    () => packageSucceeds('@arethetypeswrong/cli/dist/index.js', [tarball, ...words]),
+    () => packageSucceedsBeside('publint/src/cli.js', ['run', tarball, '--strict']),
+    () => packageSucceedsBeside('@arethetypeswrong/cli/dist/index.js', [tarball, ...words]),
   ];
 };

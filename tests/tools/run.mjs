@@ -1,9 +1,11 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /** The project's folder, with a slash at its end. */
 export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+const pathOf = (path) => `${ROOT}node_modules/${path}`;
 
 /** Runs a program in the project's folder, shows what it says, and tells whether it ended well. */
 export const succeeds = (program, words, env = {}) =>
@@ -16,8 +18,30 @@ export const succeeds = (program, words, env = {}) =>
 
 /** The same for the program of an installed package, by its path in node_modules. */
 export const packageSucceeds = (path, words, env) =>
-  succeeds(process.execPath, [`${ROOT}node_modules/${path}`, ...words], env);
+  succeeds(process.execPath, [pathOf(path), ...words], env);
 
+/**
+ * The same beside others: it shows what the program says once that has ended, so that the words of two do not mix.
+ * @param {string} path
+ * @param {string[]} words
+ * @param {Record<string, string>} [env]
+ * @returns {Promise<boolean>}
+ */
+export const packageSucceedsBeside = (path, words, env = {}) =>
+  new Promise((resolve) => {
+    const said = [];
+    const child = spawn(process.execPath, [pathOf(path), ...words], {
+      cwd: ROOT,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, ...env },
+    });
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (data) => said.push(data));
+    child.once('error', (error) => said.push(Buffer.from(`${error.message}\n`)));
+    child.once('close', (status) => {
+      process.stdout.write(Buffer.concat(said));
+      resolve(status === 0);
+    });
+  });
 const packagesIn = (lockFile) => {
   try {
     return JSON.parse(readFileSync(ROOT + lockFile, 'utf8')).packages;

@@ -274,7 +274,11 @@ C | squares for half-square triangles | 3 finished | 2`;
     expect(answered(sheet).cuts[0]!.count).to.equal(4);
     const heard = listen(sheet);
     await leave(sheet);
-    await new Promise((done) => setTimeout(done, 300));
+    // As long as the plan that was dropped would have taken.
+    const other = Object.assign(document.createElement('quilt-cutting'), { list: many(400) });
+    sheet.after(other);
+    await settled(other);
+    await planned(other);
     expect(heard).to.deep.equal([`change ${answered(sheet).buy.text}`]);
     expect(answered(sheet).cuts).to.have.length(1);
   });

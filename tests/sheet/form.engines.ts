@@ -17,6 +17,7 @@ import {
   show,
   TAGS,
   unfold,
+  until,
   valueIn,
   write,
   writeAndLeave,
@@ -190,16 +191,13 @@ for (const tag of TAGS)
 
     it('points at the cell that is wrong, also where it was folded away', async () => {
       const { form, sheet } = await formWith(tag, { shrinkage: '90' });
-      const moment = (): Promise<void> => new Promise((done) => setTimeout(done, 50));
       for (const tabindex of ['0', null]) {
         if (tabindex) sheet.setAttribute('tabindex', tabindex);
         else sheet.removeAttribute('tabindex');
         expect(form.reportValidity()).to.equal(false);
-        await moment();
-        expect(at(sheet)).to.equal('shrinkage');
+        await until(() => at(sheet) === 'shrinkage');
         await leave(sheet);
-        await moment();
-        expect(sheet.getAttribute('tabindex')).to.equal(tabindex);
+        await until(() => sheet.getAttribute('tabindex') === tabindex);
       }
     });
 

@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import type { LitElement } from 'lit';
 import { CALCULATORS, tagOf } from '../calculators.js';
+import { inThisEngine } from '../engine.js';
 import {
   all,
   answer,
@@ -18,6 +19,7 @@ import {
   pressButton,
   settled,
   show,
+  until,
   valueIn,
   words,
   write,
@@ -46,7 +48,7 @@ const looks = (sheet: Sheet): string[] =>
     return [display, borderCollapse, borderInlineStartWidth].join();
   });
 
-for (const tag of Object.keys(EVERY))
+for (const tag of inThisEngine(Object.keys(EVERY)))
   describe(`${tag}, however it comes into a page`, () => {
     for (const [how, make] of [
       ['document.createElement', () => document.createElement(tag) as Sheet],
@@ -240,8 +242,7 @@ it('A fabric takes properties that were set before it was defined, and its works
     '<quilt-worksheet width="58" length="70"><quilt-backing fabric="A"></quilt-backing></quilt-worksheet>',
   );
   sheet.prepend(early);
-  await new Promise((done) => setTimeout(done, 20));
-  await settled(sheet);
+  await until(() => !!answered<{ fabrics: { name: string }[] }>(sheet).fabrics[0]?.name);
   const [fabric] = answered<{ fabrics: { name: string; cost: { amount: string } }[] }>(sheet).fabrics;
   // 3 3/4 yd at 10 a yard
   expect([fabric!.name, fabric!.cost.amount]).to.deep.equal(['Slate Roof', '37.50']);
@@ -282,7 +283,7 @@ describe('A page that swaps its content', () => {
       page.innerHTML = `<div>${SHEETS}${WHOLE}</div>`;
       await settled(page);
     }
-    await new Promise((done) => setTimeout(done, 50));
+    await until(() => resultsOf(page) === first);
     expect(resultsOf(page)).to.equal(first);
     expect(page.querySelectorAll('quilt-backing')).to.have.length(2);
   });
@@ -313,13 +314,9 @@ describe('A page that swaps its content', () => {
     const part = page.querySelector('quilt-backing')!;
     expect(valueIn(part, 'width')).to.equal('58 in');
     second!.append(part);
-    await new Promise((done) => setTimeout(done, 20));
-    await settled(page);
-    expect(valueIn(part, 'width')).to.equal('30 in');
+    await until(() => valueIn(part, 'width') === '30 in');
     page.append(part);
-    await new Promise((done) => setTimeout(done, 20));
-    await settled(page);
-    expect(valueIn(part, 'width')).to.equal('');
+    await until(() => valueIn(part, 'width') === '');
   });
 });
 
@@ -387,8 +384,9 @@ describe('Inside a <dialog>', () => {
     await write(sheet, 'width', '99');
     await press(sheet, 'Escape');
     expect([valueIn(sheet, 'width'), at(sheet), dialog.open]).to.deep.equal(['58 in', 'width', true]);
+    const closed = new Promise((done) => dialog.addEventListener('close', done, { once: true }));
     await press(sheet, 'Escape');
-    await new Promise((done) => setTimeout(done, 50));
+    await closed;
     expect(dialog.open).to.equal(false);
   });
 

@@ -9,7 +9,7 @@ const calm = new Map<number, Reading>();
 for (const [name, hostile] of Object.entries(HOSTILE))
   describe(`A page: ${name}`, () => {
     for (const width of hostile.widths ?? [320, 1280])
-      it(`reads as on a calm page, with nothing cut off or faint, at ${width} px`, async () => {
+      it(`reads as on a calm page, with nothing cut off, at ${width} px`, async () => {
         const reading = await standing(hostile, width);
         if (name === 'calm') calm.set(width, reading);
         expect(reading).to.deep.equal(calm.get(width));

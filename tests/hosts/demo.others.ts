@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { findingsIn, openFrame } from './frame.js';
+import { openFrame } from './frame.js';
 import { misfits, readingOf, settle } from './reading.js';
 
 /** Every page that is for readers, by its path; the page alone as it is built. */
@@ -11,12 +11,11 @@ const PAGES = [
 for (const src of PAGES)
   describe(`The page ${src}`, () => {
     for (const width of [320, 1280])
-      it(`stands with nothing cut off, nothing that axe finds, and nothing to report, at ${width} px`, async () => {
+      it(`stands with nothing cut off, and nothing to report, at ${width} px`, async () => {
         const framed = await openFrame({ src }, { width });
         await settle(framed.page, false);
         expect(readingOf(framed.page).words.length).to.be.greaterThan(20);
         expect(misfits(framed.page)).to.deep.equal([]);
-        expect(await findingsIn(framed)).to.deep.equal([]);
         expect(framed.faults).to.deep.equal([]);
       });
   });

@@ -2,6 +2,7 @@ import { expect } from 'chai';
 import type { QuiltBacking } from '../../src/elements/backing/backing.js';
 import { goTo, LISTENING, openFrame, type Framed } from './frame.js';
 import { pageOf } from './hostile-pages.js';
+import { until } from '../until.js';
 import { settle } from './reading.js';
 
 const ORDER = pageOf(
@@ -57,11 +58,12 @@ describe('a form that is sent', () => {
         backing.shadowRoot!.querySelector<HTMLElement>('[aria-expanded=false]')!.click();
       await settle(framed.page, false);
       await write(framed, id, text);
+      let sends = 0;
+      framed.page.querySelector('form')!.addEventListener('submit', () => (sends += 1));
       press(framed, 'form > button');
-      await new Promise((done) => setTimeout(done, 200));
-      expect(framed.window.location.pathname).to.equal('/hosts/page');
+      await until(() => (backing.shadowRoot!.activeElement as HTMLElement | null)?.dataset['row'] === id);
+      expect([sends, framed.window.location.pathname]).to.deep.equal([0, '/hosts/page']);
       expect(backing.validationMessage).to.match(words);
-      expect((backing.shadowRoot!.activeElement as HTMLElement).dataset['row']).to.equal(id);
       expect(framed.faults).to.deep.equal([]);
     });
 });
@@ -76,7 +78,7 @@ describe('the product page', () => {
     await write(framed, 'width', 'wide');
     expect([add.disabled, textOf(framed, '#backing .sum').slice(0, 7)]).to.deep.equal([true, '“wide” ']);
     press(framed, '#backing [type=reset]');
-    await new Promise((done) => setTimeout(done, 50));
+    await until(() => !add.disabled && cell(framed, 'width').value === '72 in');
     expect([add.disabled, cell(framed, 'width').value]).to.deep.equal([false, '72 in']);
     for (const left of ['3 1/4 yd left on the bolt', '1 yd left on the bolt']) {
       add.click();

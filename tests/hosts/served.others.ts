@@ -20,6 +20,8 @@ const served = async (written: string, { way = 'served', head = '' } = {}): Prom
   await shownTwice(framed);
   return framed;
 };
+/** What Chromium does with each of the others too stands in tests/pages/server.page.ts. */
+const WAYS = ['hydrating', 'bundle'] as const;
 const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
 
 /** Lets the script come, and waits until the page has come to rest. */
@@ -44,7 +46,7 @@ const movesOf = async (framed: Framed): Promise<number> => {
 
 describe('a page that a server wrote', () => {
   for (const [tag, written] of Object.entries(WRITTEN))
-    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+    for (const script of WAYS)
       it(`${tag} comes alive in place (${script})`, async () => {
         const framed = await served(written);
         const { page, faults } = framed;
@@ -65,7 +67,7 @@ describe('a page that a server wrote', () => {
         expect(faults).to.deep.equal([]);
       });
 
-  for (const script of ['hydrating', 'modules', 'bundle'] as const)
+  for (const script of WAYS)
     it(`keeps what a reader typed before the script came, and where she was (${script})`, async () => {
       const framed = await served(WRITTEN['quilt-backing']!);
       const { page, faults } = framed;
@@ -85,7 +87,7 @@ describe('a page that a server wrote', () => {
     ['quilt-cutting', TABLE],
     ['quilt-worksheet', WORKSHEET],
   ] as const)
-    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+    for (const script of WAYS)
       it(`${tag} is whole once the script is there, whatever stands inside, and moves nothing where its room is kept (${script})`, async () => {
         const framed = await served(written, { head: reserved(...TAGS) });
         const { page, faults } = framed;
@@ -100,7 +102,7 @@ describe('a page that a server wrote', () => {
       });
 
   for (const [what, written] of Object.entries({ WORKSHEET, QUILT, TABLE, BLOCKS }))
-    for (const script of ['hydrating', 'modules', 'bundle'] as const)
+    for (const script of WAYS)
       it(`what is written whole (${what}) says the same in the same place once it is alive (${script})`, async () => {
         const framed = await served(written, { way: 'whole' });
         const { page, faults } = framed;

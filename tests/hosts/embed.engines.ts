@@ -1,6 +1,8 @@
 import { expect } from 'chai';
 import { CALCULATORS, NAMES } from '../calculators.js';
+import { inThisEngine } from '../engine.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
+import { until } from '../until.js';
 import { settle } from './reading.js';
 
 /** What is typed into the maker's live sheet: a row of which calculator. */
@@ -16,9 +18,6 @@ const sheetsIn = (within: ParentNode): Sheet[] =>
   );
 const resultsIn = (within: ParentNode): string[] =>
   sheetsIn(within).map(({ result }) => JSON.stringify(result));
-const until = async (isSo: () => boolean | undefined): Promise<void> => {
-  for (let tries = 0; !isSo() && tries < 3000; tries += 1) await new Promise((done) => setTimeout(done, 20));
-};
 
 /** Writes in a field, and leaves it. */
 const write = (field: Element, text: string): void => {
@@ -28,7 +27,7 @@ const write = (field: Element, text: string): void => {
 };
 
 describe('The embed maker', () => {
-  for (const name of NAMES)
+  for (const name of inThisEngine([...NAMES].reverse()))
     it(`${name}: each snippet is that calculator again, on a page that it is pasted into`, async () => {
       const { page, faults } = await openFrame({ src: '/demo/embed.html' });
       const live = page.querySelector('#live')!;

@@ -1,0 +1,10 @@
+import { availableParallelism, loadavg } from 'node:os';
+
+/** How many programs share a core now, this one left out: a test takes as many times as long beside them. */
+const share = Math.max(1, loadavg()[0] / availableParallelism());
+
+/** Milliseconds after which a test counts as hanging: 20 s on a quiet machine. No test comes near it by itself. */
+export const TEST_LIMIT = Math.round(20_000 * share);
+
+/** The same for what is made ready before the tests of a file: that may build other people's projects. */
+export const SETUP_LIMIT = 15 * TEST_LIMIT;

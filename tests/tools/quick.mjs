@@ -1,0 +1,60 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { posix } from 'node:path';
+import { filesIn } from './fresh-dist.mjs';
+import { ROOT } from './run.mjs';
+
+const git = (...words) =>
+  execFileSync('git', words, { cwd: ROOT, encoding: 'utf8' }).split('\n').filter(Boolean);
+
+/** What differs from the last commit; where nothing does, what the last commit changed. */
+const changedFiles = () => {
+  const open = [...git('diff', '--name-only', 'HEAD'), ...git('ls-files', '--others', '--exclude-standard')];
+  const changed = open.length > 0 ? open : git('show', '--name-only', '--format=', 'HEAD');
+  return changed.filter((path) => existsSync(ROOT + path));
+};
+
+/** A source with everything that it imports, and what that imports. */
+const withImports = (path) => {
+  const all = new Set([path]);
+  // A set also visits what is added to it on the way.
+  for (const file of all)
+    for (const [, imported] of readFileSync(ROOT + file, 'utf8').matchAll(/(?:from|import\(?) ?'(\.[^']+)'/g))
+      all.add(posix.join(posix.dirname(file), imported).replace(/\.js$/, '.ts'));
+  return all;
+};
+
+/** The tests in browsers that a change touches: those that it changes, the elements' that are made of it, and the face's. */
+const browserTestsOf = (changed) => {
+  const isTest = (path) => /\.(browser|engines)\.ts$/.test(path);
+  const elements = readdirSync(`${ROOT}src/elements`).filter((name) => {
+    const own = [...withImports(`src/elements/${name}/define.ts`), ...filesIn(`tests/elements/${name}`)];
+    return changed.some((path) => own.includes(path));
+  });
+  const isFace = changed.some((path) => /^(src|tests)\/sheet\//.test(path));
+  const folders = [...elements.map((name) => `tests/elements/${name}`), ...(isFace ? ['tests/sheet'] : [])];
+  return [...new Set([...changed, ...folders.flatMap((folder) => filesIn(folder))])].filter(isTest);
+};
+
+/**
+ * What `npm test -- quick` runs of these stages: types, lint of what changed, and the tests that the change touches, those
+ * in browsers in Chromium alone.
+ */
+export const quickStages = ({ types, lint, units, browsers }) => {
+  const changed = changedFiles();
+  const isOfAll = changed.some((path) => /^(package|tsconfig|tests\/(config|tools)\/)/.test(path));
+  const linted = changed.filter((path) => /^(src|tests|demo)\/.*\.(ts|mjs)$/.test(path));
+  const inChromium = browserTestsOf(changed);
+  console.log(`Changed: ${changed.join(', ')}`);
+  return {
+    types,
+    ...(linted.length > 0 && { lint: () => lint(linted) }),
+    units: () =>
+      isOfAll
+        ? units()
+        : units('related', '--run', '--passWithNoTests', ...changed.filter((path) => path.endsWith('.ts'))),
+    ...(inChromium.length > 0 && {
+      browsers: () => browsers({ ENGINES: 'chromium' }, ['--files', ...inChromium]),
+    }),
+  };
+};
