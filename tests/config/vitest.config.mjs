@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { fontsTold } from '../tools/fonts.mjs';
 import { slimFraction } from '../tools/slim-fraction.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -22,6 +23,7 @@ export default defineConfig({
           include: ['tests/pages/**/*.page.ts'],
           globalSetup: ['tests/tools/fresh-dist.mjs'],
           fileParallelism: false,
+          env: fontsTold(),
         },
       },
     ],

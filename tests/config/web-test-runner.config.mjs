@@ -12,12 +12,14 @@ import {
   startWebKitDriver,
   webKitCapabilities,
 } from '../tools/browsers.mjs';
+import { fontsTold } from '../tools/fonts.mjs';
 import buildIfStale from '../tools/fresh-dist.mjs';
 import { consumersServed, hosts } from '../tools/hosts.mjs';
 import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
 
-// Pages are opened as they ship.
+// Pages are opened as they ship, in fonts that the tests name.
 buildIfStale();
+Object.assign(process.env, fontsTold());
 
 const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
 
