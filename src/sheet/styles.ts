@@ -129,13 +129,18 @@ export const sheetStyles = css`
     :host { font-size: 9pt; --_space: 4px; }
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
-    tr, figure, .answer { break-inside: avoid; }
+    tr, caption, figure, .answer { break-inside: avoid; }
     [part='label'], .amount { inline-size: 25%; }
     /* At the end of a page a grid is cut in two, and Firefox loses a table in one. */
     .sheet, [part='table'] + div { display: flow-root; }
     table { inline-size: 100%; }
     [part='table'] + div { padding-inline-start: 7.5cm; }
     [part='table'] + div > figure { float: inline-start; clear: inline-start; inline-size: 6.5cm; margin-inline-start: -7.5cm; }
+    /* Beside the drawing a list would be a word wide here. */
+    @container (max-width: 34em) {
+      [part='table'] + div { padding-inline-start: 0; }
+      [part='table'] + div > figure { float: none; margin-inline: auto; }
+    }
     [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }
     [type='checkbox'] { inline-size: 1em; block-size: 1em; }
   }

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { fontsTold } from '../tools/fonts.mjs';
 import { slimFraction } from '../tools/slim-fraction.mjs';
 import { SETUP_LIMIT, TEST_LIMIT } from './limits.mjs';
 
@@ -24,6 +25,7 @@ export default defineConfig({
           name: 'pages',
           include: ['tests/pages/**/*.page.ts'],
           globalSetup: ['tests/tools/fresh-dist.mjs'],
+          env: fontsTold(),
         },
       },
     ],

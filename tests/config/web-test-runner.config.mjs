@@ -12,10 +12,13 @@ import {
   startWebKitDriver,
   webKitCapabilities,
 } from '../tools/browsers.mjs';
+import { fontsTold } from '../tools/fonts.mjs';
 import buildIfStale from '../tools/fresh-dist.mjs';
 import { consumersServed, hosts } from '../tools/hosts.mjs';
 import { sourceOf, toJavaScript } from '../tools/typescript.mjs';
 import { TEST_LIMIT } from './limits.mjs';
+
+Object.assign(process.env, fontsTold());
 
 const rootDir = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
 

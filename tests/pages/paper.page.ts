@@ -9,9 +9,11 @@ import type { WorksheetResult } from '../../src/reckon/worksheet.js';
 import { QUILT } from '../hosts/quilt-parts.js';
 import { settle } from '../hosts/reading.js';
 import { findPoppler, findWebKitPrinter } from '../tools/browsers.mjs';
+import { findFont, TEXT_FONTS } from '../tools/fonts.mjs';
+import { once } from '../tools/once.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { printFromWebKit } from '../tools/webkit-paper.mjs';
-import { DRIVEN, site } from './site.js';
+import { DRIVEN, site, type Visited } from './site.js';
 
 const SCRIPT = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 const FORMATS = ['A4', 'Letter'] as const;
@@ -24,7 +26,19 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** With borders whose strips take the longest words. */
 const GIVEN = 'width="58" length="72" borders="2, 5" block="12" across="4" down="5"';
-const ONE_PAGE = ['backing', 'binding', 'borders', 'batting', 'top'].map((name) => `quilt-${name}`);
+
+/** A sheet on a page, and the page's body. */
+interface Sheet {
+  what: string;
+  tag: string;
+  body: string;
+}
+
+const ONE_PAGE = ['backing', 'binding', 'borders', 'batting', 'top'].map((name): Sheet => ({
+  what: name,
+  tag: `quilt-${name}`,
+  body: `${SCRIPT}<p>The page around it</p><quilt-${name} ${GIVEN}></quilt-${name}>`,
+}));
 
 const LETTERS = Array.from({ length: 14 }, (_, at) => String.fromCharCode(65 + at));
 const LARGE = `<quilt-worksheet width="60" length="80">
@@ -33,7 +47,11 @@ const LARGE = `<quilt-worksheet width="60" length="80">
   <quilt-backing fabric="A"></quilt-backing><quilt-binding fabric="B"></quilt-binding>
 </quilt-worksheet>`;
 const TOGETHER = `<quilt-worksheet><quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting><quilt-cutting list="C | square | 2 1/2 | 18"></quilt-cutting></quilt-worksheet>`;
-const WORKSHEETS = { 'a whole quilt': QUILT, 'fourteen fabrics': LARGE, 'parts cut together': TOGETHER };
+const WORKSHEETS = Object.entries({
+  'a whole quilt': QUILT,
+  'fourteen fabrics': LARGE,
+  'parts cut together': TOGETHER,
+}).map(([what, worksheet]): Sheet => ({ what, tag: 'quilt-worksheet', body: SCRIPT + worksheet }));
 
 /** Waits until everything on a page is drawn and planned. */
 const SETTLE = `(${settle.toString()})(document, false)`;
@@ -68,26 +86,89 @@ const printCopy = (tag: string): Promise<string> => {
   });
 };
 
-/** Prints the sheet of that tag on a page that holds this, as a reader would, into a file. */
-type Print = (body: string, tag: string, format: Format, pdf: string) => Promise<void>;
+const chromium = site();
+const firefox = DRIVEN.includes('Firefox') ? site('Firefox') : chromium;
+type Site = typeof chromium;
 
-/** From a browser with a driver: the driver writes the copy that the sheet would print. */
-const driven = ({ openWith }: ReturnType<typeof site>): Print => {
-  return async (body, tag, format, pdf) => {
-    const { page, faults } = await openWith(body);
-    await page.evaluate(SETTLE);
-    const copy = await openWith(await page.evaluate(printCopy, tag));
-    writeFileSync(pdf, await copy.page.pdf({ format, margin: MARGINS, printBackground: true }));
+/** Opens a page, and waits until everything on it is drawn and planned. */
+const openSettled = async ({ openWith }: Site, body: string): Promise<Visited> => {
+  const visited = await openWith(body);
+  await visited.page.evaluate(SETTLE);
+  return visited;
+};
+
+/** The copy of a sheet that would be printed, made once in each browser. */
+const copyFrom = (from: Site): ((sheet: Sheet) => Promise<string>) =>
+  once(async ({ body, tag }: Sheet) => {
+    const { page, faults } = await openSettled(from, body);
+    const copy = await page.evaluate(printCopy, tag);
     expect(faults).toEqual([]);
     await page.close();
-    await copy.page.close();
+    return copy;
+  });
+const copyIn = { Chromium: copyFrom(chromium), Firefox: copyFrom(firefox) };
+
+/** What a worksheet says of its cloth and its cuts: the same in every browser, and so read in one. */
+const factsOf = once(async ({ body }: Sheet) => {
+  const { page } = await openSettled(chromium, body);
+  const { fabrics, items, notes } = await page.$eval(
+    'quilt-worksheet',
+    (at) => (at as unknown as { result: WorksheetResult }).result,
+  );
+  const cuts = await page.$$eval('quilt-worksheet *', (all) =>
+    all.flatMap((at) => (at as unknown as { result?: CuttingResult }).result?.cuts ?? []),
+  );
+  await page.close();
+  return { fabrics, items, notes, cuts };
+});
+
+/** A file to print into, and the size of its paper. */
+interface Paper {
+  pdf: string;
+  format: Format;
+}
+
+/** Prints a sheet as a reader would, into files. */
+type Print = (sheet: Sheet, papers: Paper[]) => Promise<void>;
+
+const writeOn = async (page: Page, { pdf, format }: Paper): Promise<void> =>
+  writeFileSync(pdf, await page.pdf({ format, margin: MARGINS, printBackground: true }));
+
+/** From a browser with a driver: the driver writes the copy that the sheet would print. */
+const driven = (engine: 'Chromium' | 'Firefox'): Print => {
+  return async (sheet, papers) => {
+    const { page } = await (engine === 'Firefox' ? firefox : chromium).openWith(await copyIn[engine](sheet));
+    for (const paper of papers) await writeOn(page, paper);
+    await page.close();
   };
+};
+
+/** From WebKit, as this HTML: a script asks for each print once all sheets are there, and the dialog that comes is answered. */
+const printHere = (html: string, tag: string, jobs: (Paper & { ask: string })[]): Promise<void> =>
+  printFromWebKit({
+    html,
+    address: chromium.addressOf('/made.html'),
+    jobs: jobs.map(({ ask, ...paper }) => ({
+      ...paper,
+      script: `await customElements.whenDefined('${tag}'); await ${SETTLE}; ${ask}`,
+    })),
+  });
+
+/** From WebKit: “Print” is pressed. */
+const dialogued: Print = ({ body, tag }, papers) => {
+  const html = `<!doctype html><html lang="en"><title>A page</title><body>${body}</body></html>`;
+  const ask = `[...document.querySelector('${tag}').shadowRoot.querySelectorAll('button')].find((at) => at.textContent.trim() === 'Print').click();`;
+  return printHere(
+    html,
+    tag,
+    papers.map((paper) => ({ ...paper, ask })),
+  );
 };
 
 /** A page of the demo, without the rule beside its rows, which may run on over the end of a page. */
 const TUTORIAL = readFileSync(`${ROOT}demo/tutorial.html`, 'utf8').replace(
   '</head>',
-  '<style>article > section > * { --quilt-edge: 0 none }</style></head>',
+  '<link rel="icon" href="data:,"><style>article > section > * { --quilt-edge: 0 none }</style></head>',
 );
 
 /** What a page says around its sheets, and what they say in their rows. */
@@ -109,15 +190,28 @@ const saidOn = (): string[] => {
   ];
 };
 
-/** From WebKit: “Print” is pressed, and the dialog that comes is answered. */
-const dialogued = ({ addressOf }: ReturnType<typeof site>): Print => {
-  return (body, tag, format, pdf) => {
-    const html = `<!doctype html><html lang="en"><title>A page</title><body>${body}</body></html>`;
-    const press = `while (!document.querySelector('${tag}').shadowRoot) await new Promise((done) => setTimeout(done, 20));
-      await ${SETTLE};
-      [...document.querySelector('${tag}').shadowRoot.querySelectorAll('button')].find((at) => at.textContent.trim() === 'Print').click();`;
-    return printFromWebKit({ html, address: addressOf('/made.html'), pdf, format, script: press });
-  };
+/** The tutorial in a text font of each maker that is here. */
+const FONTS = TEXT_FONTS.filter((font, at) => at === 0 || findFont(font));
+const setIn = (font: string): string => `document.documentElement.style.fontFamily = "'${font}', serif"`;
+
+/** Prints the tutorial on each paper in its font, and gives what it says. */
+const printTutorial = async (engine: string, papers: (Paper & { font: string })[]): Promise<string[]> => {
+  const { page, faults } = await openSettled(engine === 'Firefox' ? firefox : chromium, TUTORIAL);
+  const said = await page.evaluate(saidOn);
+  if (engine === 'WebKit')
+    await printHere(
+      TUTORIAL,
+      'quilt-binding',
+      papers.map(({ font, ...paper }) => ({ ...paper, ask: `${setIn(font)}; window.print();` })),
+    );
+  else
+    for (const paper of papers) {
+      await page.evaluate(setIn(paper.font));
+      await writeOn(page, paper);
+    }
+  expect(faults).toEqual([]);
+  await page.close();
+  return said;
 };
 
 interface PrintedPage {
@@ -144,20 +238,41 @@ const inkOf = (pgm: Buffer): Omit<PrintedPage, 'text'> => {
   const all = (length: number): number[] => Array.from({ length }, (_, at) => at);
   const runsThrough = (top: number): boolean =>
     all(width!).some((x) => [0, 1, 2, 3].every((depth) => isInk(x, top + depth)));
-  const inked = all(height!).flatMap((y) =>
-    all(width!)
-      .filter((x) => isInk(x, y))
-      .map((x) => [x, y] as const),
-  );
+  let inked = 0;
+  let isBled = false;
+  for (let y = 0; y < height!; y++)
+    for (let x = 0; x < width!; x++)
+      if (isInk(x, y)) {
+        inked++;
+        isBled ||= Math.min(x, y, width! - 1 - x, height! - 1 - y) < MARGIN - 2;
+      }
   return {
-    inked: inked.length,
-    isBled: inked.some(([x, y]) => Math.min(x, y, width! - 1 - x, height! - 1 - y) < MARGIN - 2),
+    inked,
+    isBled,
     runs: { toEnd: runsThrough(height! - MARGIN - 5), fromStart: runsThrough(MARGIN + 1) },
   };
 };
 
-/** The words of a page in the order they were drawn in, which keeps together what stands in a cell. */
-const drawnIn = (pdf: string): string => execFileSync('pdftotext', ['-raw', pdf, '-'], { encoding: 'utf8' });
+/** Words without what a line's end may put between them, and with a fraction that its font draws as one sign in figures. */
+const plain = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .replace(/[\s\u00ad\u2010-]/g, '')
+    .replace(/\u2044/g, '/');
+
+/** The words of each page in the order they were drawn in, which keeps together what stands in a cell. */
+const drawnIn = (pdf: string): string[] =>
+  execFileSync('pdftotext', ['-raw', pdf, '-'], { encoding: 'utf8' }).split('\f').map(plain);
+
+/** Whether these words are on a page, or end one and go on in the next, where a drawing may have been drawn before them. */
+const isOn = (pages: string[], words: string): boolean =>
+  pages.some((page, at) => {
+    if (page.includes(words)) return true;
+    const next = pages[at + 1] ?? '';
+    return Array.from(words).some(
+      (_, cut) => page.includes(words.slice(0, cut)) && next.includes(words.slice(cut)),
+    );
+  });
 
 const pagesOf = (pdf: string): PrintedPage[] => {
   const count = Number(/Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [pdf], { encoding: 'utf8' }))![1]);
@@ -170,40 +285,32 @@ const pagesOf = (pdf: string): PrintedPage[] => {
 };
 
 /** Nothing in the margins, nothing cut in two by the end of a page unless it may be, and no page with a line or two on it. */
-const areWellMade = (pages: PrintedPage[], mayCut = false): void => {
+const areWellMade = (pages: PrintedPage[], which: string, mayCut = false): void => {
   for (const [at, { text, inked, isBled, runs }] of pages.entries()) {
-    expect(text.split('\n').filter((line) => line.trim()).length, `lines on page ${at + 1}`).toBeGreaterThan(
-      2,
-    );
-    expect(inked, `ink on page ${at + 1}`).toBeGreaterThan(1500);
-    expect(isBled, `ink in a margin of page ${at + 1}`).toBe(false);
+    const where = `page ${at + 1} on ${which}`;
+    const lines = text.split('\n').filter((line) => line.trim()).length;
+    expect(lines, `lines on ${where}`).toBeGreaterThan(2);
+    expect(inked, `ink on ${where}`).toBeGreaterThan(1500);
+    expect(isBled, `ink in a margin of ${where}`).toBe(false);
     if (!mayCut)
-      expect(runs.toEnd && !!pages[at + 1]?.runs.fromStart, `cut in two after page ${at + 1}`).toBe(false);
+      expect(runs.toEnd && !!pages[at + 1]?.runs.fromStart, `cut in two after ${where}`).toBe(false);
   }
 };
 
-/** Words without what a line's end may put between them. */
-const plain = (text: string): string => text.normalize('NFKC').replace(/[\s\u00ad\u2010-]/g, '');
-
 describe('the copy that is printed', () => {
-  const { openWith } = site();
-  const copyOf = async (body: string, tag: string): Promise<Page> => {
-    const { page, faults } = await openWith(body);
-    await page.evaluate(SETTLE);
-    const copy = await openWith(await page.evaluate(printCopy, tag));
-    await copy.page.emulateMediaType('print');
-    expect(faults).toEqual([]);
-    await page.close();
-    return copy.page;
+  const copyOf = async (sheet: Sheet): Promise<Page> => {
+    const { page } = await chromium.openWith(await copyIn.Chromium(sheet));
+    await page.emulateMediaType('print');
+    return page;
   };
   const visible = (page: Page, selector: string): Promise<number> =>
     page.$$eval(`div >>> ${selector}`, (all) => all.filter((at) => at.checkVisibility()).length);
 
-  it.each(ONE_PAGE)('of %s holds its answer and its cells, and no buttons', async (tag) => {
-    const page = await copyOf(`${SCRIPT}<p>The page around it</p><${tag} ${GIVEN}></${tag}>`, tag);
+  it.each(ONE_PAGE)('of $tag holds its answer and its cells, and no buttons', async (sheet) => {
+    const page = await copyOf(sheet);
     expect(await page.$eval('div >>> [part=answer]', (at) => at.textContent)).toMatch(/^\s*(Buy|Finished)/);
     expect(await page.$eval('div >>> table', (at) => getComputedStyle(at).borderCollapse)).toBe('collapse');
-    const cell = tag === 'quilt-top' ? 'block' : 'width';
+    const cell = sheet.tag === 'quilt-top' ? 'block' : 'width';
     expect(await page.$eval(`div >>> [data-row=${cell}]`, (at) => (at as HTMLInputElement).value)).toMatch(
       /^(58|12)\sin$/,
     );
@@ -211,126 +318,99 @@ describe('the copy that is printed', () => {
     await page.close();
   });
 
-  it.each(Object.entries(WORKSHEETS))(
-    'of %s has a box for each swatch, and nothing to press',
-    async (_, body) => {
-      const page = await copyOf(SCRIPT + body, 'quilt-worksheet');
-      const boxes = await page.$$eval('div >>> td.swatch', (all) =>
-        all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
-      );
-      expect(boxes).toHaveLength(body.match(/<quilt-fabric/g)?.length ?? 1);
-      for (const box of boxes) expect(box).toBeGreaterThan(2.5 * CM);
-      expect(await visible(page, 'button, div >>> input')).toBe(0);
-      await page.close();
-    },
-  );
+  it.each(WORKSHEETS)('of $what has a box for each swatch, and nothing to press', async (sheet) => {
+    const page = await copyOf(sheet);
+    const boxes = await page.$$eval('div >>> td.swatch', (all) =>
+      all.map((at) => at.getBoundingClientRect()).map(({ width, height }) => Math.min(width, height)),
+    );
+    expect(boxes).toHaveLength(sheet.body.match(/<quilt-fabric/g)?.length ?? 1);
+    for (const box of boxes) expect(box).toBeGreaterThan(2.5 * CM);
+    expect(await visible(page, 'button, div >>> input')).toBe(0);
+    await page.close();
+  });
 });
 
 const PRINTERS = [...DRIVEN, ...(findWebKitPrinter() ? (['WebKit'] as const) : [])];
+const NO_POPPLER = 'Poppler is not installed: the pages were not looked at.';
 
 describe.each(PRINTERS)('on paper from %s', (engine) => {
-  const paper = site(engine === 'Firefox' ? 'Firefox' : 'Chromium');
-  const print = engine === 'WebKit' ? dialogued(paper) : driven(paper);
-  const NO_POPPLER = 'Poppler is not installed: the pages were not looked at.';
+  const print = engine === 'WebKit' ? dialogued : driven(engine);
+  const papersOf = (what: string): Paper[] =>
+    FORMATS.map((format) => ({
+      format,
+      pdf: join(folder, `${engine}-${what.replaceAll(' ', '-')}-${format}.pdf`),
+    }));
 
-  it.for(ONE_PAGE.flatMap((tag) => FORMATS.map((format) => [tag, format] as const)))(
-    '%s takes one page of %s',
-    async ([tag, format], { skip }) => {
-      const pdf = join(folder, `${engine}-${tag}-${format}.pdf`);
-      await print(`${SCRIPT}<p>The page around it</p><${tag} ${GIVEN}></${tag}>`, tag, format, pdf);
-      skip(!findPoppler(), NO_POPPLER);
+  it.for(ONE_PAGE)('$tag takes one page of A4, and one of Letter', async (sheet, { skip }) => {
+    const papers = papersOf(sheet.what);
+    await print(sheet, papers);
+    skip(!findPoppler(), NO_POPPLER);
+    for (const { pdf, format } of papers) {
       const pages = pagesOf(pdf);
-      expect(pages).toHaveLength(1);
-      areWellMade(pages);
+      expect(pages, format).toHaveLength(1);
+      areWellMade(pages, format);
       expect(pages[0]!.text).toMatch(/Buy|Finished/);
       expect(pages[0]!.text).not.toMatch(/The page around it|Copy table/);
-    },
-  );
-
-  it.for(
-    Object.entries(WORKSHEETS).flatMap(([what, body]) =>
-      FORMATS.map((format) => [what, format, body] as const),
-    ),
-  )(
-    '%s is a requirement sheet on %s: nothing clipped, no page with one line',
-    async ([what, format, body], { skip }) => {
-      const { page } = await paper.openWith(SCRIPT + body);
-      await page.evaluate(SETTLE);
-      const { fabrics, items, notes } = await page.$eval(
-        'quilt-worksheet',
-        (at) => (at as unknown as { result: WorksheetResult }).result,
-      );
-      const cuts = await page.$$eval('quilt-worksheet *', (all) =>
-        all.flatMap((at) => (at as unknown as { result?: CuttingResult }).result?.cuts ?? []),
-      );
-      await page.close();
-      expect(notes.join()).not.toMatch(/not on the list/);
-      const pdf = join(folder, `${engine}-${what.replaceAll(' ', '-')}-${format}.pdf`);
-      await print(SCRIPT + body, 'quilt-worksheet', format, pdf);
-      skip(!findPoppler(), NO_POPPLER);
-
-      const pages = pagesOf(pdf);
-      // Firefox breaks no table that has a caption: one longer than a page is cut where the page ends, through a line even.
-      areWellMade(pages, engine === 'Firefox' && body === LARGE);
-      const words = plain(pages.map(({ text }) => text).join(''));
-      // The strips of the cut list, or of the parts that are laid out together.
-      expect(words).toMatch(/[Ss]trips,fromthetopofthecloth/);
-      for (const said of [
-        ...fabrics.flatMap(({ buy, name }) => [buy.text, name]),
-        ...items.map(({ text }) => text),
-        ...cuts.map(({ text }) => text),
-        ...(fabrics.some(({ letter }) => letter) ? ['Fabric key'] : []),
-        ...notes.map((note) => note.slice(0, 30)),
-      ])
-        expect(words).toContain(plain(said));
-    },
-  );
-
-  it.for(FORMATS)(
-    'a page around its sheets is all there on %s: its words and theirs, no buttons, nothing cut',
-    async (format, { skip }) => {
-      const pdf = join(folder, `${engine}-tutorial-${format}.pdf`);
-      const { page, faults } = await paper.openWith(TUTORIAL);
-      await page.evaluate(SETTLE);
-      const said = await page.evaluate(saidOn);
-      expect(said.length).toBeGreaterThan(150);
-      if (engine === 'WebKit')
-        await printFromWebKit({
-          html: TUTORIAL,
-          address: paper.addressOf('/made.html'),
-          pdf,
-          format,
-          script: `while (!document.querySelector('quilt-binding').shadowRoot) await new Promise((done) => setTimeout(done, 20));
-            await ${SETTLE};
-            window.print();`,
-        });
-      else writeFileSync(pdf, await page.pdf({ format, margin: MARGINS, printBackground: true }));
-      expect(faults).toEqual([]);
-      await page.close();
-      skip(!findPoppler(), NO_POPPLER);
-      areWellMade(pagesOf(pdf));
-      const words = plain(drawnIn(pdf));
-      const isThere = (text: string): boolean => words.includes(plain(text));
-      const apart = said.filter((text) => !isThere(text));
-      // WebKit breaks a row between two lines where a page ends, so that what stands beside comes between them.
-      if (engine === 'WebKit') expect(apart.length).toBeLessThan(5);
-      else expect(apart).toEqual([]);
-      expect(apart.flatMap((text) => text.split(' ')).filter((word) => !isThere(word))).toEqual([]);
-      expect(words).not.toMatch(/Copytable|Morerows|½⅝/);
-    },
-  );
-
-  it('pages are counted, and one that is cut in two is seen', async ({ skip }) => {
-    skip(!findPoppler(), NO_POPPLER);
-    const { page } = await paper.openWith('<p>A line</p>'.repeat(200));
-    const pdf = join(folder, `${engine}-lines.pdf`);
-    writeFileSync(pdf, await page.pdf({ format: 'A4', margin: MARGINS }));
-    expect(pagesOf(pdf).length).toBeGreaterThan(2);
-    await page.setContent('<div style="block-size: 60cm; background: teal"></div>');
-    writeFileSync(pdf, await page.pdf({ format: 'A4', margin: MARGINS, printBackground: true }));
-    expect(() => areWellMade(pagesOf(pdf).map((seen) => ({ ...seen, text: 'a\nb\nc' })))).toThrow(
-      /cut in two/,
-    );
-    await page.close();
+    }
   });
+
+  it.for(WORKSHEETS)(
+    '$what is a requirement sheet on A4 and on Letter: nothing clipped, no page with one line',
+    async (sheet, { skip }) => {
+      const { fabrics, items, notes, cuts } = await factsOf(sheet);
+      expect(notes.join()).not.toMatch(/not on the list/);
+      const papers = papersOf(sheet.what);
+      await print(sheet, papers);
+      skip(!findPoppler(), NO_POPPLER);
+      for (const { pdf, format } of papers) {
+        const pages = pagesOf(pdf);
+        // Firefox breaks no table that has a caption: one longer than a page is cut where the page ends, through a line even.
+        areWellMade(pages, format, engine === 'Firefox' && sheet.what === 'fourteen fabrics');
+        const words = plain(pages.map(({ text }) => text).join(''));
+        // The strips of the cut list, or of the parts that are laid out together.
+        expect(words).toMatch(/[Ss]trips,fromthetopofthecloth/);
+        for (const said of [
+          ...fabrics.flatMap(({ buy, name }) => [buy.text, name]),
+          ...items.map(({ text }) => text),
+          ...cuts.map(({ text }) => text),
+          ...(fabrics.some(({ letter }) => letter) ? ['Fabric key'] : []),
+          ...notes.map((note) => note.slice(0, 30)),
+        ])
+          expect(words, format).toContain(plain(said));
+      }
+    },
+  );
+
+  it('a page around its sheets is all there on A4 and on Letter: its words and theirs, no buttons, nothing cut', async ({
+    skip,
+  }) => {
+    const papers = FONTS.flatMap((font) => papersOf(`tutorial ${font}`).map((paper) => ({ ...paper, font })));
+    const said = await printTutorial(engine, papers);
+    expect(said.length).toBeGreaterThan(150);
+    skip(!findPoppler(), NO_POPPLER);
+    for (const { pdf, format, font } of papers) {
+      const which = `${format}, ${font}`;
+      areWellMade(pagesOf(pdf), which);
+      const words = drawnIn(pdf);
+      expect(
+        said.filter((text) => !isOn(words, plain(text))),
+        which,
+      ).toEqual([]);
+      expect(words.join('')).not.toMatch(/Copytable|Morerows/);
+      expect(words.join(''), 'the keys of fractions').not.toContain(plain('½⅝¾⅞'));
+    }
+  });
+});
+
+it.for(DRIVEN)('pages from %s are counted, and one that is cut in two is seen', async (engine, { skip }) => {
+  skip(!findPoppler(), NO_POPPLER);
+  const { page } = await (engine === 'Firefox' ? firefox : chromium).openWith('<p>A line</p>'.repeat(200));
+  const paper: Paper = { pdf: join(folder, `${engine}-lines.pdf`), format: 'A4' };
+  await writeOn(page, paper);
+  expect(pagesOf(paper.pdf).length).toBeGreaterThan(2);
+  await page.setContent('<div style="block-size: 60cm; background: teal"></div>');
+  await writeOn(page, paper);
+  const pages = pagesOf(paper.pdf).map((seen) => ({ ...seen, text: 'a\nb\nc' }));
+  expect(() => areWellMade(pages, paper.format)).toThrow(/cut in two/);
+  await page.close();
 });

@@ -1,11 +1,13 @@
-// Run by gjs: shows HTML in WebKit as if it stood at an address, runs a script there that asks for a print, and answers the
-// dialog with “Print to File”.
+// Run by gjs: shows HTML in WebKit as if it stood at an address, and runs scripts there, one after another, that each ask for
+// a print; the dialog is answered with “Print to File”.
 import GLib from 'gi://GLib';
 import Gtk from 'gi://Gtk?version=3.0';
 import WebKit from 'gi://WebKit2?version=4.1';
 import { exit, programArgs } from 'system';
 
-const [html, address, pdf, format, script] = programArgs;
+const [html, address, ...told] = programArgs;
+/** What is still to be printed: a file, its paper, and the script that asks for it. */
+const jobs = told.map((job) => JSON.parse(job));
 const PAPER = { A4: 'iso_a4', Letter: 'na_letter' };
 
 const end = (trouble) => {
@@ -14,13 +16,17 @@ const end = (trouble) => {
 };
 
 Gtk.init(null);
-const settings = new Gtk.PrintSettings();
-settings.set_printer('Print to File');
-settings.set(Gtk.PRINT_SETTINGS_OUTPUT_URI, GLib.filename_to_uri(pdf, null));
-settings.set(Gtk.PRINT_SETTINGS_OUTPUT_FILE_FORMAT, 'pdf');
-const paper = new Gtk.PageSetup();
-paper.set_paper_size_and_default_margins(Gtk.PaperSize.new(PAPER[format]));
-for (const side of ['top', 'bottom', 'left', 'right']) paper[`set_${side}_margin`](10, Gtk.Unit.MM);
+const setUp = (operation, { pdf, format }) => {
+  const settings = new Gtk.PrintSettings();
+  settings.set_printer('Print to File');
+  settings.set(Gtk.PRINT_SETTINGS_OUTPUT_URI, GLib.filename_to_uri(pdf, null));
+  settings.set(Gtk.PRINT_SETTINGS_OUTPUT_FILE_FORMAT, 'pdf');
+  operation.set_print_settings(settings);
+  const paper = new Gtk.PageSetup();
+  paper.set_paper_size_and_default_margins(Gtk.PaperSize.new(PAPER[format]));
+  for (const side of ['top', 'bottom', 'left', 'right']) paper[`set_${side}_margin`](10, Gtk.Unit.MM);
+  operation.set_page_setup(paper);
+};
 
 /**
  * Presses Print in the dialog once it is there and has found its printer; WebKit itself opens it, for it alone knows the
@@ -34,23 +40,25 @@ const confirm = () => {
 };
 
 const view = new WebKit.WebView();
-view.connect('print', (_, operation) => {
-  operation.set_print_settings(settings);
-  operation.set_page_setup(paper);
-  operation.connect('finished', () => end());
-  operation.connect('failed', (_, { message }) => end(message));
-  GLib.timeout_add(GLib.PRIORITY_DEFAULT, 50, confirm);
-  return false;
-});
-view.connect('load-changed', (_, event) => {
-  if (event !== WebKit.LoadEvent.FINISHED) return;
-  view.call_async_javascript_function(script, -1, null, null, null, null, (_, result) => {
+const printNext = () => {
+  if (jobs.length === 0) return end();
+  view.call_async_javascript_function(jobs[0].script, -1, null, null, null, null, (_, result) => {
     try {
       view.call_async_javascript_function_finish(result);
     } catch ({ message }) {
       end(message);
     }
   });
+};
+view.connect('print', (_, operation) => {
+  setUp(operation, jobs.shift());
+  operation.connect('finished', printNext);
+  operation.connect('failed', (_, { message }) => end(message));
+  GLib.timeout_add(GLib.PRIORITY_DEFAULT, 50, confirm);
+  return false;
+});
+view.connect('load-changed', (_, event) => {
+  if (event === WebKit.LoadEvent.FINISHED) printNext();
 });
 view.connect('load-failed', (_, _event, address, { message }) => end(`${address}: ${message}`));
 
