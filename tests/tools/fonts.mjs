@@ -60,4 +60,3 @@ export const fontsTold = () => {
   if (!existsSync(path) || readFileSync(path, 'utf8') !== CONFIG) writeFileSync(path, CONFIG);
   return { FONTCONFIG_FILE: path };
 };
-
