@@ -47,45 +47,41 @@ const cellsOf = ({ what, ours, beside = [], goal }) => [
   goal ? `${goal.words}: ${goal.met ? 'met' : 'not met'}` : '',
 ];
 
-/** @param {Section[]} sections */
-const widthsOf = (sections) =>
-  HEAD.map((head, at) =>
-    Math.max(head.length, ...sections.flatMap(({ rows }) => rows.map((row) => cellsOf(row)[at].length))),
-  );
+/** Fixed, so that each section can be shown when it is done. */
+const WIDTHS = [58, 17, 66, 16, 0];
+
+const line = (cells) =>
+  cells
+    .map((cell, at) => cell.padEnd(WIDTHS[at]))
+    .join('  ')
+    .trimEnd();
+
+/** The table's first line in a terminal. */
+export const HEAD_LINE = line(HEAD);
 
 /**
- * For a terminal.
- * @param {Section[]} sections
+ * A part of the table for a terminal.
+ * @param {Section} section
  */
-export const asText = (sections) => {
-  const widths = widthsOf(sections);
-  const line = (cells) =>
-    cells
-      .map((cell, at) => cell.padEnd(widths[at]))
-      .join('  ')
-      .trimEnd();
-  const parts = sections.map(({ title, rows, skipped = [] }) =>
-    [title, ...rows.map((row) => line(cellsOf(row))), ...skipped.map((words) => `left out: ${words}`)].join(
-      '\n',
-    ),
+export const asText = ({ title, rows, skipped = [] }) =>
+  [title, ...rows.map((row) => line(cellsOf(row))), ...skipped.map((words) => `left out: ${words}`)].join(
+    '\n',
   );
-  return [line(HEAD), ...parts].join('\n\n');
-};
 
 /**
- * The same as one table in Markdown.
+ * All of it as one table in Markdown.
  * @param {Section[]} sections
  */
 export const asMarkdown = (sections) => {
-  const line = (cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+  const bars = (cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
   const empty = HEAD.slice(1).map(() => '');
   return [
-    line(HEAD),
-    line(HEAD.map(() => '---')),
+    bars(HEAD),
+    bars(HEAD.map(() => '---')),
     ...sections.flatMap(({ title, rows, skipped = [] }) => [
-      line([`**${title}**`, ...empty]),
-      ...rows.map((row) => line(cellsOf(row))),
-      ...skipped.map((words) => line([`left out: ${words}`, ...empty])),
+      bars([`**${title}**`, ...empty]),
+      ...rows.map((row) => bars(cellsOf(row))),
+      ...skipped.map((words) => bars([`left out: ${words}`, ...empty])),
     ]),
   ].join('\n');
 };

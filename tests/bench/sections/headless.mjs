@@ -4,7 +4,8 @@ import { isThere, peer } from '../peers.mjs';
 import { atMost, figure } from '../table.mjs';
 import { inHyperformula, inMathjs, SUMS } from './sums.mjs';
 
-export const title = 'Without a page, a call of reckon.js, ms: the same sums beside it, without their working';
+export const title =
+  'Without a page, a call of reckon.js, ms: the same sums beside it, without their working';
 
 /** From 50 to 62 7/8 in, an eighth of an inch at a time. */
 const widthAt = (at) => 50 + (at % 104) / 8;
