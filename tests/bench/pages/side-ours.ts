@@ -17,16 +17,22 @@ const cellsOf = ({ shadowRoot }: Sheet): Cell[] => [
   ...shadowRoot!.querySelectorAll<Cell>("input[type='text'][data-row], textarea[data-row]"),
 ];
 
-/** Every cell that holds a number, by the place of its sheet and its row. */
+/** What a sheet is called here: the tag's name, and a number where there are several. */
+const nameOf = ({ localName }: Sheet, at: number): string => {
+  const isAlike = (other: Sheet): boolean => other.localName === localName;
+  const name = localName.replace('quilt-', '');
+  return sheets.filter(isAlike).length > 1
+    ? `${name} ${sheets.slice(0, at + 1).filter(isAlike).length}`
+    : name;
+};
+
+/** Every cell that holds a number, by the name of its sheet and its row: `top: block`. */
 const first = new Map<string, { sheet: Sheet; row: string; text: string }>();
 sheets.forEach((sheet, at) => {
-  for (const { value, dataset } of cellsOf(sheet))
-    if (/\d/.test(value))
-      first.set(`${sheet.localName.replace('quilt-', '')}${at} ${dataset['row']!}`, {
-        sheet,
-        row: dataset['row']!,
-        text: value,
-      });
+  for (const { value, dataset } of cellsOf(sheet)) {
+    const row = dataset['row']!;
+    if (/\d/.test(value)) first.set(`${nameOf(sheet, at)}: ${row}`, { sheet, row, text: value });
+  }
 });
 
 /** The text with another first number: a length grows by sixteenths of an inch, what is counted by one or two. */

@@ -1,4 +1,3 @@
-import { ROOT } from '../../tools/run.mjs';
 import { inTurns } from '../clock.mjs';
 import { isThere, peer } from '../peers.mjs';
 import { atMost, figure } from '../table.mjs';
@@ -53,7 +52,7 @@ const peersOf = (sums, ours) => [
 const GOALS = { backing: 0.25 };
 
 export const measure = async () => {
-  const calls = callsOf(await import(new URL(`file://${ROOT}dist/reckon.js`).href));
+  const calls = callsOf(await import(new URL('../../../dist/reckon.js', import.meta.url).href));
   const rows = Object.entries(calls).map(([name, ours]) => {
     const peers = SUMS[name] ? peersOf(SUMS[name], ours) : [];
     const [time, ...theirs] = inTurns([ours, ...peers.map(({ work }) => work)]);

@@ -86,8 +86,8 @@ const compared = async (page, cell, strokes) => {
   return { cell, ours, table, sheet, whole: median(times[0].map(({ whole }) => whole)) };
 };
 
-/** By the sheet that a cell is in: `top2 block` is in `top2`. */
-const sheetOf = (cell) => cell.split(' ')[0];
+/** The sheet that a cell is in: `top 2: block` is in `top 2`. */
+const sheetOf = (cell) => cell.split(':')[0];
 
 /** The cell of each sheet that takes longest: found with a few strokes, measured with many. */
 const slowest = async (site, name, markup) => {
@@ -99,12 +99,8 @@ const slowest = async (site, name, markup) => {
     if (times && !(found.get(sheetOf(cell))?.ours >= times.ours)) found.set(sheetOf(cell), times);
   }
   const all = [];
-  for (const [sheet, { cell }] of found)
-    all.push({
-      name: sheet.replace(/\d+$/, ''),
-      rows: page.rows,
-      ...(await compared(page, cell, MANY)),
-    });
+  for (const few of found.values())
+    all.push({ rows: page.rows, ...((await compared(page, few.cell, MANY)) ?? few) });
   await page.tab.close();
   return all;
 };
@@ -113,8 +109,8 @@ const slowest = async (site, name, markup) => {
 const isLater = ({ ours, whole }) => whole > 1.5 * ours + 20;
 
 const rowsOf = (place, limit) => (times) => {
-  const { name, cell, ours, table, sheet, whole, rows } = times;
-  const what = `${name} ${place}, ${cell.split(' ')[1]}`;
+  const { cell, ours, table, sheet, whole, rows } = times;
+  const what = `${place}, ${cell}`;
   const beside = [
     ...(sheet ? [{ name: SHEET, values: [sheet] }] : []),
     { name: `Lit table, ${rows} rows`, values: [table] },
