@@ -1,4 +1,4 @@
-import { framed, layOut, planned, rest, settled, sheetsIn, type Sheet } from './settled.js';
+import { allDefined, framed, layOut, planned, rest, settled, sheetsIn } from './settled.js';
 
 declare global {
   interface Window {
@@ -10,19 +10,14 @@ declare global {
 /** A browser does not tell of a shorter one. */
 const SHORTEST_TOLD = 50;
 
-const defined = async (): Promise<Sheet[]> => {
-  const undefined_ = [...document.querySelectorAll(':not(:defined)')].map(({ localName }) => localName);
-  await Promise.all([...new Set(undefined_)].map((name) => customElements.whenDefined(name)));
-  return sheetsIn(document);
-};
-
 const first = async (): Promise<{ answer: number; longest: number }> => {
   let longest = SHORTEST_TOLD;
   const watch = new PerformanceObserver((tasks) => {
     for (const { duration } of tasks.getEntries()) longest = Math.max(longest, duration);
   });
   watch.observe({ type: 'longtask', buffered: true });
-  const sheets = await defined();
+  await allDefined();
+  const sheets = sheetsIn(document);
   await settled(sheets);
   await planned(sheets);
   layOut();

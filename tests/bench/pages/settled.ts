@@ -31,7 +31,14 @@ export const planned = async (sheets: Sheet[]): Promise<void> => {
   await settled(sheets);
 };
 
+/** Once every element of the page is known to it. */
+export const allDefined = async (): Promise<void> => {
+  const unknown = [...document.querySelectorAll(':not(:defined)')].map(({ localName }) => localName);
+  await Promise.all(unknown.map((name) => customElements.whenDefined(name)));
+};
+
+/** Ours and plain tables. */
 export const sheetsIn = (page: Document): Sheet[] =>
-  [...page.querySelectorAll<Sheet>('plain-table, *')].filter(
+  [...page.querySelectorAll<Sheet>('*')].filter(
     (element) => element.localName === 'plain-table' || 'calculator' in element,
   );

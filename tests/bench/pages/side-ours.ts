@@ -1,13 +1,9 @@
-import { framed, isPlanning, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
+import { allDefined, framed, isPlanning, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
 import type { Side } from './side.js';
 
 type Cell = HTMLInputElement | HTMLTextAreaElement;
 
-await Promise.all(
-  [...document.querySelectorAll(':not(:defined)')].map(({ localName }) =>
-    customElements.whenDefined(localName),
-  ),
-);
+await allDefined();
 const sheets = sheetsIn(document);
 await settled(sheets);
 await planned(sheets);
