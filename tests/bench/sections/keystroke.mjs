@@ -8,7 +8,7 @@ export const title =
 
 const SHEET = 'jspreadsheet, 40 formulas';
 const FEW = 3;
-const MANY = 9;
+const MANY = 15;
 const WARM = 2;
 
 const JSPREADSHEET = [
