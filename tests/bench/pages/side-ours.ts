@@ -23,11 +23,17 @@ const nameOf = ({ localName }: Sheet, at: number): string => {
 };
 
 /** Every cell that holds a number, by the name of its sheet and its row: `top: block`. */
-const first = new Map<string, { sheet: Sheet; row: string; text: string }>();
+const first = new Map<
+  string,
+  { sheet: Sheet; row: string; text: string; property: string; before: unknown }
+>();
 sheets.forEach((sheet, at) => {
   for (const { value, dataset } of cellsOf(sheet)) {
     const row = dataset['row']!;
-    if (/\d/.test(value)) first.set(`${nameOf(sheet, at)}: ${row}`, { sheet, row, text: value });
+    const property = row in sheet ? row : 'measured';
+    const before = (sheet as unknown as Record<string, unknown>)[property];
+    if (/\d/.test(value))
+      first.set(`${nameOf(sheet, at)}: ${row}`, { sheet, row, text: value, property, before });
   }
 });
 
@@ -71,7 +77,10 @@ window.side = {
     return sheets.every(({ result }) => !result?.errors);
   },
   leave: async (name) => {
-    type(cellAt(name), first.get(name)!.text);
+    const { sheet, property, before } = first.get(name)!;
+    cellAt(name).blur();
+    // As a page sets it: typed back it would be the reader's own, and what flows would flow no more.
+    Object.assign(sheet, { [property]: before });
     await settled(sheets);
     await planned(sheets);
   },
