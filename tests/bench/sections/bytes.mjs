@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { posix } from 'node:path';
+import { readdirSync } from 'node:fs';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { rollup } from 'rollup';
 import { bundling, inline } from '../../tools/bundle.mjs';
 import { ROOT } from '../../tools/run.mjs';
+import { servedWith } from '../../tools/weigh.mjs';
 
 export const title = 'Bytes of a script of dist/ with all that it imports, gzip, brotli';
 
@@ -11,18 +11,6 @@ const sizes = (code) => [gzipSync(code, { level: 9 }).length, brotliCompressSync
 
 /** Each file is compressed by itself, as a server does it. */
 const sum = (codes) => codes.map(sizes).reduce(([a, b], [c, d]) => [a + c, b + d]);
-
-/** A file of dist/ and all that it imports. */
-const withImports = (file) => {
-  const all = new Set([file]);
-  // A set also visits what is added to it on the way.
-  for (const path of all)
-    for (const [, other] of readFileSync(`${ROOT}dist/${path}`, 'utf8').matchAll(
-      /(?:from|import)\s?\(?"(\.[^"]+)"/g,
-    ))
-      all.add(posix.join(posix.dirname(path), other));
-  return [...all].map((path) => readFileSync(`${ROOT}dist/${path}`));
-};
 
 /** What every entry rests on, bundled like it: the least that any could weigh. */
 const floor = async () => {
@@ -36,5 +24,5 @@ const floor = async () => {
 export const measure = async () => {
   const beside = [{ name: 'lit and fraction.js alone', values: await floor() }];
   const entries = readdirSync(`${ROOT}dist`).filter((name) => name.endsWith('.js') && name !== 'frame.js');
-  return { rows: entries.map((what) => ({ what, ours: sum(withImports(what)), beside })) };
+  return { rows: entries.map((what) => ({ what, ours: sum(servedWith([what])), beside })) };
 };
