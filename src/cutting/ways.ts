@@ -67,9 +67,9 @@ export function* searchWays(
     ways++;
     return step.value;
   };
-  let { layout: best, bound: least } = yield* within(
-    search(lots, width, height, bound, cheaper, turns ? 1 : HALF),
-  );
+  const first = yield* within(search(lots, width, height, bound, cheaper, turns ? 1 : HALF));
+  const least = first.bound;
+  let best = first.layout;
   if (turns)
     for (const { lots: from, across, along, bound } of moreWays(lots, width, height)) {
       if (best.used <= least) break;

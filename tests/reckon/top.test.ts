@@ -457,3 +457,77 @@ test('a side on point is never said to be exact', () => {
   const how = working.find(({ id }) => id === 'finishedWidth')!.how;
   expect(how).toBe('12 × 12 3/4 × √2 ≈ 216 3/8 in');
 });
+
+describe('sashing longer than the cloth is wide', () => {
+  const reckon = (more: TopInput = {}): TopResult =>
+    good({ block: 12, across: 3, down: 4, sashing: 2, fabricWidth: 40, ...more });
+
+  test('is joined from strips across the cloth where that takes less', () => {
+    // Geometry: 3 × 12 + 2 × 2 = 40 in, cut 40 1/2. Along the cloth it takes 40 1/2 in. Joined, each of the three is a whole
+    // width and 40 1/2 − (40 − 1/2) = 1 in; eight sashes of 12 1/2 in and the ends come from three more strips of 2 1/2 in.
+    const result = reckon();
+    expect(result.fabric).toBe('15');
+    expect(result.parts.map(({ fabric }) => fabric)).toEqual(['15']);
+    const row = (id: string) => result.working.find((one) => one.id === id)?.value;
+    expect([row('sashingJoined'), row('sashingWhole')]).toEqual(['15 in', '40 1/2 in']);
+    expect(result.notes.join()).toContain('Were it 1/2 in shorter, it would need no join');
+  });
+
+  test('is cut along the cloth where joined strips take no less', () => {
+    // Geometry: sixteen strips of 2 1/2 in lie side by side in 40 in of cloth, 40 1/2 in long; joined they take as many.
+    const { fabric, pieces, working } = reckon({
+      block: 36,
+      sashing: '4 1/2',
+      across: 1,
+      down: 13,
+      frame: true,
+      seam: '1/4',
+    });
+    const value = (id: string) => exact(working.find((one) => one.id === id)!.value.replace(' in', ''));
+    expect(value('sashingJoined').gte(exact(fabric))).toBe(true);
+    expect(value('sashingWhole').gte(exact(fabric))).toBe(true);
+    expect(pieces.length).toBeGreaterThan(0);
+  });
+
+  test('joined, its strips reach as far as the piece, and are no longer than the cloth', () => {
+    const inputs = fc.record({
+      block: fc.integer({ min: 32, max: 120 }).map((eighths) => `${eighths}/8`),
+      sashing: fc.integer({ min: 4, max: 32 }).map((eighths) => `${eighths}/8`),
+      across: fc.integer({ min: 2, max: 9 }),
+      down: fc.integer({ min: 2, max: 9 }),
+      frame: fc.boolean(),
+      fabricWidth: fc.constantFrom('40', '41 3/8', '106 cm'),
+      seam: fc.constantFrom('0', '1/4', '3/8'),
+      shrinkage: fc.constantFrom(0, 3),
+    });
+    let joined = 0;
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const { pieces, unfinished, working } = good(input);
+        const ends = pieces.filter(({ piece }) => piece.includes(', end to join'));
+        if (!ends.length) return;
+        joined++;
+        const cloth = exact(
+          (input.fabricWidth.endsWith('cm') ? exact(106).div(exact('2.54')) : exact(input.fabricWidth)).mul(
+            exact(100 - input.shrinkage, 100),
+          ),
+        );
+        expect(working.some(({ id }) => id === 'sashingJoined')).toBe(true);
+        const wholes = pieces.filter(({ piece }) => piece.includes(', whole width to join'));
+        // Geometry: strips sewn end to end lose two seam allowances at each join.
+        const loss = exact(input.seam).mul(2);
+        const rows = input.down + (input.frame ? 1 : -1);
+        const reach = (count: number, length: Exact): Exact => length.mul(count / rows);
+        const all = [...wholes, ...ends].filter(({ piece }) => piece.startsWith('sashing between rows'));
+        const perRow = all.reduce((some, { count }) => some + count / rows, 0);
+        const sewn = sum(all.map(({ count, length }) => reach(count, exact(length)))).sub(
+          loss.mul(perRow - 1),
+        );
+        if (all.length) expect(sewn.gte(exact(unfinished.width))).toBe(true);
+        for (const { length } of [...wholes, ...ends]) expect(exact(length).lte(cloth)).toBe(true);
+      }),
+      { numRuns: 60, seed: 3 },
+    );
+    expect(joined).toBeGreaterThan(10);
+  });
+});
