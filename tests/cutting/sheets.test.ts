@@ -37,6 +37,33 @@ const total = (list: SmallPiece[]): number => list.reduce((all, { count }) => al
 const area = (list: SmallPiece[]): number =>
   list.reduce((all, { width, height, count }) => all + width * height * count, 0);
 
+/** A sheet in so many pieces, or a few less: cut edge to edge, each somewhere. */
+const cutUp = (roll: (sides: number) => number, sheet: Sides, most: number): SmallPiece[] => {
+  const parts: Sides[] = [sheet];
+  for (let cuts = 0; cuts < 60 && parts.length < most; cuts++) {
+    const at = roll(parts.length);
+    const [w, h] = parts[at]!;
+    const down = roll(2);
+    const long = down ? h : w;
+    if (long < 14) continue;
+    const cut = 6 + roll(long - 12);
+    parts.splice(
+      at,
+      1,
+      ...((down
+        ? [
+            [w, cut],
+            [w, h - cut],
+          ]
+        : [
+            [cut, h],
+            [w - cut, h],
+          ]) as Sides[]),
+    );
+  }
+  return parts.map(([width, height]) => ({ width, height, count: 1, turn: true }));
+};
+
 describe('one sheet is enough', () => {
   // Geometry: 5 3/4 × 2 = 11 1/2 in across, and 4 1/4 × 2 = 8 1/2 in in one column beside them: 15 3/4 ≤ 20, and the last
   // 4 1/4 in square beside that column makes 20 in.
@@ -84,30 +111,7 @@ describe('one sheet is enough', () => {
     const above: unknown[] = [];
     for (let i = 0; i < 200; i++) {
       const sides = [FAT_QUARTER, FAT_EIGHTH, ...ODD][roll(7)]!;
-      const parts: Sides[] = [sides];
-      const most = 3 + roll(6);
-      for (let cuts = 0; cuts < 40 && parts.length < most; cuts++) {
-        const at = roll(parts.length);
-        const [w, h] = parts[at]!;
-        const down = roll(2);
-        const long = down ? h : w;
-        if (long < 14) continue;
-        const cut = 6 + roll(long - 12);
-        parts.splice(
-          at,
-          1,
-          ...((down
-            ? [
-                [w, cut],
-                [w, h - cut],
-              ]
-            : [
-                [cut, h],
-                [w - cut, h],
-              ]) as Sides[]),
-        );
-      }
-      const list = parts.map(([width, height]) => ({ width, height, count: 1, turn: true }));
+      const list = cutUp(roll, sides, 3 + roll(6));
       if (sheetsFor(list, sides) > 1) above.push({ list, sides });
     }
     expect(above).toEqual([]);
@@ -127,21 +131,31 @@ describe('pieces that may be turned never take more sheets than those that may n
     return [sheetsFor(list, [width, height]), Math.min(...fixed)];
   };
 
+  const random = (roll: (sides: number) => number, sides: Sides): SmallPiece[] => {
+    const kinds = 1 + roll(6);
+    const most = [4, 4, 4, 30][roll(4)]!;
+    return Array.from({ length: kinds }, (): SmallPiece => ({
+      width: 6 + roll(Math.min(...sides) - 6),
+      height: 6 + roll(Math.max(...sides) - 6),
+      count: 1 + roll(Math.ceil(most / kinds)),
+      turn: true,
+    }));
+  };
+
   test.each([
-    ['few', 400, 10],
-    ['many', 60, 60],
-  ])('%s pieces', (_, lists, most) => {
+    ['random ones', 150, random],
+    ['a cut-up sheet', 60, (roll, sides) => cutUp(roll, sides, 4 + roll(12))],
+    [
+      'two cut-up sheets',
+      40,
+      (roll, sides) => [...cutUp(roll, sides, 6), ...cutUp(roll, sides, 4 + roll(6))],
+    ],
+  ] satisfies [string, number, typeof random][])('%s', (_, lists, make) => {
     const roll = dice(lists);
     const above: unknown[] = [];
     for (let i = 0; i < lists; i++) {
       const sides = [FAT_QUARTER, FAT_EIGHTH, ...ODD][roll(7)]!;
-      const kinds = 1 + roll(6);
-      const list = Array.from({ length: kinds }, (): SmallPiece => ({
-        width: 6 + roll(Math.min(...sides) - 6),
-        height: 6 + roll(Math.max(...sides) - 6),
-        count: 1 + roll(Math.ceil(most / kinds)),
-        turn: true,
-      }));
+      const list = make(roll, sides);
       const [free, fixed] = compare(list, sides);
       if (free > fixed) above.push({ list, sides, free, fixed });
     }
