@@ -475,10 +475,10 @@ describe('sashing longer than the cloth is wide', () => {
 
   test('is cut along the cloth where joined strips take more', () => {
     // Geometry: sixteen strips 2 1/2 in wide and 60 in long lie side by side in 40 in of cloth: 60 in. Joined, each is a whole
-    // width and 60 − (40 − 1/2) = 20 1/2 in, of which a strip gives one: 32 × 2 1/2 = 80 in.
+    // width and 60 − (40 − 1/2) = 20 1/2 in: sixteen strips are 40 in, and the ends lie side by side below: 60 1/2 in.
     const { fabric, pieces, working, notes } = reckon({ block: '59 1/2', across: 1, down: 17 });
     const value = (id: string) => working.find((one) => one.id === id)!.value;
-    expect([value('sashingWhole'), value('sashingJoined')]).toEqual(['60 in', '80 in']);
+    expect([value('sashingWhole'), value('sashingJoined')]).toEqual(['60 in', '60 1/2 in']);
     expect(fabric).toBe('60');
     expect(cutSizes(pieces)).toEqual({ '2 1/2 × 60': 16 });
     expect(notes.join()).not.toContain('shorter');
