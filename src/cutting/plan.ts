@@ -3,7 +3,7 @@ import { clothBound } from './bounds.js';
 import type { Lot } from './fill.js';
 import { gridFor, noPlan, refuse, type Grid, type NoPlan } from './grid.js';
 import { readable } from './readable.js';
-import { search } from './search.js';
+import { searchWays } from './ways.js';
 
 /** Equal rectangles to be cut. */
 export interface CutPiece {
@@ -162,7 +162,7 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
   const cheaper = (used: number): number =>
     total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
   const lots = lotsOf(sizes);
-  const found = lots.length ? yield* search(lots, width, height, bound, cheaper) : undefined;
+  const found = lots.length ? yield* searchWays(lots, width, height, bound, cheaper) : undefined;
   const sheets = found?.layout.sheets ?? [];
   const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
   if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
@@ -194,7 +194,9 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
   });
   const count = drawn.reduce((all, { times }) => all + times, 0);
   const length = cloth.height ?? drawn[0]?.used ?? ZERO;
-  const least = cloth.height ? exact(bound) : grid.inches(bound);
+  // sizes that were rounded up prove nothing here either
+  const known = grid.exact && found ? found.bound : bound;
+  const least = cloth.height ? exact(known) : grid.inches(known);
   return {
     ok: true,
     sheets: drawn,

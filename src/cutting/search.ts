@@ -1,3 +1,4 @@
+import { leastOfFew } from './few.js';
 import { filler, type Layout, type Lot, type Recipe } from './fill.js';
 
 /** Gaps times lots that a search looks at: a count, so that every machine finds the same plan. */
@@ -89,10 +90,10 @@ const untidiness = ({ sheets }: Layout, lots: Lot[]): number => {
   return (heights.size * 1e4 + kinds.size) * 1e6 + trims;
 };
 
-/** A plan on the grid, and whether it is strips across the cloth first. */
-interface Found {
+/** A plan on the grid, and what no plan can do with less than. */
+export interface Found {
   layout: Layout;
-  inStrips: boolean;
+  bound: number;
 }
 
 /**
@@ -102,6 +103,7 @@ interface Found {
  * @param height of a sheet; cloth bought by length has none.
  * @param bound what no layout can do with less than, in steps of the grid or in sheets.
  * @param cheaper how little another order of cutting has to use to save anything, where strips use so much.
+ * @param worth the share of the usual effort that it may take.
  */
 export function* search(
   lots: Lot[],
@@ -109,10 +111,11 @@ export function* search(
   height: number | undefined,
   bound: number,
   cheaper: (used: number) => number,
+  worth = 1,
 ): Generator<number, Found> {
   const { area, effort, layOut } = filler(lots, width, height);
   const roll = dice();
-  const total = Math.min(EFFORT.most, EFFORT.least + EFFORT.perLot * lots.length);
+  const total = worth * Math.min(EFFORT.most, EFFORT.least + EFFORT.perLot * lots.length);
   let shown = 0;
   const pause = function* (): Generator<number, void> {
     if (effort() - shown < SLICE) return;
@@ -129,7 +132,8 @@ export function* search(
     if (!layout || tried.used < layout.used) [layout, recipe] = [tried, start];
     yield* pause();
   }
-  let found: Found = { layout: layout!, inStrips: true };
+  /** The best so far, and whether it is strips across the cloth first. */
+  let found = { layout: layout!, inStrips: true };
 
   const useLess = function* (inStrips: boolean, share: number): Generator<number, void> {
     const by = copy(recipe);
@@ -151,7 +155,14 @@ export function* search(
   };
 
   yield* useLess(true, SHARE.strips);
-  yield* useLess(false, SHARE.free);
+  const few =
+    found.layout.used > bound
+      ? yield* leastOfFew(lots, width, height, found.layout.used, shown / total)
+      : undefined;
+  if (few) bound = few.used;
+  else yield* useLess(false, SHARE.free);
+  if (few && few.used < found.layout.used && few.used <= cheaper(found.layout.used))
+    return { layout: few, bound };
 
   const { inStrips } = found;
   let now = untidiness(found.layout, lots);
@@ -166,5 +177,5 @@ export function* search(
     }
     yield* pause();
   }
-  return found;
+  return { layout: found.layout, bound };
 }

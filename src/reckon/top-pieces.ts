@@ -1,4 +1,5 @@
-import { exact, rootUp, toMark, type Exact } from '../measure/exact.js';
+import { fewest } from '../cutting/joins.js';
+import { exact, least, most, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { PATCHES } from '../trade/patches.js';
 import type { Cut } from './answer.js';
 import type { Book } from './book.js';
@@ -53,6 +54,33 @@ export const sashingPieces = <F extends Fields>(
     add(stones, upright * level, 'cornerstone', narrow);
   } else add(sashes, level, 'sashing between rows, in one strip', cutSize(finishedWidth));
   return { sashes, stones };
+};
+
+/**
+ * The same pieces where those longer than the cloth is wide are joined from strips across it: whole ones, and an end that
+ * reaches as far as is left. Nothing where none is so long, or where a seam uses up a whole strip.
+ */
+export const joinedPieces = <F extends Fields>(
+  book: Book<F>,
+  cuts: Cut[],
+  cloth: Exact,
+  { seam, mark }: Layout,
+): Cut[] | undefined => {
+  const loss = seam.mul(2);
+  if (loss.gte(cloth) || cuts.every(({ length }) => exact(length).lte(cloth))) return undefined;
+  return cuts.flatMap((cut) => {
+    const long = exact(cut.length);
+    const whole = fewest(long, cloth, loss)! - 1;
+    if (!whole) return [cut];
+    const left = long.sub(cloth.sub(loss).mul(whole));
+    const end = most(left, least(toMark(left, mark), cloth));
+    const to = `to join to ${book.l(long)}`;
+    const width = exact(cut.width);
+    return [
+      book.cut(cut.count * whole, `${cut.piece}, whole width ${to}`, width, cloth),
+      book.cut(cut.count, `${cut.piece}, end ${to}`, width, end),
+    ];
+  });
 };
 
 /** The squares that the setting triangles of a top on point are cut from, with their rows. */

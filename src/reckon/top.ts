@@ -1,4 +1,5 @@
-import { exact, sum, type Exact } from '../measure/exact.js';
+import { exact, least, most, sum, type Exact } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
@@ -8,7 +9,7 @@ import { Book } from './book.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
-import { diagonal, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
+import { diagonal, joinedPieces, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
 
 export const topFields = {
   block: lengthField('Block, finished', { most: '200 in' }),
@@ -45,6 +46,16 @@ export interface TopResult extends Answer {
   /** The strips where all are cut from one cloth. */
   strips: CutStrip[];
 }
+
+/** Pieces, the cloth they take and the strips they are cut from. */
+interface Planned {
+  cuts: Cut[];
+  fabric: Exact;
+  strips: CutStrip[];
+}
+
+/** A strip that is too long by no more than this can be made to fit: a small change to the blocks or the sashing. */
+const A_LITTLE = exact(2);
 
 /** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
 const ANY = exact(100_000);
@@ -124,7 +135,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     if (onPoint && sashed && !frame)
       book.notes.push('On point, sashing runs round every block, on the outside too.');
 
-    const clothFor = (cuts: Cut[], part: keyof typeof topFields): { fabric: Exact; strips: CutStrip[] } => {
+    const clothFor = (cuts: Cut[], part: keyof typeof topFields): Planned => {
       const pieces = cuts.map((cut) => ({
         width: exact(cut.length),
         height: exact(cut.width),
@@ -136,7 +147,33 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       if (!plan.ok) return book.refuse(part, plan.message);
       if (!canBeCut(pieces, on, plan)) return book.refuse(part, UNSOUND);
       const names = cuts.map(({ piece }) => piece);
-      return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+      return { cuts, fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+    };
+    /** As the pieces are, or with the long ones joined where that takes less. */
+    const bestFor = (cuts: Cut[], part: keyof typeof topFields): Planned => {
+      const whole = clothFor(cuts, part);
+      const pieces = joinedPieces(book, cuts, cloth, layout);
+      const joined = pieces && clothFor(pieces, part);
+      if (joined && cuts === sashes) sayJoins(whole, joined);
+      return joined?.fabric.lt(whole.fabric) ? joined : whole;
+    };
+    /** Shows both plans, and what a strip that is a little shorter would save. */
+    const sayJoins = (whole: Planned, joined: Planned): void => {
+      const how = ({ strips }: Planned): string => `strips across the cloth: ${stacked(strips, n, washed)} =`;
+      const from = ['sashing', 'block', 'across', 'fabricWidth'];
+      book.row('sashingJoined', 'Sashing, long strips joined', joined.fabric, how(joined), from);
+      book.row('sashingWhole', 'Sashing, cut along the cloth without joins', whole.fabric, how(whole), from);
+      const long = most(...sashes.map(({ length }) => exact(length)));
+      const over = long.sub(cloth);
+      if (over.gt(A_LITTLE)) return;
+      const shorter = sashes.map((cut) => ({
+        ...cut,
+        length: mixed(least(exact(cut.length), cloth)),
+      }));
+      const saves = least(whole.fabric, joined.fabric).sub(clothFor(shorter, 'sashing').fabric);
+      book.notes.push(
+        `The sashing of ${l(long)} is ${l(over)} longer than the cloth is wide. Were it ${l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${l(saves)} less cloth` : ''}.`,
+      );
     };
     const kinds = [
       { part: 'sashing', cuts: sashes, key: 'sashing' },
@@ -146,17 +183,23 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     const parts = kinds
       .filter(({ cuts }) => cuts.length)
       .map(({ part, cuts, key }) => {
-        const { fabric, strips } = clothFor(cuts, key);
-        return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
+        const best = bestFor(cuts, key);
+        return { part, buy: book.toBuy(best.fabric), ...best };
       });
-    const pieces = parts.flatMap(({ cuts }) => cuts);
     const apart = {
+      cuts: parts.flatMap(({ cuts }) => cuts),
       fabric: sum(parts.map(({ fabric }) => fabric)),
       strips: parts.flatMap(({ strips }) => strips),
     };
     // One kind of piece is planned already, and several may take less one below the other.
-    const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
-    const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
+    const together =
+      parts.length === 1
+        ? apart
+        : bestFor(
+            kinds.flatMap(({ cuts }) => cuts),
+            'sashing',
+          );
+    const { fabric, strips, cuts: pieces } = apart.fabric.lt(together.fabric) ? apart : together;
     const bought = book.buy(
       fabric,
       parts.length

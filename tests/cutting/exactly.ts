@@ -6,6 +6,13 @@ export interface SmallPiece {
   count: number;
 }
 
+/** Every share of so many of each piece, from none to all. */
+const shares = (counts: number[]): number[][] =>
+  counts.reduce<number[][]>(
+    (all, count) => all.flatMap((part) => Array.from({ length: count + 1 }, (_, taken) => [...part, taken])),
+    [[]],
+  );
+
 /**
  * The least length of cloth from which edge-to-edge cuts give every piece, by trying every way: one piece, or a cut
  * across or lengthwise with every share of the pieces on either side. Only for a few pieces of small whole sizes; it has
@@ -19,13 +26,6 @@ export const leastLength = (pieces: SmallPiece[], width: number): number => {
       for (const sum of [...sums])
         for (const size of turn ? [w, h] : [w]) if (sum + size < width) sums.add(sum + size);
   const cuts = [...sums].filter((sum) => sum > 0);
-
-  const shares = (counts: number[]): number[][] =>
-    counts.reduce<number[][]>(
-      (all, count) =>
-        all.flatMap((part) => Array.from({ length: count + 1 }, (_, taken) => [...part, taken])),
-      [[]],
-    );
 
   const least = (counts: number[], w: number): number => {
     const key = `${w}:${counts.join()}`;
@@ -90,4 +90,49 @@ export const fewestSheets = (pieces: SmallPiece[], width: number, height: number
     return best;
   };
   return fewest(pieces.map(({ count }) => count));
+};
+
+/**
+ * Whether edge-to-edge cuts give every piece from one sheet: each share of the pieces on one side of a cut, the cut as
+ * near to the edge as they allow, and the rest on the other side.
+ */
+export const fitsSheet = (pieces: SmallPiece[], width: number, height: number): boolean => {
+  const known = new Map<string, boolean>();
+  const area = (counts: number[]): number =>
+    counts.reduce((sum, count, i) => sum + count * pieces[i]!.width * pieces[i]!.height, 0);
+  const oneFits = ({ width: w, height: h, turn }: SmallPiece, wide: number, high: number): boolean =>
+    (w <= wide && h <= high) || (turn && h <= wide && w <= high);
+
+  const fits = (counts: number[], wide: number, high: number): boolean => {
+    if (area(counts) > wide * high) return false;
+    const total = counts.reduce((sum, count) => sum + count, 0);
+    const key = `${wide}:${high}:${counts.join()}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const each = counts.every((count, i) => !count || oneFits(pieces[i]!, wide, high));
+    const found = each && (total < 2 || shares(counts).some((one) => parts(counts, one, total, wide, high)));
+    known.set(key, found);
+    return found;
+  };
+  /** Whether a cut either way leaves such a share on one side of it and the rest on the other. */
+  const parts = (counts: number[], one: number[], total: number, wide: number, high: number): boolean => {
+    const size = one.reduce((sum, count) => sum + count, 0);
+    if (!size || 2 * size > total) return false;
+    const rest = counts.map((count, i) => count - one[i]!);
+    const cutAcross = (long: number, across: number, fit: (share: number[], length: number) => boolean) => {
+      let cut = Math.ceil(area(one) / across);
+      const last = long - Math.ceil(area(rest) / across);
+      while (cut <= last && !fit(one, cut)) cut++;
+      return cut <= last && fit(rest, long - cut);
+    };
+    return (
+      cutAcross(wide, high, (share, length) => fits(share, length, high)) ||
+      cutAcross(high, wide, (share, length) => fits(share, wide, length))
+    );
+  };
+  return fits(
+    pieces.map(({ count }) => count),
+    width,
+    height,
+  );
 };

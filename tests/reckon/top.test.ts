@@ -161,7 +161,7 @@ describe('a straight set', () => {
 
   test('a row of sashing follows the width that was measured', () => {
     const input = { block: 12, across: 3, down: 3, sashing: 2, measured: { finishedWidth: '40 1/4' } };
-    const result = good(input);
+    const result = good({ ...input, fabricWidth: 42 });
     expect(result.finished).toEqual({ width: '40 1/4', length: '40' });
     // 40 1/4 + 2 × 1/4
     expect(cutSizes(result.pieces)).toMatchObject({ '2 1/2 × 40 3/4': 2 });
@@ -456,4 +456,73 @@ test('a side on point is never said to be exact', () => {
   const { working } = good({ block: '12 3/4', across: 12, down: 5, set: 'on-point' });
   const how = working.find(({ id }) => id === 'finishedWidth')!.how;
   expect(how).toBe('12 × 12 3/4 × √2 ≈ 216 3/8 in');
+});
+
+describe('sashing longer than the cloth is wide', () => {
+  const reckon = (more: TopInput = {}): TopResult =>
+    good({ block: 12, across: 3, down: 4, sashing: 2, fabricWidth: 40, ...more });
+
+  test('is joined from strips across the cloth where that takes less', () => {
+    // Geometry: 3 × 12 + 2 × 2 = 40 in, cut 40 1/2. Along the cloth it takes 40 1/2 in. Joined, each of the three is a whole
+    // width and 40 1/2 − (40 − 1/2) = 1 in; eight sashes of 12 1/2 in and the ends come from three more strips of 2 1/2 in.
+    const result = reckon();
+    expect(result.fabric).toBe('15');
+    expect(result.parts.map(({ fabric }) => fabric)).toEqual(['15']);
+    const row = (id: string) => result.working.find((one) => one.id === id)?.value;
+    expect([row('sashingJoined'), row('sashingWhole')]).toEqual(['15 in', '40 1/2 in']);
+    expect(result.notes.join()).toContain('Were it 1/2 in shorter, it would need no join');
+  });
+
+  test('is cut along the cloth where joined strips take more', () => {
+    // Geometry: sixteen strips 2 1/2 in wide and 60 in long lie side by side in 40 in of cloth: 60 in. Joined, each is a whole
+    // width and 60 − (40 − 1/2) = 20 1/2 in: sixteen strips are 40 in, and the ends lie side by side below: 60 1/2 in.
+    const { fabric, pieces, working, notes } = reckon({ block: '59 1/2', across: 1, down: 17 });
+    const value = (id: string) => working.find((one) => one.id === id)!.value;
+    expect([value('sashingWhole'), value('sashingJoined')]).toEqual(['60 in', '60 1/2 in']);
+    expect(fabric).toBe('60');
+    expect(cutSizes(pieces)).toEqual({ '2 1/2 × 60': 16 });
+    expect(notes.join()).not.toContain('shorter');
+  });
+
+  test('joined, its strips reach as far as the piece, and are no longer than the cloth', () => {
+    const inputs = fc.record({
+      block: fc.integer({ min: 32, max: 120 }).map((eighths) => `${eighths}/8`),
+      sashing: fc.integer({ min: 4, max: 32 }).map((eighths) => `${eighths}/8`),
+      across: fc.integer({ min: 2, max: 9 }),
+      down: fc.integer({ min: 2, max: 9 }),
+      frame: fc.boolean(),
+      fabricWidth: fc.constantFrom('40', '41 3/8', '106 cm'),
+      seam: fc.constantFrom('0', '1/4', '3/8'),
+      shrinkage: fc.constantFrom(0, 3),
+    });
+    let joined = 0;
+    fc.assert(
+      fc.property(inputs, (input) => {
+        const { pieces, unfinished, working } = good(input);
+        const ends = pieces.filter(({ piece }) => piece.includes(', end to join'));
+        if (!ends.length) return;
+        joined++;
+        const cloth = exact(
+          (input.fabricWidth.endsWith('cm') ? exact(106).div(exact('2.54')) : exact(input.fabricWidth)).mul(
+            exact(100 - input.shrinkage, 100),
+          ),
+        );
+        expect(working.some(({ id }) => id === 'sashingJoined')).toBe(true);
+        const wholes = pieces.filter(({ piece }) => piece.includes(', whole width to join'));
+        // Geometry: strips sewn end to end lose two seam allowances at each join.
+        const loss = exact(input.seam).mul(2);
+        const rows = input.down + (input.frame ? 1 : -1);
+        const reach = (count: number, length: Exact): Exact => length.mul(count / rows);
+        const all = [...wholes, ...ends].filter(({ piece }) => piece.startsWith('sashing between rows'));
+        const perRow = all.reduce((some, { count }) => some + count / rows, 0);
+        const sewn = sum(all.map(({ count, length }) => reach(count, exact(length)))).sub(
+          loss.mul(perRow - 1),
+        );
+        if (all.length) expect(sewn.gte(exact(unfinished.width))).toBe(true);
+        for (const { length } of [...wholes, ...ends]) expect(exact(length).lte(cloth)).toBe(true);
+      }),
+      { numRuns: 60, seed: 3 },
+    );
+    expect(joined).toBeGreaterThan(10);
+  });
 });
