@@ -139,7 +139,7 @@ for (const tag of TAGS)
       ]);
       expect(text(copy.querySelector('[part~=answer]'))).to.equal(answer(sheet));
       const values = (root: ShadowRoot): string[] =>
-        [...root.querySelectorAll<HTMLInputElement>('input, select, output')].map(
+        [...root.querySelectorAll<HTMLInputElement>('input, select, [part~=value]')].map(
           ({ value, checked }) => `${value} ${checked}`,
         );
       expect(values(copy)).to.deep.equal(values(sheet.shadowRoot!));
