@@ -204,7 +204,7 @@ export const lengthsField = (
         ? [raw]
         : placesOf(textOf(raw), style.comma)
             .filter((part, _, all) => part || (each && all.some(Boolean)))
-            .map((part, _, all) => part && sameUnit(part, all.at(-1)!));
+            .map((part, _, all) => (part && all.at(-1) ? sameUnit(part, all.at(-1)!) : part));
     if (parts.length > LONGEST_LIST)
       refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
     return parts.map((part, at) => {

@@ -128,7 +128,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
       <p class="actions">
         ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.switchUnits) : nothing}
         ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
-        <span role="status" class=${told ? nothing : 'unseen'}>${told || this.#announced}</span>
+        <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span>
       </p>
     </section>`;
   }
