@@ -184,7 +184,7 @@ const UNITS = [
   'metres',
   'by 60',
 ];
-const MORE = ['2', '64', '6', '/64', '.5', ' in', ' x 60', '8 yd'];
+const MORE = ['2', '64', '6', '.5', ' in', ' x 60', '8 yd'];
 
 /** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */
 export const isBegun = (text: string, reads: (text: string) => boolean): boolean => {
@@ -199,6 +199,8 @@ export const isBegun = (text: string, reads: (text: string) => boolean): boolean
     [
       ...begun.map((unit) => text.slice(0, -letters.length) + unit),
       ...['', ...MORE].map((more) => text + more),
+      // The upper part of a fraction.
+      text.replace(/\d\s+\d+$/, '$&/64'),
     ].some((whole) => reads(whole + closed))
   );
 };

@@ -5,6 +5,7 @@ import { placesOf, quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import { rowIn, type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
 import {
+  entryLabel,
   isBlank,
   lengthField,
   missing,
@@ -226,7 +227,9 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   protected labelOf(id: string): string {
-    return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+    const { field, at } = this.placeOf(id);
+    if (field?.each) return entryLabel(field.each, at);
+    return field?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
   }
 }
 

@@ -153,7 +153,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     const { said } = this;
     if (said[0])
       return [
-        `Not reckoned${good ? ' again' : ''} yet: ${said.map(({ input }) => this.labelOf(input)).join(', ')}.`,
+        `Not reckoned${good ? ' again' : ''} yet: ${said.map((problem) => this.labelOf(this.cellOf(problem))).join(', ')}.`,
       ];
     return this.result.errors ? [] : [this.overStock ?? [], this.strayLock(), this.result.notes].flat();
   }

@@ -87,6 +87,7 @@ export const sheetStyles = css`
   [aria-invalid] { border-block-end: 3px solid var(--_accent); }
   :focus-visible { outline: 2.5px solid var(--_accent-text); outline-offset: 1px; }
   .error, button { color: var(--_accent-text); }
+  .marked button { color: inherit; }
   .error { display: block; font-size: inherit; }
   .how .error { font-size: 1.1em; }
 

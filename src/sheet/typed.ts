@@ -161,7 +161,9 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   /** A list with this text, which may hold several entries, in the place of one; without it where there is no text. */
   #listWith(key: string, at: number, text?: string): string {
     const { comma, units } = this.lengthStyle;
-    const entries = [...((text !== undefined && this.editing?.entries) || this.entries(key))];
+    const { editing } = this;
+    const isTyped = text !== undefined && editing && this.placeOf(editing.id).key === key;
+    const entries = isTyped ? [...editing.entries] : this.entries(key);
     const isNew = at >= entries.length;
     const typed = placesOf(text ?? '', comma);
     // An emptied entry stays, until it is taken away.
