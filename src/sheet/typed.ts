@@ -215,8 +215,13 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     if (editing?.id === id) {
       editing.text = text;
       editing.isBegun =
-        !this.placeOf(id).field?.lines &&
-        isBegun(text, (whole) => !!this.#sidesIn(id, whole) || this.reads(id, whole));
+        this.placeOf(id).field?.kind !== 'own' &&
+        isBegun(
+          text,
+          (whole) =>
+            this.#sidesIn(id, whole)?.every((side, at) => this.reads(SIDES[at]!, side)) ??
+            this.reads(id, whole),
+        );
     }
     this.#take(id, text);
   };
