@@ -207,7 +207,7 @@ export const isBegun = (text: string, reads: (text: string) => boolean): boolean
 
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export const sameUnit = (first: string, second: string): string => {
-  const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
+  const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(`${first}0${second}`)?.[1];
   return unit ? `${first} ${unit}` : first;
 };
 

@@ -59,6 +59,8 @@ export const sheetStyles = css`
   .stale :is(.buy, .buy + p, .reckoned [part='value'], .measurable input:not([aria-invalid]), figure, [part='list']) { opacity: 0.72; }
   /* Only faded while what is typed may still become right. */
   .stale.wrong :is(.buy, .buy + p, .reckoned [part='value'], .measurable input:not([aria-invalid]), [part='list'] td) { text-decoration: line-through; }
+  /* Large type has a line of its own. */
+  .stale.wrong strong { display: inline-block; text-decoration: inherit; }
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 
   [part='label'] { inline-size: 34%; }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { bothSides, isBegun, parseLength, placesOf } from '../../src/measure/parse.js';
+import { bothSides, isBegun, parseLength, placesOf, sameUnit } from '../../src/measure/parse.js';
 
 const reads = (text: string): boolean => {
   const read = parseLength(text);
@@ -78,6 +78,9 @@ test('three numbers with a slash that are no mixed number stay apart', () => {
   expect(parseLength('1 / 2')).toEqual({ ok: true, value: exact(1, 2) });
   expect(parseLength('60 - 1 / 2')).toEqual({ ok: true, value: exact(119, 2) });
 });
+
+test('a word behind a length that has its unit is no unit of it', () =>
+  expect(sameUnit('2 in', 'wide')).toBe('2 in'));
 
 test.each([
   ['2, , 4', ['2', '', '4']],
