@@ -283,7 +283,9 @@ describe('Lists', () => {
       .filter((line) => line.cells.length === 4)
       .map((line) => line.cells[1]!);
     expect(getComputedStyle(seams!.closest('table')!.tHead!).display).to.equal('none');
-    expect(getComputedStyle(seams!, '::before').content).to.include('Seams');
+    // Firefox says what was written, others what is shown.
+    expect(getComputedStyle(seams!, '::before').content).to.match(/Seams|attr/);
+    expect(seams!.dataset['head']).to.equal('Seams');
     sheet.style.cssText = '';
     expect(getComputedStyle(seams!, '::before').content).to.equal('none');
   });
