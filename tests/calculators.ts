@@ -19,7 +19,7 @@ export const CALCULATORS: Record<string, { given: Attributes; typed: Typed[] }> 
       ['fabricWidth', '42'],
     ],
   },
-  borders: { given: { width: '58', length: '70', borders: '2, 4 1/2' }, typed: [['borders', '1 1/2, 6']] },
+  borders: { given: { width: '58', length: '70', borders: '2, 4 1/2' }, typed: [['borders', '1 1/2']] },
   batting: { given: { width: '58', length: '70' }, typed: [['length', '91']] },
   top: { given: { block: '12', across: '4', down: '5', sashing: '2' }, typed: [['sashing', '2 1/4']] },
   cutting: { given: { list: 'A | square | 3 1/2 in | 12' }, typed: [['sheet', '18 x 21']] },

@@ -1,5 +1,5 @@
-import { exact, ZERO, type Exact } from './exact.js';
-import { INCHES, fromUnit, type Unit, type Units } from './units.js';
+import { exact, nearestTo, ZERO, type Exact } from './exact.js';
+import { INCHES, fromUnit, toUnit, type Unit, type Units } from './units.js';
 
 /** What was read, or a sentence about why it could not be. */
 export type Parsed<Value = Exact> = { ok: true; value: Value } | { ok: false; message: string };
@@ -38,9 +38,17 @@ const plain = (text: string): string =>
     .replace(/÷/g, ' / ')
     .replace(/^\s*=|\.\s*$/g, '');
 
-const NUMBER = /^((\d+(\s+|-))?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
+const NUMBER = /^(\d+\s+\d+\s*\/\s*0*[1-9]\d*(?![\d.,])|(\d+-)?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
 const UNIT =
   /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
+
+/** A decimal that can only mean a third, or two: `0.3333`, `22.66667`. Nobody can cut what lies between. */
+const asThird = (value: Exact, places = ''): Exact => {
+  const third = nearestTo(value, exact(1, 3));
+  // The last place may be rounded, or the rest left out.
+  const off = third.sub(value).mul(exact(10n ** BigInt(places.length)));
+  return places.length > 3 && third.d > 1n && off.lt(1) && off.mul(-2).lt(1) ? third : value;
+};
 
 /** A number on the way through the arithmetic: plain (power 0), a length in inches (1), an area (2) … */
 type Term = [value: Exact, power: number];
@@ -52,7 +60,8 @@ type Term = [value: Exact, power: number];
  * Where a sign could mean two things, spaces decide:
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
- * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
+ * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
+ *   three (`60 1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
  * The value is exact inches. Never throws: a problem is a sentence.
@@ -81,9 +90,13 @@ export const parseLength = (
     const written = take(NUMBER)?.[0];
     if (!written) return undefined;
     if (written.includes(',') && !comma) stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
-    const [part, whole] = written.replace(',', '.').split(/\s+|-/).reverse();
+    const [part, whole] = written
+      .replace(',', '.')
+      .replace(/\s*\/\s*/, '/')
+      .split(/\s+|-/)
+      .reverse();
     const value = exact(part!);
-    if (!whole) return value;
+    if (!whole) return asThird(value, part!.split('.')[1]);
     if (value.gte(1)) stop(`${quoted(written)} can be read two ways.`);
     return value.add(exact(whole));
   };
@@ -159,9 +172,42 @@ export const parseLength = (
   }
 };
 
+/** What may follow a text that is no length yet: figures, a unit of which a part stands there, what closes brackets. */
+const UNITS = [
+  'inches',
+  'feet',
+  'foot',
+  'yards',
+  'centimetres',
+  'centimeters',
+  'millimetres',
+  'metres',
+  'by 60',
+];
+const MORE = ['2', '64', '6', '.5', ' in', ' x 60', '8 yd'];
+
+/** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */
+export const isBegun = (text: string, reads: (text: string) => boolean): boolean => {
+  const [letters = ''] = /\p{L}*$/u.exec(text)!;
+  const begun = UNITS.filter((unit) => letters && unit.startsWith(letters.toLowerCase()));
+  const closed = ')'.repeat(Math.max(0, text.split('(').length - text.split(')').length));
+  return (
+    !!text.trim() &&
+    !reads(text) &&
+    // Nobody writes 1/02.
+    !/\/\s*0$/.test(text) &&
+    [
+      ...begun.map((unit) => text.slice(0, -letters.length) + unit),
+      ...['', ...MORE].map((more) => text + more),
+      // The upper part of a fraction.
+      text.replace(/\d\s+\d+$/, '$&/64'),
+    ].some((whole) => reads(whole + closed))
+  );
+};
+
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export const sameUnit = (first: string, second: string): string => {
-  const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
+  const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(`${first}0${second}`)?.[1];
   return unit ? `${first} ${unit}` : first;
 };
 
@@ -175,14 +221,20 @@ export const inUnit = (text: string, unit: Units, several = false): string => {
   return `${several || /^[\p{N}\s.,/]+$/u.test(bare) ? bare : `(${bare})`} ${unit}`;
 };
 
+/** The places of a written list, as {@link splitList} finds them: also those where nothing stands, but for one at its end. */
+export const placesOf = (text: string, comma = false): string[] => {
+  const parts = (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
+    .split(comma ? /;|,(?!\d)/ : /[;,]/)
+    .map((part) => part.trim());
+  return parts.at(-1) ? parts : parts.slice(0, -1);
+};
+
 /**
  * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
  * marks decimals with it ("2, 4,5" is two and four and a half there).
  */
 export const splitList = (text: string, comma = false): string[] =>
-  (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
-    .split(comma ? /;|,(?!\d)/ : /[;,]/)
-    .map((part) => part.trim())
+  placesOf(text, comma)
     .filter(Boolean)
     .map((part, _, parts) => sameUnit(part, parts.at(-1)!));
 
@@ -190,4 +242,15 @@ export const splitList = (text: string, comma = false): string[] =>
 export const splitSize = (text: string): [string, string] | undefined => {
   const [first, second, ...more] = text.split(/x|×|by/i).map((side) => side.trim());
   return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
+};
+
+/** The two sides of a quilt, where they stand in the place of one: `60x72`. A factor below 10 multiplies: `5 x 12`. */
+export const bothSides = (text: string, reading: Reading): [string, string] | undefined => {
+  const sides = /[=*+()]/.test(text) ? undefined : splitSize(text);
+  return sides?.every((side) => {
+    const read = parseLength(side, reading);
+    return read.ok && toUnit(read.value, reading.bare ?? reading.units ?? 'in').gte(10);
+  })
+    ? sides
+    : undefined;
 };

@@ -14,13 +14,21 @@ import {
   type Lot,
   type WordedPlan,
 } from './border-strips.js';
-import { choiceField, choicesField, lengthField, lengthsField, optional, sizeField } from './fields.js';
+import {
+  choiceField,
+  choicesField,
+  lengthField,
+  lengthsField,
+  optional,
+  sideField,
+  sizeField,
+} from './fields.js';
 import { clothFields, joinField, markField, plural, shopFields } from './shared.js';
 
 export const bordersFields = {
-  width: lengthField('Top width', { hint: 'finished, without borders' }),
-  length: lengthField('Top length', { hint: 'finished, without borders' }),
-  borders: optional(lengthsField('Border width', { hint: 'finished; from the inside out' })),
+  width: sideField('Top width', { hint: 'finished, without borders' }),
+  length: sideField('Top length', { hint: 'finished, without borders' }),
+  borders: optional(lengthsField('Border width', { hint: 'finished; from the inside out', each: 'Border' })),
   corners: choicesField('Corners', {
     'sides-first': 'sides first',
     'ends-first': 'ends first',
@@ -157,7 +165,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
     const add = (widths: Widths): void => {
       const number = borders.length + 1;
       const style = corners[number - 1] ?? corners[0]!;
-      const pieces = top.sew(number, style, widths);
+      const { pieces, side, end } = top.sew(number, style, widths);
       if (!pieces.length) return;
       const lots = lotsOf(pieces, mark);
       allLots.push(...lots);
@@ -174,7 +182,6 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
       ]);
       needs.push({ how: clothHow(best), from: [id, ...sizes] });
 
-      const { side, end } = widths;
       const same = side.value.equals(end.value);
       for (const { piece, count, length, width } of pieces) {
         const name = piece === 'corner' && same ? 'corner square' : PIECES[piece];

@@ -1,6 +1,6 @@
 import { exact, type Exact } from '../measure/exact.js';
 import { asTyped, length, mixed, type Style } from '../measure/format.js';
-import { inUnit, parseLength, quoted, splitList, splitSize } from '../measure/parse.js';
+import { bothSides, inUnit, parseLength, placesOf, quoted, sameUnit, splitSize } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
 import type { Units } from '../measure/units.js';
 
@@ -47,6 +47,8 @@ interface Plain<T> extends About {
   example?: string;
   /** Written over several lines. */
   lines?: true;
+  /** A list with a cell for each of its entries, and what one of them is called: `Border`. */
+  each?: string | undefined;
   /** Reads what was written. Throws only a {@link Refusal}. */
   read(raw: unknown, style: Style): T;
   /** The value as its reader would write it. Default: as it was written. */
@@ -152,16 +154,47 @@ export const lengthField = (label: string, { zero, most, ...about }: About & Lim
   };
 };
 
+/** Nobody makes a quilt longer than this; who writes so many feet may mean inches. From memory. */
+const LONGEST_SIDE = 144;
+
+/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+export const sideField = (label: string, about: About = {}): Field<Exact> => {
+  const field = lengthField(label, about);
+  return {
+    ...field,
+    read: (raw, style) => {
+      const text = textOf(raw);
+      const [side, other] = bothSides(text, style) ?? [];
+      if (side && other)
+        refuse(`${quoted(text)} is two sides. Write one here, like ${side}, and ${other} as the other.`);
+      const feet = /^([\p{N}\s.,/]+)['‘’′]\s*$/u.exec(text)?.[1]?.trim();
+      const value = feet && readLength(text, style);
+      if (value && value.gt(LONGEST_SIDE))
+        refuse(
+          `${quoted(text)} is ${feet} feet, ${length(value, style)}. Did you mean ${feet} in? Write ${feet} in, or ${feet} ft.`,
+        );
+      return field.read(raw, style);
+    },
+  };
+};
+
 /** The same for several lengths: one unit holds for all of them. */
 const allInUnit = (text: string, unit: Units): string => inUnit(text, unit, true);
 
-const LONGEST_LIST = 12;
+export const LONGEST_LIST = 12;
 const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
 
-/** Several lengths, with commas between. */
-export const lengthsField = (label: string, { most, ...about }: About & Limits): Field<Exact[]> => ({
+/** What an entry of a list is called: `Border 2, width`. */
+export const entryLabel = (each: string, at: number): string => `${each} ${at + 1}, width`;
+
+/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+export const lengthsField = (
+  label: string,
+  { most, each, ...about }: About & Limits & { each?: string },
+): Field<Exact[]> => ({
   kind: 'lengths',
   label,
+  each,
   ...about,
   read: (raw, style) => {
     // A hole in a list is read too, as nothing.
@@ -169,15 +202,19 @@ export const lengthsField = (label: string, { most, ...about }: About & Limits):
       ? [...(raw as unknown[])]
       : typeof raw === 'number'
         ? [raw]
-        : splitList(textOf(raw), style.comma);
+        : placesOf(textOf(raw), style.comma)
+            .filter((part, _, all) => part || (each && all.some(Boolean)))
+            .map((part, _, all) => (part && all.at(-1) ? sameUnit(part, all.at(-1)!) : part));
     if (parts.length > LONGEST_LIST)
       refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
-    return parts.map((part) =>
-      unlessRefused(
-        () => readWithin({ label, example: '2', most })(part, style),
+    return parts.map((part, at) => {
+      const field = { label: each ? entryLabel(each, at) : label, example: '2' };
+      if (part === '') refuse(`${field.label} is missing. ${like(field, style)}`);
+      return unlessRefused(
+        () => readWithin({ ...field, most })(part, style),
         ({ message }) => refuse(`${message} ${SEVERAL}`),
-      ),
-    );
+      );
+    });
   },
   marked: allInUnit,
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),

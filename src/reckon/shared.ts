@@ -7,6 +7,7 @@ import {
   readLength,
   moneyField,
   percentField,
+  sideField,
   stepField,
   currencyField,
   type Field,
@@ -15,8 +16,8 @@ import {
 
 /** The finished quilt's two sides. */
 export const quiltFields = {
-  width: lengthField('Quilt width'),
-  length: lengthField('Quilt length'),
+  width: sideField('Quilt width'),
+  length: sideField('Quilt length'),
 };
 
 /** What is added round the quilt for its back and its batting. */

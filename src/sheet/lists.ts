@@ -25,7 +25,7 @@ export const listing = ({ caption, head = [], rows }: Listing): TemplateResult =
   </thead>`
   }
   <tbody>
-    ${rows.map((cells) => html`<tr>${cells.map((text) => html`<td>${parted(unbroken(text))}</td>`)}</tr>`)}
+    ${rows.map((cells) => html`<tr>${cells.map((text, at) => html`<td data-head=${(text && head[at]) || nothing}>${parted(unbroken(text))}</td>`)}</tr>`)}
   </tbody>
 </table>`;
 

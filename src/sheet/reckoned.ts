@@ -1,10 +1,19 @@
 import type { PropertyDeclarations } from 'lit';
 import { exact, upTo } from '../measure/exact.js';
 import { decimal, type Style } from '../measure/format.js';
-import { quoted } from '../measure/parse.js';
+import { placesOf, quoted } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import { rowIn, type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
-import { isBlank, missing, textOf } from '../reckon/fields.js';
+import {
+  entryLabel,
+  isBlank,
+  lengthField,
+  missing,
+  readField,
+  textOf,
+  unlessRefused,
+  type Field,
+} from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 import { languageAt } from './language.js';
@@ -186,8 +195,41 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
     return result.errors && good ? good.working.map((row) => rowIn(result, row.id) ?? row) : result.working;
   }
 
+  /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+  protected placeOf(id: string): { key: string; field: Field | undefined; at: number } {
+    const { fields } = this.calculator;
+    const [, list = id, number = 1] = fields[id] ? [] : (/^(\D+)(\d+)$/.exec(id) ?? []);
+    const key = list === id || fields[list]?.each ? list : id;
+    return { key, field: fields[key], at: +number - 1 };
+  }
+
+  /** The entries of a list, as they stand in their cells. */
+  protected entries(key: string): string[] {
+    return placesOf(this.rows().find(({ id }) => id === key)?.value ?? '', this.lengthStyle.comma);
+  }
+
+  /** The cell that a problem is in: of a list, the first that cannot be read. */
+  protected cellOf({ input }: Problem): string {
+    const field = this.calculator.fields[input];
+    const at = field?.each
+      ? this.entries(input).findIndex((entry) => !entry || !this.reads(input, entry))
+      : 0;
+    return at > 0 ? `${input}${at + 1}` : input;
+  }
+
+  /** Whether a text can be read in a row. */
+  protected reads(id: string, text: string): boolean {
+    const { field = lengthField('') } = this.placeOf(id);
+    return unlessRefused(
+      () => (readField<unknown>(field, text, this.lengthStyle), true),
+      () => false,
+    );
+  }
+
   protected labelOf(id: string): string {
-    return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+    const { field, at } = this.placeOf(id);
+    if (field?.each) return entryLabel(field.each, at);
+    return field?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
   }
 }
 

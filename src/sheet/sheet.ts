@@ -1,7 +1,8 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type TemplateResult } from 'lit';
 import { drawingStyles } from '../drawing/picture.js';
 import { unbroken } from '../measure/format.js';
 import type { Answer, Row } from '../reckon/answer.js';
+import { entryLabel, LONGEST_LIST } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
@@ -10,6 +11,9 @@ import { printAlone } from './print.js';
 import { isAsServed, isUnknown } from './server.js';
 import { sheetStyles } from './styles.js';
 import { Typed } from './typed.js';
+
+/** So long after the last key the answer is announced. */
+const PAUSE = 1000;
 
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
@@ -41,8 +45,23 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
   static override styles = [drawingStyles, sheetStyles];
 
   #open = false;
+  /** What was announced last, and all that it was about; the notes under the answer then; and when the next is due. */
+  #announced = '';
+  #about = '';
+  #notes: string[] = [];
+  #due: ReturnType<typeof setTimeout> | undefined;
   /** What copying came to, and with which result. */
   #told: [unknown, string] | undefined;
+
+  constructor() {
+    super();
+    if (!isServer) for (const type of ['input', 'change']) this.addEventListener(type, this.#acted);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#due);
+  }
 
   protected override render(): TemplateResult {
     if (isAsServed(this) && (isUnknown(this) || this.result.errors)) return html`<slot></slot>`;
@@ -55,12 +74,14 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     const refined = Object.keys(calculator.fields).flatMap((key) =>
       rows.filter(({ id, more }) => more && id === key),
     );
-    const open = this.#open || refined.some(({ id }) => errors?.some(({ input }) => input === id));
+    const { said } = this;
+    const open = this.#open || refined.some(({ id }) => said.some(({ input }) => input === id));
+    const told = this.#told?.[0] === this.result && this.#told[1];
     const style = this.lengthStyle;
     const off = !!errors;
     return html`<section
       part="sheet"
-      class="sheet ${errors && good ? 'stale' : ''}"
+      class="sheet ${errors && good ? 'stale' : ''} ${said[0] ? 'wrong' : ''}"
       aria-label=${title}
       @keydown=${this.keyDown}
       @input=${this.typed}
@@ -80,7 +101,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
           </tr>
         </thead>
         <tbody>
-          ${rows.filter((row) => !row.more).map(this.#row)}
+          ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)}
           ${
             refined[0] &&
             html`<tr class="refine">
@@ -107,7 +128,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
       <p class="actions">
         ${this.switchable ? action(`Show in ${style.units === 'in' ? 'centimetres' : 'inches'}`, this.switchUnits) : nothing}
         ${action('Copy table', this.#copy, { off })} ${action('Download CSV', this.#download, { off })} ${action('Print', this.#print, { off })}
-        <span role="status">${this.#told?.[0] === this.result ? this.#told[1] : ''}</span>
+        <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span>
       </p>
     </section>`;
   }
@@ -117,33 +138,96 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     return nothing;
   }
 
+  /** What stands before the answer, and the answer. */
+  #headline(good: R): [string, string] {
+    return (
+      this.calculator.headline?.(good, this.lengthStyle) ?? [
+        this.flow?.values['shared'] ? 'By itself' : 'Buy',
+        good.buy.text,
+      ]
+    );
+  }
+
+  /** What stands under the answer. */
+  #notesOf(good: R | undefined): string[] {
+    const { said } = this;
+    if (said[0])
+      return [
+        `Not reckoned${good ? ' again' : ''} yet: ${said.map((problem) => this.labelOf(this.cellOf(problem))).join(', ')}.`,
+      ];
+    return this.result.errors ? [] : [this.overStock ?? [], this.strayLock(), this.result.notes].flat();
+  }
+
   #answer(rows: Row[]): TemplateResult {
-    const { errors } = this.result;
     const good = this.good;
-    const [lead, large] = good
-      ? (this.calculator.headline?.(good, this.lengthStyle) ?? [
-          this.flow?.values['shared'] ? 'By itself' : 'Buy',
-          good.buy.text,
-        ])
-      : [];
-    const notes = errors
-      ? [
-          `Not reckoned${good ? ' again' : ''} yet: ${errors.map(({ input }) => this.labelOf(input)).join(', ')}.`,
-        ]
-      : [this.overStock ?? [], this.strayLock(), good!.notes].flat();
-    return html`<div part="answer" class="answer" role="status">
+    const [lead, large] = good ? this.#headline(good) : [];
+    return html`<div part="answer" class="answer">
       ${good && html`<p class="buy">${lead} <strong part="amount">${unbroken(large!)}</strong> ${good.cost?.text}</p> <p>${unbroken(good.summary)}</p>`}
-      ${notes.map((note) => html`<p class="note">${unbroken(note)}</p>`)}
-      ${errors?.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
+      ${this.#notesOf(good).map((note) => html`<p class="note">${unbroken(note)}</p>`)}
+      ${this.said.filter(({ input }) => !rows.some(({ id }) => id === input)).map(({ message }) => html`<p part="error" class="error">${message}</p>`)}
     </div>`;
   }
 
+  /** The answer is announced once, when the reader pauses: not each figure on the way, nor what she did elsewhere. */
+  #acted = ({ target }: Event): void => {
+    if (target !== this) return;
+    clearTimeout(this.#due);
+    this.#due = setTimeout(this.#announce, PAUSE);
+  };
+
+  #announce = (): void => {
+    const { result, said } = this;
+    if (result.errors && !said[0]) return;
+    const notes = this.#notesOf(this.good);
+    const answer = result.errors
+      ? said.map(({ message }) => message)
+      : [`${this.#headline(result).join(' ')} ${result.cost?.text ?? ''}`.trim() + '.', result.summary];
+    const about = [...answer, ...notes].join(' ');
+    if (about === this.#about) return;
+    this.#about = about;
+    // What was announced with another answer is not said again.
+    this.#announced = [...answer, ...notes.filter((note) => !this.#notes.includes(note))].join(' ');
+    this.#notes = notes;
+    this.requestUpdate();
+  };
+
+  /** A row for each entry, where each has a cell. */
+  #apart = (row: Row): Row[] => {
+    const { id } = row;
+    const each = this.calculator.fields[id]?.each;
+    return each
+      ? this.entries(id).map((value, at) => ({
+          ...row,
+          id: at ? `${id}${at + 1}` : id,
+          label: entryLabel(each, at),
+          value,
+        }))
+      : [row];
+  };
+
+  /** A row as it is shown; where each entry of a list has a cell, so many, and one more to write the next in. */
+  #rowsOf = (row: Row): TemplateResult[] => {
+    const { id } = row;
+    const each = this.calculator.fields[id]?.each;
+    const rows = this.#apart(row);
+    const at = rows.length;
+    if (each && !this.off && !this.locks(attributeOf(id)) && at < LONGEST_LIST)
+      rows.push({
+        ...row,
+        id: at ? `${id}${at + 1}` : id,
+        label: entryLabel(each, at),
+        value: '',
+        how: at ? 'one more, if there is one' : row.how,
+      });
+    return rows.map(this.#row);
+  };
+
   #row = ({ id, label, value, role, how, reckoned }: Row): TemplateResult => {
-    const field = this.calculator.fields[id];
-    const message = this.result.errors?.find(({ input }) => input === id)?.message;
+    const { field, key } = this.placeOf(id);
+    const message = this.said.find((problem) => this.cellOf(problem) === id)?.message;
     const editing = this.editing?.id === id;
     const text = editing ? this.editing!.text : (message && this.measured?.[id]) || value;
-    const locked = this.locks(attributeOf(id));
+    const locked = this.locks(attributeOf(key));
     const open = !this.off && (field ? !locked : role !== 'reckoned');
     const flows = field && (this.flow?.values[id] as string | undefined);
     const takesFractions = !field || /^(length|size)/.test(field.kind);
@@ -154,21 +238,22 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
             .map((part) => field.options[part] ?? part)
             .join(', ')
         : text;
+    const isOwn = (this.own[key] ?? undefined) !== undefined;
     const got = html`${
-      role === 'measured' || (flows && (this.own[id] ?? undefined) !== undefined)
+      role === 'measured' || (flows && isOwn)
         ? html`${field ? 'your own' : 'measured'} ${action(unbroken(`put back ${reckoned ?? flows}`), () => this.putBack(id), { off: this.off })}`
         : (flows && this.flow!.from[id]) ||
           unbroken(locked ? how.replace('measure yours', 'fixed on this page') : how)
-    } ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
+    } ${field?.each && open && value ? action(`take ${parted(label).split(',')[0]!.toLowerCase()} away`, () => this.takeAway(id)) : nothing} ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
     // Several lines need the width of both columns.
     const wide = field?.lines;
-    return html`<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''}">
+    return html`<tr class="${role} ${this.marked.includes(id) ? 'marked' : ''} ${field?.each && !value ? 'next' : ''}">
       <th scope="row" part="label">${open ? html`<label for=${id}>${parted(label)}</label>` : parted(label)}</th>
       <td class="amount" colspan=${wide ? 2 : nothing}>
         ${
           open
-            ? cell({ id, field, text, wrong: !!message && !!text })
-            : html`<output part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</output>`
+            ? cell({ id, field, text, wrong: !!message && (!!text || isOwn) })
+            : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(chosen) || '–'}</span>`
         }
         ${editing && takesFractions ? fractionKeys(this.typeIn) : nothing}
         ${wide && html`<p part="how" class="how" id="how-${id}">${got}</p>`}
@@ -186,7 +271,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
 
   /** What is copied and downloaded. */
   protected cells(good: R): Cells {
-    return cellsOf(good);
+    return cellsOf({ ...good, working: good.working.flatMap(this.#apart) });
   }
 
   #copy = async (): Promise<void> => {

@@ -56,13 +56,17 @@ export const sheetStyles = css`
   strong { font-size: clamp(0.75em, 11cqi, 1.85em); font-weight: 650; line-height: 1.15; }
   .note { border-inline-start: 3px solid var(--_accent); padding-inline-start: var(--_space); }
   .stale { --_soft: currentColor; }
-  .stale :is(.buy, .buy + p, .reckoned output, figure, [part='list']) { opacity: 0.72; }
-  .stale :is(strong, .reckoned output, [part='list'] td) { text-decoration: line-through; }
+  .stale :is(.buy, .buy + p, .reckoned [part='value'], .measurable input:not([aria-invalid]), figure, [part='list']) { opacity: 0.72; }
+  /* Only faded while what is typed may still become right. */
+  .stale.wrong :is(.buy, .buy + p, .reckoned [part='value'], .measurable input:not([aria-invalid]), [part='list'] td) { text-decoration: line-through; }
+  /* Large type has a line of its own. */
+  .stale.wrong strong { display: inline-block; text-decoration: inherit; }
+  .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 
   [part='label'] { inline-size: 34%; }
   .amount { inline-size: 31%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
-  .reckoned output, .measurable input { font-weight: 600; }
+  .reckoned [part='value'], .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
 
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
@@ -85,6 +89,7 @@ export const sheetStyles = css`
   [aria-invalid] { border-block-end: 3px solid var(--_accent); }
   :focus-visible { outline: 2.5px solid var(--_accent-text); outline-offset: 1px; }
   .error, button { color: var(--_accent-text); }
+  .marked button { color: inherit; }
   .error { display: block; font-size: inherit; }
   .how .error { font-size: 1.1em; }
 
@@ -119,13 +124,14 @@ export const sheetStyles = css`
     [part='table'] tr { grid-template-columns: minmax(0, 1fr); }
     [part='list'] thead { display: none; }
     [part='list'] :is(tbody, tr, th, td) { display: block; }
+    [data-head]::before { content: attr(data-head) ': '; color: var(--_soft); }
   }
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }
   }
   /* Small enough for one page, with the lists beside the drawing. */
   @media print {
-    button, .keys, .refine { display: none; }
+    button, .keys, .refine, [role='status'], .next { display: none; }
     :host { font-size: 9pt; --_space: 4px; }
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }

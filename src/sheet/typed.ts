@@ -1,6 +1,6 @@
 import { isServer } from 'lit';
-import { inUnit } from '../measure/parse.js';
-import { rowIn, type Answer } from '../reckon/answer.js';
+import { bothSides, inUnit, isBegun, placesOf } from '../measure/parse.js';
+import { rowIn, type Answer, type Problem } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
@@ -8,14 +8,20 @@ import { isTakenOver, takeOver } from './server.js';
 
 /** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
 export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
-  /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
+  /**
+   * The cell being typed in: what stands there; what stood there when it was entered, as text, as it was set, and beside it in
+   * a list; whether it may still become what can be read; whether it holds both of a quilt's sides.
+   */
   protected editing:
     | {
         id: string;
         text: string;
         before: string;
-        own: unknown;
+        own: Record<string, unknown>;
+        entries: string[];
         good: R | undefined;
+        isBegun?: boolean;
+        isBoth?: boolean;
       }
     | undefined;
   /** The rows that the value of the cell being typed in came from. */
@@ -28,9 +34,17 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     this.#cellOf()?.focus(options);
   }
 
-  // A half-typed input gave no answer to go back to.
+  // A half-typed input gave no answer to go back to, but while it is typed the last one stays.
   protected override get goodBefore(): R | undefined {
-    return this.editing ? this.editing.good : this.good;
+    return this.editing && !this.editing.isBegun ? this.editing.good : this.good;
+  }
+
+  /** What is wrong, but for what is being typed and may still become right. */
+  protected get said(): Problem[] {
+    const { editing, result } = this;
+    return (result.errors ?? []).filter(
+      (problem) => !editing?.isBegun || this.cellOf(problem) !== editing.id,
+    );
   }
 
   /** Whether the cell being typed in holds another text than when it was entered. */
@@ -94,7 +108,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   }
 
   protected override faulty(): HTMLElement | undefined {
-    return this.#cellOf(this.wrong?.input);
+    const { wrong } = this;
+    return this.#cellOf(wrong && this.cellOf(wrong));
   }
 
   /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
@@ -108,15 +123,75 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   }
 
   /** Where what is typed in a row is kept. */
-  #propertyOf = (id: string): string => (this.calculator.fields[id] ? id : 'measured');
+  #propertiesOf(id: string): string[] {
+    const { key, field } = this.placeOf(id);
+    return SIDES.includes(key) ? SIDES : [field ? key : 'measured'];
+  }
+
+  /** Both sides of a quilt, where they are written in the place of one and each has a cell that is open. */
+  #sidesIn(id: string, text: string): string[] | undefined {
+    const { fields } = this.calculator;
+    return SIDES.includes(id) && SIDES.every((side) => fields[side] && !this.locks(side))
+      ? bothSides(text, this.lengthStyle)
+      : undefined;
+  }
 
   #take(id: string, text: string): void {
+    const { editing } = this;
+    const { field, key, at } = this.placeOf(id);
+    const sides = this.#sidesIn(id, text);
+    if (sides) SIDES.forEach((side, at) => this.#set(side, sides[at]!));
+    else {
+      if (editing?.isBoth) this.#restore();
+      this.#set(key, field?.each ? this.#listWith(key, at, text) : text);
+    }
+    if (editing) editing.isBoth = !!sides;
+    this.requestUpdate();
+  }
+
+  #set(id: string, text: string): void {
     const field = this.calculator.fields[id];
     const { units, bare } = this.lengthStyle;
-    if (units !== bare) text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
+    if (units !== bare && !field?.each)
+      text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
     if (field) this.change(id, field.kind === 'flag' ? text === 'yes' : text);
     else this.change('measured', { ...this.measured, [id]: text });
-    this.requestUpdate();
+  }
+
+  /** A list with this text, which may hold several entries, in the place of one; without it where there is no text. */
+  #listWith(key: string, at: number, text?: string): string {
+    const { comma, units } = this.lengthStyle;
+    const { editing } = this;
+    const isTyped = text !== undefined && editing && this.placeOf(editing.id).key === key;
+    const entries = isTyped ? [...editing.entries] : this.entries(key);
+    const isNew = at >= entries.length;
+    const typed = placesOf(text ?? '', comma);
+    // An emptied entry stays, until it is taken away.
+    if (!typed.length && text !== undefined && !isNew) typed.push('');
+    entries.splice(at, 1, ...typed);
+    // A unit behind the last of a list would hold for others that have none.
+    const marked = entries.map((entry) => (entry && this.reads(key, entry) ? inUnit(entry, units) : entry));
+    const between = comma ? '; ' : ', ';
+    return marked.join(between) + (marked.at(-1) === '' ? between : '');
+  }
+
+  /** Takes an entry out of a list; its cell is then that of the next one. */
+  protected takeAway(id: string): void {
+    const { key, at } = this.placeOf(id);
+    this.change(key, this.#listWith(key, at));
+    this.#tellBoth();
+    this.#goTo(id);
+  }
+
+  /** What was pressed there is gone, and the focus with it. */
+  #goTo(id: string): void {
+    if (this.shadowRoot!.activeElement) void this.updateComplete.then(() => this.#cellOf(id)?.focus());
+  }
+
+  /** Sets back what the cell being typed in has changed. */
+  #restore(): void {
+    const { own } = this.editing!;
+    for (const key in own) if (this.own[key] !== own[key]) this.change(key, own[key]);
   }
 
   /** Back to what is reckoned there. */
@@ -136,7 +211,18 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
           ? 'yes'
           : 'no'
         : choices.map(({ value }) => value).join(', ') || input.value;
-    if (this.editing?.id === id) this.editing.text = text;
+    const { editing } = this;
+    if (editing?.id === id) {
+      editing.text = text;
+      editing.isBegun =
+        this.placeOf(id).field?.kind !== 'own' &&
+        isBegun(
+          text,
+          (whole) =>
+            this.#sidesIn(id, whole)?.every((side, at) => this.reads(SIDES[at]!, side)) ??
+            this.reads(id, whole),
+        );
+    }
     this.#take(id, text);
   };
 
@@ -162,7 +248,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
         id,
         text: target.value,
         before: target.value,
-        own: this.own[this.#propertyOf(id)],
+        own: Object.fromEntries(this.#propertiesOf(id).map((key) => [key, this.own[key]])),
+        entries: this.placeOf(id).field?.each ? this.entries(this.placeOf(id).key) : [],
         good: this.good,
       };
     this.requestUpdate();
@@ -186,16 +273,27 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     // An emptied cell of a reckoned row means the reckoned value again.
     if (this.measured?.[id]?.trim() === '') this.#forget(id);
     const isTyped = this.#isTyped;
+    this.#finish();
     this.editing = undefined;
     this.marked = [];
     this.requestUpdate();
     if (isTyped) this.tell('change');
   };
 
+  /** What is typed will not become anything else, and is wrong where it cannot be read. */
+  #finish(): void {
+    const { editing } = this;
+    if (!editing?.isBegun) return;
+    editing.isBegun = false;
+    if (this.result.errors) this.good = editing.good;
+    this.requestUpdate();
+  }
+
   protected putBack(id: string): void {
     if (this.calculator.fields[id]) this.change(id, null);
     else this.#forget(id);
     this.#tellBoth();
+    this.#goTo(id);
   }
 
   #tellBoth(): void {
@@ -223,6 +321,7 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     const enter = key === 'Enter';
     // In a cell of several lines these keys move among its lines.
     const lines = is(target, 'textarea');
+    if (enter && !lines) this.#finish();
     const step = lines
       ? 0
       : key === 'ArrowDown' || (enter && !event.shiftKey)
@@ -236,7 +335,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     else if (key === 'Escape' && isText(target) && this.#isTyped) {
       const editing = this.editing!;
       target.value = editing.text = editing.before;
-      this.change(this.#propertyOf(id), editing.own);
+      editing.isBegun = false;
+      this.#restore();
       this.requestUpdate();
       this.tell('input');
     } else return;
@@ -251,7 +351,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   }
 
   #nudge(input: HTMLInputElement, by: number): void {
-    const { kind } = this.calculator.fields[rowOf(input)!] ?? { kind: 'length' };
+    const { field } = this.placeOf(rowOf(input)!);
+    const kind = !field || field.each ? 'length' : field.kind;
     const { inches } = (this.good && rowIn(this.good, 'mark')) ?? {};
     const text = nudged(input.value, by, kind, this.lengthStyle, inches);
     if (text) this.#replace(input, text);
@@ -262,6 +363,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     this.#tellBoth();
   };
 }
+
+const SIDES = ['width', 'length'];
 
 const rowOf = (target: EventTarget | null | undefined): string | undefined =>
   (target as HTMLElement | null)?.dataset?.['row'];

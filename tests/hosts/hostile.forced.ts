@@ -19,7 +19,7 @@ describe('A reader who gave her browser colours of her own', () => {
     const { page, window } = await openFrame({ srcdoc: pageOf(SHEETS) });
     await settle(page);
     const root = page.querySelector('quilt-backing')!.shadowRoot!;
-    root.querySelector<HTMLElement>('output[tabindex], .reckoned input')!.focus();
+    root.querySelector<HTMLElement>('[part=value], .reckoned input')!.focus();
     await page.querySelector('quilt-backing')!.updateComplete;
     const marked = [...root.querySelectorAll('.marked')];
     expect(marked.length).to.be.greaterThan(0);

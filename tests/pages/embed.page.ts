@@ -228,7 +228,7 @@ describe('the embed maker', () => {
     await page.$eval('#locks [value=width]', (at) => (at as HTMLElement).click());
     expect(await isCell()).toBe(true);
     await page.$eval('#as-reader', (at) => (at as HTMLElement).click());
-    await page.waitForSelector('#live quilt-backing >>> output[data-row=width]');
+    await page.waitForSelector('#live quilt-backing >>> span[data-row=width]');
     await page.$eval('#as-reader', (at) => (at as HTMLElement).click());
     await page.waitForSelector('#live quilt-backing >>> input[data-row=width]');
     await page.close();

@@ -35,7 +35,7 @@ const shown = (page: Page): Promise<string[]> =>
     [document, ...[...document.querySelectorAll('*')].map(({ shadowRoot }) => shadowRoot)]
       .filter((root) => root !== null)
       .flatMap((root) => [
-        ...root.querySelectorAll<HTMLInputElement>('input, select, output, [part=answer], .flow'),
+        ...root.querySelectorAll<HTMLInputElement>('input, select, [part=value], [part=answer], .flow'),
       ])
       .map(
         (at) =>

@@ -128,7 +128,7 @@ describe('the tutorial', () => {
       ['quilt-borders', 'borders', 'width'],
       ['quilt-backing', 'overage', 'fabricWidth'],
     ]) {
-      expect(await page.$(`${tag} >>> output[data-row=${locked}]`)).not.toBe(null);
+      expect(await page.$(`${tag} >>> span[data-row=${locked}]`)).not.toBe(null);
       expect(await page.$(`${tag} >>> input[data-row=${free}]`)).not.toBe(null);
     }
     const before = await page.$eval('quilt-backing', ({ result }) => result.buy!.text);

@@ -45,7 +45,13 @@ const shownRows = (sheet: Sheet): string[][] =>
   });
 
 const expectCells = (sheet: Sheet, cells: string[][]): void => {
-  const { working, cuts } = answered(sheet);
+  const { cuts, ...answer } = answered(sheet);
+  // Each border has a row.
+  const working = answer.working.flatMap((row) =>
+    row.label === 'Border width'
+      ? row.value.split(', ').map((value, at) => ({ ...row, label: `Border ${at + 1}, width`, value }))
+      : [row],
+  );
   expect(new Set(cells.map(({ length }) => length))).to.deep.equal(new Set([4]));
   const rows = cells.slice(1, 1 + working.length);
   expect(rows.map(([label, value]) => [label, value])).to.deep.equal(
@@ -139,7 +145,7 @@ for (const tag of TAGS)
       ]);
       expect(text(copy.querySelector('[part~=answer]'))).to.equal(answer(sheet));
       const values = (root: ShadowRoot): string[] =>
-        [...root.querySelectorAll<HTMLInputElement>('input, select, output')].map(
+        [...root.querySelectorAll<HTMLInputElement>('input, select, [part~=value]')].map(
           ({ value, checked }) => `${value} ${checked}`,
         );
       expect(values(copy)).to.deep.equal(values(sheet.shadowRoot!));

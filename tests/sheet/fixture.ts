@@ -87,12 +87,12 @@ export const all = <E extends Element = HTMLElement>(sheet: Sheet, selector: str
   ...sheet.shadowRoot!.querySelectorAll<E>(selector),
 ];
 
-/** The cell of a row: what is typed in or ticked there; also a <select> or an <output>, which have a value too. */
+/** The cell of a row: what is typed in or ticked there; also a <select>, which has a value too, or a reckoned value. */
 export const cell = (sheet: Sheet, id: string): HTMLInputElement =>
   find<HTMLInputElement>(sheet, `[data-row="${id}"]`) ?? expect.fail(`${sheet.localName} has no cell ${id}`);
 export const row = (sheet: Sheet, id: string): HTMLTableRowElement => cell(sheet, id).closest('tr')!;
 export const cellIds = (sheet: Sheet): string[] => all(sheet, '[data-row]').map((at) => at.dataset['row']!);
-export const isReckoned = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('output');
+export const isReckoned = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('[part~=value]');
 export const isOpen = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('input, select');
 
 /** The text in a cell, or whether it is ticked. */

@@ -67,7 +67,7 @@ describe('what a page can style', () => {
       max: '1 1/8 yd',
     });
     const all = [...document.querySelectorAll<Sheet>('quilt-backing')];
-    const shown = inside(all, 'p, .how, output, td, caption, figcaption').map(
+    const shown = inside(all, 'p, .how, [part~=value], td, caption, figcaption').map(
       ({ textContent }) => textContent,
     );
     expect(shown.join('\n')).to.match(/\d\u00a0\d+\/\d+\u00a0yd/);

@@ -78,11 +78,11 @@ for (const tag of TAGS)
     });
   });
 
-it('several lengths in one cell have one unit', async () => {
+it('several lengths in one cell have one unit, and then a cell each', async () => {
   const sheet = await mount('quilt-borders');
   await pressButton(sheet, METRIC);
   await writeAndLeave(sheet, 'borders', '5, 10 1/2');
-  expect(valueIn(sheet, 'borders')).to.equal('5 cm, 10.5 cm');
+  expect([valueIn(sheet, 'borders'), valueIn(sheet, 'borders2')]).to.deep.equal(['5 cm', '10.5 cm']);
 });
 
 it('a measured row is typed over in the units that are shown', async () => {

@@ -1,15 +1,19 @@
 import { drawBatting } from '../../drawing/batting.js';
 import { lengthOf, sizeOf } from '../../drawing/picture.js';
+import { exact, type Exact } from '../../measure/exact.js';
 import type { Style } from '../../measure/format.js';
 import { battingFields, reckonBatting, type BattingResult } from '../../reckon/batting.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
+const bySize = <T>(things: T[], size: (thing: T) => Exact): T[] =>
+  [...things].sort((a, b) => size(a).compare(size(b)));
+
 const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => [
   {
     caption: 'Packages',
     head: ['Package', 'Size', 'Does it do?'],
-    rows: packages.map((pack) => [
+    rows: bySize(packages, ({ width, length }) => exact(width).mul(exact(length))).map((pack) => [
       pack.name,
       sizeOf(pack, style),
       `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
@@ -18,7 +22,7 @@ const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => 
   {
     caption: 'From the roll',
     head: ['Roll', 'Lengths', 'Buy'],
-    rows: rolls.map(({ width, lengths, length, buy }) => [
+    rows: bySize(rolls, ({ width }) => exact(width)).map(({ width, lengths, length, buy }) => [
       lengthOf(width, style),
       `${lengths > 1 ? `${lengths}, butted, each ` : ''}${lengthOf(length, style)}`,
       buy.text,

@@ -44,7 +44,7 @@ describe('quilt-batting', () => {
     expect(answer(sheet))
       .to.match(/^Buy 1 huge package/)
       .and.include('$24.00');
-    expect(listed(sheet, 'Packages').map(([name]) => name)).to.deep.equal(['huge', 'large', 'small']);
+    expect(listed(sheet, 'Packages').map(([name]) => name)).to.deep.equal(['small', 'large', 'huge']);
   });
 
   it('reckons the quilt for a bed, which can be typed over', async () => {
