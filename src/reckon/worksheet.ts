@@ -168,7 +168,8 @@ const totals = (
   const { kits } = book.values;
   const counted = [...lines, ...items];
   const unpriced = counted.filter(({ paid }) => !paid).map(({ text }) => text);
-  if (unpriced.length === counted.length) return { kits: kits ? { count: kits } : undefined };
+  if (unpriced.length === counted.length)
+    return { kits: kits ? { count: kits } : undefined, soFar: isUnfinished || undefined };
   if (unpriced.length)
     book.notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
 

@@ -686,7 +686,9 @@ describe('prices', () => {
     expect(good(rows)).toMatchObject({ soFar: true, total: { amount: '8.44' } });
     expect(good(rows).working.find(({ id }) => id === 'total')!.label).toBe('Total so far');
     expect(good({ parts, fabrics, unfinished: ['Borders is not on the list yet.'] }).soFar).toBe(true);
+    expect(good({ parts, unfinished: ['Borders is not on the list yet.'] }).soFar).toBe(true);
     expect(good({ parts, fabrics })).not.toHaveProperty('soFar');
+    expect(good({ parts })).not.toHaveProperty('soFar');
     expect(good({ parts })).not.toHaveProperty('total');
     expect(notesOf({ parts })).not.toContain('price');
   });
