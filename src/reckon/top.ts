@@ -9,6 +9,7 @@ import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
+import { ownCloths, type OwnCloth } from './widths.js';
 
 export const topFields = {
   block: lengthField('Block, finished', { most: '200 in' }),
@@ -41,7 +42,7 @@ export interface TopResult extends Answer {
   /** The square that two corner triangles are cut from. */
   cornerSquare?: string;
   /** Cloth for each kind of piece, each rounded by itself, and the strips it is cut in. */
-  parts: { part: string; fabric: string; buy: Purchase; cuts: Cut[]; strips: CutStrip[] }[];
+  parts: { part: string; fabric: string; buy: Purchase; cloth: OwnCloth; cuts: Cut[]; strips: CutStrip[] }[];
   /** The strips where all are cut from one cloth. */
   strips: CutStrip[];
 }
@@ -115,7 +116,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       `${l(allowance)} more each way`,
       ['finishedWidth', 'finishedLength', 'seam'],
     );
-    const { cloth, kept, washed } = book.cloth();
+    const usual = book.cloth();
+    const { kept, washed } = usual;
+    const clothAt = ownCloths(book, usual);
     book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
     const layout: Layout = { ...book.values, onPoint, blocks, finishedWidth };
@@ -124,7 +127,11 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     if (onPoint && sashed && !frame)
       book.notes.push('On point, sashing runs round every block, on the outside too.');
 
-    const clothFor = (cuts: Cut[], part: keyof typeof topFields): { fabric: Exact; strips: CutStrip[] } => {
+    const clothFor = (
+      cuts: Cut[],
+      part: keyof typeof topFields,
+      cloth: Exact,
+    ): { fabric: Exact; strips: CutStrip[] } => {
       const pieces = cuts.map((cut) => ({
         width: exact(cut.length),
         height: exact(cut.width),
@@ -145,17 +152,19 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     ] as const;
     const parts = kinds
       .filter(({ cuts }) => cuts.length)
-      .map(({ part, cuts, key }) => {
-        const { fabric, strips } = clothFor(cuts, key);
-        return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
+      .map(({ part, cuts, key }, at) => {
+        const own = clothAt(at);
+        const { fabric, strips } = clothFor(cuts, key, own.width);
+        return { part, fabric, buy: book.toBuy(fabric), cloth: own, cuts, strips };
       });
     const pieces = parts.flatMap(({ cuts }) => cuts);
     const apart = {
       fabric: sum(parts.map(({ fabric }) => fabric)),
       strips: parts.flatMap(({ strips }) => strips),
     };
+    const areOne = parts.length > 1 && parts.every(({ cloth: { width } }) => width.equals(usual.cloth));
     // One kind of piece is planned already, and several may take less one below the other.
-    const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
+    const together = areOne ? clothFor(pieces, 'sashing', usual.cloth) : apart;
     const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
     const bought = book.buy(
       fabric,
@@ -163,9 +172,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         ? `strips across the cloth: ${stacked(strips, n, washed)} =`
         : 'nothing to cut but the blocks',
       ['sashing', 'block', 'fabricWidth'],
-      parts.length > 1 ? 'Cloth, if all from one' : undefined,
+      areOne ? 'Cloth, if all from one' : undefined,
     );
-    const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
+    const takes = parts.map(({ part }) => part).join(' and ') + (areOne ? ' from one cloth' : '');
     return {
       ...bought,
       finished: { width: finishedWidth, length: finishedLength },

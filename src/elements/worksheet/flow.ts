@@ -43,13 +43,14 @@ export const flow = (
   let caution = '';
   for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
     const { own = [], finishes, byPiece } = part.calculator;
-    const { width: fabricWidth, from } = fabrics.narrowest(lettersOf(part));
+    const { fabricWidth, fabricWidths, from } = fabrics.widthsOf(lettersOf(part));
     const values: Flow['values'] = {
       ...forAll,
       ...size,
       ...forLists,
       caution,
       fabricWidth,
+      fabricWidths,
       // What is bought by the piece is bought by itself.
       shared: !byPiece?.(),
     };
