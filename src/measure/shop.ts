@@ -1,4 +1,4 @@
-import { downTo, exact, least, nearestTo, upTo, type Exact } from './exact.js';
+import { downTo, exact, least, nearestTo, sum, upTo, type Exact } from './exact.js';
 import { decimal, mixed, type Style } from './format.js';
 import { parseLength, quoted, type Parsed, type Reading } from './parse.js';
 import { toUnit } from './units.js';
@@ -50,6 +50,35 @@ export const toStep = (inches: Exact, { sizes }: Step): Exact =>
 /** The next amount the shop cuts above this one. */
 export const stepAbove = (inches: Exact, { sizes }: Step): Exact =>
   least(...sizes.map((size) => downTo(inches, size).add(size)));
+
+/** So many needs are put into lengths in every way; each one more doubles the ways. */
+const MOST_TRIED = 8;
+
+/**
+ * The lengths to buy for these needs, each as places in their list. All are one length, unless a shop cuts by two sizes and
+ * one length of each comes to less: 1/3 yd and 1/4 yd are less than the 5/8 yd that both would be. Any more lengths would
+ * come to no less, since lengths of one size can be one. Never more than a length for each need.
+ */
+export const inLengths = (needs: Exact[], step: Step): number[][] => {
+  const all = needs.map((_, at) => at);
+  const [size, other] = step.sizes;
+  if (!other) return [all];
+  const costOf = (lengths: number[][]): Exact =>
+    sum(lengths.map((places) => toStep(sum(places.map((at) => needs[at]!)), step)));
+  const isFirst = (need: Exact): boolean => toStep(need, step).div(size!).d === 1n;
+  const ways =
+    needs.length > MOST_TRIED
+      ? [needs.map(isFirst)]
+      : Array.from({ length: 2 ** (needs.length - 1) }, (_, way) => all.map((at) => !((way >> at) & 1)));
+  let best = [all];
+  let cost = costOf(best);
+  for (const way of ways) {
+    const lengths = [all.filter((at) => way[at]), all.filter((at) => !way[at])];
+    const other = costOf(lengths);
+    if (other.lt(cost)) [best, cost] = [lengths, other];
+  }
+  return best.sort(([a], [b]) => a! - b!);
+};
 
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export const toPriced = (inches: Exact, { unit }: Step): Exact => toUnit(inches, unit === 'm' ? 'm' : 'yd');

@@ -11,6 +11,8 @@ export type Input<F extends Fields = Fields> = { [K in keyof F]?: unknown } & {
   units?: unknown;
   /** What the working is shown in, where that is not `units`: `in` or `cm`. */
   shown?: unknown;
+  /** Usable widths of the cloth that its parts are cut from, one for each in turn, where they are not all `fabricWidth`. */
+  fabricWidths?: unknown;
   /** It is one of several parts whose cloth is added up by fabric before it is bought. Default false. */
   shared?: unknown;
   /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */

@@ -24,6 +24,7 @@ import {
   sizeField,
 } from './fields.js';
 import { clothFields, joinField, markField, plural, shopFields } from './shared.js';
+import { ownCloths, type OwnCloth } from './widths.js';
 
 export const bordersFields = {
   width: sideField('Top width', { hint: 'finished, without borders' }),
@@ -64,6 +65,8 @@ export interface Border extends BorderPlan {
   finishedEnds?: string;
   corners: string;
   pieces: BorderPiece[];
+  /** What it is cut from. */
+  cloth: OwnCloth;
   /** What to buy where this border has a cloth of its own. */
   buy: Purchase;
   /** Every plan that the cloth allows: across joined, across separate, along. The border has the best of them. */
@@ -104,6 +107,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
 
     book.given('width', 'length', 'borders', 'target', 'corners');
     const cloth = { book, ...book.cloth() };
+    const clothAt = ownCloths(book, cloth);
     book.given('grain', 'join', 'seam');
     const top = new GrowingTop(book);
 
@@ -130,15 +134,15 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
       return { side, end };
     };
 
-    const noPlan = (number: number, lots: Lot[]): never => {
+    const noPlan = (number: number, lots: Lot[], width: Exact): never => {
       const wide = l(most(...lots.map(({ width }) => width)));
-      const across = l(cloth.cloth);
+      const across = l(width);
       if (grain === 'along')
         return book.refuse(
           'grain',
           `Border ${number} is cut ${wide} wide, too wide to be cut along cloth of ${across}. Write across.`,
         );
-      if (cloth.cloth.lte(seam.mul(2)))
+      if (width.lte(seam.mul(2)))
         return book.refuse(
           'fabricWidth',
           `Strips ${across} long are too short to be joined. Write wider cloth, like 40 in.`,
@@ -162,15 +166,22 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
     const cuts: Cut[] = [];
     const needs: { how: string; from: string[] }[] = [];
     const allLots: Lot[] = [];
-    const add = (widths: Widths): void => {
+    const widths: Exact[] = [];
+    const add = (finished: Widths): void => {
       const number = borders.length + 1;
       const style = corners[number - 1] ?? corners[0]!;
-      const { pieces, side, end } = top.sew(number, style, widths);
+      const { pieces, side, end } = top.sew(number, style, finished);
       if (!pieces.length) return;
       const lots = lotsOf(pieces, mark);
       allLots.push(...lots);
-      const plans = borderPlans(lots, cloth);
-      const best = bestPlan(plans, grain) ?? noPlan(number, lots);
+      const own = clothAt(borders.length);
+      widths.push(own.width);
+      const isUsual = own.width.equals(cloth.cloth);
+      const plans = borderPlans(
+        lots,
+        isUsual ? cloth : { ...cloth, cloth: own.width, clothRow: book.n(own.width) },
+      );
+      const best = bestPlan(plans, grain) ?? noPlan(number, lots, own.width);
 
       const sizes = pieces.flatMap(({ from }) => from);
       const id = `border${number}Strips`;
@@ -191,6 +202,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
         finished: side.value,
         finishedEnds: same ? undefined : end.value,
         corners: style,
+        cloth: own,
         pieces: pieces.map(({ piece, count, length, width }) => ({ piece, count, length, width })),
         ...shown(best),
         plans: plans.map(shown),
@@ -210,9 +222,12 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
         book.row(needRow(how, at), `Border ${at + 1}, cloth`, borders[at]!.fabric, how, from),
       );
     const apart = sum(borders.map(({ fabric }) => fabric));
+    const isOneCloth = widths.every((width) => width.equals(cloth.cloth));
     // Along the cloth, pieces of several borders may lie side by side.
     const together =
-      more.length && grain === 'along' ? bestPlan(borderPlans(allLots, cloth), grain) : undefined;
+      more.length && grain === 'along' && isOneCloth
+        ? bestPlan(borderPlans(allLots, cloth), grain)
+        : undefined;
     const bought =
       together?.fabric.lt(apart) === true
         ? book.buy(together.fabric, `all of them, ${together.how}: ${clothHow(together)}`, needs.map(needRow))
@@ -221,7 +236,7 @@ export const reckonBorders = (input: BordersInput = {}): BordersResult | Refused
             more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first!.how,
             more.length ? [] : first!.from,
           );
-    if (more.length && !book.input.shared)
+    if (more.length && isOneCloth && !book.input.shared)
       book.notes.push(
         `This is for all borders from one cloth. From different cloths buy ${borders.map(({ buy }, at) => `${buy.text as string} for border ${at + 1}`).join(', ')}.`,
       );

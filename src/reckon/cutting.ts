@@ -1,7 +1,7 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
 import type { NoPlan } from '../cutting/grid.js';
-import { exact, least, ONE, sum, ZERO, type Exact } from '../measure/exact.js';
+import { exact, ONE, sum, ZERO, type Exact } from '../measure/exact.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
@@ -14,7 +14,6 @@ import {
   lengthField,
   moneyField,
   optional,
-  readField,
   sheetField,
   sizeField,
   textOf,
@@ -23,6 +22,7 @@ import { noteFolds } from './folds.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { sheetOf, sheets, type Sheet } from './sheets.js';
 import { laidOut, stacked, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
+import { ownCloth, type OwnCloth } from './widths.js';
 
 export const cuttingFields = {
   list: optional({
@@ -119,18 +119,10 @@ interface Job {
 }
 
 /** How wide a fabric is, and how wide it was sold, before a wash. */
-const widthOf = ({ book, input, sheet, cloth, kept }: Job, fabric: string): { width: Exact; sold: Exact } => {
+const widthOf = (job: Job, fabric: string): OwnCloth<Exact> => {
+  const { book, input, sheet } = job;
   const own = sheet || !fabric ? undefined : (widthIn(input.widths, fabric) ?? input.usualWidth);
-  if (isBlank(own)) return { width: cloth, sold: book.values.fabricWidth };
-  const sold = book.blame(
-    'fabricWidth',
-    () => readField(clothFields.fabricWidth, own, book.style),
-    `The width of fabric ${fabric}: `,
-  );
-  const width = sold.mul(kept);
-  // What was measured may be of this fabric.
-  const isMeasured = book.rows.some(({ role }) => role === 'measured');
-  return { width: isMeasured ? least(cloth, width) : width, sold };
+  return ownCloth(book, job, own, `The width of fabric ${fabric}: `);
 };
 
 /** How to cut these pieces; refused where that is not possible or not known yet. */
@@ -195,10 +187,12 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): Planned =>
   const { book, sheet, kept } = job;
   const { increment, price } = book.values;
   const { width, sold } = widthOf(job, fabric);
+  // Of what is added to other parts before it is rounded up, less than a step counts too.
+  const inSteps = increment.sizes.length === 1 && !book.input.shared;
   const on = {
     width,
     height: sheet?.height,
-    step: increment.sizes.length === 1 ? increment.sizes[0]!.mul(kept) : undefined,
+    step: inSteps ? increment.sizes[0]!.mul(kept) : undefined,
   };
   const planned = planFor(job, listed, on);
   const laid = laidOut(

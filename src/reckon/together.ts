@@ -1,32 +1,63 @@
 import { canBeCut } from '../cutting/check.js';
-import { exact, least, most, ONE, sum, type Exact } from '../measure/exact.js';
+import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
+import { inLengths, toStep } from '../measure/shop.js';
 import { PLANNING, type Planner } from './cutting.js';
 import { laidOut } from './strips.js';
 import type { Part } from './worksheet-parts.js';
 import type { WorksheetBook } from './worksheet.js';
 
-/** Several parts of one cloth: laid out together where less is then bought than for one after the other. */
+/** What is cut from one continuous length of cloth, and the cloth it takes before rounding. */
+export interface Length {
+  parts: Part[];
+  need: Exact;
+}
+
+const needOf = (lengths: Length[]): Exact => sum(lengths.map(({ need }) => need));
+
+/** The lengths to buy for what has to lie in one length each. */
+const lengthsOf = ({ values: { increment } }: WorksheetBook, lengths: Length[]): Length[] =>
+  inLengths(
+    lengths.map(({ need }) => need),
+    increment,
+  ).map((places) => {
+    const of = places.map((at) => lengths[at]!);
+    return { parts: of.flatMap(({ parts }) => parts), need: needOf(of) };
+  });
+
+/**
+ * Several parts of one cloth, in the lengths to buy: all that can be laid out together is, where that takes less than one
+ * after the other, and where one is cut as it lies it still takes no more than its pieces need.
+ */
 export const planTogether = (
   book: WorksheetBook,
   parts: Part[],
-  plan: Planner | undefined,
+  plan: Planner,
   called: string,
-): { need: Exact; laid?: ReturnType<typeof laidOut> } => {
-  const added = sum(parts.map(({ need }) => need));
+): { lengths: Length[]; laid?: ReturnType<typeof laidOut> } => {
+  const apart = lengthsOf(
+    book,
+    parts.map((part) => ({ parts: [part], need: part.need })),
+  );
   const cut = parts.filter(({ pieces }) => pieces.length);
-  if (!plan || cut.length < 2) return { need: added };
+  if (parts.length < 2 || !cut.length) return { lengths: apart };
   const pieces = cut.flatMap(({ pieces }) => pieces);
   const cloth = { width: least(...cut.map(({ width }) => width)) };
   const planned = plan(pieces, cloth);
   if (typeof planned === 'number')
     book.notes.push(`${called}: ${PLANNING.toLowerCase()}, to see whether its parts fit together on less.`);
-  if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned)) return { need: added };
+  if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, cloth, planned))
+    return { lengths: apart };
 
-  const apart = sum(cut.map(({ need }) => need));
-  const length = planned.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
-  const need = added.sub(apart).add(length);
-  const bought = (fabric: Exact): Exact => exact(book.toBuy(fabric).inches);
-  if (bought(need).gte(bought(added))) return { need: added };
+  const need = planned.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
+  const others = parts.filter(({ pieces }) => !pieces.length);
+  const lengths = lengthsOf(book, [
+    { parts: cut, need },
+    ...others.map((part) => ({ parts: [part], need: part.need })),
+  ]);
+  const bought = (lengths: Length[]): Exact =>
+    sum(lengths.map(({ need }) => toStep(need, book.values.increment)));
+  const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
+  if (less <= 0) return { lengths: apart };
   const names = cut.flatMap(({ names }) => names);
-  return { need, laid: laidOut(planned, cloth, names) };
+  return { lengths, laid: laidOut(planned, cloth, names) };
 };

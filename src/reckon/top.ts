@@ -10,6 +10,7 @@ import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, joinedPieces, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
+import { ownCloths, type OwnCloth } from './widths.js';
 
 export const topFields = {
   block: lengthField('Block, finished', { most: '200 in' }),
@@ -42,7 +43,7 @@ export interface TopResult extends Answer {
   /** The square that two corner triangles are cut from. */
   cornerSquare?: string;
   /** Cloth for each kind of piece, each rounded by itself, and the strips it is cut in. */
-  parts: { part: string; fabric: string; buy: Purchase; cuts: Cut[]; strips: CutStrip[] }[];
+  parts: { part: string; fabric: string; buy: Purchase; cloth: OwnCloth; cuts: Cut[]; strips: CutStrip[] }[];
   /** The strips where all are cut from one cloth. */
   strips: CutStrip[];
 }
@@ -126,7 +127,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       `${l(allowance)} more each way`,
       ['finishedWidth', 'finishedLength', 'seam'],
     );
-    const { cloth, kept, washed } = book.cloth();
+    const usual = book.cloth();
+    const { kept, washed } = usual;
+    const clothAt = ownCloths(book, usual);
     book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
 
     const layout: Layout = { ...book.values, onPoint, blocks, finishedWidth };
@@ -135,7 +138,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     if (onPoint && sashed && !frame)
       book.notes.push('On point, sashing runs round every block, on the outside too.');
 
-    const clothFor = (cuts: Cut[], part: keyof typeof topFields): Planned => {
+    const clothFor = (cuts: Cut[], part: keyof typeof topFields, cloth: Exact): Planned => {
       const pieces = cuts.map((cut) => ({
         width: exact(cut.length),
         height: exact(cut.width),
@@ -150,15 +153,15 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
       return { cuts, fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
     };
     /** As the pieces are, or with the long ones joined where that takes less. */
-    const bestFor = (cuts: Cut[], part: keyof typeof topFields): Planned => {
-      const whole = clothFor(cuts, part);
+    const bestFor = (cuts: Cut[], part: keyof typeof topFields, cloth: Exact): Planned => {
+      const whole = clothFor(cuts, part, cloth);
       const pieces = joinedPieces(book, cuts, cloth, layout);
-      const joined = pieces && clothFor(pieces, part);
-      if (joined && cuts === sashes) sayJoins(whole, joined);
+      const joined = pieces && clothFor(pieces, part, cloth);
+      if (joined && cuts === sashes) sayJoins(whole, joined, cloth);
       return joined?.fabric.lt(whole.fabric) ? joined : whole;
     };
     /** Shows both plans, and what a strip that is a little shorter would save. */
-    const sayJoins = (whole: Planned, joined: Planned): void => {
+    const sayJoins = (whole: Planned, joined: Planned, cloth: Exact): void => {
       const how = ({ strips }: Planned): string => `strips across the cloth: ${stacked(strips, n, washed)} =`;
       const from = ['sashing', 'block', 'across', 'fabricWidth'];
       book.row('sashingJoined', 'Sashing, long strips joined', joined.fabric, how(joined), from);
@@ -170,7 +173,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         ...cut,
         length: mixed(least(exact(cut.length), cloth)),
       }));
-      const saves = least(whole.fabric, joined.fabric).sub(clothFor(shorter, 'sashing').fabric);
+      const saves = least(whole.fabric, joined.fabric).sub(clothFor(shorter, 'sashing', cloth).fabric);
       book.notes.push(
         `The sashing of ${l(long)} is ${l(over)} longer than the cloth is wide. Were it ${l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${l(saves)} less cloth` : ''}.`,
       );
@@ -182,23 +185,25 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     ] as const;
     const parts = kinds
       .filter(({ cuts }) => cuts.length)
-      .map(({ part, cuts, key }) => {
-        const best = bestFor(cuts, key);
-        return { part, buy: book.toBuy(best.fabric), ...best };
+      .map(({ part, cuts, key }, at) => {
+        const own = clothAt(at);
+        const best = bestFor(cuts, key, own.width);
+        return { part, buy: book.toBuy(best.fabric), cloth: own, ...best };
       });
     const apart = {
       cuts: parts.flatMap(({ cuts }) => cuts),
       fabric: sum(parts.map(({ fabric }) => fabric)),
       strips: parts.flatMap(({ strips }) => strips),
     };
+    const areOne = parts.length > 1 && parts.every(({ cloth: { width } }) => width.equals(usual.cloth));
     // One kind of piece is planned already, and several may take less one below the other.
-    const together =
-      parts.length === 1
-        ? apart
-        : bestFor(
-            kinds.flatMap(({ cuts }) => cuts),
-            'sashing',
-          );
+    const together = areOne
+      ? bestFor(
+          kinds.flatMap(({ cuts }) => cuts),
+          'sashing',
+          usual.cloth,
+        )
+      : apart;
     const { fabric, strips, cuts: pieces } = apart.fabric.lt(together.fabric) ? apart : together;
     const bought = book.buy(
       fabric,
@@ -206,9 +211,9 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         ? `strips across the cloth: ${stacked(strips, n, washed)} =`
         : 'nothing to cut but the blocks',
       ['sashing', 'block', 'fabricWidth'],
-      parts.length > 1 ? 'Cloth, if all from one' : undefined,
+      areOne ? 'Cloth, if all from one' : undefined,
     );
-    const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
+    const takes = parts.map(({ part }) => part).join(' and ') + (areOne ? ' from one cloth' : '');
     return {
       ...bought,
       finished: { width: finishedWidth, length: finishedLength },

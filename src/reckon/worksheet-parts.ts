@@ -1,5 +1,5 @@
 import type { CutPiece } from '../cutting/plan.js';
-import { ZERO, type Exact } from '../measure/exact.js';
+import { least, most, ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import { INCHES } from '../measure/units.js';
 import { readLength, moneyField, readField, refuse, textOf, unlessRefused, type Field } from './fields.js';
@@ -103,12 +103,12 @@ const readPart = (name: string, part: PartInput): Part => {
     width: amount(width),
     sold: amount(sold),
     washed: amount(washed),
-    pieces: cut.map(({ width, length, count, turn }) => ({
-      width: amount(width),
-      height: amount(length),
-      count,
-      turn: !!turn,
-    })),
+    pieces: cut.map(({ width, length, count, turn }) => {
+      const sides = [amount(width), amount(length)] as const;
+      // Long side across, as a top plans its own: the same search comes to the same, or to less.
+      const [across, along] = turn ? [most(...sides), least(...sides)] : sides;
+      return { width: across, height: along, count, turn: !!turn };
+    }),
     names: cut.map(({ piece }) => textOf(piece) || name),
   };
 };

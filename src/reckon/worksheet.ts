@@ -1,3 +1,4 @@
+import { planCloth } from '../cutting/plan.js';
 import { exact, sum, type Exact } from '../measure/exact.js';
 import { purchase, soldLength, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
@@ -114,6 +115,8 @@ export interface ShoppingLine {
   width?: string;
   /** Exact inches bought beyond the need. */
   spare: string;
+  /** The two lengths to buy, where they come to less than one, each for the parts of these titles. `buy` is both. */
+  lengths?: { parts: string[]; need: string; buy: Purchase }[];
   price?: Money;
   cost?: Money;
   /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
@@ -165,7 +168,8 @@ const totals = (
   const { kits } = book.values;
   const counted = [...lines, ...items];
   const unpriced = counted.filter(({ paid }) => !paid).map(({ text }) => text);
-  if (unpriced.length === counted.length) return { kits: kits ? { count: kits } : undefined };
+  if (unpriced.length === counted.length)
+    return { kits: kits ? { count: kits } : undefined, soFar: isUnfinished || undefined };
   if (unpriced.length)
     book.notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
 
@@ -217,7 +221,10 @@ const summaryOf = (lines: CountedLine[], items: CountedItem[], isUnfinished: boo
  * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
  * still gets its line.
  */
-export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): WorksheetResult | Refused => {
+export const reckonWorksheet = (
+  input: WorksheetInput = {},
+  plan: Planner = planCloth,
+): WorksheetResult | Refused => {
   const book = new Book(worksheetFields, input);
   return book.finish<WorksheetResult>(() => {
     const given = input ?? {};

@@ -127,7 +127,12 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
       key,
       this.own[key] ?? this.flow?.values[key],
     ]);
-    return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured } as Input;
+    return {
+      ...Object.fromEntries(given),
+      fabricWidths: isBlank(this.fabricWidth) ? this.flow?.values['fabricWidths'] : undefined,
+      lang: this.#language,
+      measured: this.measured,
+    } as Input;
   }
 
   protected override written(property: string): unknown {

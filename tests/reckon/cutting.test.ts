@@ -292,6 +292,19 @@ describe('amounts', () => {
   });
 });
 
+describe('one of several parts whose cloth is added up', () => {
+  // the sashing and cornerstones of a top of 4 × 6 blocks of 8 in: cut in any order they take 1/2 in less than in strips
+  const list = 'A | rail | 8 1/2 x 2 1/2 | 58\nA | stone | 2 1/2 | 35';
+
+  test('takes the least it can be cut from, though no less is bought for it alone', () => {
+    const [alone, shared] = [good({ list }), good({ list, shared: true })];
+    expect(alone.buy.text).toBe(shared.buy.text);
+    expect(exact(shared.fabric).lt(exact(alone.fabric))).toBe(true);
+    // geometry: no less than the pieces' own area, 58 × 8 1/2 × 2 1/2 and 35 × 2 1/2 × 2 1/2
+    expect(exact(shared.fabric).mul(40).gte(exact(1451.25))).toBe(true);
+  });
+});
+
 describe('a one-way print', () => {
   test('is never turned', () => {
     // geometry: a piece 4 wide and 50 long has to run along the cloth, ten side by side

@@ -124,6 +124,14 @@ describe('what @lit-labs/ssr makes of an element', () => {
     expect(said).not.toMatch(/not on the list|to mend/);
   }, 60_000);
 
+  it('parts of one cloth are planned together, as in a page', () => {
+    const piece = '<quilt-cutting list="A | half | 20 x 10 | 1"></quilt-cutting>';
+    const said = words(onServer(`<quilt-worksheet>${piece}${piece}</quilt-worksheet>`, true));
+    // geometry: side by side on cloth of 40 in
+    expect(said).toContain('= 20 in; planned together 10 in');
+    expect(said).toContain('Parts cut together: strips, from the top of the cloth');
+  }, 60_000);
+
   it('tables go to their own cutting plans, whatever stands between', () => {
     const plan = (count: number): string =>
       `<quilt-cutting><table><tr><td>A</td><td>square</td><td>3 1/2</td><td>${count}</td></tr></table></quilt-cutting>`;

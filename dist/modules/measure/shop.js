@@ -1,4 +1,4 @@
-import { exact, nearestTo, least, upTo, downTo } from './exact.js';
+import { exact, nearestTo, least, upTo, downTo, sum } from './exact.js';
 import { mixed, decimal } from './format.js';
 import { parseLength, quoted } from './parse.js';
 import { toUnit } from './units.js';
@@ -26,6 +26,33 @@ const parseStep = (text, reading) => {
 const toStep = (inches, { sizes }) => least(...sizes.map((size) => upTo(inches, size)));
 /** The next amount the shop cuts above this one. */
 const stepAbove = (inches, { sizes }) => least(...sizes.map((size) => downTo(inches, size).add(size)));
+/** So many needs are put into lengths in every way; each one more doubles the ways. */
+const MOST_TRIED = 8;
+/**
+ * The lengths to buy for these needs, each as places in their list. All are one length, unless a shop cuts by two sizes and
+ * one length of each comes to less: 1/3 yd and 1/4 yd are less than the 5/8 yd that both would be. Any more lengths would
+ * come to no less, since lengths of one size can be one. Never more than a length for each need.
+ */
+const inLengths = (needs, step) => {
+    const all = needs.map((_, at) => at);
+    const [size, other] = step.sizes;
+    if (!other)
+        return [all];
+    const costOf = (lengths) => sum(lengths.map((places) => toStep(sum(places.map((at) => needs[at])), step)));
+    const isFirst = (need) => toStep(need, step).div(size).d === 1n;
+    const ways = needs.length > MOST_TRIED
+        ? [needs.map(isFirst)]
+        : Array.from({ length: 2 ** (needs.length - 1) }, (_, way) => all.map((at) => !((way >> at) & 1)));
+    let best = [all];
+    let cost = costOf(best);
+    for (const way of ways) {
+        const lengths = [all.filter((at) => way[at]), all.filter((at) => !way[at])];
+        const other = costOf(lengths);
+        if (other.lt(cost))
+            [best, cost] = [lengths, other];
+    }
+    return best.sort(([a], [b]) => a - b);
+};
 /** What a price is of: yards, or metres where the shop's step is metric. */
 const toPriced = (inches, { unit }) => toUnit(inches, unit === 'm' ? 'm' : 'yd');
 /** Money to the smallest coin, of so many decimals. */
@@ -52,4 +79,4 @@ const purchase = (inches, { unit }, comma = false) => {
     };
 };
 
-export { parseStep, purchase, soldLength, stepAbove, toCoin, toPriced, toStep };
+export { inLengths, parseStep, purchase, soldLength, stepAbove, toCoin, toPriced, toStep };

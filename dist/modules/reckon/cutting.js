@@ -96,10 +96,12 @@ const planFabric = (job, fabric, listed) => {
     const { book, sheet, kept } = job;
     const { increment, price } = book.values;
     const { width, sold } = widthOf(job, fabric);
+    // Of what is added to other parts before it is rounded up, less than a step counts too.
+    const inSteps = increment.sizes.length === 1 && !book.input.shared;
     const on = {
         width,
         height: sheet?.height,
-        step: increment.sizes.length === 1 ? increment.sizes[0].mul(kept) : undefined,
+        step: inSteps ? increment.sizes[0].mul(kept) : undefined,
     };
     const planned = planFor(job, listed, on);
     const laid = laidOut(planned, on, listed.map(({ cutAs }) => cutAs), listed.map(({ each }) => each));

@@ -1,6 +1,6 @@
-import { least, ZERO, sum, wholeDown, exact } from '../measure/exact.js';
+import { least, ZERO, sum, exact, wholeDown } from '../measure/exact.js';
 import { asTyped } from '../measure/format.js';
-import { toPriced } from '../measure/shop.js';
+import { toPriced, purchase } from '../measure/shop.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { asWords } from './book.js';
 import { readLength } from './fields.js';
@@ -34,29 +34,62 @@ const ownPrice = (book, { title, price, per }) => {
     const own = priceOf(book, price, title.toLowerCase());
     return own && per ? own.div(toPriced(per, book.values.increment)) : own;
 };
+const wordOf = ({ title }) => title.toLowerCase();
+const and = (words) => words.join(' and ');
+/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
+const buyLengths = (book, lengths, called) => {
+    const bought = lengths.map((length) => {
+        const of = lengths.length > 1 ? `, ${and(length.parts.map(wordOf))}` : '';
+        return { ...length, buy: book.upToStep(length.need, `${called}${of}: `).buy };
+    });
+    const { increment } = book.values;
+    const all = purchase(sum(bought.map(({ buy }) => exact(buy.inches))), increment, book.style.comma);
+    return { lengths: bought, buy: { ...all, text: and(bought.map(({ buy }) => buy.text)) } };
+};
+/** Says what each of two lengths is for, and what one length would be. */
+const noteLengths = (book, called, need, lengths) => {
+    const each = lengths.map(({ parts, buy }) => `${buy.text} for ${and(parts.map(wordOf))}`);
+    const all = lengths.flatMap(({ parts }) => parts).length > 2 ? 'all' : 'both';
+    book.notes.push(`${called}: buy two lengths, ${each.join(', and ')}. One length for ${all} would be ${book.toBuy(need).text}.`);
+};
+/** The rows of what a cloth's parts need and of what to buy. */
+const rowsOf = (book, { key, parts }, label, wide, { need, added, buy, spare, lengths, }) => {
+    const { l, n } = book;
+    const named = (need, parts) => `${n(need)} (${asWords(and(parts.map(wordOf)))})`;
+    const sums = parts.length > 1
+        ? `${parts.map((part) => named(part.need, [part])).join(' + ')} = ${l(added)}`
+        : asWords(wordOf(parts[0]));
+    const enough = exact(book.toBuy(added).inches).lte(exact(buy.inches));
+    const together = `; planned together ${l(need)}${enough ? ', though what you buy does for each by itself too' : ''}`;
+    book.row(`need-${key}`, label, need, need.lt(added) ? sums + together : sums);
+    const each = lengths.length > 1
+        ? `${and(lengths.map(({ need, parts }) => named(need, parts)))}, each up to`
+        : `${l(need)}, up to`;
+    book.row(`buy-${key}`, 'Buy', buy.text + wide, `${each} a step of {increment}; ${l(spare)} to spare`, [
+        `need-${key}`,
+    ]);
+};
 /** The line of parts that are cut from one cloth; `several`, where their fabric has lines of other widths. */
 const lineOf = (book, plan, group, name, ofFabric, several) => {
-    const { key, letter, parts } = group;
-    const { l } = book;
+    const { letter, parts } = group;
     const { increment, bolt, kits } = book.values;
     const price = ofFabric ?? parts.map((part) => ownPrice(book, part)).find(Boolean);
     const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(ZERO));
     const usual = book.values.fabricWidth ?? readLength(COTTON_WIDTH, { units: 'in' });
-    const wide = width && (several || !width.equals(usual)) ? `, ${l(width)} wide` : '';
+    const wide = width && (several || !width.equals(usual)) ? `, ${book.l(width)} wide` : '';
     const text = fabricOf(letter, parts);
     const called = text + wide;
-    const { need, laid } = planTogether(book, parts, plan, called);
-    const { bought, buy } = book.upToStep(need, `${called}: `);
+    const { laid, ...planned } = planTogether(book, parts, plan, called);
+    const { buy, lengths } = buyLengths(book, planned.lengths, called);
+    const need = sum(lengths.map(({ need }) => need));
+    const bought = exact(buy.inches);
     const spare = bought.sub(need);
     const added = sum(parts.map(({ need }) => need));
-    const saved = added.sub(need);
-    const word = ({ title }) => asWords(title.toLowerCase());
-    const sums = parts.length > 1
-        ? `${parts.map((part) => `${book.n(part.need)} (${word(part)})`).join(' + ')} = ${l(added)}`
-        : word(parts[0]);
-    book.row(`need-${key}`, `${called}${name ? `, ${name}` : ''}`, need, saved.gt(ZERO) ? `${sums}; planned together ${l(need)}` : sums);
-    book.row(`buy-${key}`, 'Buy', buy.text + wide, `${l(need)}, up to a step of {increment}; ${l(spare)} to spare`, [`need-${key}`]);
-    const bolts = kits && bought.gt(ZERO) ? boltsFor(book, kits, group, called, buy) : undefined;
+    const isOne = lengths.length === 1;
+    if (!isOne)
+        noteLengths(book, called, need, lengths);
+    rowsOf(book, group, `${called}${name ? `, ${name}` : ''}`, wide, { need, added, buy, spare, lengths });
+    const bolts = kits && bought.gt(ZERO) ? boltsFor(book, kits, group, called, { buy, lengths }) : undefined;
     const costOf = (cloth) => price && book.paid(toPriced(cloth, increment).mul(price));
     const paid = costOf(bought);
     return {
@@ -65,11 +98,14 @@ const lineOf = (book, plan, group, name, ofFabric, several) => {
             name,
             parts: parts.map(({ title, need }) => ({ title, need })),
             need,
-            saved,
+            saved: added.sub(need),
             buy,
             text: buy.text + wide,
             width,
             spare,
+            lengths: isOne
+                ? undefined
+                : lengths.map(({ parts, ...length }) => ({ ...length, parts: parts.map(({ title }) => title) })),
             price: price && book.sum(price, price),
             cost: paid && book.sum(paid),
             bolts,
@@ -80,20 +116,29 @@ const lineOf = (book, plan, group, name, ofFabric, several) => {
         boltCost: costOf(bolt.mul(bolts ?? 0)),
     };
 };
-/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than one kit's cloth. */
-const boltsFor = (book, kits, { key, parts }, called, { inches, text }) => {
+/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
+const boltsFor = (book, kits, { key, parts }, called, { buy, lengths }) => {
     const { bolt } = book.values;
-    const each = wholeDown(bolt.div(exact(inches)));
-    if (each) {
-        const bolts = Math.ceil(kits / each);
-        book.row(`bolts-${key}`, `Bolts for ${plural(kits, 'kit')}`, `${bolts}`, `${plural(each, 'length')} of ${text} from each bolt of {bolt unit}; with ${text} in one length for each kit, fewer bolts would not do`, [`buy-${key}`, 'kits']);
+    const fitting = ({ inches }) => wholeDown(bolt.div(exact(inches)));
+    const row = (bolts, how) => {
+        book.row(`bolts-${key}`, `Bolts for ${plural(kits, 'kit')}`, `${bolts}`, how, [`buy-${key}`, 'kits']);
         return bolts;
-    }
-    const lengths = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
-    const apart = lengths.every(({ buy }) => exact(buy.inches).lte(bolt))
-        ? `, or cut its parts as lengths of their own: ${lengths.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
+    };
+    const each = fitting(buy);
+    if (each && lengths.length > 1)
+        return row(Math.ceil(kits / each), `${each} × ${buy.text} from each bolt of {bolt unit}`);
+    if (each)
+        return row(Math.ceil(kits / each), `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with ${buy.text} in one length for each kit, fewer bolts would not do`);
+    const tooLong = lengths.find(({ buy }) => !fitting(buy));
+    if (!tooLong)
+        // Bolts that do not hold both lengths hold those of one kind each.
+        return row(lengths.reduce((all, { buy }) => all + Math.ceil(kits / fitting(buy)), 0), `${lengths.map(({ buy }) => `${fitting(buy)} × ${buy.text}`).join(', or ')}, from each bolt of {bolt unit}`);
+    const apart = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
+    const orApart = apart.every(({ buy }) => fitting(buy))
+        ? `, or cut its parts as lengths of their own: ${apart.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`
         : '';
-    book.notes.push(`${called}: a kit’s ${text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt').value}. Write a longer bolt, like ${text}${apart}.`);
+    const { text } = tooLong.buy;
+    book.notes.push(`${called}: a kit’s ${text} is longer than a bolt of ${book.rows.find(({ id }) => id === 'bolt').value}. Write a longer bolt, like ${text}${orApart}.`);
     return undefined;
 };
 

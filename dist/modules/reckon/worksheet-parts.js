@@ -1,4 +1,4 @@
-import { ZERO } from '../measure/exact.js';
+import { most, least, ZERO } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { INCHES } from '../measure/units.js';
 import { moneyField, textOf, unlessRefused, readField, readLength, refuse } from './fields.js';
@@ -53,12 +53,12 @@ const readPart = (name, part) => {
         width: amount(width),
         sold: amount(sold),
         washed: amount(washed),
-        pieces: cut.map(({ width, length, count, turn }) => ({
-            width: amount(width),
-            height: amount(length),
-            count,
-            turn: !!turn,
-        })),
+        pieces: cut.map(({ width, length, count, turn }) => {
+            const sides = [amount(width), amount(length)];
+            // Long side across, as a top plans its own: the same search comes to the same, or to less.
+            const [across, along] = turn ? [most(...sides), least(...sides)] : sides;
+            return { width: across, height: along, count, turn: !!turn };
+        }),
         names: cut.map(({ piece }) => textOf(piece) || name),
     };
 };

@@ -1,3 +1,4 @@
+import { planCloth } from '../cutting/plan.js';
 import { sum, exact } from '../measure/exact.js';
 import { soldLength, purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
@@ -42,7 +43,7 @@ const totals = (book, lines, items, isUnfinished) => {
     const counted = [...lines, ...items];
     const unpriced = counted.filter(({ paid }) => !paid).map(({ text }) => text);
     if (unpriced.length === counted.length)
-        return { kits: kits ? { count: kits } : undefined };
+        return { kits: kits ? { count: kits } : undefined, soFar: isUnfinished || undefined };
     if (unpriced.length)
         book.notes.push(`The total leaves out what has no price: ${[...new Set(unpriced)].join(', ')}.`);
     const costs = counted.flatMap(({ paid }) => paid ?? []);
@@ -80,7 +81,7 @@ const summaryOf = (lines, items, isUnfinished) => {
  * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
  * still gets its line.
  */
-const reckonWorksheet = (input = {}, plan) => {
+const reckonWorksheet = (input = {}, plan = planCloth) => {
     const book = new Book(worksheetFields, input);
     return book.finish(() => {
         const given = input ?? {};

@@ -24,6 +24,12 @@ export declare const parseStep: (text: string, reading: Reading) => Parsed<Step>
 export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
 /** The next amount the shop cuts above this one. */
 export declare const stepAbove: (inches: Exact, { sizes }: Step) => Exact;
+/**
+ * The lengths to buy for these needs, each as places in their list. All are one length, unless a shop cuts by two sizes and
+ * one length of each comes to less: 1/3 yd and 1/4 yd are less than the 5/8 yd that both would be. Any more lengths would
+ * come to no less, since lengths of one size can be one. Never more than a length for each need.
+ */
+export declare const inLengths: (needs: Exact[], step: Step) => number[][];
 /** What a price is of: yards, or metres where the shop's step is metric. */
 export declare const toPriced: (inches: Exact, { unit }: Step) => Exact;
 /** Money to the smallest coin, of so many decimals. */

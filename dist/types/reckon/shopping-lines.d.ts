@@ -14,4 +14,4 @@ export interface CountedLine {
     boltCost: Exact | undefined;
 }
 /** The lines of one fabric: one for each width of cloth that its parts are cut from. */
-export declare const linesOf: (book: WorksheetBook, declared: Declared[], { key, letter, parts }: Group, plan: Planner | undefined) => CountedLine[];
+export declare const linesOf: (book: WorksheetBook, declared: Declared[], { key, letter, parts }: Group, plan: Planner) => CountedLine[];

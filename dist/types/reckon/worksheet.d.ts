@@ -121,6 +121,12 @@ export interface ShoppingLine {
     width?: string;
     /** Exact inches bought beyond the need. */
     spare: string;
+    /** The two lengths to buy, where they come to less than one, each for the parts of these titles. `buy` is both. */
+    lengths?: {
+        parts: string[];
+        need: string;
+        buy: Purchase;
+    }[];
     price?: Money;
     cost?: Money;
     /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */

@@ -1,7 +1,6 @@
 import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
-import { clothWidth } from '../../reckon/answer.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
 import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
@@ -33,7 +32,7 @@ const strips = ({ working }: BordersResult): Listing => ({
 
 /** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
 const takeOf = (
-  { plan, strips, fabric }: Border,
+  { plan, strips, fabric, cloth }: Border,
   result: BordersResult,
   letter: string,
   at: number,
@@ -41,8 +40,9 @@ const takeOf = (
   const cuts = result.cuts.filter(({ piece }) => piece.startsWith(`border ${at + 1},`));
   const own = cuts.map((cut) => ({ ...cut, turn: false }));
   const alike = new Set(own.map(({ width }) => width)).size === 1;
-  const across = { width: clothWidth(result), length: own[0]!.width, count: strips, turn: false };
+  const across = { width: cloth.width, length: own[0]!.width, count: strips, turn: false };
   return {
+    ...cloth,
     title: `Border ${at + 1}`,
     fabric: letter,
     need: fabric,

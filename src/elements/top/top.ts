@@ -59,7 +59,8 @@ export class QuiltTop extends QuiltSheet<TopResult> {
     headline: ({ finished }, style) => ['Finished', sizeOf(finished, style)],
     draw: (result, style) => [drawTop(result, style)],
     takes: ({ parts }, letters) =>
-      parts.map(({ part, fabric, cuts }, at) => ({
+      parts.map(({ part, fabric, cloth, cuts }, at) => ({
+        ...cloth,
         title: part.replace(/^./, (first) => first.toUpperCase()),
         fabric: letters[at] ?? letters.at(-1) ?? '',
         need: fabric,

@@ -54,9 +54,19 @@ export class Fabrics {
     };
   };
 
-  /** The narrowest of these, so that no cloth is short. */
-  narrowest(letters: string[]): Width {
-    return (letters.length ? letters : ['']).map(this.widthOf).sort((a, b) => a.inches.compare(b.inches))[0]!;
+  /** How wide the first of these is, and each of them where they differ; in words where that was said. */
+  widthsOf([first = '', ...others]: string[]): {
+    fabricWidth: unknown;
+    fabricWidths?: unknown[];
+    from: string;
+  } {
+    const { width: fabricWidth, inches, from } = this.widthOf(first);
+    const wider = others.map((letter) => ({ letter, ...this.widthOf(letter) }));
+    const differ = wider.filter((other) => !other.inches.equals(inches));
+    if (!differ.length) return { fabricWidth, from };
+    const each = [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH);
+    const also = differ.map(({ letter, width }) => `fabric ${letter}: ${textOf(width ?? COTTON_WIDTH)}`);
+    return { fabricWidth, fabricWidths: each, from: [from, ...also].join('; ') };
   }
 
   /** The widths of those that say their own. */

@@ -22,7 +22,7 @@ const cautionOf = ({ blocks: { written, now } }: QuiltTop, lists: QuiltCutting[]
     ? now &&
       'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
     : written && now && written !== now
-      ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
+      ? `Cloth for ${now} is not in this list: the cut list was written for ${written}. Write in it how many pieces those take, and of what size.`
       : '';
 
 /** Lets sizes and settings flow once through the parts. One pass: nothing flows back. */
@@ -43,13 +43,14 @@ export const flow = (
   let caution = '';
   for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
     const { own = [], finishes, byPiece } = part.calculator;
-    const { width: fabricWidth, from } = fabrics.narrowest(lettersOf(part));
+    const { fabricWidth, fabricWidths, from } = fabrics.widthsOf(lettersOf(part));
     const values: Flow['values'] = {
       ...forAll,
       ...size,
       ...forLists,
       caution,
       fabricWidth,
+      fabricWidths,
       // What is bought by the piece is bought by itself.
       shared: !byPiece?.(),
     };

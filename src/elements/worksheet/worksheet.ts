@@ -8,6 +8,7 @@ import { reckonWorksheet, worksheetFields, type WorksheetResult } from '../../re
 import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
 import { cellsOf, type Cells } from '../../sheet/export.js';
+import type { Fault } from '../../sheet/form-field.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, insideOnServer } from '../../sheet/server.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
@@ -52,6 +53,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   #pieces: Piece[] = [];
   #swatches = new Map<string, string>();
   #size = '';
+  /** That the reader has changed the blocks, and not the cut list that was written for them. */
+  #outgrown = '';
 
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
@@ -63,7 +66,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
         ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
         : total
           ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
-          : ['Buy', plural(fabrics.length + items.length, 'thing')],
+          : [soFar ? 'Buy, so far' : 'Buy', plural(fabrics.length + items.length, 'thing')],
     draw: (result) =>
       drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
     listings: (result, style) => [shopping(result, style), ...joint(result, style)],
@@ -102,6 +105,12 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (!isServer) this.readInside();
   }
 
+  /** What it lacks may be what the author left out; but not what the reader has to write. */
+  protected override fault(): Fault | undefined {
+    const message = this.#outgrown;
+    return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
+  }
+
   protected override reckonInput(): Input {
     return { ...super.reckonInput(), ...this.#gathered };
   }
@@ -136,8 +145,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     const { gathered, pieces } = gather(parts, fabrics);
     this.#pieces = pieces;
     this.#swatches = fabrics.swatches;
-    if (caution && !lists[0]) gathered.unfinished!.push(caution);
-    else if (caution && lists.some(({ isAsWritten }) => isAsWritten)) gathered.troubles = [caution];
+    this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : '';
+    if (caution && (this.#outgrown || !lists[0])) gathered.unfinished!.push(caution);
     const told = JSON.stringify([gathered, ...this.#swatches.values()]);
     if (told === this.#told) return;
     this.#told = told;

@@ -155,7 +155,7 @@ describe('sizes in a quilt-worksheet', () => {
 });
 
 describe('cloth in a quilt-worksheet', () => {
-  it('is as wide as the fabric says, and as the narrowest where a part has several', async () => {
+  it('is as wide as each fabric says, in a part that has several too', async () => {
     const narrow = [
       ...FABRICS.filter((one) => !one.includes('"C"')),
       '<quilt-fabric letter="C" fabric-width="36"></quilt-fabric>',
@@ -163,7 +163,24 @@ describe('cloth in a quilt-worksheet', () => {
     const sheet = await worksheet(narrow + PARTS.top + PARTS.binding + PARTS.backing, 'fabric-width="42"');
     expect(valueIn(part(sheet, 'binding'), 'fabricWidth')).to.equal('36 in');
     expect(how(part(sheet, 'binding'), 'fabricWidth')).to.equal('fabric C');
-    expect(valueIn(part(sheet, 'top'), 'fabricWidth')).to.equal('36 in');
+    // sashing of B on the worksheet's 42 in, cornerstones of C on 36 in
+    expect(valueIn(part(sheet, 'top'), 'fabricWidth')).to.equal('42 in');
+    expect(how(part(sheet, 'top'), 'fabricWidth')).to.equal('from the worksheet; fabric C: 36 in');
+    expect(list(sheet).fabrics.map(({ letter, width }) => [letter, width])).to.deep.equal([
+      ['B', '42'],
+      ['C', '36'],
+      ['E', '106'],
+    ]);
+    await writeAndLeave(part(sheet, 'top'), 'fabricWidth', '44');
+    await calm(sheet);
+    expect(
+      list(sheet)
+        .fabrics.map(({ letter, width }) => [letter, width])
+        .slice(0, 2),
+    ).to.deep.equal([
+      ['B', '44'],
+      ['C', '44'],
+    ]);
     expect(valueIn(part(sheet, 'backing'), 'fabricWidth')).to.equal('106 in');
   });
 

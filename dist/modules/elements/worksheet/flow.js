@@ -9,7 +9,7 @@ const cautionOf = ({ blocks: { written, now } }, lists) => !lists[0]
     ? now &&
         'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.'
     : written && now && written !== now
-        ? `The cut list was written for ${written}; the top now has ${now}. Write how many pieces those take, and of what size.`
+        ? `Cloth for ${now} is not in this list: the cut list was written for ${written}. Write in it how many pieces those take, and of what size.`
         : '';
 /** Lets sizes and settings flow once through the parts. One pass: nothing flows back. */
 const flow = (worksheet, parts, fabrics) => {

@@ -41,6 +41,8 @@ class QuiltWorksheet extends BackgroundSheet {
     #pieces;
     #swatches;
     #size;
+    /** That the reader has changed the blocks, and not the cut list that was written for them. */
+    #outgrown;
     constructor() {
         super();
         /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
@@ -51,6 +53,8 @@ class QuiltWorksheet extends BackgroundSheet {
         this.#pieces = [];
         this.#swatches = new Map();
         this.#size = '';
+        /** That the reader has changed the blocks, and not the cut list that was written for them. */
+        this.#outgrown = '';
         this.calculator = {
             title: 'Shopping list',
             fields: worksheetFields,
@@ -59,7 +63,7 @@ class QuiltWorksheet extends BackgroundSheet {
                 ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
                 : total
                     ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
-                    : ['Buy', plural(fabrics.length + items.length, 'thing')],
+                    : [soFar ? 'Buy, so far' : 'Buy', plural(fabrics.length + items.length, 'thing')],
             draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
             listings: (result, style) => [shopping(result, style), ...joint(result, style)],
         };
@@ -107,6 +111,11 @@ class QuiltWorksheet extends BackgroundSheet {
         if (!isServer)
             this.readInside();
     }
+    /** What it lacks may be what the author left out; but not what the reader has to write. */
+    fault() {
+        const message = this.#outgrown;
+        return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
+    }
     reckonInput() {
         return { ...super.reckonInput(), ...this.#gathered };
     }
@@ -138,10 +147,9 @@ class QuiltWorksheet extends BackgroundSheet {
         const { gathered, pieces } = gather(parts, fabrics);
         this.#pieces = pieces;
         this.#swatches = fabrics.swatches;
-        if (caution && !lists[0])
+        this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : '';
+        if (caution && (this.#outgrown || !lists[0]))
             gathered.unfinished.push(caution);
-        else if (caution && lists.some(({ isAsWritten }) => isAsWritten))
-            gathered.troubles = [caution];
         const told = JSON.stringify([gathered, ...this.#swatches.values()]);
         if (told === this.#told)
             return;

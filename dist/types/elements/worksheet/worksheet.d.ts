@@ -4,6 +4,7 @@ import { type WorksheetResult } from '../../reckon/worksheet.js';
 import { BackgroundSheet } from '../../sheet/background-sheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
 import { type Cells } from '../../sheet/export.js';
+import type { Fault } from '../../sheet/form-field.js';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -24,6 +25,8 @@ export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     connectedCallback(): void;
     protected get switchable(): boolean;
     protected willUpdate(): void;
+    /** What it lacks may be what the author left out; but not what the reader has to write. */
+    protected fault(): Fault | undefined;
     protected reckonInput(): Input;
     /** Lets the sizes flow through the parts, and gathers what all take. */
     protected readInside(): void;

@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { reckonBorders, type BordersInput } from '../../src/reckon/borders.js';
+import { reckonTop, type TopInput } from '../../src/reckon/top.js';
+import { answersOf } from './asked.js';
+
+const borders = answersOf(reckonBorders);
+const top = answersOf(reckonTop);
+
+describe('a part in several fabrics of different widths', () => {
+  const framed: BordersInput = { width: 60, length: 70, borders: '2, 5' };
+  const sashed: TopInput = { block: 12, across: 4, down: 5, sashing: 2, cornerstones: true, frame: true };
+  const fabricWidths = ['40', '108 in'];
+
+  test('has each border cut from its own', () => {
+    const { borders: own, fabric, notes } = borders({ ...framed, fabricWidths });
+    const [narrow, wide] = ['40', '108'].map((fabricWidth) => borders({ ...framed, fabricWidth }).borders);
+    // Geometry: pieces of 74 in and more take two strips of 40 in each, and one of 108.
+    expect(wide![1]!.strips).toBeLessThan(narrow![1]!.strips);
+    expect(own).toEqual([narrow![0], wide![1]]);
+    expect(own.map(({ cloth }) => cloth)).toEqual([
+      { width: '40', sold: '40' },
+      { width: '108', sold: '108' },
+    ]);
+    expect(Number(fabric)).toBe(Number(narrow![0]!.fabric) + Number(wide![1]!.fabric));
+    expect(notes.join()).not.toContain('from one cloth');
+  });
+
+  test('has sashing and cornerstones cut from their own, and is not said to come from one cloth', () => {
+    const several = top({ ...sashed, fabricWidths });
+    const [narrow, wide] = ['40', '108'].map((fabricWidth) => top({ ...sashed, fabricWidth }).parts);
+    expect(several.parts).toEqual([narrow![0], wide![1]]);
+    expect(wide![1]!.fabric).not.toBe(narrow![1]!.fabric);
+    expect(several.working.map(({ label }) => label)).not.toContain('Cloth, if all from one');
+    expect(several.summary).not.toContain('from one cloth');
+  });
+
+  test('has the last width for all further parts, and the usual one where none is said', () => {
+    const three = { ...framed, borders: '2, 2, 2' };
+    const widthsOf = (fabricWidths: unknown): string[] =>
+      borders({ ...three, fabricWidths }).borders.map(({ cloth }) => cloth.sold);
+    expect(widthsOf(['44', '', '50'])).toEqual(['44', '40', '50']);
+    expect(widthsOf(['44', '50'])).toEqual(['44', '50', '50']);
+    for (const none of [undefined, null, [], '108', 108, {}])
+      expect(widthsOf(none)).toEqual(['40', '40', '40']);
+  });
+
+  test('shrinks each in the wash, and takes none wider than was measured', () => {
+    const washed = borders({ ...framed, fabricWidths, shrinkage: 5 }).borders.map(({ cloth }) => cloth);
+    // 95 % of 40 and of 108
+    expect(washed).toEqual([
+      { width: '38', sold: '40' },
+      { width: '102 3/5', sold: '108' },
+    ]);
+    const measured = borders({ ...framed, fabricWidths, shrinkage: 5, measured: { washedWidth: '37' } });
+    expect(measured.borders.map(({ cloth }) => cloth.width)).toEqual(['37', '37']);
+  });
+
+  test('says which width cannot be read', () => {
+    for (const { errors = [] } of [
+      reckonBorders({ ...framed, fabricWidths: ['40', 'wide'] }),
+      reckonTop({ ...sashed, fabricWidths: ['40', 'wide'] }),
+    ]) {
+      expect(errors.map(({ input }) => input)).toEqual(['fabricWidth']);
+      expect(errors[0]!.message).toMatch(/^Cloth 2: “wide” is not a length/);
+    }
+  });
+});
