@@ -268,13 +268,21 @@ const unitRunner = () => {
 const answerRuns = async () => {
   const { createVitest } = await import('vitest/node');
   let order = [];
+  /** Only of this run: Vitest itself keeps what failed in one before. */
+  let ended = [];
   class InOrder {
     shard = (specs) => specs;
     sort = (specs) => specs.sort((a, b) => order.indexOf(a.moduleId) - order.indexOf(b.moduleId));
   }
   const vitest = await createVitest('test', {
     ...{ root: ROOT, config: join(ROOT, 'tests/config/vitest.config.mjs'), project: 'units', watch: false },
-    ...{ bail: 1, isolate: false, maxWorkers: 1, reporters: [{}], sequence: { sequencer: InOrder } },
+    ...{
+      bail: 1,
+      isolate: false,
+      maxWorkers: 1,
+      reporters: [{ onTestModuleEnd: (module) => ended.push(module) }],
+      sequence: { sequencer: InOrder },
+    },
   });
   const specs = await vitest.globTestSpecifications();
   const project = vitest.getProjectByName('units');
@@ -282,17 +290,23 @@ const answerRuns = async () => {
     order = files.map((file) => join(ROOT, file));
     project.config.bail = vitest.config.bail = bail;
     changed.forEach((file) => vitest.invalidateFile(join(ROOT, file)));
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
-      specs.filter(({ moduleId }) => order.includes(moduleId)),
-    );
-    const failed = testModules.find((module) => module.state() === 'failed');
+    ended = [];
+    let errors = [];
+    // A test that puts another module in a real one's place needs modules of its own; the others share them.
+    for (const isolate of [false, true]) {
+      const own = specs.filter(
+        ({ moduleId }) =>
+          order.includes(moduleId) && /\bvi\.mock\(/.test(readFileSync(moduleId, 'utf8')) === isolate,
+      );
+      if (own.length === 0 || (bail > 0 && ended.some((module) => !module.ok()))) continue;
+      project.config.isolate = isolate;
+      errors = [...errors, ...(await vitest.runTestSpecifications(own)).unhandledErrors];
+    }
+    const failed = ended.find((module) => module.state() === 'failed');
     const [test] = failed?.children.allTests('failed') ?? [];
     const by = failed ? `${failed.relativeModuleId}: ${test?.fullName ?? 'it does not load'}` : undefined;
-    const times = testModules.map((module) => [
-      module.relativeModuleId,
-      Math.round(module.diagnostic().duration),
-    ]);
-    process.send({ by: by ?? (unhandledErrors.length > 0 ? 'an error nothing caught' : undefined), times });
+    const times = ended.map((module) => [module.relativeModuleId, Math.round(module.diagnostic().duration)]);
+    process.send({ by: by ?? (errors.length > 0 ? 'an error nothing caught' : undefined), times });
   });
 };
 
@@ -395,9 +409,9 @@ const main = async () => {
   }
   const related = ({ file }, quick) =>
     concerned
-      .filter(({ test, reaches }) => reaches.has(file) && times[test] <= QUICK === quick)
+      .filter(({ test, reaches }) => reaches.has(file) && (times[test] ?? 0) <= QUICK === quick)
       .map(({ test }) => test)
-      .sort((a, b) => times[a] - times[b]);
+      .sort((a, b) => (times[a] ?? 0) - (times[b] ?? 0));
   let last;
   const units = (quick) => async (mutant) => {
     const files = related(mutant, quick);
