@@ -641,6 +641,12 @@ describe('kits', () => {
     );
   });
 
+  test('whose part takes a whole bolt can be cut as a length of its own too', () => {
+    // 8 yd are 288 in.
+    const parts = [part('Backing', 'A', '288'), part('Borders', 'A', '150')];
+    expect(notesOf({ parts, kits: 2, bolt: '8 yd' })).toContain('8 yd for backing, 4 1/4 yd for borders');
+  });
+
   test('say that fewer bolts would not do only of one length for each kit', () => {
     const how = (kits: number): [string, string] => {
       const { label, how } = good({ parts: [part('Backing', 'A', '300')], kits }).working.find(
