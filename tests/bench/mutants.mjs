@@ -13,7 +13,7 @@
  */
 import { fork, spawn } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { clearTimeout } from 'node:timers';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -407,11 +407,15 @@ const main = async () => {
     times = Object.fromEntries(sound.times);
     save();
   }
-  const related = ({ file }, quick) =>
-    concerned
+  const firstWord = (file) => basename(file).split(/[.-]/)[0].replace(/s$/, '');
+  /** Those named like the file first, then the shortest. */
+  const related = ({ file }, quick) => {
+    const cost = (test) => (firstWord(test) === firstWord(file) ? 0 : 1e9) + (times[test] ?? 0);
+    return concerned
       .filter(({ test, reaches }) => reaches.has(file) && (times[test] ?? 0) <= QUICK === quick)
       .map(({ test }) => test)
-      .sort((a, b) => (times[a] ?? 0) - (times[b] ?? 0));
+      .sort((a, b) => cost(a) - cost(b));
+  };
   let last;
   const units = (quick) => async (mutant) => {
     const files = related(mutant, quick);
