@@ -351,7 +351,7 @@ const inChromium = (file) =>
     child.on('close', (code) => {
       clearTimeout(timer);
       process.off('exit', end);
-      const by = /𐄂 (.*)/.exec(out)?.[1] ?? (code === null ? 'it hangs' : 'a file fails');
+      const by = /❌ (.*)/.exec(out)?.[1] ?? (code === null ? 'it hangs' : 'a file fails');
       done(code === 0 ? undefined : `in Chromium: ${by}`);
     });
   });
