@@ -336,6 +336,16 @@ describe('parts planned together', () => {
     pieces: [{ width: '3', length: '3', count: 3, turn: true }],
   });
 
+  test.each([
+    [false, '30'],
+    [true, '12'],
+  ])('are turned only where they may be: %s, %s in', (turn, need) => {
+    // Geometry: two pieces 6 in wide and 30 in long lie side by side on 40 in; turned, below each other.
+    const pieces = [{ width: '6', length: '30', count: 1, turn }];
+    const parts = ['Borders', 'Binding'].map((title) => part(title, 'A', '30', { pieces }));
+    expect(good({ parts }, planCloth).fabrics).toMatchObject([{ need }]);
+  });
+
   test('save cloth where one leaves room for another', () => {
     const parts = [strips, squares];
     expect(good({ parts }, planCloth).fabrics).toMatchObject([
