@@ -119,6 +119,8 @@ describe('limits', () => {
   test('allow what anybody could mean', () => {
     expect(problem(`1${' '.repeat(97)}+2`)).toBe('read as 3');
     expect(problem('1000000000')).toBe('read as 1000000000');
+    // The largest below a trillion, our own limit.
+    expect(problem('999999999999')).toBe('read as 999999999999');
     expect(problem('1/1000000')).toBe('read as 1/1000000');
     expect(problem('150.123456 cm')).toMatch(/^read as 59 /);
     expect(problem('('.repeat(49) + '2' + ')'.repeat(49))).toBe('read as 2');

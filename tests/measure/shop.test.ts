@@ -124,6 +124,12 @@ describe('what is bought', () => {
     });
   });
 
+  test('in metres has four places, exact where they are enough and never below the need', () => {
+    // 1 in is 0.0254 m: half of it 0.0127 m, a third 0.008466… m.
+    const metres = (inches: Exact): string => purchase(inches, step('10 cm')).amount;
+    expect([metres(exact(1, 2)), metres(exact(1, 3))]).toEqual(['0.0127', '0.0085']);
+  });
+
   const amounts = fractions();
   const shops = fc.constantFrom(...STEPS);
 

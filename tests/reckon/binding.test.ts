@@ -103,6 +103,13 @@ describe('the strip', () => {
     expect(row(result, 'strip')).toMatchObject({ how, from: ['fold', 'mark', 'finished', 'thickness'] });
   });
 
+  test('goes round a quilt 1/8 in thick where nothing is written, as the usual strip does', () => {
+    // 3/8 in double-fold from 2 1/2 in (common practice, no source): 2 1/2 − 6 × 3/8 is twice the thickness.
+    const result = good({ ...quilt, finished: '3/8' });
+    expect(result.stripWidth).toBe('2 1/2');
+    expect(row(result, 'thickness').inches).toBe('1/8');
+  });
+
   test('is as wide as the way of the folded strip round the edge, to the next mark', () => {
     fc.assert(
       fc.property(

@@ -230,6 +230,10 @@ describe('amounts', () => {
       expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors, sheet).toMatchObject([
         { input: 'sheet' },
       ]);
+    for (const sheet of ['0 x 20', '-1 x 4'])
+      expect(reckonCutting({ list: 'A | square | 4 | 20', sheet }).errors![0]!.message, sheet).toContain(
+        'more than 0',
+      );
   });
 
   test('cost what the price says: of a yard, a metre or a sheet', () => {

@@ -526,3 +526,18 @@ describe('sashing longer than the cloth is wide', () => {
     expect(joined).toBeGreaterThan(10);
   });
 });
+
+test('a side of a setting triangle is reckoned with sashing however narrow, and says so', () => {
+  // Geometry: (12 + 1) √2 = 18.385, (12 + 2) ÷ √2 = 9.899; quilters add 1 1/4 in and 7/8 in.
+  const { working } = good({
+    block: 12,
+    across: 2,
+    down: 2,
+    sashing: 1,
+    cornerstones: true,
+    set: 'on-point',
+  });
+  const how = (row: string): string => working.find(({ id }) => id === row)!.how;
+  expect(how('sideSquare')).toBe('(12 + 1) × √2 + 1 1/4, up to the mark');
+  expect(how('cornerSquare')).toBe('(12 + 2 × 1) ÷ √2 + 7/8, up to the mark');
+});

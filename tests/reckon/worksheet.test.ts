@@ -443,6 +443,16 @@ describe('parts planned together', () => {
     pieces: [{ width: '3', length: '3', count: 3, turn: true }],
   });
 
+  test.each([
+    [false, '30'],
+    [true, '12'],
+  ])('are turned only where they may be: %s, %s in', (turn, need) => {
+    // Geometry: two pieces 6 in wide and 30 in long lie side by side on 40 in; turned, below each other.
+    const pieces = [{ width: '6', length: '30', count: 1, turn }];
+    const parts = ['Borders', 'Binding'].map((title) => part(title, 'A', '30', { pieces }));
+    expect(good({ parts }, planCloth).fabrics).toMatchObject([{ need }]);
+  });
+
   test('save cloth where one leaves room for another', () => {
     const parts = [strips, squares];
     expect(good({ parts }).fabrics).toMatchObject([
@@ -790,6 +800,12 @@ describe('kits', () => {
     expect(notesOf({ parts, kits: 2, bolt: '8 yd' })).toContain(
       'Write a longer bolt, like 9 3/4 yd, or cut its parts as lengths of their own: 5 5/8 yd for backing, 4 1/4 yd for borders.',
     );
+  });
+
+  test('whose part takes a whole bolt can be cut as a length of its own too', () => {
+    // 8 yd are 288 in.
+    const parts = [part('Backing', 'A', '288'), part('Borders', 'A', '150')];
+    expect(notesOf({ parts, kits: 2, bolt: '8 yd' })).toContain('8 yd for backing, 4 1/4 yd for borders');
   });
 
   test('say that fewer bolts would not do only of one length for each kit', () => {
