@@ -103,9 +103,10 @@ export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undef
   optional: true,
 });
 
-/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+/** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a {@link Refusal}. */
 export const readLength = (raw: unknown, style: Style): Exact => {
-  const parsed = parseLength(Number.isFinite(raw) ? `${(raw as number).toFixed(6)} in` : textOf(raw), style);
+  // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
+  const parsed = parseLength(Number.isFinite(raw) ? (raw as number).toFixed(6) : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 

@@ -47,7 +47,10 @@ export interface FabricInput {
   fabricWidth?: unknown;
 }
 
-/** What one part of the quilt takes from one fabric. */
+/**
+ * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
+ * the worksheet's `units` are.
+ */
 export interface PartInput {
   /** `Binding`, `Borders` … */
   title: string;

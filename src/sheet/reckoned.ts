@@ -40,9 +40,9 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   declare measured: Record<string, string> | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   declare flow: Flow | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   declare width: string | number | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   declare length: string | number | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   declare fabricWidth: string | number | undefined;
