@@ -3,6 +3,7 @@ import { asTyped, mixed, type Style } from '../../measure/format.js';
 import { isBlank, readLength, textOf, unlessRefused } from '../../reckon/fields.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
+import { swatchTrouble } from './swatch.js';
 
 /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
 export const flowing = (raw: unknown, style: Style): { text: unknown; inches?: Exact } => {
@@ -66,6 +67,11 @@ export class Fabrics {
         isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]],
       ),
     );
+  }
+
+  /** What the author has to mend in them, in sentences. */
+  get troubles(): string[] {
+    return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch));
   }
 
   get swatches(): Map<string, string> {

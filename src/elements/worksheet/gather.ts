@@ -25,6 +25,7 @@ export const gather = (parts: QuiltSheet[], fabrics: Fabrics): { gathered: Gathe
       cuts.map((cut) => ({ letter, name: letter ? fabrics.nameOf(letter) : title, title, cut })),
     ),
     gathered: {
+      troubles: fabrics.troubles,
       unfinished: parts.flatMap(whyNot),
       named: parts.flatMap(lettersOf),
       fabrics: fabrics.declared.map(({ letter = '', name, price, fabricWidth }) => ({

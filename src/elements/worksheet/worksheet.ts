@@ -137,7 +137,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     this.#pieces = pieces;
     this.#swatches = fabrics.swatches;
     if (caution && !lists[0]) gathered.unfinished!.push(caution);
-    else if (caution && lists.some(({ isAsWritten }) => isAsWritten)) gathered.troubles = [caution];
+    else if (caution && lists.some(({ isAsWritten }) => isAsWritten)) gathered.troubles!.push(caution);
     const told = JSON.stringify([gathered, ...this.#swatches.values()]);
     if (told === this.#told) return;
     this.#told = told;
