@@ -27,6 +27,9 @@ const money = moneyField('A price');
 export const priceOf = (book: WorksheetBook, written: unknown, what: string): Exact | undefined =>
   tried(book, money, written, `The price of ${what}`);
 
+/** A fabric's letter, with one space wherever there are several. */
+export const letterOf = (written: unknown): string => textOf(written).replace(/\s+/g, ' ').trim();
+
 /** A fabric that parts may name. */
 export interface Declared {
   letter: string;
@@ -38,7 +41,7 @@ export interface Declared {
 export const readFabrics = (book: WorksheetBook, fabrics: FabricInput[] | undefined): Declared[] => {
   const declared: Declared[] = [];
   for (const { name, price, fabricWidth, ...fabric } of entries(fabrics)) {
-    const letter = textOf(fabric.letter).trim();
+    const letter = letterOf(fabric.letter);
     if (!letter) book.notes.push('A fabric has no letter. Write letter="A".');
     else if (declared.some((one) => one.letter === letter))
       book.notes.push(
@@ -132,7 +135,7 @@ export const groupsOf = (
   );
   for (const [at, part] of entries(parts).entries()) {
     const name = textOf(part.title) || 'Part';
-    const letter = textOf(part.fabric).trim();
+    const letter = letterOf(part.fabric);
     const key = letter || `part ${at}`;
     const group = groups.get(key) ?? { key, letter, parts: [] };
     group.parts.push(book.blame('parts', () => readPart(name, part), `${name}: `));

@@ -1,22 +1,14 @@
 import { exact } from '../../measure/exact.js';
 import { mixed } from '../../measure/format.js';
 import { clothWidth, rowIn } from '../../reckon/answer.js';
-import { textOf } from '../../reckon/fields.js';
 import type { PartInput } from '../../reckon/worksheet.js';
 import type { Take } from '../../sheet/calculator.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 
-/** The letters of the fabrics that a part is cut from. */
-export const lettersOf = ({ fabric }: QuiltSheet): string[] =>
-  textOf(fabric)
-    .split(/[\s,]+/)
-    .filter(Boolean);
-
-/** What a part takes from which fabric; nothing while it has something to mend. */
-export const takesOf = (part: QuiltSheet): (Take & PartInput)[] => {
+/** What a part takes from the fabrics of these letters; nothing while it has something to mend. */
+export const takesOf = (part: QuiltSheet, letters: string[]): (Take & PartInput)[] => {
   const { result, calculator } = part;
   if (result.errors) return [];
-  const letters = lettersOf(part);
   const { fabric, cuts } = result;
   const takes: Take[] = calculator.takes?.(result, letters) ?? [
     { fabric: letters[0] ?? '', need: fabric, cuts },
