@@ -7,7 +7,15 @@ import type { FabricPlan, Planner } from './cutting.js';
 import { countField, lengthField, optional } from './fields.js';
 import { clothFields, plural, quiltFields, shopFields } from './shared.js';
 import { linesOf, type CountedLine } from './shopping-lines.js';
-import { groupsOf, priceOf, readFabrics, readItems, sentences, type Item } from './worksheet-parts.js';
+import {
+  adoptCurrency,
+  groupsOf,
+  priceOf,
+  readFabrics,
+  readItems,
+  sentences,
+  type Item,
+} from './worksheet-parts.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
@@ -79,7 +87,7 @@ export interface ItemInput {
   fabric?: string | undefined;
   /** What to buy: `5 fat quarters`. */
   text: string;
-  /** A decimal number. */
+  /** A decimal number, with its currency or without. */
   cost?: string | undefined;
 }
 
@@ -224,6 +232,7 @@ export const reckonWorksheet = (input: WorksheetInput = {}, plan?: Planner): Wor
   const book = new Book(worksheetFields, input);
   return book.finish<WorksheetResult>(() => {
     const given = input ?? {};
+    adoptCurrency(book, given);
     const declared = readFabrics(book, given.fabrics);
     const items = readItems(given.items, declared);
     const unfinished = sentences(given.unfinished);

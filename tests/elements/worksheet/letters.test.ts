@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { Fabrics } from '../../../src/elements/worksheet/fabrics.js';
 import { gather } from '../../../src/elements/worksheet/gather.js';
-import { reckonBinding, reckonTop, reckonWorksheet } from '../../../src/reckon.js';
+import {
+  reckonBatting,
+  reckonBinding,
+  reckonTop,
+  reckonWorksheet,
+  type BattingResult,
+} from '../../../src/reckon.js';
 import { answersOf } from '../../reckon/asked.js';
 
 const fabrics = (...letters: string[]): Fabrics =>
@@ -56,5 +62,25 @@ describe('a letter with a space', () => {
       parts.map(({ fabric, cuts }, at) => ({ fabric: letters[at], need: fabric, cuts }));
     const top = { fabric: 'C D', result, calculator: { title: 'Quilt top', takes } } as never;
     expect(gather([top], fabrics()).gathered.troubles).toEqual([]);
+  });
+});
+
+describe('what a part of another currency costs', () => {
+  it('keeps it on its way to the list, where it contradicts the others in a sentence', () => {
+    const batting = {
+      result: answersOf(reckonBatting)({ width: 58, length: 70, packages: 'twin 72 x 90 @ 29 EUR' }),
+      calculator: {
+        title: 'Batting',
+        takes: ({ cost, buy, fabric, cuts }: BattingResult): unknown => [
+          { fabric: '', need: fabric, cuts, item: buy.text, cost: cost?.amount },
+        ],
+      },
+    } as never;
+    const { items, parts } = gather([batting], fabrics()).gathered;
+    expect(items?.[0]?.cost).toBe('29.00 EUR');
+    expect(answersOf(reckonWorksheet)({ items, parts }).total?.text).toBe('€29.00');
+    const { notes, total } = answersOf(reckonWorksheet)({ items, parts, currency: 'USD' });
+    expect(total).toBeUndefined();
+    expect(notes.join(' ')).toContain('“29.00 EUR” is in EUR, but the currency here is USD.');
   });
 });
