@@ -305,7 +305,7 @@ export const currencyField = (label: string): Field<string | undefined> =>
         : refuse(`${quoted(text)} is not a code of three letters. Write it like EUR.`);
     },
     // A price may have named it.
-    write: textOf,
+    write: (code: string) => code,
   });
 
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */

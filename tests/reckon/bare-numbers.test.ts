@@ -154,7 +154,9 @@ describe('a number is in `units`, as a text is', () => {
     ],
   ];
   const plain = (result: unknown): unknown =>
-    JSON.parse(JSON.stringify(result), (key, part: unknown) => (/^(value|how)$/.test(key) ? undefined : part));
+    JSON.parse(JSON.stringify(result), (key, part: unknown) =>
+      /^(value|how)$/.test(key) ? undefined : part,
+    );
 
   it.each(LENGTHS)('in %s, centimetres and inches', (_, reckon, input) => {
     for (const units of ['cm', 'in']) {
