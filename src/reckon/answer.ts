@@ -3,8 +3,8 @@ import type { Purchase } from '../measure/shop.js';
 import type { Fields } from './fields.js';
 
 /**
- * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
- * (inches). `measured` holds values typed over reckoned rows, by row id.
+ * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number; a length
+ * without a unit is in `units`, be it a string or a number. `measured` holds values typed over reckoned rows, by row id.
  */
 export type Input<F extends Fields = Fields> = { [K in keyof F]?: unknown } & {
   /** What a bare number is in and what the working is shown in: `in` (default) or `cm`. */

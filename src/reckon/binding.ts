@@ -1,9 +1,10 @@
-import { most, toMark } from '../measure/exact.js';
+import { most, toMark, upTo } from '../measure/exact.js';
+import { quoted } from '../measure/parse.js';
 import { BINDING_ALLOWANCE, BINDING_STRIP, QUILT_THICKNESS, SEAM } from '../trade/conventions.js';
 import { biasCut, fatQuarters, straightCut, type BindingJob } from './binding-cuts.js';
 import type { Answer, Input, Refused } from './answer.js';
 import { Book } from './book.js';
-import { choiceField, lengthField, readLength, optional } from './fields.js';
+import { choiceField, lengthField, readLength, optional, textOf } from './fields.js';
 import { clothFields, joinField, markField, quiltFields, shopFields } from './shared.js';
 
 export const bindingFields = {
@@ -84,9 +85,13 @@ const stripOf = (book: BindingJob['book']): Pick<BindingJob, 'strip' | 'stripRow
   if (!finished || stripWidth) {
     const written = stripWidth ?? readLength(BINDING_STRIP, book.style);
     // What lies between two marks is cut on the upper one, and takes that much cloth.
-    const strip = most(written, toMark(written, mark));
+    const strip = upTo(written, mark);
     const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';
     if (stripWidth && strip.equals(stripWidth)) return { strip, stripRow: 'stripWidth', stripInput };
+    if (stripWidth)
+      book.notes.push(
+        `${quoted(textOf(book.input.stripWidth).trim())} lies between the ruler’s marks: the strips are cut ${book.l(strip)} wide.`,
+      );
     book.row(
       'strip',
       label,

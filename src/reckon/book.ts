@@ -1,5 +1,6 @@
 import { downTo, exact, isExact, most, ONE, toMark, type Exact } from '../measure/exact.js';
 import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
+import { quoted } from '../measure/parse.js';
 import { purchase, stepAbove, toCoin, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
 import { toUnit, unitsOr, writesComma } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
@@ -16,6 +17,8 @@ import {
   type Fields,
   type Values,
 } from './fields.js';
+
+import { currencyIn, isIn } from './money.js';
 
 /** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
 export const asWords = (text: string): string => text.replace(/[{=]/g, '{$&');
@@ -60,6 +63,28 @@ export class Book<F extends Fields> {
     for (const key in fields)
       this.#collect(() => (values[key] = readField(fields[key]!, input[key], this.style)), key);
     this.values = values as Values<F>;
+    for (const key in fields)
+      if (fields[key]!.kind === 'money')
+        this.#collect(() => {
+          this.adopt(input[key]);
+          this.sameCurrency(input[key]);
+        }, key);
+  }
+
+  /** Where no currency is given, the first that one of these prices names holds. */
+  adopt(...prices: unknown[]): void {
+    for (const price of prices) this.#shop.currency ??= currencyIn(textOf(price), this.lang);
+  }
+
+  /** Refuses a price that names another currency. */
+  sameCurrency(price: unknown): void {
+    const { currency } = this.#shop;
+    const text = textOf(price);
+    if (!currency || isIn(text, currency, this.lang)) return;
+    const here = currency.toUpperCase();
+    refuse(
+      `${quoted(text.trim())} is in ${currencyIn(text, this.lang)!}, but the currency here is ${here}. Write it in ${here}, like 12.50.`,
+    );
   }
 
   /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
@@ -68,7 +93,13 @@ export class Book<F extends Fields> {
   }
 
   /** The inputs that most calculators have. */
-  get #shop(): { fabricWidth: Exact; shrinkage: Exact; increment: Step; price?: Exact; currency?: string } {
+  get #shop(): {
+    fabricWidth: Exact;
+    shrinkage: Exact;
+    increment: Step;
+    price?: Exact;
+    currency?: string | undefined;
+  } {
     return this.values as never;
   }
 

@@ -14,6 +14,8 @@ export interface ListedPiece {
   /** Cut sizes in inches. */
   width: Exact;
   length: Exact;
+  /** Sides that were written as they are cut, and lie between the ruler's marks. */
+  between: Exact[];
   /** How many squares or rectangles to cut. */
   count: number;
   /** For triangles: how a square is cut up, and into how many. */
@@ -108,7 +110,7 @@ const sizeOf = (
   written: string,
   words: string,
   { style, mark, seam }: Cutting,
-): Pick<ListedPiece, 'width' | 'length'> => {
+): Pick<ListedPiece, 'width' | 'length' | 'between'> => {
   const plain = bareSize(written);
   const sides = splitSize(plain) ?? [plain, plain];
   const [width, length] = sides.map((side) => readLength(side, style)) as [Exact, Exact];
@@ -117,7 +119,8 @@ const sizeOf = (
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
   if (least(width, length, cut(width), cut(length)).lte(0))
     refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
-  return { width: cut(width), length: cut(length) };
+  const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
+  return { width: cut(width), length: cut(length), between };
 };
 
 const countOf = (written: string): number => {

@@ -179,6 +179,21 @@ const buyFor = (
   return book.upToStep(need, `${called}: `).buy;
 };
 
+/** As many examples as a person reads. */
+const MOST_NAMED = 6;
+
+/** Says which sizes were written between the ruler's marks, and what they are cut. */
+const noteMarks = (book: CuttingBook, listed: ListedPiece[]): void => {
+  const between = new Set(
+    listed.flatMap(({ between }) => between).map((side) => book.l(side) + book.onMark(side)),
+  );
+  const named = [...between].slice(0, MOST_NAMED).join('; ');
+  if (named)
+    book.notes.push(
+      `Sizes between the ruler’s marks are cut on one of them: ${named}${between.size > MOST_NAMED ? ' …' : '.'}`,
+    );
+};
+
 /** A plan whose lengths are not yet written out. */
 type Planned = Unwritten<FabricPlan> & Pick<FabricPlan, 'fabric' | 'buy'>;
 
@@ -251,6 +266,7 @@ export const reckonCutting = (
         listed.filter(({ fabric }) => fabric === letter),
       ),
     );
+    noteMarks(book, listed);
     noteFolds(book, fabrics);
     const caution = textOf(input?.caution);
     if (caution) book.notes.push(caution);

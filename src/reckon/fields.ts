@@ -3,6 +3,7 @@ import { asTyped, length, mixed, type Style } from '../measure/format.js';
 import { bothSides, inUnit, parseLength, placesOf, quoted, sameUnit, splitSize } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
 import type { Units } from '../measure/units.js';
+import { withoutCode } from './money.js';
 
 /** A value a person could not have meant; the message is a sentence for her. */
 export class Refusal extends Error {
@@ -105,9 +106,10 @@ export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undef
   optional: true,
 });
 
-/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+/** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a {@link Refusal}. */
 export const readLength = (raw: unknown, style: Style): Exact => {
-  const parsed = parseLength(Number.isFinite(raw) ? `${(raw as number).toFixed(6)} in` : textOf(raw), style);
+  // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
+  const parsed = parseLength(Number.isFinite(raw) ? (raw as number).toFixed(6) : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 
@@ -237,7 +239,8 @@ export const sizeField = (label: string, about: About): Field<[Exact, Exact]> =>
 /** A number that is not a length. */
 const readNumber = (raw: unknown, label: string, least: number, most: number, example: string): Exact => {
   const text = textOf(raw);
-  const parsed = parseLength(text.replace(/[%\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(text) });
+  const bare = text.replace(/[%\p{Sc}]/gu, '').trim();
+  const parsed = parseLength(bare, { units: 'in', comma: /,\d{1,2}$/.test(bare) });
   if (!parsed.ok || /[^\P{L}x]/iu.test(text))
     return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
   if (parsed.value.lt(least) || parsed.value.gt(most))
@@ -276,7 +279,7 @@ export const moneyField = (label: string): Field<Exact | undefined> =>
     kind: 'money',
     label,
     more: true,
-    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250'),
+    read: (raw) => readNumber(withoutCode(textOf(raw)), label, 0, 1e6, '12.50 or 1250'),
   });
 
 export const flagField = (label: string, about: About = {}): Field<boolean> => ({
@@ -338,6 +341,8 @@ export const currencyField = (label: string): Field<string | undefined> =>
         ? text
         : refuse(`${quoted(text)} is not a code of three letters. Write it like EUR.`);
     },
+    // A price may have named it.
+    write: (code: string) => code,
   });
 
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */

@@ -10,6 +10,8 @@ export interface Package {
   width: Exact;
   length: Exact;
   price?: Exact;
+  /** The same as it was written, with its currency. */
+  priced?: string | undefined;
 }
 
 const EXAMPLE = 'Write it like large 90 x 100 @ 29.';
@@ -40,6 +42,7 @@ const readPackage = (entry: string, style: Style): Package => {
       width: readField(lengthField('The width'), width, style),
       length: readField(lengthField('The length'), length, style),
       price: readField(moneyField('The price'), price, style),
+      priced: price?.trim(),
     }),
     ({ message }) => refuse(`${quoted(entry)}: ${message}`),
   );

@@ -3,7 +3,7 @@ import { least, most, ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import { INCHES } from '../measure/units.js';
 import { readLength, moneyField, readField, refuse, textOf, unlessRefused, type Field } from './fields.js';
-import type { FabricInput, ItemInput, PartInput, WorksheetBook } from './worksheet.js';
+import type { FabricInput, ItemInput, PartInput, WorksheetBook, WorksheetInput } from './worksheet.js';
 
 /** The entries of a list, as far as a page wrote one. */
 const entries = <T>(list: T[] | undefined): T[] =>
@@ -14,7 +14,10 @@ export const sentences = (list: unknown): string[] =>
 /** What was written; what cannot be read is named in a note, as of this, and left out. */
 const tried = <T>(book: WorksheetBook, field: Field<T>, written: unknown, of: string): T | undefined =>
   unlessRefused(
-    () => readField(field, written, book.style),
+    () => {
+      if (field.kind === 'money') book.sameCurrency(written);
+      return readField(field, written, book.style);
+    },
     ({ message }) => {
       book.notes.push(`${of}: ${message}`);
       return undefined;
@@ -27,6 +30,16 @@ const money = moneyField('A price');
 export const priceOf = (book: WorksheetBook, written: unknown, what: string): Exact | undefined =>
   tried(book, money, written, `The price of ${what}`);
 
+/** Lets a currency that any price names hold for all, where none is given. */
+export const adoptCurrency = (book: WorksheetBook, { fabrics, parts, items }: WorksheetInput): void =>
+  book.adopt(
+    ...[...entries(fabrics), ...entries(parts)].map(({ price }) => price),
+    ...entries(items).map(({ cost }) => cost),
+  );
+
+/** A fabric's letter, with one space wherever there are several. */
+export const letterOf = (written: unknown): string => textOf(written).replace(/\s+/g, ' ').trim();
+
 /** A fabric that parts may name. */
 export interface Declared {
   letter: string;
@@ -38,7 +51,7 @@ export interface Declared {
 export const readFabrics = (book: WorksheetBook, fabrics: FabricInput[] | undefined): Declared[] => {
   const declared: Declared[] = [];
   for (const { name, price, fabricWidth, ...fabric } of entries(fabrics)) {
-    const letter = textOf(fabric.letter).trim();
+    const letter = letterOf(fabric.letter);
     if (!letter) book.notes.push('A fabric has no letter. Write letter="A".');
     else if (declared.some((one) => one.letter === letter))
       book.notes.push(
@@ -132,7 +145,7 @@ export const groupsOf = (
   );
   for (const [at, part] of entries(parts).entries()) {
     const name = textOf(part.title) || 'Part';
-    const letter = textOf(part.fabric).trim();
+    const letter = letterOf(part.fabric);
     const key = letter || `part ${at}`;
     const group = groups.get(key) ?? { key, letter, parts: [] };
     group.parts.push(book.blame('parts', () => readPart(name, part), `${name}: `));

@@ -8,7 +8,15 @@ import type { FabricPlan, Planner } from './cutting.js';
 import { countField, lengthField, optional } from './fields.js';
 import { clothFields, plural, quiltFields, shopFields } from './shared.js';
 import { linesOf, type CountedLine } from './shopping-lines.js';
-import { groupsOf, priceOf, readFabrics, readItems, sentences, type Item } from './worksheet-parts.js';
+import {
+  adoptCurrency,
+  groupsOf,
+  priceOf,
+  readFabrics,
+  readItems,
+  sentences,
+  type Item,
+} from './worksheet-parts.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
@@ -48,7 +56,10 @@ export interface FabricInput {
   fabricWidth?: unknown;
 }
 
-/** What one part of the quilt takes from one fabric. */
+/**
+ * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
+ * the worksheet's `units` are.
+ */
 export interface PartInput {
   /** `Binding`, `Borders` … */
   title: string;
@@ -77,7 +88,7 @@ export interface ItemInput {
   fabric?: string | undefined;
   /** What to buy: `5 fat quarters`. */
   text: string;
-  /** A decimal number. */
+  /** A decimal number, with its currency or without. */
   cost?: string | undefined;
 }
 
@@ -228,6 +239,7 @@ export const reckonWorksheet = (
   const book = new Book(worksheetFields, input);
   return book.finish<WorksheetResult>(() => {
     const given = input ?? {};
+    adoptCurrency(book, given);
     const declared = readFabrics(book, given.fabrics);
     const items = readItems(given.items, declared);
     const unfinished = sentences(given.unfinished);

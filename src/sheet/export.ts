@@ -17,21 +17,40 @@ export const cellsOf = ({ working, cuts }: Answer): Cells => [
   ...cuts.map(({ piece, text, count }) => [`Cut: ${piece}`, text, '', `${count} ×`]),
 ];
 
-/** A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. */
-const inert = (cell: string | number): string =>
-  String(cell).replace(/^(?=[=+@\t\r]|-(?!\d+(\.\d+)?$))/, "'");
+/**
+ * A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. So does what follows a
+ * separator in it: a spreadsheet that has another than the file begins a new cell there.
+ */
+const inert = (cell: string): string =>
+  cell
+    .replace(/(^|[;,\t\r\n])["\s]*(?=[=+@＝＋－＠]|-(?!\d+([.,]\d+)?($|[;,\t\r\n])))/g, "$&'")
+    .replace(/^(?=[\t\r\n])/, "'");
 
-const rowsOf = (cells: Cells, between: string, end: string, write: (cell: string) => string): string =>
-  cells.map((row) => row.map((cell) => write(inert(cell))).join(between) + end).join('');
+const rowsOf = (
+  cells: Cells,
+  comma: boolean | undefined,
+  between: string,
+  end: string,
+  write: (cell: string) => string,
+): string => {
+  const text = (cell: string | number): string =>
+    typeof cell === 'number' && comma ? String(cell).replace('.', ',') : String(cell);
+  return cells.map((row) => row.map((cell) => write(inert(text(cell)))).join(between) + end).join('');
+};
 
-/** RFC 4180, with a byte-order mark so that every program reads UTF-8. */
-export const csvOf = (cells: Cells): string =>
+/**
+ * RFC 4180, with a byte-order mark so that every program reads UTF-8. Where the language writes a decimal comma, its
+ * spreadsheets separate by semicolons, and take a number with a point for a date or a word.
+ */
+export const csvOf = (cells: Cells, comma?: boolean): string =>
   '\uFEFF' +
-  rowsOf(cells, ',', '\r\n', (cell) => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell));
+  rowsOf(cells, comma, comma ? ';' : ',', '\r\n', (cell) =>
+    (comma ? /[";\t\r\n]/ : /[",;\t\r\n]/).test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell,
+  );
 
 /** Tabs between cells: pastes into the columns of any spreadsheet. */
-export const tabbedOf = (cells: Cells): string =>
-  rowsOf(cells, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
+export const tabbedOf = (cells: Cells, comma?: boolean): string =>
+  rowsOf(cells, comma, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
 
 /** Offers a file to the reader. */
 export const download = (name: string, text: string): void => {

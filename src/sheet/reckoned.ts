@@ -16,7 +16,7 @@ import {
 } from '../reckon/fields.js';
 import { attributeOf, type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
-import { languageAt } from './language.js';
+import { followLanguage, languageAt, leaveLanguage } from './language.js';
 import { isAsServed } from './server.js';
 import { overStock } from './stock.js';
 
@@ -49,9 +49,9 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   declare measured: Record<string, string> | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   declare flow: Flow | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   declare width: string | number | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   declare length: string | number | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   declare fabricWidth: string | number | undefined;
@@ -61,9 +61,9 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   declare shrinkage: string | number | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   declare increment: string | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   declare price: string | number | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   declare currency: string | undefined;
 
   /** What is reckoned and drawn here. */
@@ -73,6 +73,16 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   #result: R | Refused | undefined;
   /** The last result without errors. */
   protected good: R | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    followLanguage(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    leaveLanguage(this);
+  }
 
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
   get result(): R | Refused {

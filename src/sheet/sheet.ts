@@ -278,7 +278,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     let words = 'Copied.';
     try {
       // Absent on a page without https.
-      await navigator.clipboard.writeText(tabbedOf(this.cells(this.good!)));
+      await navigator.clipboard.writeText(tabbedOf(this.cells(this.good!), this.lengthStyle.comma));
     } catch {
       words = 'This browser does not allow copying here; the CSV holds the same.';
     }
@@ -287,7 +287,10 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
   };
 
   #download = (): void =>
-    download(`${this.calculator.title.toLowerCase()}.csv`, csvOf(this.cells(this.good!)));
+    download(
+      `${this.calculator.title.toLowerCase()}.csv`,
+      csvOf(this.cells(this.good!), this.lengthStyle.comma),
+    );
 
   /** What is printed in place of the sheet. */
   protected paper?(good: R): TemplateResult;

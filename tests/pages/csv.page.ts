@@ -7,6 +7,7 @@ import { afterAll, expect, it } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
 import type { Answer } from '../../src/reckon/answer.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
+import { csvOf } from '../../src/sheet/export.js';
 import { readCsv } from '../sheet/csv.js';
 import { atRest, site } from './site.js';
 
@@ -35,20 +36,25 @@ const plain = (xml: string): string =>
     .replace(/<[^>]*>/g, '')
     .replace(/&(lt|gt|quot|apos|amp);/g, (_, sign: string) => SIGNS[sign]!);
 
-/** Opens a CSV in LibreOffice Calc, in English, and gives back what stands in its cells. */
-const inCalc = (csv: string, name: string): Cell[][] => {
+const ENGLISH = { between: ',', language: 1033 };
+const GERMAN = { between: ';', language: 1031 };
+
+/** Opens a CSV in LibreOffice Calc, in such a language, and gives back what stands in its cells. */
+const inCalc = (csv: string, name: string, { between, language } = ENGLISH): Cell[][] => {
   writeFileSync(join(folder, `${name}.csv`), csv);
-  // Commas between, double quotes round, UTF-8, from the first line, each column as Calc sees fit.
+  // Commas or semicolons between, double quotes round, UTF-8, from the first line, each column as Calc sees fit.
+  const filter = `--infilter=CSV:${between.charCodeAt(0)},34,76,1,,${language}`;
   execFileSync(
     'soffice',
     [
       `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`,
-      ...['--headless', '--infilter=CSV:44,34,76,1,,1033', '--convert-to', 'fods', '--outdir', folder],
+      ...['--headless', filter, '--convert-to', 'fods', '--outdir', folder],
       join(folder, `${name}.csv`),
     ],
     { stdio: 'ignore', timeout: 120_000 },
   );
   const sheet = readFileSync(join(folder, `${name}.fods`), 'utf8');
+  expect(sheet, 'nothing in it is a formula').not.toContain('table:formula');
   const repeated = (tag: string, what: string): number =>
     Number(new RegExp(`number-${what}-repeated="(\\d+)"`).exec(tag)?.[1] ?? 1);
   const read = (tag: string, text: string): Cell => {
@@ -159,3 +165,32 @@ it('the worksheet’s CSV opens in LibreOffice Calc with its shopping list and c
   expect(new Set(listed.map((row) => row[fabric]))).toEqual(new Set(['A', 'B', 'C', 'D', 'E', '']));
   skip(!hasCalc, 'LibreOffice is not installed: the CSV was read without it.');
 }, 180_000);
+
+it('a CSV in a language with a decimal comma opens in a German LibreOffice Calc in columns, numbers as numbers', ({
+  skip,
+}) => {
+  skip(!hasCalc, 'LibreOffice is not installed.');
+  const cells: Cell[][] = [
+    ['Row', 'Inches', 'How it was got'],
+    ['Width; as cut', 66.5, '58 + 2 × 4,25 = 66,5 in, cut'],
+    ['say "so"', -12, '＝1+1'],
+  ];
+  const [heads, first, last] = inCalc(csvOf(cells, true), 'german', GERMAN);
+  expect([heads, first].map((row) => row!.slice(0, 3))).toEqual(cells.slice(0, 2));
+  expect(last!.slice(0, 3)).toEqual(['say "so"', -12, "'＝1+1"]);
+});
+
+it('a CSV is no formula anywhere, whichever separator a spreadsheet takes it to have', ({ skip }) => {
+  skip(!hasCalc, 'LibreOffice is not installed.');
+  const signs = ['=1+1', '+1+1', '-1+1', '@SUM(A1)', '＝1+1', '＋1+1'];
+  const cells = signs.flatMap((sign) =>
+    ['', 'Sky;', 'Sky,', 'Sky\t', 'Sky\n', 'Sky; ', 'a;"', '\t', ' '].map((before) => [
+      'x',
+      before + sign,
+      'y',
+    ]),
+  );
+  for (const comma of [false, true])
+    for (const between of [',', ';', '\t'])
+      inCalc(csvOf(cells, comma), `signs-${comma}-${between.charCodeAt(0)}`, { ...GERMAN, between });
+});

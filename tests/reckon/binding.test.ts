@@ -135,12 +135,39 @@ describe('the strip', () => {
     const result = good({ ...quilt, stripWidth: '2 1/4', finished: '3/8' });
     expect(result.stripWidth).toBe('2 1/4');
     expect(result.notes).toContain('The strip width is used, not the finished width.');
-    // 2 3/8 is the next mark, and what is really cut off the cloth.
-    expect(good({ ...quilt, stripWidth: '2.3' }).stripWidth).toBe('2 3/8');
-    expect(good({ ...quilt, stripWidth: '2.3', mark: '0.1' }).stripWidth).toBe('2 3/10');
-    // Above a mark by less than anybody can cut, it is taken as it is, so that the cloth is not short of it.
-    expect(good({ ...quilt, stripWidth: '2.505' }).stripWidth).toBe('2 101/200');
   });
+
+  // The next mark is what is really cut off the cloth, so that it is not short. Worked by hand: 2 3/8 = 2.375, 2 5/8 = 2.625,
+  // 5 cm = 1.9685… in, 5.08 cm = 2 in exactly.
+  test.each([
+    [
+      { stripWidth: '2.3' },
+      '2 3/8',
+      '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.',
+    ],
+    [{ stripWidth: 2.3 }, '2 3/8', '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.'],
+    [
+      { stripWidth: '2.505' },
+      '2 5/8',
+      '“2.505” lies between the ruler’s marks: the strips are cut 2 5/8 in wide.',
+    ],
+    [
+      { stripWidth: '2.3', cut: 'bias' },
+      '2 3/8',
+      '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.',
+    ],
+    [{ stripWidth: '5 cm' }, '2', '“5 cm” lies between the ruler’s marks: the strips are cut 2 in wide.'],
+    [{ stripWidth: '2.3', mark: '0.1' }, '2 3/10', undefined],
+    [{ stripWidth: '5.08 cm' }, '2', undefined],
+    [{}, '2 1/2', undefined],
+  ])(
+    'a strip width that was given, as in %j, is cut on a mark, and a sentence says where it is not',
+    (given, cut, note) => {
+      const result = good({ ...quilt, ...given });
+      expect(result.stripWidth).toBe(cut);
+      expect(result.notes.find((one) => one.includes('marks'))).toBe(note);
+    },
+  );
 
   test('a finished width too small for any mark still has a strip', () => {
     expect(good({ ...quilt, finished: '1/64', thickness: 0 }).stripWidth).toBe('1/8');

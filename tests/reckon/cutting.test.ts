@@ -427,6 +427,18 @@ test('a size between two marks is cut on the upper one, and takes that much clot
   expect(result.errors ? undefined : result.fabric).toBe('32 1/2');
 });
 
+test('a cut size between two marks is said to be cut on one; a finished size and one on a mark need no word', () => {
+  const notes = (list: string): string[] => {
+    const result = reckonCutting({ list });
+    return result.errors ? ['refused'] : result.notes.filter((note) => note.includes('marks'));
+  };
+  expect(notes('A | strip | 2.4 x 40 | 13\nA | square | 3.3 | 2\nA | square | 2.4 | 2')).toEqual([
+    'Sizes between the ruler’s marks are cut on one of them: 2 2/5 in, cut 2 1/2 in; 3 3/10 in, cut 3 3/8 in.',
+  ]);
+  expect(notes('A | strip | 2 1/2 x 40 | 13')).toEqual([]);
+  expect(notes('A | square | 3.3 finished | 2')).toEqual([]);
+});
+
 describe('how the cloth is got adds up', () => {
   const how = (input: CuttingInput): string => {
     const result = reckonCutting(input);

@@ -226,8 +226,8 @@ describe('a set on point', () => {
           result.sideTriangles! * side +
           4 * corner;
         const { width, length } = result.finished;
-        // √2 is rounded up to 1/1000 in on either side
-        const most = area + (inches(width) + inches(length)) / 1000;
+        // √2 is rounded up to 1/1,000,000 in on either side
+        const most = area + (inches(width) + inches(length)) / 1_000_000 + 1e-9;
         expect(inches(width) * inches(length)).toBeGreaterThanOrEqual(area - 1e-9);
         expect(inches(width) * inches(length)).toBeLessThanOrEqual(most);
       }),
@@ -252,6 +252,53 @@ describe('a set on point', () => {
         }
       }),
     );
+  });
+
+  /** √ of a whole number over another, in units of 1/10^30, rounded down: whole-number arithmetic alone. */
+  const FINE = 10n ** 30n;
+  const rootOf = (top: bigint, bottom: bigint): bigint => {
+    const square = (top * FINE * FINE) / bottom;
+    let root = 0n;
+    for (let bit = 1n << 140n; bit; bit >>= 1n) if ((root + bit) ** 2n <= square) root += bit;
+    return root;
+  };
+
+  /** The mark that such a size is cut on, in eighths: the next above it, or the one that it passes by less than 1/128 in. */
+  const eighthsOf = (size: bigint): bigint => {
+    const below = (size * 8n) / FINE;
+    return (size - (below * FINE) / 8n) * 128n < FINE ? below : below + 1n;
+  };
+
+  test.each([
+    // By hand: 6.375 ÷ √2 = 4.5078057…, and 7/8 more is 5.3828057…; that is 0.0078057… above 5 3/8, and 1/128 is 0.0078125.
+    ['6 3/8', '5 3/8'],
+    // Its neighbours, in the same way: 6.25 ÷ √2 + 7/8 = 5.2944… and 6.5 ÷ √2 + 7/8 = 5.4711…
+    ['6 1/4', '5 3/8'],
+    ['6 1/2', '5 1/2'],
+  ])('a %s in block has corner triangles from a square of %s in', (block, corner) =>
+    expect(reckonTop({ block, across: 2, down: 2, set: 'on-point' })).toMatchObject({ cornerSquare: corner }),
+  );
+
+  test('every block up to 40 in has the squares that √2 to thirty places gives', () => {
+    const wrong: string[] = [];
+    for (let eighths = 1n; eighths <= 320n; eighths += 1n) {
+      // (block × √2)² = 2 block² and (block ÷ √2)² = block² ÷ 2, with the block in eighths
+      const side = eighthsOf(rootOf(2n * eighths ** 2n, 64n) + (FINE * 5n) / 4n);
+      const corner = eighthsOf(rootOf(eighths ** 2n, 128n) + (FINE * 7n) / 8n);
+      const { sideSquare, cornerSquare } = good({
+        block: `${eighths}/8`,
+        across: 1,
+        down: 1,
+        set: 'on-point',
+        fabricWidth: 100,
+      });
+      for (const [cut, wanted] of [
+        [sideSquare!, side],
+        [cornerSquare!, corner],
+      ] as const)
+        if (!exact(cut).equals(exact(wanted, 8))) wrong.push(`${eighths}/8: ${cut}, not ${wanted}/8`);
+    }
+    expect(wrong).toEqual([]);
   });
 
   test('squares enough for every triangle', () => {

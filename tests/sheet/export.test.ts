@@ -43,17 +43,66 @@ describe('CSV', () => {
     ]);
   });
 
-  it.each(['=1+1', '=cmd()', '+1 now', '@SUM(A1)', '-x', '-1+cmd', '-2/0', '\tx', '\rx'])(
-    'writes %j so that no spreadsheet reckons it',
-    (cell) => {
-      const [[written]] = readCsv(withoutMark(csvOf([[cell]]))) as [[string]];
+  // What spreadsheets take for a formula, and the signs that some keyboards write in their place: OWASP, "CSV injection".
+  it.each([
+    ...['=1+1', '=cmd()', '+1 now', '@SUM(A1)', '-x', '-1+cmd', '-2/0', '\tx', '\rx', '\nx'],
+    ...['＝1+1', '＋1', '－1', '＠SUM(A1)'],
+  ])('writes %j so that no spreadsheet reckons it', (cell) => {
+    for (const comma of [false, true]) {
+      const [[written]] = readCsv(withoutMark(csvOf([[cell]], comma)), comma ? ';' : ',') as [[string]];
       expect(written).toBe(`'${cell}`);
-    },
+    }
+  });
+
+  // A spreadsheet that has another separator begins a new cell there, quotes round the whole or not.
+  it.each([
+    ['Sky;=1+1', "Sky;'=1+1"],
+    ['Sky,=1+1', "Sky,'=1+1"],
+    ['Sky\t=1+1', "Sky\t'=1+1"],
+    ['Sky\r\n@x', "Sky\r\n'@x"],
+    ['Sky; =1+1;-x', "Sky; '=1+1;'-x"],
+    ['Sky;＝1', "Sky;'＝1"],
+    ['a;"=1', 'a;"\'=1'],
+    [' =1', " '=1"],
+  ])('writes %j so that it is no formula where it falls apart', (cell, safe) => {
+    for (const comma of [false, true])
+      expect(readCsv(withoutMark(csvOf([['x', cell]], comma)), comma ? ';' : ',')).toEqual([['x', safe]]);
+  });
+
+  it.each(['58 + 2 × 4 = 66 in', '10 - 2', 'a; b, c', '2, 4 1/2', 'no less; -5', 'A | square'])(
+    'leaves %j as it is',
+    (cell) => expect(readCsv(withoutMark(csvOf([[cell]])))).toEqual([[cell]]),
   );
 
   it.each([-1, -0.5, '-5', 12.5])('leaves the number %j a number', (cell) => {
     expect(readCsv(withoutMark(csvOf([[cell]])))).toEqual([[String(cell)]]);
   });
+});
+
+// A spreadsheet in a language with a decimal comma separates by semicolons, and takes 66.5 for a date or a word.
+describe('Where the language writes a decimal comma', () => {
+  const cells = [
+    ['Row', 'Inches'],
+    ['Width, 66,5 in; cut', 66.5],
+    ['Back', -12],
+  ];
+
+  it('CSV has semicolons between, and numbers with a comma', () => {
+    const text = csvOf(cells, true);
+    expect(text).toBe('\uFEFFRow;Inches\r\n"Width, 66,5 in; cut";66,5\r\nBack;-12\r\n');
+    expect(readCsv(withoutMark(text), ';')).toEqual([
+      ['Row', 'Inches'],
+      ['Width, 66,5 in; cut', '66,5'],
+      ['Back', '-12'],
+    ]);
+  });
+
+  it('numbers to paste have a comma too', () =>
+    expect(tabbedOf(cells, true)).toBe('Row\tInches\nWidth, 66,5 in; cut\t66,5\nBack\t-12\n'));
+
+  it.each([-0.5, '-5', '-5,25', 12.5])('the number %j stays a number', (cell) =>
+    expect(readCsv(withoutMark(csvOf([[cell]], true)), ';')).toEqual([[String(cell).replace('.', ',')]]),
+  );
 });
 
 describe('Text for pasting', () => {

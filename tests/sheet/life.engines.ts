@@ -261,6 +261,41 @@ it('The language is found from inside a frame, through shadow roots of its own',
   expect(valueIn(sheet, 'needWidth')).to.equal('152,5 cm');
 });
 
+it('A language that changes shows at once: on the element, around it, around the shadow root it stands in', async () => {
+  const outer = document.body.appendChild(document.createElement('div'));
+  const inner = outer.attachShadow({ mode: 'closed' }).appendChild(document.createElement('section'));
+  const sheet = await mount(
+    'quilt-backing',
+    { units: 'cm', width: '132.5', length: '160', overage: '10' },
+    inner,
+  );
+  const shows = async (value: string): Promise<void> => {
+    // One turn: the observer and the drawing come before it.
+    await new Promise((done) => setTimeout(done));
+    expect(valueIn(sheet, 'needWidth')).to.equal(value);
+  };
+  // 132.5 + 2 × 10
+  await shows('152.5 cm');
+  outer.lang = 'de';
+  await shows('152,5 cm');
+  inner.lang = 'en';
+  await shows('152.5 cm');
+  sheet.lang = 'fr';
+  await shows('152,5 cm');
+  sheet.removeAttribute('lang');
+  await shows('152.5 cm');
+  inner.removeAttribute('lang');
+  await shows('152,5 cm');
+  // Taken away and back, it goes on.
+  sheet.remove();
+  outer.lang = 'en';
+  inner.append(sheet);
+  await shows('152.5 cm');
+  outer.lang = 'de';
+  await shows('152,5 cm');
+  outer.remove();
+});
+
 describe('A page that swaps its content', () => {
   const SHEETS = Object.keys(CALCULATORS)
     .map((name) => tagOf(name))

@@ -23,7 +23,10 @@ export class QuiltFabric extends LitElement {
   declare fabricWidth: string | number | undefined;
   /** Price of one yard or metre. Default none. */
   declare price: string | number | undefined;
-  /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+  /**
+   * A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
+   * `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into.
+   */
   declare swatch: string | undefined;
 
   protected override render(): typeof nothing {

@@ -77,7 +77,8 @@ export class QuiltTop extends QuiltSheet<TopResult> {
       const all = [{ fabric: 'all', strips }];
       const together = [{ ...stripList(all, style, 'Part'), caption: 'Strips, all from one cloth' }];
       // Who names one fabric, or several, has decided.
-      const letters = this.fabric?.match(/[^\s,]+/g)?.length ?? 0;
+      const named = this.flow?.values['letters'] as string[] | undefined;
+      const letters = (named ?? this.fabric?.match(/[^\s,]+/g))?.length ?? 0;
       return parts.length < 2
         ? parts.map((part) => stripList([{ ...part, fabric: part.part }], style, 'Part'))
         : [letters < 2 ? together : [], letters === 1 ? [] : apart].flat();

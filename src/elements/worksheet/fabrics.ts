@@ -1,8 +1,10 @@
 import { ZERO, type Exact } from '../../measure/exact.js';
 import { asTyped, mixed, type Style } from '../../measure/format.js';
 import { isBlank, readLength, textOf, unlessRefused } from '../../reckon/fields.js';
+import { letterOf } from '../../reckon/worksheet-parts.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
+import { swatchTrouble } from './swatch.js';
 
 /** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
 export const flowing = (raw: unknown, style: Style): { text: unknown; inches?: Exact } => {
@@ -35,12 +37,30 @@ export class Fabrics {
     readonly style: Style,
   ) {
     for (const fabric of declared) {
-      const letter = textOf(fabric.letter).trim();
+      const letter = letterOf(fabric.letter);
       if (letter && !this.#byLetter.has(letter)) this.#byLetter.set(letter, fabric);
     }
   }
 
-  nameOf = (letter: string): string => this.#byLetter.get(letter)?.name ?? '';
+  /** Empty for one without a name; undefined where no such letter is declared. */
+  nameOf = (letter: string): string | undefined => {
+    const fabric = this.#byLetter.get(letter);
+    return fabric && (fabric.name ?? '');
+  };
+
+  /** The letters that a part names, in order; one with a space in it, as it is declared, is taken whole: `A 1`. */
+  lettersOf({ fabric }: { fabric?: unknown }): string[] {
+    const letters: string[] = [];
+    for (const piece of textOf(fabric).split(',')) {
+      const words = piece.split(/\s+/).filter(Boolean);
+      while (words[0]) {
+        let taken = words.length;
+        while (taken > 1 && !this.#byLetter.has(words.slice(0, taken).join(' '))) taken -= 1;
+        letters.push(words.splice(0, taken).join(' '));
+      }
+    }
+    return letters;
+  }
 
   /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
   widthOf = (letter: string): Width => {
@@ -76,6 +96,11 @@ export class Fabrics {
         isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]],
       ),
     );
+  }
+
+  /** What the author has to mend in them, in sentences. */
+  get troubles(): string[] {
+    return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch));
   }
 
   get swatches(): Map<string, string> {

@@ -4,7 +4,6 @@ import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltCutting } from '../cutting/cutting.js';
 import type { QuiltTop } from '../top/top.js';
 import { flowing, type Fabrics } from './fabrics.js';
-import { lettersOf } from './part.js';
 
 /** A quilt's size as it flows from one part to the next. */
 interface QuiltSize {
@@ -43,12 +42,14 @@ export const flow = (
   let caution = '';
   for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
     const { own = [], finishes, byPiece } = part.calculator;
-    const { fabricWidth, fabricWidths, from } = fabrics.widthsOf(lettersOf(part));
+    const letters = fabrics.lettersOf(part);
+    const { fabricWidth, fabricWidths, from } = fabrics.widthsOf(letters);
     const values: Flow['values'] = {
       ...forAll,
       ...size,
       ...forLists,
       caution,
+      letters,
       fabricWidth,
       fabricWidths,
       // What is bought by the piece is bought by itself.

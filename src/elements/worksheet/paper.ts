@@ -4,19 +4,21 @@ import type { WorksheetResult } from '../../reckon/worksheet.js';
 import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../sheet/lists.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
 import { linesOf, nameOf, shopping, type Piece } from './shopping.js';
+import { isColour, isPicture } from './swatch.js';
 
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
 export const fabricKey = (result: WorksheetResult, swatches: Map<string, string>): unknown => {
   const amounts = new Map<string, { letter: string; name: string; texts: string[] }>();
   for (const { letter, name, text } of linesOf(result))
     if (letter) amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-  const shown = (swatch: string): TemplateResult =>
-    // A server cannot tell a colour from an address.
+  const shown = (swatch: string): unknown =>
     isServer
       ? html`<span></span>`
-      : CSS.supports('color', swatch)
-        ? html`<span .style=${`background:${swatch}`}></span>`
-        : html`<img src=${swatch} alt="" />`;
+      : isColour(swatch)
+        ? html`<span .style=${`background-color:${swatch}`}></span>`
+        : isPicture(swatch)
+          ? html`<img src=${swatch} alt="" />`
+          : nothing;
   const box = (swatch: string | undefined): TemplateResult =>
     html`<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
   return amounts.size

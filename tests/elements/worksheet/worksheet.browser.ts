@@ -372,6 +372,27 @@ describe('the shopping list of a quilt-worksheet', () => {
     expect(rows[1]!.cells[0]!.childElementCount).to.equal(0);
   });
 
+  it('leaves the box empty where a swatch is neither a colour nor a picture’s address, asks for nothing, and says so', async () => {
+    const sheet = await quilt();
+    const fabric = sheet.querySelector('[letter=B]')!;
+    const box = (): HTMLElement => find<HTMLTableElement>(sheet, 'table.key')!.tBodies[0]!.rows[1]!.cells[0]!;
+    fabric.setAttribute('swatch', 'Sky Blue Print');
+    await calm(sheet);
+    expect(box().childElementCount).to.equal(0);
+    expect(notes(sheet)).to.include(
+      'The swatch of fabric B, “Sky Blue Print”, is neither a colour nor the address of a picture. Write it like #d9c7a3',
+    );
+    // a colour that could load a picture is a colour alone
+    fabric.setAttribute('swatch', 'var(--none, url(asked.png))');
+    await calm(sheet);
+    fabric.setAttribute('swatch', 'silver');
+    await calm(sheet);
+    expect(notes(sheet)).to.not.include('swatch');
+    expect(box().childElementCount).to.equal(1);
+    const asked = performance.getEntriesByType('resource').map(({ name }) => name);
+    expect(asked.filter((name) => /Sky|asked/.test(name))).to.deep.equal([]);
+  });
+
   it('colours the box in the fabric’s colour', async () => {
     const sheet = await quilt();
     const box = find(sheet, 'table.key td.swatch > *')!;
