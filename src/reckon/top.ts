@@ -5,7 +5,9 @@ import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
+import { PLANNING, type Planner } from './cutting.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
+import { roughly } from './rough.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
@@ -52,9 +54,9 @@ const ANY = exact(100_000);
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
  */
-export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
+export const reckonTop = (input: TopInput = {}, plan: Planner = planCloth): TopResult | Refused => {
   const book = new Book(topFields, input);
   return book.finish<TopResult>(() => {
     const { n, l } = book;
@@ -124,6 +126,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     if (onPoint && sashed && !frame)
       book.notes.push('On point, sashing runs round every block, on the outside too.');
 
+    let isPlanning = false;
     const clothFor = (cuts: Cut[], part: keyof typeof topFields): { fabric: Exact; strips: CutStrip[] } => {
       const pieces = cuts.map((cut) => ({
         width: exact(cut.length),
@@ -132,11 +135,17 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         turn: true,
       }));
       const on = { width: cloth, step: ANY };
-      const plan = planCloth(pieces, on);
-      if (!plan.ok) return book.refuse(part, plan.message);
-      if (!canBeCut(pieces, on, plan)) return book.refuse(part, UNSOUND);
+      const rough = roughly(cuts, cloth);
+      // What does not fit is refused without a search.
+      const planned = rough ? plan(pieces, on) : planCloth(pieces, on);
+      if (typeof planned === 'number') {
+        isPlanning = true;
+        return { fabric: rough!.length.div(kept), strips: rough!.strips };
+      }
+      if (!planned.ok) return book.refuse(part, planned.message);
+      if (!canBeCut(pieces, on, planned)) return book.refuse(part, UNSOUND);
       const names = cuts.map(({ piece }) => piece);
-      return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+      return { fabric: planned.length.div(kept), strips: stripsOf(planned, names) };
     };
     const kinds = [
       { part: 'sashing', cuts: sashes, key: 'sashing' },
@@ -157,6 +166,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     // One kind of piece is planned already, and several may take less one below the other.
     const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
     const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
+    if (isPlanning) book.notes.push(`${PLANNING}: it may take less cloth.`);
     const bought = book.buy(
       fabric,
       parts.length

@@ -3,8 +3,8 @@ import type { Answer } from '../reckon/answer.js';
 import { BackgroundPlans } from './background-plans.js';
 import { QuiltSheet } from './sheet.js';
 
-/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
-export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSheet<R> {
+/** A sheet that plans how to cut its cloth in the background. */
+export abstract class PlanningSheet<R extends Answer = Answer> extends QuiltSheet<R> {
   protected readonly plans = new BackgroundPlans(
     () => this.renew(),
     (ready) => {
@@ -13,6 +13,21 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
       if (ready) this.tell('change');
     },
   );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // A plan that was under way when it was taken away has stopped.
+    if (this.hasUpdated) this.reckonAgain();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.plans.stop();
+  }
+}
+
+/** The same, for one that also reads what stands inside its element. */
+export abstract class BackgroundSheet<R extends Answer = Answer> extends PlanningSheet<R> {
   #watch: MutationObserver | undefined;
 
   /** What to read again for. */
@@ -32,10 +47,5 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
   protected watch(around: Node): void {
     this.#watch ??= new MutationObserver(() => this.readInside());
     this.#watch.observe(around, this.watched);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.plans.stop();
   }
 }

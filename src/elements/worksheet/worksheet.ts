@@ -52,6 +52,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   #pieces: Piece[] = [];
   #swatches = new Map<string, string>();
   #size = '';
+  /** Whether a part has drawn itself since that was read. */
+  #isUnread = false;
 
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
@@ -87,11 +89,19 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     this.reckonAgain();
   }
 
-  /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+  /**
+   * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
+   * drawn with them are done.
+   */
   #heard = ({ target, type }: Event): void => {
     if (target === this) return;
-    if (type === 'reckoned') queueMicrotask(() => this.readInside());
-    else this.readInside();
+    if (type !== 'reckoned') this.readInside();
+    else if (!this.#isUnread) {
+      this.#isUnread = true;
+      queueMicrotask(() => {
+        if (this.#isUnread) this.readInside();
+      });
+    }
   };
 
   protected override get switchable(): boolean {
@@ -121,6 +131,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
 
   /** Lets the sizes flow through the parts, and gathers what all take. */
   protected override readInside(): void {
+    this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
     const { lengthStyle } = this;
     const parts = this.#parts;
