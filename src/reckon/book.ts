@@ -291,12 +291,14 @@ export class Book<F extends Fields> {
     this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
   }
 
+  #coin: number | undefined;
+
   /** How many decimals the currency has; a bare price has cents. */
   get #decimals(): number {
     const { currency } = this.#shop;
-    return currency
+    return (this.#coin ??= currency
       ? numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits!
-      : 2;
+      : 2);
   }
 
   /** So much money as can be paid: to the cent, the yen, the fils. */

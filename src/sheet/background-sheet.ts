@@ -33,6 +33,11 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends Plannin
   /** What to read again for. */
   protected readonly watched: MutationObserverInit = { childList: true, subtree: true };
 
+  /** Whether reading is put off until it is drawn. */
+  protected putsOff(): boolean {
+    return false;
+  }
+
   /** Reads what stands inside the element. */
   protected abstract readInside(): void;
 
@@ -40,7 +45,7 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends Plannin
     super.connectedCallback();
     if (isServer) return;
     this.watch(this);
-    this.readInside();
+    if (!this.putsOff()) this.readInside();
   }
 
   /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */

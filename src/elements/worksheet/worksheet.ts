@@ -11,6 +11,7 @@ import { cellsOf, type Cells } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, insideOnServer } from '../../sheet/server.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
+import { isCrowd } from '../../sheet/turns.js';
 import { stripList } from '../cutting/strips.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { Fabrics, flowing } from './fabrics.js';
@@ -85,8 +86,6 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (isServer) return;
     for (const type of ['input', 'change', 'reckoned', 'slotchange'])
       this.addEventListener(type, this.#heard);
-    // A plan that was under way when it was moved here has stopped.
-    this.reckonAgain();
   }
 
   /**
@@ -98,9 +97,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (type !== 'reckoned') this.readInside();
     else if (!this.#isUnread) {
       this.#isUnread = true;
-      queueMicrotask(() => {
-        if (this.#isUnread) this.readInside();
-      });
+      queueMicrotask(() => this.settle());
     }
   };
 
@@ -112,7 +109,18 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (!isServer) this.readInside();
   }
 
+  // So many parts are not reckoned before the page has had its turn.
+  protected override putsOff(): boolean {
+    return (this.#isUnread = !this.hasUpdated && !this.form && isCrowd());
+  }
+
+  /** Gives its parts their sizes, if something is still to be read. */
+  settle(): void {
+    if (this.#isUnread) this.readInside();
+  }
+
   protected override reckonInput(): Input {
+    this.settle();
     return { ...super.reckonInput(), ...this.#gathered };
   }
 
