@@ -55,12 +55,11 @@ export const turnOf = (sheet: Element, draw: () => void): Promise<void> =>
   new Promise((done, fail) => {
     fromEnd = [];
     waiting.set(sheet, () => {
-      try {
+      // What throws in it reaches whoever waits for the sheet, and no other sheet.
+      void new Promise<void>((drawn) => {
         draw();
-        done();
-      } catch (fault) {
-        fail(fault);
-      }
+        drawn();
+      }).then(done, fail);
     });
     if (waiting.size === 1) void takeTurns();
   });
