@@ -1,5 +1,6 @@
 import { exact, sum, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
+import { breathe } from './breathe.js';
 import type { Lot } from './fill.js';
 import { gridFor, noPlan, refuse, type Grid, type NoPlan } from './grid.js';
 import { readable } from './readable.js';
@@ -219,17 +220,6 @@ export const planCloth = (pieces: CutPiece[], cloth: Cloth): CuttingPlan | NoPla
     if (done) return value;
   }
 };
-
-/** Lets the page draw and answer before the search goes on; unlike a timer, it isn't slowed in a hidden page. */
-const breathe = (): Promise<void> =>
-  new Promise((done) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      done();
-    };
-    port2.postMessage(0);
-  });
 
 /**
  * The same plan as `planCloth`, made a few milliseconds at a time so that a page stays alive.

@@ -22,10 +22,28 @@ export type Unit = keyof typeof INCHES;
 export const toUnit = (inches: Exact, unit: Unit): Exact => inches.div(INCHES[unit]);
 export const fromUnit = (amount: Exact, unit: Unit): Exact => amount.mul(INCHES[unit]);
 
+/** How a language writes numbers, by the language and what is asked of it: the browser takes long to find out. */
+const known = new Map<string, Intl.NumberFormat>();
+/** Pages have few languages and currencies; whoever tries many does not fill the memory. */
+const MOST_KNOWN = 100;
+
+/** How this language writes numbers. Throws where there is no such language or currency. */
+export const numbersIn = (lang: string, options?: Intl.NumberFormatOptions): Intl.NumberFormat => {
+  const key = JSON.stringify([lang, options]);
+  const found = known.get(key);
+  if (found) return found;
+  const made = new Intl.NumberFormat(lang, options);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, made);
+  return made;
+};
+
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 export const writesComma = (lang: string | undefined): boolean => {
   try {
-    return new Intl.NumberFormat(lang || 'en').format(1.5).includes(',');
+    return numbersIn(lang || 'en')
+      .format(1.5)
+      .includes(',');
   } catch {
     return false;
   }

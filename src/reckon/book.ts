@@ -2,9 +2,9 @@ import { downTo, exact, isExact, most, ONE, toMark, type Exact } from '../measur
 import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { quoted } from '../measure/parse.js';
 import { purchase, stepAbove, toCoin, toPriced, toStep, type Purchase, type Step } from '../measure/shop.js';
-import { toUnit, unitsOr, writesComma } from '../measure/units.js';
+import { numbersIn, toUnit, unitsOr, writesComma } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
-import type { Answer, Cut, Input, Own, Problem, Refused, Row, Unwritten } from './answer.js';
+import type { Answer, Cut, Input, Own, Problem, Refused, Row } from './answer.js';
 import {
   initialOf,
   isBlank,
@@ -27,8 +27,14 @@ export const asWords = (text: string): string => text.replace(/[{=]/g, '{$&');
 export const SMALL_SPARE = exact(1);
 
 /** Plain data: every exact number as a mixed number, and nothing undefined. */
-const plain = <T>(value: Unwritten<T>): T =>
-  JSON.parse(JSON.stringify(value, (_, part: unknown) => (isExact(part) ? mixed(part) : part))) as T;
+const plain = (value: unknown): unknown => {
+  if (typeof value !== 'object' || !value) return value;
+  if (isExact(value)) return mixed(value);
+  if (Array.isArray(value)) return value.map(plain);
+  const written: Record<string, unknown> = {};
+  for (const [key, part] of Object.entries(value)) if (part !== undefined) written[key] = plain(part);
+  return written;
+};
 
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
@@ -316,12 +322,14 @@ export class Book<F extends Fields> {
     this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
   }
 
+  #coin: number | undefined;
+
   /** How many decimals the currency has; a bare price has cents. */
   get #decimals(): number {
     const { currency } = this.#shop;
-    return currency
-      ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits!
-      : 2;
+    return (this.#coin ??= currency
+      ? numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits!
+      : 2);
   }
 
   /** So much money as can be paid: to the cent, the yen, the fils. */
@@ -336,11 +344,11 @@ export class Book<F extends Fields> {
   money(value: Exact): string {
     const { currency } = this.#shop;
     try {
-      return value.valueOf().toLocaleString(this.lang, {
+      return numbersIn(this.lang, {
         // A price of less than a coin is shown as it is reckoned with.
         maximumFractionDigits: 6,
         ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
-      });
+      }).format(value.valueOf());
     } catch {
       return value.valueOf().toFixed(2);
     }
@@ -350,16 +358,10 @@ export class Book<F extends Fields> {
   finish<R extends Answer>(work: () => Own<R>): R | Refused {
     let own: object | undefined;
     if (!this.errors.length) this.#collect(() => (own = work()));
-    if (own)
-      return plain({
-        ...own,
-        cost: this.cost,
-        notes: this.notes,
-        working: this.rows,
-      } as unknown as Unwritten<R>);
+    if (own) return plain({ ...own, cost: this.cost, notes: this.notes, working: this.rows }) as R;
     return {
       errors: this.errors,
-      working: Object.keys(this.fields).map((key) => plain<Row>(this.#givenRow(key))),
+      working: Object.keys(this.fields).map((key) => plain(this.#givenRow(key)) as Row),
     };
   }
 }

@@ -6,7 +6,9 @@ import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
+import { PLANNING, type Planner } from './cutting.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
+import { roughly } from './rough.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, joinedPieces, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
@@ -64,9 +66,9 @@ const ANY = exact(100_000);
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
  */
-export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
+export const reckonTop = (input: TopInput = {}, plan: Planner = planCloth): TopResult | Refused => {
   const book = new Book(topFields, input);
   return book.finish<TopResult>(() => {
     const { n, l } = book;
@@ -138,6 +140,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
     if (onPoint && sashed && !frame)
       book.notes.push('On point, sashing runs round every block, on the outside too.');
 
+    let isPlanning = false;
     const clothFor = (cuts: Cut[], part: keyof typeof topFields, cloth: Exact): Planned => {
       const pieces = cuts.map((cut) => ({
         width: exact(cut.length),
@@ -146,11 +149,17 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         turn: true,
       }));
       const on = { width: cloth, step: ANY };
-      const plan = planCloth(pieces, on);
-      if (!plan.ok) return book.refuse(part, plan.message);
-      if (!canBeCut(pieces, on, plan)) return book.refuse(part, UNSOUND);
+      const rough = roughly(cuts, cloth);
+      // What does not fit is refused without a search.
+      const planned = rough ? plan(pieces, on) : planCloth(pieces, on);
+      if (typeof planned === 'number') {
+        isPlanning = true;
+        return { cuts, fabric: rough!.length.div(kept), strips: rough!.strips };
+      }
+      if (!planned.ok) return book.refuse(part, planned.message);
+      if (!canBeCut(pieces, on, planned)) return book.refuse(part, UNSOUND);
       const names = cuts.map(({ piece }) => piece);
-      return { cuts, fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+      return { cuts, fabric: planned.length.div(kept), strips: stripsOf(planned, names) };
     };
     /** As the pieces are, or with the long ones joined where that takes less. */
     const bestFor = (cuts: Cut[], part: keyof typeof topFields, cloth: Exact): Planned => {
@@ -205,6 +214,7 @@ export const reckonTop = (input: TopInput = {}): TopResult | Refused => {
         )
       : apart;
     const { fabric, strips, cuts: pieces } = apart.fabric.lt(together.fabric) ? apart : together;
+    if (isPlanning) book.notes.push(`${PLANNING}: it may take less cloth.`);
     const bought = book.buy(
       fabric,
       parts.length

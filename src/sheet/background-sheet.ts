@@ -3,8 +3,8 @@ import type { Answer } from '../reckon/answer.js';
 import { BackgroundPlans } from './background-plans.js';
 import { QuiltSheet } from './sheet.js';
 
-/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
-export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSheet<R> {
+/** A sheet that plans how to cut its cloth in the background. */
+export abstract class PlanningSheet<R extends Answer = Answer> extends QuiltSheet<R> {
   protected readonly plans = new BackgroundPlans(
     () => this.renew(),
     (ready) => {
@@ -13,10 +13,30 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
       if (ready) this.tell('change');
     },
   );
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    // A plan that was under way when it was taken away has stopped.
+    if (this.hasUpdated) this.reckonAgain();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.plans.stop();
+  }
+}
+
+/** The same, for one that also reads what stands inside its element. */
+export abstract class BackgroundSheet<R extends Answer = Answer> extends PlanningSheet<R> {
   #watch: MutationObserver | undefined;
 
   /** What to read again for. */
   protected readonly watched: MutationObserverInit = { childList: true, subtree: true };
+
+  /** Whether reading is put off until it is drawn. */
+  protected putsOff(): boolean {
+    return false;
+  }
 
   /** Reads what stands inside the element. */
   protected abstract readInside(): void;
@@ -25,17 +45,12 @@ export abstract class BackgroundSheet<R extends Answer = Answer> extends QuiltSh
     super.connectedCallback();
     if (isServer) return;
     this.watch(this);
-    this.readInside();
+    if (!this.putsOff()) this.readInside();
   }
 
   /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
   protected watch(around: Node): void {
     this.#watch ??= new MutationObserver(() => this.readInside());
     this.#watch.observe(around, this.watched);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.plans.stop();
   }
 }

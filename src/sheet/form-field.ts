@@ -1,4 +1,5 @@
 import { LitElement, type PropertyDeclarations, type ReactiveElement } from 'lit';
+import { comes, goesNow, isCrowd, isDrawn, turnOf } from './turns.js';
 
 /** What keeps a form from being sent, in words for the reader. */
 export interface Fault {
@@ -103,6 +104,7 @@ export abstract class FormField extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    if (!this.hasUpdated) comes(this);
     this.addEventListener('click', this.#clicked);
     this.addEventListener('invalid', this.#opened);
   }
@@ -131,6 +133,29 @@ export abstract class FormField extends LitElement {
   override requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void {
     super.requestUpdate(...of);
     if (of[0] !== undefined && this.hasUpdated && this.form) this.send();
+  }
+
+  /** Whether somebody waits until it is drawn. */
+  #isAsked = false;
+
+  /** Of very many sheets each is drawn when its turn comes, unless it is in a form or somebody waits for it. */
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    const draw = (): void => {
+      isDrawn(this);
+      void super.scheduleUpdate();
+    };
+    return !this.hasUpdated && !this.#isAsked && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+  }
+
+  protected override getUpdateComplete(): Promise<boolean> {
+    this.drawNow();
+    return super.getUpdateComplete();
+  }
+
+  /** Draws it before others that wait. */
+  protected drawNow(): void {
+    this.#isAsked = true;
+    goesNow(this);
   }
 
   formDisabledCallback(isOff: boolean): void {

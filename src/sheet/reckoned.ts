@@ -1,4 +1,4 @@
-import type { PropertyDeclarations } from 'lit';
+import { isServer, type PropertyDeclarations } from 'lit';
 import { exact, upTo } from '../measure/exact.js';
 import { decimal, type Style } from '../measure/format.js';
 import { placesOf, quoted } from '../measure/parse.js';
@@ -86,6 +86,7 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
 
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
   get result(): R | Refused {
+    if (!this.hasUpdated) settleAround(this);
     const input = this.reckonInput();
     if (!this.#result || !sameInput(input, this.#input)) {
       this.#input = input;
@@ -103,7 +104,8 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   /** Reckons again though no input changed: what it depends on did. */
   protected renew(): void {
     this.#input = undefined;
-    this.send();
+    // Before it is drawn only a form asks.
+    if (this.hasUpdated || this.form) this.send();
   }
 
   /** The same, and shows it. */
@@ -247,6 +249,12 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
     return field?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
   }
 }
+
+/** Lets the worksheet around a part give it its sizes, where that is still to come. */
+const settleAround = (part: Element): void => {
+  const around = isServer ? undefined : part.closest<Element & { settle?: () => void }>('quilt-worksheet');
+  around?.settle?.();
+};
 
 const sameInput = (a: Input, b: Input | undefined): boolean =>
   !!b && Object.keys(a).every((key) => a[key] === b[key]);

@@ -31,6 +31,7 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
 
   /** Goes to the first cell that can be changed. */
   override focus(options?: FocusOptions): void {
+    this.drawNow();
     this.#cellOf()?.focus(options);
   }
 

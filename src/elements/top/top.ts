@@ -3,8 +3,9 @@ import { drawTop } from '../../drawing/top.js';
 import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { rowIn, type Refused } from '../../reckon/answer.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
+import { PlanningSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { isAsServed } from '../../sheet/server.js';
 import { stripList } from '../cutting/strips.js';
 
 /** What the blocks of a top are. */
@@ -18,7 +19,7 @@ const inWords = (result: TopResult | Refused): string =>
  *
  * @tagname quilt-top
  */
-export class QuiltTop extends QuiltSheet<TopResult> {
+export class QuiltTop extends PlanningSheet<TopResult> {
   static override properties = propertiesOf(topFields);
 
   /** A block's finished side. A length. Required. */
@@ -48,13 +49,17 @@ export class QuiltTop extends QuiltSheet<TopResult> {
   get blocks(): { written: string; now: string } {
     const input = this.reckonInput();
     const written = Object.fromEntries(BLOCKS.map((key) => [key, this.written(key) ?? input[key]]));
-    return { written: inWords(reckonTop({ ...input, ...written })), now: inWords(this.result) };
+    const now = inWords(this.result);
+    if (BLOCKS.every((key) => written[key] === input[key])) return { written: now, now };
+    // What they take of cloth is not asked.
+    return { written: inWords(reckonTop({ ...input, ...written }, () => 0)), now };
   }
 
   override readonly calculator: Calculator<TopResult> = {
     title: 'Quilt top',
     fields: topFields,
-    reckon: reckonTop,
+    reckon: (input) =>
+      isAsServed(this) ? reckonTop(input) : this.plans.reckon((plan) => reckonTop(input, plan)),
     finishes: 'quilt top',
     headline: ({ finished }, style) => ['Finished', sizeOf(finished, style)],
     draw: (result, style) => [drawTop(result, style)],

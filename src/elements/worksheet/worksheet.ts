@@ -12,6 +12,7 @@ import type { Fault } from '../../sheet/form-field.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, insideOnServer } from '../../sheet/server.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';
+import { isCrowd } from '../../sheet/turns.js';
 import { stripList } from '../cutting/strips.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { Fabrics, flowing } from './fabrics.js';
@@ -55,6 +56,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   #size = '';
   /** That the reader has changed the blocks, and not the cut list that was written for them. */
   #outgrown = '';
+  /** Whether a part has drawn itself since that was read. */
+  #isUnread = false;
 
   override readonly calculator: Calculator<WorksheetResult> = {
     title: 'Shopping list',
@@ -86,15 +89,19 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (isServer) return;
     for (const type of ['input', 'change', 'reckoned', 'slotchange'])
       this.addEventListener(type, this.#heard);
-    // A plan that was under way when it was moved here has stopped.
-    this.reckonAgain();
   }
 
-  /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+  /**
+   * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
+   * drawn with them are done.
+   */
   #heard = ({ target, type }: Event): void => {
     if (target === this) return;
-    if (type === 'reckoned') queueMicrotask(() => this.readInside());
-    else this.readInside();
+    if (type !== 'reckoned') this.readInside();
+    else if (!this.#isUnread) {
+      this.#isUnread = true;
+      queueMicrotask(() => this.settle());
+    }
   };
 
   protected override get switchable(): boolean {
@@ -111,7 +118,18 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
   }
 
+  // So many parts are not reckoned before the page has had its turn.
+  protected override putsOff(): boolean {
+    return (this.#isUnread = !this.hasUpdated && !this.form && isCrowd());
+  }
+
+  /** Gives its parts their sizes, if something is still to be read. */
+  settle(): void {
+    if (this.#isUnread) this.readInside();
+  }
+
   protected override reckonInput(): Input {
+    this.settle();
     return { ...super.reckonInput(), ...this.#gathered };
   }
 
@@ -130,6 +148,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
 
   /** Lets the sizes flow through the parts, and gathers what all take. */
   protected override readInside(): void {
+    this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
     const { lengthStyle } = this;
     const parts = this.#parts;
