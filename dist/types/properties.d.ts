@@ -33,9 +33,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   measured?: QuiltBacking['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBacking['flow'] | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltBacking['width'] | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBacking['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   fabricWidth?: QuiltBacking['fabricWidth'] | undefined;
@@ -45,9 +45,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltBacking['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBacking['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBacking['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltBacking['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBacking['name'] | undefined;
@@ -86,17 +86,17 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   measured?: QuiltBatting['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBatting['flow'] | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltBatting['width'] | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBatting['length'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBatting['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBatting['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBatting['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltBatting['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBatting['name'] | undefined;
@@ -141,9 +141,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   measured?: QuiltBinding['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBinding['flow'] | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltBinding['width'] | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBinding['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   fabricWidth?: QuiltBinding['fabricWidth'] | undefined;
@@ -153,9 +153,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltBinding['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBinding['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBinding['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltBinding['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBinding['name'] | undefined;
@@ -194,9 +194,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   measured?: QuiltBorders['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBorders['flow'] | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltBorders['width'] | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBorders['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   fabricWidth?: QuiltBorders['fabricWidth'] | undefined;
@@ -206,9 +206,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltBorders['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBorders['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBorders['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltBorders['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBorders['name'] | undefined;
@@ -255,9 +255,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltCutting['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltCutting['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltCutting['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltCutting['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltCutting['name'] | undefined;
@@ -277,7 +277,8 @@ export interface QuiltFabricProperties {
   fabricWidth?: QuiltFabric['fabricWidth'] | undefined;
   /** Price of one yard or metre. Default none. */
   price?: QuiltFabric['price'] | undefined;
-  /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+  /** A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
+`data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into. */
   swatch?: QuiltFabric['swatch'] | undefined;
 }
 
@@ -322,9 +323,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltTop['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltTop['increment'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltTop['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltTop['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltTop['name'] | undefined;
@@ -355,9 +356,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   measured?: QuiltWorksheet['measured'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltWorksheet['flow'] | undefined;
-  /** Finished width. A length as people write it, or a number of inches. */
+  /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltWorksheet['width'] | undefined;
-  /** Finished length. A length as people write it, or a number of inches. */
+  /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltWorksheet['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
   fabricWidth?: QuiltWorksheet['fabricWidth'] | undefined;
@@ -367,7 +368,7 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   shrinkage?: QuiltWorksheet['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltWorksheet['increment'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltWorksheet['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltWorksheet['name'] | undefined;

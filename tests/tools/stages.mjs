@@ -24,7 +24,7 @@ export const stagesIn = (folder) => {
     const ended = await packageSucceedsBeside('vitest/vitest.mjs', [
       ...words,
       ...['--config', 'tests/config/vitest.config.mjs', '--project', project],
-      ...['--reporter=dot', '--reporter=json', `--outputFile.json=${path}`],
+      ...['--reporter=default', '--reporter=json', `--outputFile.json=${path}`],
     ]);
     return tally(ended, readVitest(path));
   };

@@ -1,8 +1,9 @@
 import { sum, wholeUp, ZERO, exact, upTo } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
+import { breathe } from './breathe.js';
 import { noPlan, refuse, gridFor } from './grid.js';
 import { readable } from './readable.js';
-import { search } from './search.js';
+import { searchWays } from './ways.js';
 
 const MOST_LOTS = 1000;
 /** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
@@ -74,7 +75,7 @@ function* steps(pieces, cloth) {
     const total = sizes.reduce((all, { count }) => all + count, 0);
     const cheaper = (used) => total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
     const lots = lotsOf(sizes);
-    const found = lots.length ? yield* search(lots, width, height, bound, cheaper) : undefined;
+    const found = lots.length ? yield* searchWays(lots, width, height, bound, cheaper) : undefined;
     const sheets = found?.layout.sheets ?? [];
     const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
     if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
@@ -106,7 +107,9 @@ function* steps(pieces, cloth) {
     });
     const count = drawn.reduce((all, { times }) => all + times, 0);
     const length = cloth.height ?? drawn[0]?.used ?? ZERO;
-    const least = cloth.height ? exact(bound) : grid.inches(bound);
+    // sizes that were rounded up prove nothing here either
+    const known = grid.exact && found ? found.bound : bound;
+    const least = cloth.height ? exact(known) : grid.inches(known);
     return {
         ok: true,
         sheets: drawn,
@@ -129,15 +132,6 @@ const planCloth = (pieces, cloth) => {
             return value;
     }
 };
-/** Lets the page draw and answer before the search goes on; unlike a timer, it isn't slowed in a hidden page. */
-const breathe = () => new Promise((done) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-        port1.close();
-        done();
-    };
-    port2.postMessage(0);
-});
 /**
  * The same plan as `planCloth`, made a few milliseconds at a time so that a page stays alive.
  *

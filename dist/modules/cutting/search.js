@@ -1,3 +1,4 @@
+import { leastOfFew } from './few.js';
 import { filler } from './fill.js';
 
 /** Gaps times lots that a search looks at: a count, so that every machine finds the same plan. */
@@ -90,11 +91,12 @@ const untidiness = ({ sheets }, lots) => {
  * @param height of a sheet; cloth bought by length has none.
  * @param bound what no layout can do with less than, in steps of the grid or in sheets.
  * @param cheaper how little another order of cutting has to use to save anything, where strips use so much.
+ * @param worth the share of the usual effort that it may take.
  */
-function* search(lots, width, height, bound, cheaper) {
+function* search(lots, width, height, bound, cheaper, worth = 1) {
     const { area, effort, layOut } = filler(lots, width, height);
     const roll = dice();
-    const total = Math.min(EFFORT.most, EFFORT.least + EFFORT.perLot * lots.length);
+    const total = worth * Math.min(EFFORT.most, EFFORT.least + EFFORT.perLot * lots.length);
     let shown = 0;
     const pause = function* () {
         if (effort() - shown < SLICE)
@@ -112,6 +114,7 @@ function* search(lots, width, height, bound, cheaper) {
             [layout, recipe] = [tried, start];
         yield* pause();
     }
+    /** The best so far, and whether it is strips across the cloth first. */
     let found = { layout: layout, inStrips: true };
     const useLess = function* (inStrips, share) {
         const by = copy(recipe);
@@ -135,7 +138,15 @@ function* search(lots, width, height, bound, cheaper) {
         }
     };
     yield* useLess(true, SHARE.strips);
-    yield* useLess(false, SHARE.free);
+    const few = found.layout.used > bound
+        ? yield* leastOfFew(lots, width, height, found.layout.used, shown / total)
+        : undefined;
+    if (few)
+        bound = few.used;
+    else
+        yield* useLess(false, SHARE.free);
+    if (few && few.used < found.layout.used && few.used <= cheaper(found.layout.used))
+        return { layout: few, bound };
     const { inStrips } = found;
     let now = untidiness(found.layout, lots);
     for (const end = effort() + total * SHARE.tidy; effort() < end;) {
@@ -150,7 +161,7 @@ function* search(lots, width, height, bound, cheaper) {
         }
         yield* pause();
     }
-    return found;
+    return { layout: found.layout, bound };
 }
 
 export { search };

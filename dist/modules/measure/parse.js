@@ -1,5 +1,5 @@
-import { exact, ZERO } from './exact.js';
-import { fromUnit, INCHES } from './units.js';
+import { exact, ZERO, nearestTo } from './exact.js';
+import { toUnit, fromUnit, INCHES } from './units.js';
 
 const LONGEST_TEXT = 100;
 const LARGEST = 1e12;
@@ -21,8 +21,15 @@ const plain = (text) => text
     .replace(/[‐-―−]/g, '-')
     .replace(/÷/g, ' / ')
     .replace(/^\s*=|\.\s*$/g, '');
-const NUMBER = /^((\d+(\s+|-))?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
+const NUMBER = /^(\d+\s+\d+\s*\/\s*0*[1-9]\d*(?![\d.,])|(\d+-)?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
 const UNIT = /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
+/** A decimal that can only mean a third, or two: `0.3333`, `22.66667`. Nobody can cut what lies between. */
+const asThird = (value, places = '') => {
+    const third = nearestTo(value, exact(1, 3));
+    // The last place may be rounded, or the rest left out.
+    const off = third.sub(value).mul(exact(10n ** BigInt(places.length)));
+    return places.length > 3 && third.d > 1n && off.lt(1) && off.mul(-2).lt(1) ? third : value;
+};
 /**
  * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
  * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
@@ -30,7 +37,8 @@ const UNIT = /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<
  * Where a sign could mean two things, spaces decide:
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
- * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
+ * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
+ *   three (`60 1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
  * The value is exact inches. Never throws: a problem is a sentence.
@@ -55,10 +63,14 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
             return undefined;
         if (written.includes(',') && !comma)
             stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
-        const [part, whole] = written.replace(',', '.').split(/\s+|-/).reverse();
+        const [part, whole] = written
+            .replace(',', '.')
+            .replace(/\s*\/\s*/, '/')
+            .split(/\s+|-/)
+            .reverse();
         const value = exact(part);
         if (!whole)
-            return value;
+            return asThird(value, part.split('.')[1]);
         if (value.gte(1))
             stop(`${quoted(written)} can be read two ways.`);
         return value.add(exact(whole));
@@ -137,9 +149,38 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
         return { ok: false, message: problem.message };
     }
 };
+/** What may follow a text that is no length yet: figures, a unit of which a part stands there, what closes brackets. */
+const UNITS = [
+    'inches',
+    'feet',
+    'foot',
+    'yards',
+    'centimetres',
+    'centimeters',
+    'millimetres',
+    'metres',
+    'by 60',
+];
+const MORE = ['2', '64', '6', '.5', ' in', ' x 60', '8 yd'];
+/** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */
+const isBegun = (text, reads) => {
+    const [letters = ''] = /\p{L}*$/u.exec(text);
+    const begun = UNITS.filter((unit) => letters && unit.startsWith(letters.toLowerCase()));
+    const closed = ')'.repeat(Math.max(0, text.split('(').length - text.split(')').length));
+    return (!!text.trim() &&
+        !reads(text) &&
+        // Nobody writes 1/02.
+        !/\/\s*0$/.test(text) &&
+        [
+            ...begun.map((unit) => text.slice(0, -letters.length) + unit),
+            ...['', ...MORE].map((more) => text + more),
+            // The upper part of a fraction.
+            text.replace(/\d\s+\d+$/, '$&/64'),
+        ].some((whole) => reads(whole + closed)));
+};
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 const sameUnit = (first, second) => {
-    const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(first + second)?.[1];
+    const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(`${first}0${second}`)?.[1];
     return unit ? `${first} ${unit}` : first;
 };
 /**
@@ -152,19 +193,27 @@ const inUnit = (text, unit, several = false) => {
         return text;
     return `${several || /^[\p{N}\s.,/]+$/u.test(bare) ? bare : `(${bare})`} ${unit}`;
 };
-/**
- * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
- * marks decimals with it ("2, 4,5" is two and four and a half there).
- */
-const splitList = (text, comma = false) => (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
-    .split(comma ? /;|,(?!\d)/ : /[;,]/)
-    .map((part) => part.trim())
-    .filter(Boolean)
-    .map((part, _, parts) => sameUnit(part, parts.at(-1)));
+/** The places of a written list, as {@link splitList} finds them: also those where nothing stands, but for one at its end. */
+const placesOf = (text, comma = false) => {
+    const parts = (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
+        .split(comma ? /;|,(?!\d)/ : /[;,]/)
+        .map((part) => part.trim());
+    return parts.at(-1) ? parts : parts.slice(0, -1);
+};
 /** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
 const splitSize = (text) => {
     const [first, second, ...more] = text.split(/x|×|by/i).map((side) => side.trim());
     return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
 };
+/** The two sides of a quilt, where they stand in the place of one: `60x72`. A factor below 10 multiplies: `5 x 12`. */
+const bothSides = (text, reading) => {
+    const sides = /[=*+()]/.test(text) ? undefined : splitSize(text);
+    return sides?.every((side) => {
+        const read = parseLength(side, reading);
+        return read.ok && toUnit(read.value, reading.bare ?? reading.units ?? 'in').gte(10);
+    })
+        ? sides
+        : undefined;
+};
 
-export { inUnit, parseLength, quoted, sameUnit, splitList, splitSize };
+export { bothSides, inUnit, isBegun, parseLength, placesOf, quoted, sameUnit, splitSize };

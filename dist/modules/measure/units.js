@@ -13,14 +13,32 @@ const INCHES = {
 };
 const toUnit = (inches, unit) => inches.div(INCHES[unit]);
 const fromUnit = (amount, unit) => amount.mul(INCHES[unit]);
+/** How a language writes numbers, by the language and what is asked of it: the browser takes long to find out. */
+const known = new Map();
+/** Pages have few languages and currencies; whoever tries many does not fill the memory. */
+const MOST_KNOWN = 100;
+/** How this language writes numbers. Throws where there is no such language or currency. */
+const numbersIn = (lang, options) => {
+    const key = JSON.stringify([lang, options]);
+    const found = known.get(key);
+    if (found)
+        return found;
+    const made = new Intl.NumberFormat(lang, options);
+    if (known.size >= MOST_KNOWN)
+        known.clear();
+    known.set(key, made);
+    return made;
+};
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 const writesComma = (lang) => {
     try {
-        return new Intl.NumberFormat(lang || 'en').format(1.5).includes(',');
+        return numbersIn(lang || 'en')
+            .format(1.5)
+            .includes(',');
     }
     catch {
         return false;
     }
 };
 
-export { INCHES, fromUnit, toUnit, unitsOr, writesComma };
+export { INCHES, fromUnit, numbersIn, toUnit, unitsOr, writesComma };

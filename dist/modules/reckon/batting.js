@@ -49,6 +49,9 @@ const reckonBatting = (input = {}) => {
         book.require('width', 'length');
     return book.finish(() => {
         const { roll, shrinkage, bed } = book.values;
+        const prices = book.values.packages?.map(({ priced }) => priced) ?? [];
+        book.adopt(...prices);
+        book.blame('packages', () => prices.forEach((price) => book.sameCurrency(price)));
         const { quilt, rows } = quiltOrBed(book);
         const need = withOverage(book, 'Batting', quilt, rows);
         book.given('roll', 'packages', 'shrinkage', 'increment', 'price', 'currency');

@@ -1,8 +1,9 @@
-import { most, toMark } from '../measure/exact.js';
+import { upTo, most, toMark } from '../measure/exact.js';
+import { quoted } from '../measure/parse.js';
 import { SEAM, QUILT_THICKNESS, BINDING_ALLOWANCE, BINDING_STRIP } from '../trade/conventions.js';
 import { fatQuarters, biasCut, straightCut } from './binding-cuts.js';
 import { Book } from './book.js';
-import { lengthField, choiceField, optional, readLength } from './fields.js';
+import { lengthField, choiceField, optional, readLength, textOf } from './fields.js';
 import { quiltFields, shopFields, markField, joinField, clothFields } from './shared.js';
 
 const bindingFields = {
@@ -51,10 +52,12 @@ const stripOf = (book) => {
     if (!finished || stripWidth) {
         const written = stripWidth ?? readLength(BINDING_STRIP, book.style);
         // What lies between two marks is cut on the upper one, and takes that much cloth.
-        const strip = most(written, toMark(written, mark));
+        const strip = upTo(written, mark);
         const stripInput = stripWidth ? 'stripWidth' : 'fabricWidth';
         if (stripWidth && strip.equals(stripWidth))
             return { strip, stripRow: 'stripWidth', stripInput };
+        if (stripWidth)
+            book.notes.push(`${quoted(textOf(book.input.stripWidth).trim())} lies between the ruler’s marks: the strips are cut ${book.l(strip)} wide.`);
         book.row('strip', label, strip, stripWidth ? '{stripWidth}, up to a mark of {mark unit}' : 'the usual width');
         return { strip, stripRow: 'strip', stripInput };
     }

@@ -1,16 +1,30 @@
 import { exact, isExact, ONE, toMark, most, downTo } from '../measure/exact.js';
 import { number, length, mixed, asTyped, decimal } from '../measure/format.js';
+import { quoted } from '../measure/parse.js';
 import { toCoin, purchase, toStep, stepAbove, toPriced } from '../measure/shop.js';
-import { writesComma, unitsOr, toUnit } from '../measure/units.js';
+import { writesComma, unitsOr, toUnit, numbersIn } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
-import { textOf, isBlank, readField, unlessRefused, refuse, missing, initialOf, lengthField } from './fields.js';
+import { textOf, isBlank, readField, refuse, unlessRefused, missing, initialOf, lengthField } from './fields.js';
+import { currencyIn, isIn } from './money.js';
 
 /** A person's own words, so that a row's `how` takes no sign in them for one of its own. */
 const asWords = (text) => text.replace(/[{=]/g, '{$&');
 /** Less than this to spare calls for a warning. Common practice, no source. */
 const SMALL_SPARE = exact(1);
 /** Plain data: every exact number as a mixed number, and nothing undefined. */
-const plain = (value) => JSON.parse(JSON.stringify(value, (_, part) => (isExact(part) ? mixed(part) : part)));
+const plain = (value) => {
+    if (typeof value !== 'object' || !value)
+        return value;
+    if (isExact(value))
+        return mixed(value);
+    if (Array.isArray(value))
+        return value.map(plain);
+    const written = {};
+    for (const [key, part] of Object.entries(value))
+        if (part !== undefined)
+            written[key] = plain(part);
+    return written;
+};
 /**
  * The book a calculator writes its working into: it reads the inputs, keeps the rows in order, and fills in the numbers
  * the way the reader writes them.
@@ -45,6 +59,26 @@ class Book {
         for (const key in fields)
             this.#collect(() => (values[key] = readField(fields[key], input[key], this.style)), key);
         this.values = values;
+        for (const key in fields)
+            if (fields[key].kind === 'money')
+                this.#collect(() => {
+                    this.adopt(input[key]);
+                    this.sameCurrency(input[key]);
+                }, key);
+    }
+    /** Where no currency is given, the first that one of these prices names holds. */
+    adopt(...prices) {
+        for (const price of prices)
+            this.#shop.currency ??= currencyIn(textOf(price), this.lang);
+    }
+    /** Refuses a price that names another currency. */
+    sameCurrency(price) {
+        const { currency } = this.#shop;
+        const text = textOf(price);
+        if (!currency || isIn(text, currency, this.lang))
+            return;
+        const here = currency.toUpperCase();
+        refuse(`${quoted(text.trim())} is in ${currencyIn(text, this.lang)}, but the currency here is ${here}. Write it in ${here}, like 12.50.`);
     }
     /** Does this; what is refused in it is kept as an error, of that input where the refusal names none. */
     #collect(work, input = '') {
@@ -237,12 +271,13 @@ class Book {
         this.cost = this.sum(amount.mul(price));
         this.row('cost', 'Cost', this.cost.text, `${asWords(text)} × ${this.money(price)}`, from);
     }
+    #coin;
     /** How many decimals the currency has; a bare price has cents. */
     get #decimals() {
         const { currency } = this.#shop;
-        return currency
-            ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits
-            : 2;
+        return (this.#coin ??= currency
+            ? numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits
+            : 2);
     }
     /** An amount of money as it is paid, or a price as it is: a decimal number, and as people write it. */
     sum(value, paid = this.paid(value)) {
@@ -252,11 +287,11 @@ class Book {
     money(value) {
         const { currency } = this.#shop;
         try {
-            return value.valueOf().toLocaleString(this.lang, {
+            return numbersIn(this.lang, {
                 // A price of less than a coin is shown as it is reckoned with.
                 maximumFractionDigits: 6,
                 ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
-            });
+            }).format(value.valueOf());
         }
         catch {
             return value.valueOf().toFixed(2);
@@ -268,12 +303,7 @@ class Book {
         if (!this.errors.length)
             this.#collect(() => (own = work()));
         if (own)
-            return plain({
-                ...own,
-                cost: this.cost,
-                notes: this.notes,
-                working: this.rows,
-            });
+            return plain({ ...own, cost: this.cost, notes: this.notes, working: this.rows });
         return {
             errors: this.errors,
             working: Object.keys(this.fields).map((key) => plain(this.#givenRow(key))),

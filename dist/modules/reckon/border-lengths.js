@@ -13,22 +13,16 @@ class GrowingTop {
         this.width = { value: width, words: '{width}' };
         this.length = { value: length, words: '{length}' };
     }
-    /** What to cut for a border, by its number from the inside; from then on the top has it. */
-    sew(number, corners, widths) {
+    /**
+     * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
+     * makes it as wide as that finishes.
+     */
+    sew(number, corners, wanted) {
         const { book } = this;
         const id = `border${number}`;
         const seams = book.values.seam.mul(2);
         const pieces = [];
-        const cutWidth = ({ value, words }, rowId, label) => {
-            const cut = value.add(seams);
-            if (value.gt(0))
-                book.row(id + rowId, `Border ${number}, ${label}`, cut, `${words} + 2 × {seam} =${book.onMark(cut)}`);
-            return { cut, row: id + rowId };
-        };
-        const same = widths.side.value.equals(widths.end.value);
-        const side = cutWidth(widths.side, 'Width', same ? 'cut width' : 'cut width of the sides');
-        const end = same ? side : cutWidth(widths.end, 'EndsWidth', 'cut width of top and bottom');
-        /** A length that can be measured on the top itself, from raw edge to raw edge; what it then measures finished. */
+        /** A size that can be typed over, from raw edge to raw edge; what it then measures finished. */
         const measured = (rowId, label, { value, words }) => {
             const reckoned = value.add(seams);
             const raw = book.measurable(rowId, label, reckoned, `${words} + 2 × {seam} =${book.onMark(reckoned)}`);
@@ -38,6 +32,18 @@ class GrowingTop {
                 refuse(`The seams leave nothing of ${book.l(raw)}. Measure from edge to edge, like ${book.l(reckoned)}.`, rowId);
             return { value: raw.sub(seams), words: `{${rowId}} − 2 × {seam}` };
         };
+        const cutWidth = (finished, rowId, label) => {
+            const row = id + rowId;
+            const named = finished.value.gt(0) ? measured(row, `Border ${number}, ${label}`, finished) : finished;
+            // It is multiplied further down.
+            if (named !== finished && named.words !== finished.words)
+                named.words = `(${named.words})`;
+            return { named, cut: named.value.add(seams), row };
+        };
+        const same = wanted.side.value.equals(wanted.end.value);
+        const side = cutWidth(wanted.side, 'Width', same ? 'cut width' : 'cut width of the sides');
+        const end = same ? side : cutWidth(wanted.end, 'EndsWidth', 'cut width of top and bottom');
+        const widths = { side: side.named, end: end.named };
         /** Cuts the two strips that go along such a side of the top; gives back what that side measures. */
         const strips = (piece, before) => {
             if (widths[piece].value.equals(0))
@@ -84,7 +90,7 @@ class GrowingTop {
         };
         this.width = stand('FinishedWidth', 'Width', this.width, width);
         this.length = stand('FinishedLength', 'Length', this.length, length);
-        return pieces;
+        return { pieces, ...widths };
     }
     /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
     lacking([width, length]) {

@@ -4,13 +4,14 @@ import { SEAM } from '../trade/conventions.js';
 import { Book } from './book.js';
 import { GrowingTop } from './border-lengths.js';
 import { bestPlan, borderPlans, count, lotsOf } from './border-strips.js';
-import { lengthField, choiceField, optional, sizeField, choicesField, lengthsField } from './fields.js';
+import { lengthField, choiceField, optional, sizeField, choicesField, lengthsField, sideField } from './fields.js';
 import { shopFields, markField, joinField, clothFields, plural } from './shared.js';
+import { ownCloths } from './widths.js';
 
 const bordersFields = {
-    width: lengthField('Top width', { hint: 'finished, without borders' }),
-    length: lengthField('Top length', { hint: 'finished, without borders' }),
-    borders: optional(lengthsField('Border width', { hint: 'finished; from the inside out' })),
+    width: sideField('Top width', { hint: 'finished, without borders' }),
+    length: sideField('Top length', { hint: 'finished, without borders' }),
+    borders: optional(lengthsField('Border width', { hint: 'finished; from the inside out', each: 'Border' })),
     corners: choicesField('Corners', {
         'sides-first': 'sides first',
         'ends-first': 'ends first',
@@ -43,6 +44,7 @@ const reckonBorders = (input = {}) => {
             book.refuse('corners', `There are ${corners.length} corner styles for ${plural(many, 'border')}. Write one for all, like squares, or one for each.`);
         book.given('width', 'length', 'borders', 'target', 'corners');
         const cloth = { book, ...book.cloth() };
+        const clothAt = ownCloths(book, cloth);
         book.given('grain', 'join', 'seam');
         const top = new GrowingTop(book);
         /** The last border, as wide as the wanted size takes; it may be nothing on an axis that has its size. */
@@ -63,12 +65,12 @@ const reckonBorders = (input = {}) => {
                 book.notes.push(`To reach the wanted size the last border is ${each}.`);
             return { side, end };
         };
-        const noPlan = (number, lots) => {
+        const noPlan = (number, lots, width) => {
             const wide = l(most(...lots.map(({ width }) => width)));
-            const across = l(cloth.cloth);
+            const across = l(width);
             if (grain === 'along')
                 return book.refuse('grain', `Border ${number} is cut ${wide} wide, too wide to be cut along cloth of ${across}. Write across.`);
-            if (cloth.cloth.lte(seam.mul(2)))
+            if (width.lte(seam.mul(2)))
                 return book.refuse('fabricWidth', `Strips ${across} long are too short to be joined. Write wider cloth, like 40 in.`);
             return book.refuse('join', `Joined at 45°, strips ${wide} wide and ${across} long get no longer. Write straight.`);
         };
@@ -84,16 +86,20 @@ const reckonBorders = (input = {}) => {
         const cuts = [];
         const needs = [];
         const allLots = [];
-        const add = (widths) => {
+        const widths = [];
+        const add = (finished) => {
             const number = borders.length + 1;
             const style = corners[number - 1] ?? corners[0];
-            const pieces = top.sew(number, style, widths);
+            const { pieces, side, end } = top.sew(number, style, finished);
             if (!pieces.length)
                 return;
             const lots = lotsOf(pieces, mark);
             allLots.push(...lots);
-            const plans = borderPlans(lots, cloth);
-            const best = bestPlan(plans, grain) ?? noPlan(number, lots);
+            const own = clothAt(borders.length);
+            widths.push(own.width);
+            const isUsual = own.width.equals(cloth.cloth);
+            const plans = borderPlans(lots, isUsual ? cloth : { ...cloth, cloth: own.width, clothRow: book.n(own.width) });
+            const best = bestPlan(plans, grain) ?? noPlan(number, lots, own.width);
             const sizes = pieces.flatMap(({ from }) => from);
             const id = `border${number}Strips`;
             const joins = best.joins ? `, ${plural(best.joins, 'join')}` : '';
@@ -103,7 +109,6 @@ const reckonBorders = (input = {}) => {
                 'join',
             ]);
             needs.push({ how: clothHow(best), from: [id, ...sizes] });
-            const { side, end } = widths;
             const same = side.value.equals(end.value);
             for (const { piece, count, length, width } of pieces) {
                 const name = piece === 'corner' && same ? 'corner square' : PIECES[piece];
@@ -113,6 +118,7 @@ const reckonBorders = (input = {}) => {
                 finished: side.value,
                 finishedEnds: same ? undefined : end.value,
                 corners: style,
+                cloth: own,
                 pieces: pieces.map(({ piece, count, length, width }) => ({ piece, count, length, width })),
                 ...shown(best),
                 plans: plans.map(shown),
@@ -130,12 +136,15 @@ const reckonBorders = (input = {}) => {
         if (more.length)
             needs.forEach(({ how, from }, at) => book.row(needRow(how, at), `Border ${at + 1}, cloth`, borders[at].fabric, how, from));
         const apart = sum(borders.map(({ fabric }) => fabric));
+        const isOneCloth = widths.every((width) => width.equals(cloth.cloth));
         // Along the cloth, pieces of several borders may lie side by side.
-        const together = more.length && grain === 'along' ? bestPlan(borderPlans(allLots, cloth), grain) : undefined;
+        const together = more.length && grain === 'along' && isOneCloth
+            ? bestPlan(borderPlans(allLots, cloth), grain)
+            : undefined;
         const bought = together?.fabric.lt(apart) === true
             ? book.buy(together.fabric, `all of them, ${together.how}: ${clothHow(together)}`, needs.map(needRow))
             : book.buy(apart, more.length ? `${needs.map((need, at) => `{${needRow(need, at)}}`).join(' + ')} =` : first.how, more.length ? [] : first.from);
-        if (more.length && !book.input.shared)
+        if (more.length && isOneCloth && !book.input.shared)
             book.notes.push(`This is for all borders from one cloth. From different cloths buy ${borders.map(({ buy }, at) => `${buy.text} for border ${at + 1}`).join(', ')}.`);
         book.notes.push('Measure your own top through the middle, both ways, before you cut, and write that over the reckoned lengths.');
         const finished = { width: top.width.value, length: top.length.value };

@@ -69,7 +69,8 @@ const sizeOf = (written, words, { style, mark, seam }) => {
     const cut = (side) => toMark(side.add(added), mark);
     if (least(width, length, cut(width), cut(length)).lte(0))
         refuse(`${quoted(written)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`);
-    return { width: cut(width), length: cut(length) };
+    const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
+    return { width: cut(width), length: cut(length), between };
 };
 const countOf = (written) => {
     const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');

@@ -1,16 +1,17 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
-import { ONE, sum, exact, ZERO, least } from '../measure/exact.js';
+import { ONE, sum, exact, ZERO } from '../measure/exact.js';
 import { purchase, toPriced } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';
 import { MAT, RULER } from '../trade/patches.js';
 import { Book } from './book.js';
 import { cutListInUnit, writeCutList, readCutList } from './cut-list.js';
-import { moneyField, sizeField, lengthField, flagField, sheetField, optional, textOf, isBlank, readField } from './fields.js';
+import { moneyField, sizeField, lengthField, flagField, sheetField, optional, textOf, isBlank } from './fields.js';
 import { noteFolds } from './folds.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
 import { sheetOf, sheets } from './sheets.js';
 import { laidOut, UNSOUND, stacked } from './strips.js';
+import { ownCloth } from './widths.js';
 
 const cuttingFields = {
     list: optional({
@@ -44,15 +45,10 @@ const cuttingFields = {
 const PLANNING = 'The layout is being planned';
 const widthIn = (widths, fabric) => widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
 /** How wide a fabric is, and how wide it was sold, before a wash. */
-const widthOf = ({ book, input, sheet, cloth, kept }, fabric) => {
+const widthOf = (job, fabric) => {
+    const { book, input, sheet } = job;
     const own = sheet || !fabric ? undefined : (widthIn(input.widths, fabric) ?? input.usualWidth);
-    if (isBlank(own))
-        return { width: cloth, sold: book.values.fabricWidth };
-    const sold = book.blame('fabricWidth', () => readField(clothFields.fabricWidth, own, book.style), `The width of fabric ${fabric}: `);
-    const width = sold.mul(kept);
-    // What was measured may be of this fabric.
-    const isMeasured = book.rows.some(({ role }) => role === 'measured');
-    return { width: isMeasured ? least(cloth, width) : width, sold };
+    return ownCloth(book, job, own, `The width of fabric ${fabric}: `);
 };
 /** How to cut these pieces; refused where that is not possible or not known yet. */
 const planFor = ({ book, plan }, listed, on) => {
@@ -90,6 +86,15 @@ const buyFor = ({ book, sheet, kept, washed, isOne }, fabric, width, { length, c
         return book.buy(need, how, from).buy;
     book.row(id, called, need, how, from);
     return book.upToStep(need, `${called}: `).buy;
+};
+/** As many examples as a person reads. */
+const MOST_NAMED = 6;
+/** Says which sizes were written between the ruler's marks, and what they are cut. */
+const noteMarks = (book, listed) => {
+    const between = new Set(listed.flatMap(({ between }) => between).map((side) => book.l(side) + book.onMark(side)));
+    const named = [...between].slice(0, MOST_NAMED).join('; ');
+    if (named)
+        book.notes.push(`Sizes between the ruler’s marks are cut on one of them: ${named}${between.size > MOST_NAMED ? ' …' : '.'}`);
 };
 /** Plans one fabric's pieces. */
 const planFabric = (job, fabric, listed) => {
@@ -136,6 +141,7 @@ const reckonCutting = (input = {}, plan = planCloth) => {
         const isOne = letters.length === 1;
         const job = { ...cloth, book, input: input ?? {}, plan, sheet, isOne };
         const fabrics = letters.map((letter) => planFabric(job, letter, listed.filter(({ fabric }) => fabric === letter)));
+        noteMarks(book, listed);
         noteFolds(book, fabrics);
         const caution = textOf(input?.caution);
         if (caution)

@@ -1,7 +1,8 @@
 import { exact } from '../measure/exact.js';
-import { asTyped, mixed, length } from '../measure/format.js';
-import { inUnit, quoted, parseLength, splitList, splitSize } from '../measure/parse.js';
+import { length, asTyped, mixed } from '../measure/format.js';
+import { bothSides, quoted, inUnit, parseLength, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import { parseStep } from '../measure/shop.js';
+import { withoutCode } from './money.js';
 
 /** A value a person could not have meant; the message is a sentence for her. */
 class Refusal extends Error {
@@ -50,9 +51,10 @@ const optional = (field, about = {}) => ({
     ...about,
     optional: true,
 });
-/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+/** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a {@link Refusal}. */
 const readLength = (raw, style) => {
-    const parsed = parseLength(Number.isFinite(raw) ? `${raw.toFixed(6)} in` : textOf(raw), style);
+    // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
+    const parsed = parseLength(Number.isFinite(raw) ? raw.toFixed(6) : textOf(raw), style);
     return parsed.ok ? parsed.value : refuse(parsed.message);
 };
 /** Nobody cuts anything smaller. */
@@ -80,14 +82,37 @@ const lengthField = (label, { zero, most, ...about } = {}) => {
         marked: inUnit,
     };
 };
+/** Nobody makes a quilt longer than this; who writes so many feet may mean inches. From memory. */
+const LONGEST_SIDE = 144;
+/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+const sideField = (label, about = {}) => {
+    const field = lengthField(label, about);
+    return {
+        ...field,
+        read: (raw, style) => {
+            const text = textOf(raw);
+            const [side, other] = bothSides(text, style) ?? [];
+            if (side && other)
+                refuse(`${quoted(text)} is two sides. Write one here, like ${side}, and ${other} as the other.`);
+            const feet = /^([\p{N}\s.,/]+)['‘’′]\s*$/u.exec(text)?.[1]?.trim();
+            const value = feet && readLength(text, style);
+            if (value && value.gt(LONGEST_SIDE))
+                refuse(`${quoted(text)} is ${feet} feet, ${length(value, style)}. Did you mean ${feet} in? Write ${feet} in, or ${feet} ft.`);
+            return field.read(raw, style);
+        },
+    };
+};
 /** The same for several lengths: one unit holds for all of them. */
 const allInUnit = (text, unit) => inUnit(text, unit, true);
 const LONGEST_LIST = 12;
 const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
-/** Several lengths, with commas between. */
-const lengthsField = (label, { most, ...about }) => ({
+/** What an entry of a list is called: `Border 2, width`. */
+const entryLabel = (each, at) => `${each} ${at + 1}, width`;
+/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+const lengthsField = (label, { most, each, ...about }) => ({
     kind: 'lengths',
     label,
+    each,
     ...about,
     read: (raw, style) => {
         // A hole in a list is read too, as nothing.
@@ -95,10 +120,17 @@ const lengthsField = (label, { most, ...about }) => ({
             ? [...raw]
             : typeof raw === 'number'
                 ? [raw]
-                : splitList(textOf(raw), style.comma);
+                : placesOf(textOf(raw), style.comma)
+                    .filter((part, _, all) => part || (each && all.some(Boolean)))
+                    .map((part, _, all) => (part && all.at(-1) ? sameUnit(part, all.at(-1)) : part));
         if (parts.length > LONGEST_LIST)
             refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
-        return parts.map((part) => unlessRefused(() => readWithin({ label, example: '2', most })(part, style), ({ message }) => refuse(`${message} ${SEVERAL}`)));
+        return parts.map((part, at) => {
+            const field = { label: each ? entryLabel(each, at) : label, example: '2' };
+            if (part === '')
+                refuse(`${field.label} is missing. ${like(field, style)}`);
+            return unlessRefused(() => readWithin({ ...field, most })(part, style), ({ message }) => refuse(`${message} ${SEVERAL}`));
+        });
     },
     marked: allInUnit,
     write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
@@ -118,7 +150,8 @@ const sizeField = (label, about) => ({
 /** A number that is not a length. */
 const readNumber = (raw, label, least, most, example) => {
     const text = textOf(raw);
-    const parsed = parseLength(text.replace(/[%\p{Sc}]/gu, ''), { units: 'in', comma: /,\d{1,2}$/.test(text) });
+    const bare = text.replace(/[%\p{Sc}]/gu, '').trim();
+    const parsed = parseLength(bare, { units: 'in', comma: /,\d{1,2}$/.test(bare) });
     if (!parsed.ok || /[^\P{L}x]/iu.test(text))
         return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
     if (parsed.value.lt(least) || parsed.value.gt(most))
@@ -153,7 +186,7 @@ const moneyField = (label) => optional({
     kind: 'money',
     label,
     more: true,
-    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250'),
+    read: (raw) => readNumber(withoutCode(textOf(raw)), label, 0, 1e6, '12.50 or 1250'),
 });
 const flagField = (label, about = {}) => ({
     kind: 'flag',
@@ -207,8 +240,10 @@ const currencyField = (label) => optional({
             ? text
             : refuse(`${quoted(text)} is not a code of three letters. Write it like EUR.`);
     },
+    // A price may have named it.
+    write: (code) => code,
 });
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
 const sheetField = (label, about) => optional({ kind: 'text', label, ...about, read: (raw) => textOf(raw).trim(), marked: allInUnit });
 
-export { Refusal, choiceField, choicesField, countField, currencyField, flagField, initialOf, isBlank, lengthField, lengthsField, missing, moneyField, optional, percentField, readField, readLength, refuse, sheetField, sizeField, stepField, textOf, unlessRefused };
+export { LONGEST_LIST, Refusal, choiceField, choicesField, countField, currencyField, entryLabel, flagField, initialOf, isBlank, lengthField, lengthsField, missing, moneyField, optional, percentField, readField, readLength, refuse, sheetField, sideField, sizeField, stepField, textOf, unlessRefused };

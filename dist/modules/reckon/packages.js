@@ -24,6 +24,7 @@ const readPackage = (entry, style) => {
         width: readField(lengthField('The width'), width, style),
         length: readField(lengthField('The length'), length, style),
         price: readField(moneyField('The price'), price, style),
+        priced: price?.trim(),
     }), ({ message }) => refuse(`${quoted(entry)}: ${message}`));
 };
 /** A list as text, as {@link readPackages} reads it. */

@@ -1,11 +1,11 @@
 import { most } from '../measure/exact.js';
 import { STEP, COTTON_WIDTH, OVERAGE, RULER_MARK } from '../trade/conventions.js';
-import { lengthField, choiceField, currencyField, moneyField, stepField, percentField, readLength } from './fields.js';
+import { sideField, lengthField, choiceField, currencyField, moneyField, stepField, percentField, readLength } from './fields.js';
 
 /** The finished quilt's two sides. */
 const quiltFields = {
-    width: lengthField('Quilt width'),
-    length: lengthField('Quilt length'),
+    width: sideField('Quilt width'),
+    length: sideField('Quilt length'),
 };
 /** What is added round the quilt for its back and its batting. */
 const overageField = lengthField('Overage, each side', {

@@ -1,4 +1,5 @@
-import { exact, toMark, rootUp } from '../measure/exact.js';
+import { fewest } from '../cutting/joins.js';
+import { exact, toMark, rootUp, most, least } from '../measure/exact.js';
 import { PATCHES } from '../trade/patches.js';
 
 /** √2 times a length, never short: on point everything grows by it. */
@@ -33,6 +34,29 @@ const sashingPieces = (book, { block, across, down, blocks, onPoint, sashing, co
         add(sashes, level, 'sashing between rows, in one strip', cutSize(finishedWidth));
     return { sashes, stones };
 };
+/**
+ * The same pieces where those longer than the cloth is wide are joined from strips across it: whole ones, and an end that
+ * reaches as far as is left. Nothing where none is so long, or where a seam uses up a whole strip.
+ */
+const joinedPieces = (book, cuts, cloth, { seam, mark }) => {
+    const loss = seam.mul(2);
+    if (loss.gte(cloth) || cuts.every(({ length }) => exact(length).lte(cloth)))
+        return undefined;
+    return cuts.flatMap((cut) => {
+        const long = exact(cut.length);
+        const whole = fewest(long, cloth, loss) - 1;
+        if (!whole)
+            return [cut];
+        const left = long.sub(cloth.sub(loss).mul(whole));
+        const end = most(left, least(toMark(left, mark), cloth));
+        const to = `to join to ${book.l(long)}`;
+        const width = exact(cut.width);
+        return [
+            book.cut(cut.count * whole, `${cut.piece}, whole width ${to}`, width, cloth),
+            book.cut(cut.count, `${cut.piece}, end ${to}`, width, end),
+        ];
+    });
+};
 /** The squares that the setting triangles of a top on point are cut from, with their rows. */
 const settingTriangles = (book, { block, across, down, sashing, seam, mark }) => {
     const { n } = book;
@@ -60,4 +84,4 @@ const settingTriangles = (book, { block, across, down, sashing, seam, mark }) =>
     };
 };
 
-export { diagonal, sashingPieces, settingTriangles };
+export { diagonal, joinedPieces, sashingPieces, settingTriangles };

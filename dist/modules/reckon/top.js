@@ -1,12 +1,16 @@
-import { exact, sum } from '../measure/exact.js';
+import { exact, sum, most, least } from '../measure/exact.js';
+import { mixed } from '../measure/format.js';
 import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { Book } from './book.js';
+import { PLANNING } from './cutting.js';
 import { lengthField, flagField, choiceField, countField } from './fields.js';
+import { roughly } from './rough.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
 import { stacked, UNSOUND, stripsOf } from './strips.js';
-import { sashingPieces, settingTriangles, diagonal } from './top-pieces.js';
+import { sashingPieces, settingTriangles, diagonal, joinedPieces } from './top-pieces.js';
+import { ownCloths } from './widths.js';
 
 const topFields = {
     block: lengthField('Block, finished', { most: '200 in' }),
@@ -21,14 +25,16 @@ const topFields = {
     ...markField,
     ...shopFields,
 };
+/** A strip that is too long by no more than this can be made to fit: a small change to the blocks or the sashing. */
+const A_LITTLE = exact(2);
 /** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
 const ANY = exact(100_000);
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
  */
-const reckonTop = (input = {}) => {
+const reckonTop = (input = {}, plan = planCloth) => {
     const book = new Book(topFields, input);
     return book.finish(() => {
         const { n, l } = book;
@@ -59,14 +65,17 @@ const reckonTop = (input = {}) => {
         const finishedLength = book.measurable('finishedLength', 'Top length, finished', length, howSide(down, length), ['down', ...from]);
         const unfinished = { width: finishedWidth.add(allowance), length: finishedLength.add(allowance) };
         book.row('unfinished', 'Before its borders are sewn on', book.size(unfinished.width, unfinished.length), `${l(allowance)} more each way`, ['finishedWidth', 'finishedLength', 'seam']);
-        const { cloth, kept, washed } = book.cloth();
+        const usual = book.cloth();
+        const { kept, washed } = usual;
+        const clothAt = ownCloths(book, usual);
         book.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
         const layout = { ...book.values, onPoint, blocks, finishedWidth };
         const { sashes, stones } = sashingPieces(book, layout);
         const triangles = onPoint && settingTriangles(book, layout);
         if (onPoint && sashed && !frame)
             book.notes.push('On point, sashing runs round every block, on the outside too.');
-        const clothFor = (cuts, part) => {
+        let isPlanning = false;
+        const clothFor = (cuts, part, cloth) => {
             const pieces = cuts.map((cut) => ({
                 width: exact(cut.length),
                 height: exact(cut.width),
@@ -74,13 +83,45 @@ const reckonTop = (input = {}) => {
                 turn: true,
             }));
             const on = { width: cloth, step: ANY };
-            const plan = planCloth(pieces, on);
-            if (!plan.ok)
-                return book.refuse(part, plan.message);
-            if (!canBeCut(pieces, on, plan))
+            const rough = roughly(cuts, cloth);
+            // What does not fit is refused without a search.
+            const planned = rough ? plan(pieces, on) : planCloth(pieces, on);
+            if (typeof planned === 'number') {
+                isPlanning = true;
+                return { cuts, fabric: rough.length.div(kept), strips: rough.strips };
+            }
+            if (!planned.ok)
+                return book.refuse(part, planned.message);
+            if (!canBeCut(pieces, on, planned))
                 return book.refuse(part, UNSOUND);
             const names = cuts.map(({ piece }) => piece);
-            return { fabric: plan.length.div(kept), strips: stripsOf(plan, names) };
+            return { cuts, fabric: planned.length.div(kept), strips: stripsOf(planned, names) };
+        };
+        /** As the pieces are, or with the long ones joined where that takes less. */
+        const bestFor = (cuts, part, cloth) => {
+            const whole = clothFor(cuts, part, cloth);
+            const pieces = joinedPieces(book, cuts, cloth, layout);
+            const joined = pieces && clothFor(pieces, part, cloth);
+            if (joined && cuts === sashes)
+                sayJoins(whole, joined, cloth);
+            return joined?.fabric.lt(whole.fabric) ? joined : whole;
+        };
+        /** Shows both plans, and what a strip that is a little shorter would save. */
+        const sayJoins = (whole, joined, cloth) => {
+            const how = ({ strips }) => `strips across the cloth: ${stacked(strips, n, washed)} =`;
+            const from = ['sashing', 'block', 'across', 'fabricWidth'];
+            book.row('sashingJoined', 'Sashing, long strips joined', joined.fabric, how(joined), from);
+            book.row('sashingWhole', 'Sashing, cut along the cloth without joins', whole.fabric, how(whole), from);
+            const long = most(...sashes.map(({ length }) => exact(length)));
+            const over = long.sub(cloth);
+            if (over.gt(A_LITTLE))
+                return;
+            const shorter = sashes.map((cut) => ({
+                ...cut,
+                length: mixed(least(exact(cut.length), cloth)),
+            }));
+            const saves = least(whole.fabric, joined.fabric).sub(clothFor(shorter, 'sashing', cloth).fabric);
+            book.notes.push(`The sashing of ${l(long)} is ${l(over)} longer than the cloth is wide. Were it ${l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${l(saves)} less cloth` : ''}.`);
         };
         const kinds = [
             { part: 'sashing', cuts: sashes, key: 'sashing' },
@@ -89,22 +130,28 @@ const reckonTop = (input = {}) => {
         ];
         const parts = kinds
             .filter(({ cuts }) => cuts.length)
-            .map(({ part, cuts, key }) => {
-            const { fabric, strips } = clothFor(cuts, key);
-            return { part, fabric, buy: book.toBuy(fabric), cuts, strips };
+            .map(({ part, cuts, key }, at) => {
+            const own = clothAt(at);
+            const best = bestFor(cuts, key, own.width);
+            return { part, buy: book.toBuy(best.fabric), cloth: own, ...best };
         });
-        const pieces = parts.flatMap(({ cuts }) => cuts);
         const apart = {
+            cuts: parts.flatMap(({ cuts }) => cuts),
             fabric: sum(parts.map(({ fabric }) => fabric)),
             strips: parts.flatMap(({ strips }) => strips),
         };
+        const areOne = parts.length > 1 && parts.every(({ cloth: { width } }) => width.equals(usual.cloth));
         // One kind of piece is planned already, and several may take less one below the other.
-        const together = parts.length === 1 ? apart : clothFor(pieces, 'sashing');
-        const { fabric, strips } = apart.fabric.lt(together.fabric) ? apart : together;
+        const together = areOne
+            ? bestFor(kinds.flatMap(({ cuts }) => cuts), 'sashing', usual.cloth)
+            : apart;
+        const { fabric, strips, cuts: pieces } = apart.fabric.lt(together.fabric) ? apart : together;
+        if (isPlanning)
+            book.notes.push(`${PLANNING}: it may take less cloth.`);
         const bought = book.buy(fabric, parts.length
             ? `strips across the cloth: ${stacked(strips, n, washed)} =`
-            : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], parts.length > 1 ? 'Cloth, if all from one' : undefined);
-        const takes = parts.map(({ part }) => part).join(' and ') + (parts.length > 1 ? ' from one cloth' : '');
+            : 'nothing to cut but the blocks', ['sashing', 'block', 'fabricWidth'], areOne ? 'Cloth, if all from one' : undefined);
+        const takes = parts.map(({ part }) => part).join(' and ') + (areOne ? ' from one cloth' : '');
         return {
             ...bought,
             finished: { width: finishedWidth, length: finishedLength },

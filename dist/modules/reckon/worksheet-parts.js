@@ -7,18 +7,26 @@ import { moneyField, textOf, unlessRefused, readField, readLength, refuse } from
 const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const sentences = (list) => Array.isArray(list) ? list.map(textOf).filter(Boolean) : [];
 /** What was written; what cannot be read is named in a note, as of this, and left out. */
-const tried = (book, field, written, of) => unlessRefused(() => readField(field, written, book.style), ({ message }) => {
+const tried = (book, field, written, of) => unlessRefused(() => {
+    if (field.kind === 'money')
+        book.sameCurrency(written);
+    return readField(field, written, book.style);
+}, ({ message }) => {
     book.notes.push(`${of}: ${message}`);
     return undefined;
 });
 const money = moneyField('A price');
 /** The price of this, where one was given that can be read. */
 const priceOf = (book, written, what) => tried(book, money, written, `The price of ${what}`);
+/** Lets a currency that any price names hold for all, where none is given. */
+const adoptCurrency = (book, { fabrics, parts, items }) => book.adopt(...[...entries(fabrics), ...entries(parts)].map(({ price }) => price), ...entries(items).map(({ cost }) => cost));
+/** A fabric's letter, with one space wherever there are several. */
+const letterOf = (written) => textOf(written).replace(/\s+/g, ' ').trim();
 /** The fabrics that the page declares; of two with one letter the first. */
 const readFabrics = (book, fabrics) => {
     const declared = [];
     for (const { name, price, fabricWidth, ...fabric } of entries(fabrics)) {
-        const letter = textOf(fabric.letter).trim();
+        const letter = letterOf(fabric.letter);
         if (!letter)
             book.notes.push('A fabric has no letter. Write letter="A".');
         else if (declared.some((one) => one.letter === letter))
@@ -67,7 +75,7 @@ const groupsOf = (book, declared, parts) => {
     const groups = new Map(declared.map(({ letter }) => [letter, { key: letter, letter, parts: [] }]));
     for (const [at, part] of entries(parts).entries()) {
         const name = textOf(part.title) || 'Part';
-        const letter = textOf(part.fabric).trim();
+        const letter = letterOf(part.fabric);
         const key = letter || `part ${at}`;
         const group = groups.get(key) ?? { key, letter, parts: [] };
         group.parts.push(book.blame('parts', () => readPart(name, part), `${name}: `));
@@ -83,4 +91,4 @@ const byWidth = (parts) => {
         : widths.map((width, at) => parts.filter(({ sold }) => mixed(sold) === width || (!at && sold.equals(ZERO))));
 };
 
-export { byWidth, groupsOf, priceOf, readFabrics, readItems, sentences };
+export { adoptCurrency, byWidth, groupsOf, letterOf, priceOf, readFabrics, readItems, sentences };

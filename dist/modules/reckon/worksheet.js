@@ -6,7 +6,7 @@ import { Book } from './book.js';
 import { lengthField, optional, countField } from './fields.js';
 import { clothFields, quiltFields, shopFields, plural } from './shared.js';
 import { linesOf } from './shopping-lines.js';
-import { readFabrics, readItems, sentences, groupsOf, priceOf } from './worksheet-parts.js';
+import { adoptCurrency, readFabrics, readItems, sentences, groupsOf, priceOf } from './worksheet-parts.js';
 
 const { shrinkage, increment, currency } = shopFields;
 const worksheetFields = {
@@ -85,6 +85,7 @@ const reckonWorksheet = (input = {}, plan = planCloth) => {
     const book = new Book(worksheetFields, input);
     return book.finish(() => {
         const given = input ?? {};
+        adoptCurrency(book, given);
         const declared = readFabrics(book, given.fabrics);
         const items = readItems(given.items, declared);
         const unfinished = sentences(given.unfinished);

@@ -1,5 +1,6 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth, planClothAsync } from '../cutting/plan.js';
+import { isCrowd } from './turns.js';
 
 /** So few pieces are planned at once; the page does not feel it. */
 const PLANNED_AT_ONCE = 30;
@@ -49,7 +50,8 @@ class BackgroundPlans {
             return ready;
         void pause().then(() => (this.#atFirst = 0));
         const count = asked[0].reduce((all, { count }) => all + count, 0);
-        if (count <= Math.max(PLANNED_AT_ONCE, this.#atFirst)) {
+        // Where sheets take turns the page is not whole at first anyway.
+        if (count <= Math.max(PLANNED_AT_ONCE, isCrowd() ? 0 : this.#atFirst)) {
             this.#atFirst -= count;
             return this.#keep(key, planCloth(...asked));
         }

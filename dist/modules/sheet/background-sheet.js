@@ -2,8 +2,8 @@ import { isServer } from 'lit';
 import { BackgroundPlans } from './background-plans.js';
 import { QuiltSheet } from './sheet.js';
 
-/** A sheet that also reads what stands inside its element, and plans how to cut it in the background. */
-class BackgroundSheet extends QuiltSheet {
+/** A sheet that plans how to cut its cloth in the background. */
+class PlanningSheet extends QuiltSheet {
     constructor() {
         super(...arguments);
         this.plans = new BackgroundPlans(() => this.renew(), (ready) => {
@@ -13,26 +13,43 @@ class BackgroundSheet extends QuiltSheet {
             if (ready)
                 this.tell('change');
         });
-        /** What to read again for. */
-        this.watched = { childList: true, subtree: true };
     }
-    #watch;
     connectedCallback() {
         super.connectedCallback();
-        if (isServer)
-            return;
-        this.watch(this);
-        this.readInside();
-    }
-    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
-    watch(around) {
-        this.#watch ??= new MutationObserver(() => this.readInside());
-        this.#watch.observe(around, this.watched);
+        // A plan that was under way when it was taken away has stopped.
+        if (this.hasUpdated)
+            this.reckonAgain();
     }
     disconnectedCallback() {
         super.disconnectedCallback();
         this.plans.stop();
     }
 }
+/** The same, for one that also reads what stands inside its element. */
+class BackgroundSheet extends PlanningSheet {
+    constructor() {
+        super(...arguments);
+        /** What to read again for. */
+        this.watched = { childList: true, subtree: true };
+    }
+    #watch;
+    /** Whether reading is put off until it is drawn. */
+    putsOff() {
+        return false;
+    }
+    connectedCallback() {
+        super.connectedCallback();
+        if (isServer)
+            return;
+        this.watch(this);
+        if (!this.putsOff())
+            this.readInside();
+    }
+    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+    watch(around) {
+        this.#watch ??= new MutationObserver(() => this.readInside());
+        this.#watch.observe(around, this.watched);
+    }
+}
 
-export { BackgroundSheet };
+export { BackgroundSheet, PlanningSheet };

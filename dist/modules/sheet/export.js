@@ -12,14 +12,25 @@ const cellsOf = ({ working, cuts }) => [
     ]),
     ...cuts.map(({ piece, text, count }) => [`Cut: ${piece}`, text, '', `${count} ×`]),
 ];
-/** A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. */
-const inert = (cell) => String(cell).replace(/^(?=[=+@\t\r]|-(?!\d+(\.\d+)?$))/, "'");
-const rowsOf = (cells, between, end, write) => cells.map((row) => row.map((cell) => write(inert(cell))).join(between) + end).join('');
-/** RFC 4180, with a byte-order mark so that every program reads UTF-8. */
-const csvOf = (cells) => '\uFEFF' +
-    rowsOf(cells, ',', '\r\n', (cell) => (/[",\r\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell));
+/**
+ * A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. So does what follows a
+ * separator in it: a spreadsheet that has another than the file begins a new cell there.
+ */
+const inert = (cell) => cell
+    .replace(/(^|[;,\t\r\n])["\s]*(?=[=+@＝＋－＠]|-(?!\d+([.,]\d+)?($|[;,\t\r\n])))/g, "$&'")
+    .replace(/^(?=[\t\r\n])/, "'");
+const rowsOf = (cells, comma, between, end, write) => {
+    const text = (cell) => typeof cell === 'number' && comma ? String(cell).replace('.', ',') : String(cell);
+    return cells.map((row) => row.map((cell) => write(inert(text(cell)))).join(between) + end).join('');
+};
+/**
+ * RFC 4180, with a byte-order mark so that every program reads UTF-8. Where the language writes a decimal comma, its
+ * spreadsheets separate by semicolons, and take a number with a point for a date or a word.
+ */
+const csvOf = (cells, comma) => '\uFEFF' +
+    rowsOf(cells, comma, comma ? ';' : ',', '\r\n', (cell) => (comma ? /[";\t\r\n]/ : /[",;\t\r\n]/).test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 /** Tabs between cells: pastes into the columns of any spreadsheet. */
-const tabbedOf = (cells) => rowsOf(cells, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
+const tabbedOf = (cells, comma) => rowsOf(cells, comma, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
 /** Offers a file to the reader. */
 const download = (name, text) => {
     const link = document.createElement('a');

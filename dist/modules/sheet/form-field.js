@@ -1,4 +1,5 @@
 import { LitElement } from 'lit';
+import { comes, isCrowd, turnOf, goesNow, isDrawn } from './turns.js';
 
 /** A field of the form around it, as the browser's own are: name, value, validity, reset, disabled, restored on back. */
 class FormField extends LitElement {
@@ -36,6 +37,8 @@ class FormField extends LitElement {
             if (this.labels.length && event.composedPath()[0] === this)
                 this.focus();
         };
+        /** Whether somebody waits until it is drawn. */
+        this.#isAsked = false;
     }
     /** It is a field of the form around it, under its `name`. */
     static { this.formAssociated = true; }
@@ -98,6 +101,8 @@ class FormField extends LitElement {
     }
     connectedCallback() {
         super.connectedCallback();
+        if (!this.hasUpdated)
+            comes(this);
         this.addEventListener('click', this.#clicked);
         this.addEventListener('invalid', this.#opened);
     }
@@ -110,6 +115,25 @@ class FormField extends LitElement {
         super.requestUpdate(...of);
         if (of[0] !== undefined && this.hasUpdated && this.form)
             this.send();
+    }
+    /** Whether somebody waits until it is drawn. */
+    #isAsked;
+    /** Of very many sheets each is drawn when its turn comes, unless it is in a form or somebody waits for it. */
+    scheduleUpdate() {
+        const draw = () => {
+            isDrawn(this);
+            void super.scheduleUpdate();
+        };
+        return !this.hasUpdated && !this.#isAsked && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+    }
+    getUpdateComplete() {
+        this.drawNow();
+        return super.getUpdateComplete();
+    }
+    /** Draws it before others that wait. */
+    drawNow() {
+        this.#isAsked = true;
+        goesNow(this);
     }
     formDisabledCallback(isOff) {
         this.off = isOff;

@@ -10,7 +10,7 @@ const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quil
 const parted = (text) => text.replace(/corner(?=stone)/gi, '$&\u00ad');
 /** A ruled table with its caption. */
 const listing = ({ caption, head = [], rows }) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
-    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text) => html `<td>${parted(unbroken(text))}</td>`)}</tr>`)} </tbody> </table>`;
+    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${parted(unbroken(text))}</td>`)}</tr>`)} </tbody> </table>`;
 /** What to cut, where anything is. */
 const cutList = ({ cuts }) => cuts[0]
     ? listing({

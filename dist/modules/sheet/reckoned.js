@@ -1,12 +1,13 @@
+import { isServer } from 'lit';
 import { upTo, exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
-import { quoted } from '../measure/parse.js';
+import { quoted, placesOf } from '../measure/parse.js';
 import { unitsOr, writesComma } from '../measure/units.js';
 import { rowIn } from '../reckon/answer.js';
-import { missing, isBlank, textOf } from '../reckon/fields.js';
+import { isBlank, missing, textOf, lengthField, unlessRefused, entryLabel, readField } from '../reckon/fields.js';
 import { attributeOf } from './calculator.js';
 import { FormField } from './form-field.js';
-import { languageAt } from './language.js';
+import { followLanguage, leaveLanguage, languageAt } from './language.js';
 import { isAsServed } from './server.js';
 import { overStock } from './stock.js';
 
@@ -23,8 +24,18 @@ class Reckoned extends FormField {
     }; }
     #input;
     #result;
+    connectedCallback() {
+        super.connectedCallback();
+        followLanguage(this);
+    }
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        leaveLanguage(this);
+    }
     /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
     get result() {
+        if (!this.hasUpdated)
+            settleAround(this);
         const input = this.reckonInput();
         if (!this.#result || !sameInput(input, this.#input)) {
             this.#input = input;
@@ -40,7 +51,9 @@ class Reckoned extends FormField {
     /** Reckons again though no input changed: what it depends on did. */
     renew() {
         this.#input = undefined;
-        this.send();
+        // Before it is drawn only a form asks.
+        if (this.hasUpdated || this.form)
+            this.send();
     }
     /** The same, and shows it. */
     reckonAgain() {
@@ -69,7 +82,12 @@ class Reckoned extends FormField {
             key,
             this.own[key] ?? this.flow?.values[key],
         ]);
-        return { ...Object.fromEntries(given), lang: this.#language, measured: this.measured };
+        return {
+            ...Object.fromEntries(given),
+            fabricWidths: isBlank(this.fabricWidth) ? this.flow?.values['fabricWidths'] : undefined,
+            lang: this.#language,
+            measured: this.measured,
+        };
     }
     written(property) {
         const written = this.getAttribute(attributeOf(property));
@@ -125,10 +143,42 @@ class Reckoned extends FormField {
         const { result, good } = this;
         return result.errors && good ? good.working.map((row) => rowIn(result, row.id) ?? row) : result.working;
     }
+    /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+    placeOf(id) {
+        const { fields } = this.calculator;
+        const [, list = id, number = 1] = fields[id] ? [] : (/^(\D+)(\d+)$/.exec(id) ?? []);
+        const key = list === id || fields[list]?.each ? list : id;
+        return { key, field: fields[key], at: +number - 1 };
+    }
+    /** The entries of a list, as they stand in their cells. */
+    entries(key) {
+        return placesOf(this.rows().find(({ id }) => id === key)?.value ?? '', this.lengthStyle.comma);
+    }
+    /** The cell that a problem is in: of a list, the first that cannot be read. */
+    cellOf({ input }) {
+        const field = this.calculator.fields[input];
+        const at = field?.each
+            ? this.entries(input).findIndex((entry) => !entry || !this.reads(input, entry))
+            : 0;
+        return at > 0 ? `${input}${at + 1}` : input;
+    }
+    /** Whether a text can be read in a row. */
+    reads(id, text) {
+        const { field = lengthField('') } = this.placeOf(id);
+        return unlessRefused(() => (readField(field, text, this.lengthStyle), true), () => false);
+    }
     labelOf(id) {
-        return this.calculator.fields[id]?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+        const { field, at } = this.placeOf(id);
+        if (field?.each)
+            return entryLabel(field.each, at);
+        return field?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
     }
 }
+/** Lets the worksheet around a part give it its sizes, where that is still to come. */
+const settleAround = (part) => {
+    const around = isServer ? undefined : part.closest('quilt-worksheet');
+    around?.settle?.();
+};
 const sameInput = (a, b) => !!b && Object.keys(a).every((key) => a[key] === b[key]);
 
 export { Reckoned };

@@ -1,5 +1,5 @@
 import { isServer } from 'lit';
-import { inUnit } from '../measure/parse.js';
+import { isBegun, bothSides, inUnit, placesOf } from '../measure/parse.js';
 import { rowIn } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
@@ -12,11 +12,17 @@ class Typed extends Reckoned {
     #pressed;
     /** Goes to the first cell that can be changed. */
     focus(options) {
+        this.drawNow();
         this.#cellOf()?.focus(options);
     }
-    // A half-typed input gave no answer to go back to.
+    // A half-typed input gave no answer to go back to, but while it is typed the last one stays.
     get goodBefore() {
-        return this.editing ? this.editing.good : this.good;
+        return this.editing && !this.editing.isBegun ? this.editing.good : this.good;
+    }
+    /** What is wrong, but for what is being typed and may still become right. */
+    get said() {
+        const { editing, result } = this;
+        return (result.errors ?? []).filter((problem) => !editing?.isBegun || this.cellOf(problem) !== editing.id);
     }
     /** Whether the cell being typed in holds another text than when it was entered. */
     get #isTyped() {
@@ -28,8 +34,6 @@ class Typed extends Reckoned {
         this.marked = [];
         /** The cell that the pointer went down on while it had not the focus. */
         this.#pressed = null;
-        /** Where what is typed in a row is kept. */
-        this.#propertyOf = (id) => (this.calculator.fields[id] ? id : 'measured');
         this.typed = ({ target }) => {
             const id = rowOf(target);
             if (!id)
@@ -41,8 +45,14 @@ class Typed extends Reckoned {
                     ? 'yes'
                     : 'no'
                 : choices.map(({ value }) => value).join(', ') || input.value;
-            if (this.editing?.id === id)
-                this.editing.text = text;
+            const { editing } = this;
+            if (editing?.id === id) {
+                editing.text = text;
+                editing.isBegun =
+                    this.placeOf(id).field?.kind !== 'own' &&
+                        isBegun(text, (whole) => this.#sidesIn(id, whole)?.every((side, at) => this.reads(SIDES[at], side)) ??
+                            this.reads(id, whole));
+            }
             this.#take(id, text);
         };
         /**
@@ -64,7 +74,8 @@ class Typed extends Reckoned {
                     id,
                     text: target.value,
                     before: target.value,
-                    own: this.own[this.#propertyOf(id)],
+                    own: Object.fromEntries(this.#propertiesOf(id).map((key) => [key, this.own[key]])),
+                    entries: this.placeOf(id).field?.each ? this.entries(this.placeOf(id).key) : [],
                     good: this.good,
                 };
             this.requestUpdate();
@@ -88,6 +99,7 @@ class Typed extends Reckoned {
             if (this.measured?.[id]?.trim() === '')
                 this.#forget(id);
             const isTyped = this.#isTyped;
+            this.#finish();
             this.editing = undefined;
             this.marked = [];
             this.requestUpdate();
@@ -109,6 +121,8 @@ class Typed extends Reckoned {
             const enter = key === 'Enter';
             // In a cell of several lines these keys move among its lines.
             const lines = is(target, 'textarea');
+            if (enter && !lines)
+                this.#finish();
             const step = lines
                 ? 0
                 : key === 'ArrowDown' || (enter && !event.shiftKey)
@@ -124,7 +138,8 @@ class Typed extends Reckoned {
             else if (key === 'Escape' && isText(target) && this.#isTyped) {
                 const editing = this.editing;
                 target.value = editing.text = editing.before;
-                this.change(this.#propertyOf(id), editing.own);
+                editing.isBegun = false;
+                this.#restore();
                 this.requestUpdate();
                 this.tell('input');
             }
@@ -187,7 +202,8 @@ class Typed extends Reckoned {
         void this.updateComplete.then(() => this.focusIn({ target: this.shadowRoot.activeElement }));
     }
     faulty() {
-        return this.#cellOf(this.wrong?.input);
+        const { wrong } = this;
+        return this.#cellOf(wrong && this.cellOf(wrong));
     }
     /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
     #cellOf(id = '') {
@@ -197,17 +213,77 @@ class Typed extends Reckoned {
             undefined);
     }
     /** Where what is typed in a row is kept. */
-    #propertyOf;
+    #propertiesOf(id) {
+        const { key, field } = this.placeOf(id);
+        return SIDES.includes(key) ? SIDES : [field ? key : 'measured'];
+    }
+    /** Both sides of a quilt, where they are written in the place of one and each has a cell that is open. */
+    #sidesIn(id, text) {
+        const { fields } = this.calculator;
+        return SIDES.includes(id) && SIDES.every((side) => fields[side] && !this.locks(side))
+            ? bothSides(text, this.lengthStyle)
+            : undefined;
+    }
     #take(id, text) {
+        const { editing } = this;
+        const { field, key, at } = this.placeOf(id);
+        const sides = this.#sidesIn(id, text);
+        if (sides)
+            SIDES.forEach((side, at) => this.#set(side, sides[at]));
+        else {
+            if (editing?.isBoth)
+                this.#restore();
+            this.#set(key, field?.each ? this.#listWith(key, at, text) : text);
+        }
+        if (editing)
+            editing.isBoth = !!sides;
+        this.requestUpdate();
+    }
+    #set(id, text) {
         const field = this.calculator.fields[id];
         const { units, bare } = this.lengthStyle;
-        if (units !== bare)
+        if (units !== bare && !field?.each)
             text = field ? (field.marked?.(text, units) ?? text) : inUnit(text, units);
         if (field)
             this.change(id, field.kind === 'flag' ? text === 'yes' : text);
         else
             this.change('measured', { ...this.measured, [id]: text });
-        this.requestUpdate();
+    }
+    /** A list with this text, which may hold several entries, in the place of one; without it where there is no text. */
+    #listWith(key, at, text) {
+        const { comma, units } = this.lengthStyle;
+        const { editing } = this;
+        const isTyped = text !== undefined && editing && this.placeOf(editing.id).key === key;
+        const entries = isTyped ? [...editing.entries] : this.entries(key);
+        const isNew = at >= entries.length;
+        const typed = placesOf(text ?? '', comma);
+        // An emptied entry stays, until it is taken away.
+        if (!typed.length && text !== undefined && !isNew)
+            typed.push('');
+        entries.splice(at, 1, ...typed);
+        // A unit behind the last of a list would hold for others that have none.
+        const marked = entries.map((entry) => (entry && this.reads(key, entry) ? inUnit(entry, units) : entry));
+        const between = comma ? '; ' : ', ';
+        return marked.join(between) + (marked.at(-1) === '' ? between : '');
+    }
+    /** Takes an entry out of a list; its cell is then that of the next one. */
+    takeAway(id) {
+        const { key, at } = this.placeOf(id);
+        this.change(key, this.#listWith(key, at));
+        this.#tellBoth();
+        this.#goTo(id);
+    }
+    /** What was pressed there is gone, and the focus with it. */
+    #goTo(id) {
+        if (this.shadowRoot.activeElement)
+            void this.updateComplete.then(() => this.#cellOf(id)?.focus());
+    }
+    /** Sets back what the cell being typed in has changed. */
+    #restore() {
+        const { own } = this.editing;
+        for (const key in own)
+            if (this.own[key] !== own[key])
+                this.change(key, own[key]);
     }
     /** Back to what is reckoned there. */
     #forget(id) {
@@ -217,12 +293,23 @@ class Typed extends Reckoned {
     tell(type) {
         this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
     }
+    /** What is typed will not become anything else, and is wrong where it cannot be read. */
+    #finish() {
+        const { editing } = this;
+        if (!editing?.isBegun)
+            return;
+        editing.isBegun = false;
+        if (this.result.errors)
+            this.good = editing.good;
+        this.requestUpdate();
+    }
     putBack(id) {
         if (this.calculator.fields[id])
             this.change(id, null);
         else
             this.#forget(id);
         this.#tellBoth();
+        this.#goTo(id);
     }
     #tellBoth() {
         this.tell('input');
@@ -241,13 +328,15 @@ class Typed extends Reckoned {
             next.select();
     }
     #nudge(input, by) {
-        const { kind } = this.calculator.fields[rowOf(input)] ?? { kind: 'length' };
+        const { field } = this.placeOf(rowOf(input));
+        const kind = !field || field.each ? 'length' : field.kind;
         const { inches } = (this.good && rowIn(this.good, 'mark')) ?? {};
         const text = nudged(input.value, by, kind, this.lengthStyle, inches);
         if (text)
             this.#replace(input, text);
     }
 }
+const SIDES = ['width', 'length'];
 const rowOf = (target) => target?.dataset?.['row'];
 /** What a reader typed into a server's cells before the script came: the row of each, and its text. */
 const typedIn = (served) => [...served.querySelectorAll("[type='text']")]

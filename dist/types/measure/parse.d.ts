@@ -25,12 +25,15 @@ export declare const quoted: (text: string) => string;
  * Where a sign could mean two things, spaces decide:
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
- * - a slash with no space on either side, between whole numbers, is a fraction; any other slash divides;
+ * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
+ *   three (`60 1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
  * The value is exact inches. Never throws: a problem is a sentence.
  */
 export declare const parseLength: (text: string, { units, comma, bare }?: Reading) => Parsed;
+/** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */
+export declare const isBegun: (text: string, reads: (text: string) => boolean) => boolean;
 /** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
 export declare const sameUnit: (first: string, second: string) => string;
 /**
@@ -38,6 +41,8 @@ export declare const sameUnit: (first: string, second: string) => string;
  * several. A text with a unit of its own, or without a number, stays.
  */
 export declare const inUnit: (text: string, unit: Units, several?: boolean) => string;
+/** The places of a written list, as {@link splitList} finds them: also those where nothing stands, but for one at its end. */
+export declare const placesOf: (text: string, comma?: boolean) => string[];
 /**
  * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
  * marks decimals with it ("2, 4,5" is two and four and a half there).
@@ -45,3 +50,5 @@ export declare const inUnit: (text: string, unit: Units, several?: boolean) => s
 export declare const splitList: (text: string, comma?: boolean) => string[];
 /** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
 export declare const splitSize: (text: string) => [string, string] | undefined;
+/** The two sides of a quilt, where they stand in the place of one: `60x72`. A factor below 10 multiplies: `5 x 12`. */
+export declare const bothSides: (text: string, reading: Reading) => [string, string] | undefined;

@@ -15,5 +15,7 @@ export declare const INCHES: {
 export type Unit = keyof typeof INCHES;
 export declare const toUnit: (inches: Exact, unit: Unit) => Exact;
 export declare const fromUnit: (amount: Exact, unit: Unit) => Exact;
+/** How this language writes numbers. Throws where there is no such language or currency. */
+export declare const numbersIn: (lang: string, options?: Intl.NumberFormatOptions) => Intl.NumberFormat;
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 export declare const writesComma: (lang: string | undefined) => boolean;

@@ -2,8 +2,8 @@ import type { Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import type { Fields } from './fields.js';
 /**
- * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number
- * (inches). `measured` holds values typed over reckoned rows, by row id.
+ * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number; a length
+ * without a unit is in `units`, be it a string or a number. `measured` holds values typed over reckoned rows, by row id.
  */
 export type Input<F extends Fields = Fields> = {
     [K in keyof F]?: unknown;
@@ -12,6 +12,8 @@ export type Input<F extends Fields = Fields> = {
     units?: unknown;
     /** What the working is shown in, where that is not `units`: `in` or `cm`. */
     shown?: unknown;
+    /** Usable widths of the cloth that its parts are cut from, one for each in turn, where they are not all `fabricWidth`. */
+    fabricWidths?: unknown;
     /** It is one of several parts whose cloth is added up by fabric before it is bought. Default false. */
     shared?: unknown;
     /** BCP 47 language; decides the decimal comma and how money is written. Default `en`. */

@@ -11,6 +11,7 @@ export declare const battingFields: {
         label: string;
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
@@ -24,6 +25,7 @@ export declare const battingFields: {
         label: string;
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         write?(value: import("fraction.js").default, style: import("../measure/format.js").Style, raw: unknown): string;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
@@ -36,6 +38,7 @@ export declare const battingFields: {
         kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
         write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
@@ -49,6 +52,7 @@ export declare const battingFields: {
         kind: "length" | "lengths" | "size" | "count" | "percent" | "money" | "flag" | "step" | "text" | "own";
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default | undefined;
         write?(value: import("fraction.js").default | undefined, style: import("../measure/format.js").Style, raw: unknown): string;
         marked?(text: string, unit: import("../measure/units.js").Units): string;

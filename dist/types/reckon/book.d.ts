@@ -23,6 +23,10 @@ export declare class Book<F extends Fields> {
     readonly notes: string[];
     cost: Answer['cost'];
     constructor(fields: F, given: Input<F> | null);
+    /** Where no currency is given, the first that one of these prices names holds. */
+    adopt(...prices: unknown[]): void;
+    /** Refuses a price that names another currency. */
+    sameCurrency(price: unknown): void;
     /** A length as a bare number in the reader's units. */
     n: (value: Exact) => string;
     /** A length with its unit. */

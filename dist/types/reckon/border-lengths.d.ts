@@ -26,8 +26,13 @@ export declare class GrowingTop {
     width: Named;
     length: Named;
     constructor(book: Book<typeof bordersFields>);
-    /** What to cut for a border, by its number from the inside; from then on the top has it. */
-    sew(number: number, corners: string, widths: Widths): Piece[];
+    /**
+     * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
+     * makes it as wide as that finishes.
+     */
+    sew(number: number, corners: string, wanted: Widths): {
+        pieces: Piece[];
+    } & Widths;
     /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
     lacking([width, length]: [Exact, Exact]): Widths;
 }

@@ -1,6 +1,7 @@
 import type { Purchase } from '../measure/shop.js';
 import type { Answer, Input, Refused } from './answer.js';
 import { type BorderPlan } from './border-strips.js';
+import { type OwnCloth } from './widths.js';
 export declare const bordersFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;
     increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
@@ -35,6 +36,8 @@ export interface Border extends BorderPlan {
     finishedEnds?: string;
     corners: string;
     pieces: BorderPiece[];
+    /** What it is cut from. */
+    cloth: OwnCloth;
     /** What to buy where this border has a cloth of its own. */
     buy: Purchase;
     /** Every plan that the cloth allows: across joined, across separate, along. The border has the best of them. */

@@ -9,6 +9,8 @@ export interface ListedPiece {
     /** Cut sizes in inches. */
     width: Exact;
     length: Exact;
+    /** Sides that were written as they are cut, and lie between the ruler's marks. */
+    between: Exact[];
     /** How many squares or rectangles to cut. */
     count: number;
     /** For triangles: how a square is cut up, and into how many. */

@@ -28,6 +28,8 @@ interface Plain<T> extends About {
     example?: string;
     /** Written over several lines. */
     lines?: true;
+    /** A list with a cell for each of its entries, and what one of them is called: `Border`. */
+    each?: string | undefined;
     /** Reads what was written. Throws only a {@link Refusal}. */
     read(raw: unknown, style: Style): T;
     /** The value as its reader would write it. Default: as it was written. */
@@ -57,7 +59,7 @@ export declare const missing: (field: Field, style: Style) => string;
 export declare const readField: <T>(field: Field<T>, raw: unknown, style: Style) => T;
 /** The same input, which may also be left out. */
 export declare const optional: <T>(field: Field<T>, about?: About) => Field<T | undefined>;
-/** Reads a length of any size and sign; a number is inches. Throws a {@link Refusal}. */
+/** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a {@link Refusal}. */
 export declare const readLength: (raw: unknown, style: Style) => Exact;
 interface Limits {
     /** It may be 0. */
@@ -66,8 +68,15 @@ interface Limits {
     most?: string;
 }
 export declare const lengthField: (label: string, { zero, most, ...about }?: About & Limits) => Field<Exact>;
-/** Several lengths, with commas between. */
-export declare const lengthsField: (label: string, { most, ...about }: About & Limits) => Field<Exact[]>;
+/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+export declare const sideField: (label: string, about?: About) => Field<Exact>;
+export declare const LONGEST_LIST = 12;
+/** What an entry of a list is called: `Border 2, width`. */
+export declare const entryLabel: (each: string, at: number) => string;
+/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+export declare const lengthsField: (label: string, { most, each, ...about }: About & Limits & {
+    each?: string;
+}) => Field<Exact[]>;
 /** Two sides: `60 x 80`. */
 export declare const sizeField: (label: string, about: About) => Field<[Exact, Exact]>;
 export declare const countField: (label: string, most: number, about?: About) => Field<number>;

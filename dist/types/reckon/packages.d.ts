@@ -7,6 +7,8 @@ export interface Package {
     width: Exact;
     length: Exact;
     price?: Exact;
+    /** The same as it was written, with its currency. */
+    priced?: string | undefined;
 }
 /** A list as text, as {@link readPackages} reads it. */
 export declare const writePackages: (raw: unknown) => string;

@@ -26,6 +26,11 @@ export declare const sashingPieces: <F extends Fields>(book: Book<F>, { block, a
     sashes: Cut[];
     stones: Cut[];
 };
+/**
+ * The same pieces where those longer than the cloth is wide are joined from strips across it: whole ones, and an end that
+ * reaches as far as is left. Nothing where none is so long, or where a seam uses up a whole strip.
+ */
+export declare const joinedPieces: <F extends Fields>(book: Book<F>, cuts: Cut[], cloth: Exact, { seam, mark }: Layout) => Cut[] | undefined;
 /** The squares that the setting triangles of a top on point are cut from, with their rows. */
 export declare const settingTriangles: <F extends Fields>(book: Book<F>, { block, across, down, sashing, seam, mark }: Layout) => {
     squares: {

@@ -1,6 +1,8 @@
 import type { Purchase } from '../measure/shop.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
+import { type Planner } from './cutting.js';
 import { type CutStrip } from './strips.js';
+import { type OwnCloth } from './widths.js';
 export declare const topFields: {
     shrinkage: import("./fields.js").Field<import("fraction.js").default>;
     increment: import("./fields.js").Field<import("../measure/shop.js").Step>;
@@ -43,6 +45,7 @@ export interface TopResult extends Answer {
         part: string;
         fabric: string;
         buy: Purchase;
+        cloth: OwnCloth;
         cuts: Cut[];
         strips: CutStrip[];
     }[];
@@ -52,6 +55,6 @@ export interface TopResult extends Answer {
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
  */
-export declare const reckonTop: (input?: TopInput) => TopResult | Refused;
+export declare const reckonTop: (input?: TopInput, plan?: Planner) => TopResult | Refused;

@@ -1,9 +1,13 @@
 import type { CutPiece } from '../cutting/plan.js';
 import { type Exact } from '../measure/exact.js';
-import type { FabricInput, ItemInput, PartInput, WorksheetBook } from './worksheet.js';
+import type { FabricInput, ItemInput, PartInput, WorksheetBook, WorksheetInput } from './worksheet.js';
 export declare const sentences: (list: unknown) => string[];
 /** The price of this, where one was given that can be read. */
 export declare const priceOf: (book: WorksheetBook, written: unknown, what: string) => Exact | undefined;
+/** Lets a currency that any price names hold for all, where none is given. */
+export declare const adoptCurrency: (book: WorksheetBook, { fabrics, parts, items }: WorksheetInput) => void;
+/** A fabric's letter, with one space wherever there are several. */
+export declare const letterOf: (written: unknown) => string;
 /** A fabric that parts may name. */
 export interface Declared {
     letter: string;

@@ -15,6 +15,7 @@ export declare const worksheetFields: {
         label: string;
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
@@ -28,6 +29,7 @@ export declare const worksheetFields: {
         label: string;
         example?: string;
         lines?: true;
+        each?: string | undefined;
         read(raw: unknown, style: import("../measure/format.js").Style): import("fraction.js").default;
         marked?(text: string, unit: import("../measure/units.js").Units): string;
         hint?: string;
@@ -49,7 +51,10 @@ export interface FabricInput {
     /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
     fabricWidth?: unknown;
 }
-/** What one part of the quilt takes from one fabric. */
+/**
+ * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
+ * the worksheet's `units` are.
+ */
 export interface PartInput {
     /** `Binding`, `Borders` … */
     title: string;
@@ -83,7 +88,7 @@ export interface ItemInput {
     fabric?: string | undefined;
     /** What to buy: `5 fat quarters`. */
     text: string;
-    /** A decimal number. */
+    /** A decimal number, with its currency or without. */
     cost?: string | undefined;
 }
 /** Input of {@link reckonWorksheet}. */

@@ -3,9 +3,12 @@ import type { Answer } from '../reckon/answer.js';
 export type Cells = (string | number)[][];
 /** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */
 export declare const cellsOf: ({ working, cuts }: Answer) => Cells;
-/** RFC 4180, with a byte-order mark so that every program reads UTF-8. */
-export declare const csvOf: (cells: Cells) => string;
+/**
+ * RFC 4180, with a byte-order mark so that every program reads UTF-8. Where the language writes a decimal comma, its
+ * spreadsheets separate by semicolons, and take a number with a point for a date or a word.
+ */
+export declare const csvOf: (cells: Cells, comma?: boolean) => string;
 /** Tabs between cells: pastes into the columns of any spreadsheet. */
-export declare const tabbedOf: (cells: Cells) => string;
+export declare const tabbedOf: (cells: Cells, comma?: boolean) => string;
 /** Offers a file to the reader. */
 export declare const download: (name: string, text: string) => void;

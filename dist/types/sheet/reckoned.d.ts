@@ -1,7 +1,8 @@
-import type { PropertyDeclarations } from 'lit';
+import { type PropertyDeclarations } from 'lit';
 import { type Style } from '../measure/format.js';
 import { type Units } from '../measure/units.js';
 import { type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
+import { type Field } from '../reckon/fields.js';
 import { type Calculator, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 /** A form field whose value is reckoned: the inputs of its calculator, the result, and the last good one. */
@@ -25,9 +26,9 @@ export declare abstract class Reckoned<R extends Answer = Answer> extends FormFi
     measured: Record<string, string> | undefined;
     /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
     flow: Flow | undefined;
-    /** Finished width. A length as people write it, or a number of inches. */
+    /** Finished width. A length as people write it; a bare number is in `units`. */
     width: string | number | undefined;
-    /** Finished length. A length as people write it, or a number of inches. */
+    /** Finished length. A length as people write it; a bare number is in `units`. */
     length: string | number | undefined;
     /** Usable width of the cloth, selvages off. Default `40 in`. */
     fabricWidth: string | number | undefined;
@@ -37,14 +38,16 @@ export declare abstract class Reckoned<R extends Answer = Answer> extends FormFi
     shrinkage: string | number | undefined;
     /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
     increment: string | undefined;
-    /** Price of one yard or metre. Default none. */
+    /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
     price: string | number | undefined;
-    /** Currency, ISO 4217: `EUR`. Default none: prices are bare numbers. */
+    /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
     currency: string | undefined;
     /** What is reckoned and drawn here. */
     abstract readonly calculator: Calculator<R>;
     /** The last result without errors. */
     protected good: R | undefined;
+    connectedCallback(): void;
+    disconnectedCallback(): void;
     /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
     get result(): R | Refused;
     /** What a wrong input leaves as the last good result. */
@@ -74,5 +77,17 @@ export declare abstract class Reckoned<R extends Answer = Answer> extends FormFi
     protected strayLock(): string[];
     /** Inputs as they stand now, reckoned rows as they were last good. */
     protected rows(): Row[];
+    /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+    protected placeOf(id: string): {
+        key: string;
+        field: Field | undefined;
+        at: number;
+    };
+    /** The entries of a list, as they stand in their cells. */
+    protected entries(key: string): string[];
+    /** The cell that a problem is in: of a list, the first that cannot be read. */
+    protected cellOf({ input }: Problem): string;
+    /** Whether a text can be read in a row. */
+    protected reads(id: string, text: string): boolean;
     protected labelOf(id: string): string;
 }

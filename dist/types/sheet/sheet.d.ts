@@ -31,6 +31,8 @@ import { Typed } from './typed.js';
 export declare abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     #private;
     static styles: import("lit").CSSResult[];
+    constructor();
+    disconnectedCallback(): void;
     protected render(): TemplateResult;
     /** What an element shows besides, under its lists. */
     protected more(_good: R): unknown;

@@ -1,21 +1,29 @@
-import { type Answer } from '../reckon/answer.js';
+import { type Answer, type Problem } from '../reckon/answer.js';
 import { Reckoned } from './reckoned.js';
 /** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
 export declare abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     #private;
-    /** The cell being typed in: what stands there; what stood there when it was entered, as text and as it was set. */
+    /**
+     * The cell being typed in: what stands there; what stood there when it was entered, as text, as it was set, and beside it in
+     * a list; whether it may still become what can be read; whether it holds both of a quilt's sides.
+     */
     protected editing: {
         id: string;
         text: string;
         before: string;
-        own: unknown;
+        own: Record<string, unknown>;
+        entries: string[];
         good: R | undefined;
+        isBegun?: boolean;
+        isBoth?: boolean;
     } | undefined;
     /** The rows that the value of the cell being typed in came from. */
     protected marked: string[];
     /** Goes to the first cell that can be changed. */
     focus(options?: FocusOptions): void;
     protected get goodBefore(): R | undefined;
+    /** What is wrong, but for what is being typed and may still become right. */
+    protected get said(): Problem[];
     constructor();
     protected createRenderRoot(): HTMLElement | DocumentFragment;
     disconnectedCallback(): void;
@@ -23,6 +31,8 @@ export declare abstract class Typed<R extends Answer = Answer> extends Reckoned<
     adoptedCallback(): void;
     protected startAgain(): void;
     protected faulty(): HTMLElement | undefined;
+    /** Takes an entry out of a list; its cell is then that of the next one. */
+    protected takeAway(id: string): void;
     protected typed: ({ target }: Event) => void;
     /**
      * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is

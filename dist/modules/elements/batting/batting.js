@@ -1,14 +1,16 @@
 import { drawBatting } from '../../drawing/batting.js';
 import { sizeOf, lengthOf } from '../../drawing/picture.js';
+import { exact } from '../../measure/exact.js';
 import { reckonBatting, battingFields } from '../../reckon/batting.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
 
+const bySize = (things, size) => [...things].sort((a, b) => size(a).compare(size(b)));
 const offers = ({ packages, rolls }, style) => [
     {
         caption: 'Packages',
         head: ['Package', 'Size', 'Does it do?'],
-        rows: packages.map((pack) => [
+        rows: bySize(packages, ({ width, length }) => exact(width).mul(exact(length))).map((pack) => [
             pack.name,
             sizeOf(pack, style),
             `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
@@ -17,7 +19,7 @@ const offers = ({ packages, rolls }, style) => [
     {
         caption: 'From the roll',
         head: ['Roll', 'Lengths', 'Buy'],
-        rows: rolls.map(({ width, lengths, length, buy }) => [
+        rows: bySize(rolls, ({ width }) => exact(width)).map(({ width, lengths, length, buy }) => [
             lengthOf(width, style),
             `${lengths > 1 ? `${lengths}, butted, each ` : ''}${lengthOf(length, style)}`,
             buy.text,

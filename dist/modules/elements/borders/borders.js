@@ -1,6 +1,5 @@
 import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
-import { clothWidth } from '../../reckon/answer.js';
 import { reckonBorders, bordersFields } from '../../reckon/borders.js';
 import { propertiesOf } from '../../sheet/calculator.js';
 import { QuiltSheet } from '../../sheet/sheet.js';
@@ -26,12 +25,13 @@ const strips = ({ working }) => ({
     rows: working.filter(({ id }) => /\dStrips$/.test(id)).map(({ label, value, how }) => [label, value, how]),
 });
 /** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
-const takeOf = ({ plan, strips, fabric }, result, letter, at) => {
+const takeOf = ({ plan, strips, fabric, cloth }, result, letter, at) => {
     const cuts = result.cuts.filter(({ piece }) => piece.startsWith(`border ${at + 1},`));
     const own = cuts.map((cut) => ({ ...cut, turn: false }));
     const alike = new Set(own.map(({ width }) => width)).size === 1;
-    const across = { width: clothWidth(result), length: own[0].width, count: strips, turn: false };
+    const across = { width: cloth.width, length: own[0].width, count: strips, turn: false };
     return {
+        ...cloth,
         title: `Border ${at + 1}`,
         fabric: letter,
         need: fabric,

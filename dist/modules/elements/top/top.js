@@ -3,8 +3,9 @@ import { drawTop } from '../../drawing/top.js';
 import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { rowIn } from '../../reckon/answer.js';
 import { topFields, reckonTop } from '../../reckon/top.js';
+import { PlanningSheet } from '../../sheet/background-sheet.js';
 import { propertiesOf } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { isAsServed } from '../../sheet/server.js';
 import { stripList } from '../cutting/strips.js';
 
 /** What the blocks of a top are. */
@@ -15,18 +16,19 @@ const inWords = (result) => result.errors ? '' : `${plural(result.blocks, 'block
  *
  * @tagname quilt-top
  */
-class QuiltTop extends QuiltSheet {
+class QuiltTop extends PlanningSheet {
     static { this.properties = propertiesOf(topFields); }
     constructor() {
         super();
         this.calculator = {
             title: 'Quilt top',
             fields: topFields,
-            reckon: reckonTop,
+            reckon: (input) => isAsServed(this) ? reckonTop(input) : this.plans.reckon((plan) => reckonTop(input, plan)),
             finishes: 'quilt top',
             headline: ({ finished }, style) => ['Finished', sizeOf(finished, style)],
             draw: (result, style) => [drawTop(result, style)],
-            takes: ({ parts }, letters) => parts.map(({ part, fabric, cuts }, at) => ({
+            takes: ({ parts }, letters) => parts.map(({ part, fabric, cloth, cuts }, at) => ({
+                ...cloth,
                 title: part.replace(/^./, (first) => first.toUpperCase()),
                 fabric: letters[at] ?? letters.at(-1) ?? '',
                 need: fabric,
@@ -43,7 +45,8 @@ class QuiltTop extends QuiltSheet {
                 const all = [{ fabric: 'all', strips }];
                 const together = [{ ...stripList(all, style, 'Part'), caption: 'Strips, all from one cloth' }];
                 // Who names one fabric, or several, has decided.
-                const letters = this.fabric?.match(/[^\s,]+/g)?.length ?? 0;
+                const named = this.flow?.values['letters'];
+                const letters = (named ?? this.fabric?.match(/[^\s,]+/g))?.length ?? 0;
                 return parts.length < 2
                     ? parts.map((part) => stripList([{ ...part, fabric: part.part }], style, 'Part'))
                     : [letters < 2 ? together : [], letters === 1 ? [] : apart].flat();
@@ -56,7 +59,11 @@ class QuiltTop extends QuiltSheet {
     get blocks() {
         const input = this.reckonInput();
         const written = Object.fromEntries(BLOCKS.map((key) => [key, this.written(key) ?? input[key]]));
-        return { written: inWords(reckonTop({ ...input, ...written })), now: inWords(this.result) };
+        const now = inWords(this.result);
+        if (BLOCKS.every((key) => written[key] === input[key]))
+            return { written: now, now };
+        // What they take of cloth is not asked.
+        return { written: inWords(reckonTop({ ...input, ...written }, () => 0)), now };
     }
 }
 

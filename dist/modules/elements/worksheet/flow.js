@@ -1,6 +1,5 @@
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import { flowing } from './fabrics.js';
-import { lettersOf } from './part.js';
 
 /** A part that makes the quilt from blocks comes first, then what makes it larger; the others take what comes of it. */
 const place = ({ calculator: { finishes, fields } }) => finishes ? Number('width' in fields) : 2;
@@ -23,13 +22,16 @@ const flow = (worksheet, parts, fabrics) => {
     let caution = '';
     for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
         const { own = [], finishes, byPiece } = part.calculator;
-        const { width: fabricWidth, from } = fabrics.narrowest(lettersOf(part));
+        const letters = fabrics.lettersOf(part);
+        const { fabricWidth, fabricWidths, from } = fabrics.widthsOf(letters);
         const values = {
             ...forAll,
             ...size,
             ...forLists,
             caution,
+            letters,
             fabricWidth,
+            fabricWidths,
             // What is bought by the piece is bought by itself.
             shared: !byPiece?.(),
         };

@@ -1,19 +1,36 @@
 import { PLANNING } from '../../reckon/cutting.js';
-import { takesOf, lettersOf } from './part.js';
+import { letterOf } from '../../reckon/worksheet-parts.js';
+import { takesOf } from './part.js';
 
 const whyNot = ({ result: { errors }, calculator: { title } }) => errors
     ? [
         `${title} is not on the list yet: ${errors[0].message.startsWith(PLANNING) ? 'it is still being planned' : 'it has something to mend'}.`,
     ]
     : [];
+/** That a name with a space was read as several letters, where one of them stands for no fabric: one may be meant. */
+const splitName = (part, letters, takes, { nameOf }) => {
+    const written = letterOf(part.fabric);
+    const isKnown = (letter) => nameOf(letter) !== undefined || takes.some(({ fabric }) => fabric === letter);
+    return part.result.errors || !/\s/.test(written) || written.includes(',') || letters.every(isKnown)
+        ? []
+        : [
+            `${part.calculator.title}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. To name one so, declare it: <quilt-fabric letter="${written}">.`,
+        ];
+};
 /** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
 const gather = (parts, fabrics) => {
-    const takes = parts.flatMap(takesOf);
+    const taken = parts.map((part) => {
+        const letters = fabrics.lettersOf(part);
+        const takes = takesOf(part, letters);
+        return { letters, takes, troubles: splitName(part, letters, takes, fabrics) };
+    });
+    const takes = taken.flatMap((part) => part.takes);
     return {
-        pieces: takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? fabrics.nameOf(letter) : title, title, cut }))),
+        pieces: takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? (fabrics.nameOf(letter) ?? '') : title, title, cut }))),
         gathered: {
+            troubles: [...fabrics.troubles, ...taken.flatMap(({ troubles }) => troubles)],
             unfinished: parts.flatMap(whyNot),
-            named: parts.flatMap(lettersOf),
+            named: taken.flatMap(({ letters }) => letters),
             fabrics: fabrics.declared.map(({ letter = '', name, price, fabricWidth }) => ({
                 letter,
                 name,

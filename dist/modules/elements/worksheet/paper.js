@@ -1,6 +1,7 @@
 import { html, nothing, isServer } from 'lit';
 import { MEASURE_FIRST, CUTTER_CAUTION, listing, figures } from '../../sheet/lists.js';
 import { nameOf, shopping, linesOf } from './shopping.js';
+import { isColour, isPicture } from './swatch.js';
 
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
 const fabricKey = (result, swatches) => {
@@ -8,13 +9,13 @@ const fabricKey = (result, swatches) => {
     for (const { letter, name, text } of linesOf(result))
         if (letter)
             amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-    const shown = (swatch) => 
-    // A server cannot tell a colour from an address.
-    isServer
+    const shown = (swatch) => isServer
         ? html `<span></span>`
-        : CSS.supports('color', swatch)
-            ? html `<span .style=${`background:${swatch}`}></span>`
-            : html `<img src=${swatch} alt="" />`;
+        : isColour(swatch)
+            ? html `<span .style=${`background-color:${swatch}`}></span>`
+            : isPicture(swatch)
+                ? html `<img src=${swatch} alt="" />`
+                : nothing;
     const box = (swatch) => html `<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
     return amounts.size
         ? html `<table part="list" class="key"> <caption>Fabric key</caption> <tbody> ${[...amounts.values()].map(({ letter, name, texts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${texts.join(' and ')}</td></tr>`)} </tbody> </table>`

@@ -9,6 +9,7 @@ import { propertiesOf } from '../../sheet/calculator.js';
 import { cellsOf } from '../../sheet/export.js';
 import { figures, listing } from '../../sheet/lists.js';
 import { answerOnServer, insideOnServer } from '../../sheet/server.js';
+import { isCrowd } from '../../sheet/turns.js';
 import { stripList } from '../cutting/strips.js';
 import { Fabrics, flowing } from './fabrics.js';
 import { flow } from './flow.js';
@@ -43,6 +44,8 @@ class QuiltWorksheet extends BackgroundSheet {
     #size;
     /** That the reader has changed the blocks, and not the cut list that was written for them. */
     #outgrown;
+    /** Whether a part has drawn itself since that was read. */
+    #isUnread;
     constructor() {
         super();
         /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
@@ -55,6 +58,8 @@ class QuiltWorksheet extends BackgroundSheet {
         this.#size = '';
         /** That the reader has changed the blocks, and not the cut list that was written for them. */
         this.#outgrown = '';
+        /** Whether a part has drawn itself since that was read. */
+        this.#isUnread = false;
         this.calculator = {
             title: 'Shopping list',
             fields: worksheetFields,
@@ -67,14 +72,19 @@ class QuiltWorksheet extends BackgroundSheet {
             draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
             listings: (result, style) => [shopping(result, style), ...joint(result, style)],
         };
-        /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+        /**
+         * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
+         * drawn with them are done.
+         */
         this.#heard = ({ target, type }) => {
             if (target === this)
                 return;
-            if (type === 'reckoned')
-                queueMicrotask(() => this.readInside());
-            else
+            if (type !== 'reckoned')
                 this.readInside();
+            else if (!this.#isUnread) {
+                this.#isUnread = true;
+                queueMicrotask(() => this.settle());
+            }
         };
         this.paper = (result) => {
             const { lengthStyle: style } = this;
@@ -99,10 +109,11 @@ class QuiltWorksheet extends BackgroundSheet {
             return;
         for (const type of ['input', 'change', 'reckoned', 'slotchange'])
             this.addEventListener(type, this.#heard);
-        // A plan that was under way when it was moved here has stopped.
-        this.reckonAgain();
     }
-    /** What is typed settles at once, for whoever hears of it next; a part that has drawn itself, when it is done. */
+    /**
+     * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
+     * drawn with them are done.
+     */
     #heard;
     get switchable() {
         return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
@@ -116,7 +127,17 @@ class QuiltWorksheet extends BackgroundSheet {
         const message = this.#outgrown;
         return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
     }
+    // So many parts are not reckoned before the page has had its turn.
+    putsOff() {
+        return (this.#isUnread = !this.hasUpdated && !this.form && isCrowd());
+    }
+    /** Gives its parts their sizes, if something is still to be read. */
+    settle() {
+        if (this.#isUnread)
+            this.readInside();
+    }
     reckonInput() {
+        this.settle();
         return { ...super.reckonInput(), ...this.#gathered };
     }
     /** Those inside this worksheet, and not in one inside it. */
@@ -131,6 +152,7 @@ class QuiltWorksheet extends BackgroundSheet {
     }
     /** Lets the sizes flow through the parts, and gathers what all take. */
     readInside() {
+        this.#isUnread = false;
         if (!isServer)
             passedOn(this).forEach((passed) => this.watch(passed));
         const { lengthStyle } = this;

@@ -14,7 +14,10 @@ export declare class QuiltFabric extends LitElement {
     fabricWidth: string | number | undefined;
     /** Price of one yard or metre. Default none. */
     price: string | number | undefined;
-    /** A colour, or the address of a picture, for the fabric key. Default none: an empty box to tape a swatch into. */
+    /**
+     * A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
+     * `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into.
+     */
     swatch: string | undefined;
     protected render(): typeof nothing;
     protected updated(): void;

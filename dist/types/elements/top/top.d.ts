@@ -1,12 +1,12 @@
 import { type TopResult } from '../../reckon/top.js';
+import { PlanningSheet } from '../../sheet/background-sheet.js';
 import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
  *
  * @tagname quilt-top
  */
-export declare class QuiltTop extends QuiltSheet<TopResult> {
+export declare class QuiltTop extends PlanningSheet<TopResult> {
     static properties: import("lit").PropertyDeclarations;
     /** A block's finished side. A length. Required. */
     block: string | number | undefined;

@@ -22,13 +22,24 @@ export declare class Fabrics {
     constructor(declared: QuiltFabric[], 
     /** Of those that do not say their own width. */
     width: unknown, style: Style);
-    nameOf: (letter: string) => string;
+    /** Empty for one without a name; undefined where no such letter is declared. */
+    nameOf: (letter: string) => string | undefined;
+    /** The letters that a part names, in order; one with a space in it, as it is declared, is taken whole: `A 1`. */
+    lettersOf({ fabric }: {
+        fabric?: unknown;
+    }): string[];
     /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
     widthOf: (letter: string) => Width;
-    /** The narrowest of these, so that no cloth is short. */
-    narrowest(letters: string[]): Width;
+    /** How wide the first of these is, and each of them where they differ; in words where that was said. */
+    widthsOf([first, ...others]: string[]): {
+        fabricWidth: unknown;
+        fabricWidths?: unknown[];
+        from: string;
+    };
     /** The widths of those that say their own. */
     get widths(): Record<string, unknown>;
+    /** What the author has to mend in them, in sentences. */
+    get troubles(): string[];
     get swatches(): Map<string, string>;
 }
 export {};

@@ -27,6 +27,9 @@ export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     protected willUpdate(): void;
     /** What it lacks may be what the author left out; but not what the reader has to write. */
     protected fault(): Fault | undefined;
+    protected putsOff(): boolean;
+    /** Gives its parts their sizes, if something is still to be read. */
+    settle(): void;
     protected reckonInput(): Input;
     /** Lets the sizes flow through the parts, and gathers what all take. */
     protected readInside(): void;

@@ -1,0 +1,42 @@
+/** What each sign is usually read as; dollars go by the page's region. */
+const SIGNS = {
+    $: 'USD',
+    '€': 'EUR',
+    '£': 'GBP',
+    '¥': 'JPY',
+    '₩': 'KRW',
+    '₹': 'INR',
+};
+const DOLLARS = /-(au|ca|nz)\b/i;
+/** Whether it is a currency's code, as far as this browser knows them: `yds` is none. */
+const isCurrency = (code) => Intl.supportedValuesOf('currency').includes(code.toUpperCase());
+/** The code that stands before or behind a price, as it is written there. */
+const codeIn = (price) => {
+    const text = price.trim();
+    const [code = '', ...more] = text.match(/\p{L}+/gu) ?? [];
+    const isOutside = text.startsWith(code) || text.endsWith(code);
+    return /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code) ? code : undefined;
+};
+/** A price without the code of its currency. */
+const withoutCode = (price) => price.replace(codeIn(price) ?? '', '');
+const signIn = (price) => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
+/** The currency that a price names by its code or its sign; undefined where it names none. */
+const currencyIn = (price, lang) => {
+    const sign = signIn(price);
+    const region = sign === '$' && DOLLARS.exec(lang)?.[1];
+    return codeIn(price)?.toUpperCase() ?? (region ? `${region.toUpperCase()}D` : sign && SIGNS[sign]);
+};
+/** Whether a price can be in this currency: it names none, or that one, by its code or by a sign that it is written with. */
+const isIn = (price, currency, lang) => {
+    const named = currencyIn(price, lang);
+    if (!named || named === currency.toUpperCase())
+        return true;
+    const parts = new Intl.NumberFormat('en', {
+        style: 'currency',
+        currency,
+        currencyDisplay: 'narrowSymbol',
+    }).formatToParts(1);
+    return !codeIn(price) && parts.some(({ type, value }) => type === 'currency' && value === signIn(price));
+};
+
+export { currencyIn, isCurrency, isIn, withoutCode };

@@ -1,0 +1,10 @@
+/** A sheet has come into the page. */
+export declare const comes: (sheet: Element) => void;
+/** It is being drawn. */
+export declare const isDrawn: (sheet: Element) => void;
+/** Whether there are so many that they take turns. */
+export declare const isCrowd: () => boolean;
+/** Draws a sheet that waits, whoever is before it. */
+export declare const goesNow: (sheet: Element) => void;
+/** Draws a sheet when its turn comes, from the top of the page. */
+export declare const turnOf: (sheet: Element, draw: () => void) => Promise<void>;
