@@ -1,6 +1,5 @@
 import { canBeCut } from '../cutting/check.js';
-import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
-import type { NoPlan } from '../cutting/grid.js';
+import { planCloth, type Cloth, type CuttingPlan } from '../cutting/plan.js';
 import { exact, ONE, sum, ZERO, type Exact } from '../measure/exact.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';
@@ -19,6 +18,7 @@ import {
   textOf,
 } from './fields.js';
 import { noteFolds } from './folds.js';
+import { PLANNING, type Planner } from './planning.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { sheetOf, sheets, type Sheet } from './sheets.js';
 import { laidOut, stacked, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
@@ -94,12 +94,6 @@ export interface CuttingResult extends Answer {
   layout: LaidPiece[];
   fabrics: FabricPlan[];
 }
-
-/** Plans pieces on cloth. One that plans without holding up the page gives how much is done, from 0 to 1, until it is. */
-export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan | number;
-
-/** Begins the message of a list whose plan is not ready yet. */
-export const PLANNING = 'The layout is being planned';
 
 const widthIn = (widths: CuttingInput['widths'], fabric: string): unknown =>
   widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;

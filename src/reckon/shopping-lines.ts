@@ -4,7 +4,7 @@ import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import type { Unwritten } from './answer.js';
 import { asWords } from './book.js';
-import type { Planner } from './cutting.js';
+import type { Planner } from './planning.js';
 import { readLength } from './fields.js';
 import { plural } from './shared.js';
 import { planTogether, type Length } from './together.js';

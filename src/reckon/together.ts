@@ -1,7 +1,7 @@
 import { canBeCut } from '../cutting/check.js';
 import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import { inLengths, toStep } from '../measure/shop.js';
-import { PLANNING, type Planner } from './cutting.js';
+import { PLANNING, type Planner } from './planning.js';
 import { laidOut } from './strips.js';
 import type { Part } from './worksheet-parts.js';
 import type { WorksheetBook } from './worksheet.js';

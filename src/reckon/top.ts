@@ -6,7 +6,7 @@ import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
-import { PLANNING, type Planner } from './cutting.js';
+import { PLANNING, type Planner } from './planning.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { roughly } from './rough.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';

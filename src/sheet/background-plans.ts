@@ -1,6 +1,6 @@
 import { canBeCut } from '../cutting/check.js';
 import { planCloth, planClothAsync } from '../cutting/plan.js';
-import type { Planner } from '../reckon/cutting.js';
+import type { Planner } from '../reckon/planning.js';
 import { isCrowd } from './turns.js';
 
 /** So few pieces are planned at once; the page does not feel it. */

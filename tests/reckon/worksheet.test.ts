@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/cutting/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import type { Planner } from '../../src/reckon/cutting.js';
+import type { Planner } from '../../src/reckon/planning.js';
 import {
   reckonWorksheet,
   type PartInput,

@@ -8,6 +8,7 @@ import { Book } from './book.js';
 import { cutListInUnit, writeCutList, readCutList } from './cut-list.js';
 import { moneyField, sizeField, lengthField, flagField, sheetField, optional, textOf, isBlank } from './fields.js';
 import { noteFolds } from './folds.js';
+import { PLANNING } from './planning.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';
 import { sheetOf, sheets } from './sheets.js';
 import { laidOut, UNSOUND, stacked } from './strips.js';
@@ -41,8 +42,6 @@ const cuttingFields = {
     ...shopFields,
     price: moneyField('Price of a yard, a metre or a sheet'),
 };
-/** Begins the message of a list whose plan is not ready yet. */
-const PLANNING = 'The layout is being planned';
 const widthIn = (widths, fabric) => widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : undefined;
 /** How wide a fabric is, and how wide it was sold, before a wash. */
 const widthOf = (job, fabric) => {
@@ -170,4 +169,4 @@ const reckonCutting = (input = {}, plan = planCloth) => {
     });
 };
 
-export { PLANNING, cuttingFields, reckonCutting };
+export { cuttingFields, reckonCutting };

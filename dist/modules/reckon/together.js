@@ -1,7 +1,7 @@
 import { canBeCut } from '../cutting/check.js';
 import { least, most, ONE, sum } from '../measure/exact.js';
 import { inLengths, toStep } from '../measure/shop.js';
-import { PLANNING } from './cutting.js';
+import { PLANNING } from './planning.js';
 import { laidOut } from './strips.js';
 
 const needOf = (lengths) => sum(lengths.map(({ need }) => need));

@@ -4,7 +4,7 @@ import { canBeCut } from '../cutting/check.js';
 import { planCloth } from '../cutting/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import { Book } from './book.js';
-import { PLANNING } from './cutting.js';
+import { PLANNING } from './planning.js';
 import { lengthField, flagField, choiceField, countField } from './fields.js';
 import { roughly } from './rough.js';
 import { shopFields, markField, clothFields, plural } from './shared.js';

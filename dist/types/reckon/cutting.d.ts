@@ -1,8 +1,7 @@
-import { type Cloth, type CutPiece, type CuttingPlan } from '../cutting/plan.js';
-import type { NoPlan } from '../cutting/grid.js';
 import { type Purchase } from '../measure/shop.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';
+import { type Planner } from './planning.js';
 import { type CutStrip, type LaidPiece } from './strips.js';
 export declare const cuttingFields: {
     price: import("./fields.js").Field<import("fraction.js").default | undefined>;
@@ -56,10 +55,6 @@ export interface CuttingResult extends Answer {
     layout: LaidPiece[];
     fabrics: FabricPlan[];
 }
-/** Plans pieces on cloth. One that plans without holding up the page gives how much is done, from 0 to 1, until it is. */
-export type Planner = (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan | number;
-/** Begins the message of a list whose plan is not ready yet. */
-export declare const PLANNING = "The layout is being planned";
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.

@@ -1,6 +1,6 @@
 import { type Exact } from '../measure/exact.js';
 import type { Unwritten } from './answer.js';
-import type { Planner } from './cutting.js';
+import type { Planner } from './planning.js';
 import { type Declared, type Group } from './worksheet-parts.js';
 import type { ShoppingLine, WorksheetBook } from './worksheet.js';
 /** A line of the list, and what it adds to the sums. */

@@ -1,5 +1,5 @@
 import { type Exact } from '../measure/exact.js';
-import { type Planner } from './cutting.js';
+import { type Planner } from './planning.js';
 import { laidOut } from './strips.js';
 import type { Part } from './worksheet-parts.js';
 import type { WorksheetBook } from './worksheet.js';

@@ -1,6 +1,6 @@
 import type { Purchase } from '../measure/shop.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
-import { type Planner } from './cutting.js';
+import { type Planner } from './planning.js';
 import { type CutStrip } from './strips.js';
 import { type OwnCloth } from './widths.js';
 export declare const topFields: {

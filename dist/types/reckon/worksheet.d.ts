@@ -2,7 +2,8 @@ import { type Exact } from '../measure/exact.js';
 import { type Purchase } from '../measure/shop.js';
 import type { Answer, Input, Refused } from './answer.js';
 import { Book } from './book.js';
-import type { FabricPlan, Planner } from './cutting.js';
+import type { FabricPlan } from './cutting.js';
+import type { Planner } from './planning.js';
 export declare const worksheetFields: {
     width: import("./fields.js").Field<import("fraction.js").default | undefined>;
     length: import("./fields.js").Field<import("fraction.js").default | undefined>;

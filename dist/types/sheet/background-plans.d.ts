@@ -1,4 +1,4 @@
-import type { Planner } from '../reckon/cutting.js';
+import type { Planner } from '../reckon/planning.js';
 /** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 export declare class BackgroundPlans {
     #private;

@@ -1,4 +1,4 @@
-import { PLANNING } from '../../reckon/cutting.js';
+import { PLANNING } from '../../reckon/planning.js';
 import type { PartInput, WorksheetInput } from '../../reckon/worksheet.js';
 import { letterOf } from '../../reckon/worksheet-parts.js';
 import type { QuiltSheet } from '../../sheet/sheet.js';

@@ -1,4 +1,4 @@
-import { PLANNING } from '../../reckon/cutting.js';
+import { PLANNING } from '../../reckon/planning.js';
 import { letterOf } from '../../reckon/worksheet-parts.js';
 import { takesOf } from './part.js';
 
