@@ -113,12 +113,11 @@ for (const tag of TAGS)
         if (without.result.buy) expect(words(written)).to.equal(words(without));
       });
 
-    it('takes a number for a length, in inches', async () => {
+    it('takes a number for a length, in its units', async () => {
       const sheet = await mount(tag, { units: 'cm', length: '70in' });
-      (sheet as never as { width: number }).width = 58.5;
-      expect(answered(sheet).working.find(({ id }) => id === 'width')!.inches).to.equal('58 1/2');
+      (sheet as never as { width: number }).width = 148.59;
+      expect(answered(sheet).working.find(({ id }) => id === 'width')!.inches).to.equal('58 1/2'); // 148.59 ÷ 2.54
       await settled(sheet);
-      // 58.5 × 2.54
       expect(valueIn(sheet, 'width')).to.equal('148.59 cm');
     });
 
