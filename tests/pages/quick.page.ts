@@ -122,12 +122,13 @@ describe('quick.html, from disk and without a network', () => {
     expect(
       await page.$$eval('quilt-backing, quilt-binding, quilt-batting', (all) =>
         all.map(({ shadowRoot }) =>
-          shadowRoot!.querySelector<HTMLOutputElement>('[data-row=width]')!.value.replaceAll('\u00a0', ' '),
+          shadowRoot!.querySelector('[data-row=width]')!.textContent.replaceAll('\u00a0', ' ').trim(),
         ),
       ),
     ).toEqual(['71 in', '71 in', '71 in']);
     await write(page, 'quilt-borders >>> [data-row=borders]', '3');
-    expect(await flow(page)).toContain('64 × 76');
+    // 58 + 2 × (3 + 4 1/2) by 70 + 15
+    expect(await flow(page)).toContain('73 × 85');
     await page.select('select[name=size]', 'finished');
     expect(await widths(page)).toEqual(TAGS.map(() => '58 in'));
     expect(faults).toEqual([]);
@@ -138,7 +139,7 @@ describe('quick.html, from disk and without a network', () => {
     const { page, faults } = await alone();
     await page.select('select[name=size]', 'top');
     const [before] = await answers(page);
-    await write(page, 'quilt-borders >>> [data-row=borders]', '2, 4 1/');
+    await write(page, 'quilt-borders >>> [data-row=borders2]', '4 1/');
     const waiting = TAGS.filter((tag) => tag !== 'quilt-borders');
     const errors = (at: Page): Promise<boolean[]> =>
       at.$$eval(waiting.join(), (all) =>
@@ -150,7 +151,7 @@ describe('quick.html, from disk and without a network', () => {
     expect(await page.$$eval('form [aria-invalid=true]', (all) => all.length)).toBe(0);
 
     const link = new URL(page.url()).hash;
-    await write(page, 'quilt-borders >>> [data-row=borders]', '2, 4 1/2');
+    await write(page, 'quilt-borders >>> [data-row=borders2]', '4 1/2');
     expect((await answers(page))[0]).toBe(before);
     const fresh = await alone(link);
     expect(await errors(fresh.page)).toEqual([true, true, true]);
@@ -235,8 +236,9 @@ describe('quick.html, from disk and without a network', () => {
     const start = await shown(page);
     await write(page, 'input[name=width]', '61 1/2"');
     await write(page, 'input[name=length]', `6' 2"`);
-    await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2, 5 & more = 1');
-    await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2, 5');
+    await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2');
+    await write(page, 'quilt-borders >>> [data-row=borders2]', '5 & more = 1');
+    await write(page, 'quilt-borders >>> [data-row=borders2]', '5');
     await page.select('quilt-borders >>> [data-row=corners]', 'squares');
     await unfold(page, 'quilt-backing');
     await page.click('quilt-backing >>> [data-row=oneWay]');

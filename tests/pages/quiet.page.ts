@@ -169,7 +169,12 @@ const useAll = async (page: Page): Promise<void> => {
       `quilt-${name}`,
     );
     await press('Copy table');
-    await page.waitForSelector(`${sheet}.actions ::-p-text(Copied.)`);
+    await page.waitForFunction(
+      (tag) =>
+        document.querySelector(tag)!.shadowRoot!.querySelector('[role=status]')!.textContent === 'Copied.',
+      {},
+      `quilt-${name}`,
+    );
     await press('Download CSV');
     await press('Print');
     await press('Fewer');

@@ -11,7 +11,9 @@ const script = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
 const valueOf = (page: Page, selector: string): Promise<string> =>
-  page.$eval(selector, (at) => (at as HTMLInputElement | HTMLOutputElement).value.replaceAll('\u00a0', ' '));
+  page.$eval(selector, (at) =>
+    ((at as Partial<HTMLInputElement>).value ?? at.textContent).replaceAll('\u00a0', ' ').trim(),
+  );
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
   const cell = (await page.$(selector))!;
   await cell.click({ count: 3 });

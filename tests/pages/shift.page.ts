@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dist, openMade, type Watched } from './made.js';
+import { dist, openMade, painted, type Watched } from './made.js';
 import { BARE, FALLBACK, waysToLoad, WHOLE } from '../hosts/loading.js';
 import { blog } from '../hosts/quilt-parts.js';
 import { site } from './site.js';
@@ -26,6 +26,7 @@ const see = async (html: string, width: number, { mayPaint }: { mayPaint: boolea
   };
   const visited: Watched = await openMade(open, html, scripts, { width, height: 3000 });
   const shifts = await visited.shifts();
+  await painted(visited.page);
   const { height, paint, come } = await visited.page.evaluate(() => {
     const element = document.querySelector('quilt-backing, quilt-cutting, quilt-worksheet')!;
     const [script] = performance.getEntriesByType('resource') as PerformanceResourceTiming[];

@@ -59,7 +59,10 @@ export const site = (engine: Engine = 'Chromium') => {
     page.on('pageerror', (error) => faults.push(String(error)));
     const kinds = warnings ? ['error', 'warn'] : ['error'];
     page.on('console', (message) => kinds.includes(message.type()) && faults.push(message.text()));
-    page.on('requestfailed', (request) => faults.push(`${request.url()} failed`));
+    page.on('requestfailed', (request) => {
+      // A browser asks for a page's icon by itself, and may be closed before it has it.
+      if (!request.url().endsWith('/favicon.ico')) faults.push(`${request.url()} failed`);
+    });
     page.on(
       'response',
       (response) => response.status() >= 400 && faults.push(`${response.url()}: ${response.status()}`),

@@ -114,7 +114,6 @@ describe('elements that are defined one after the other', () => {
       const { page, faults } = await openWith(QUILT);
       for (const url of scripts) {
         await page.addScriptTag({ url, type: 'module' });
-        await page.waitForFunction((tag) => customElements.get(tag), {}, /quilt-\w+/.exec(url)![0]);
       }
       await atRest(page);
       expect(faults).toEqual([]);
