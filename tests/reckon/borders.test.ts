@@ -432,6 +432,25 @@ describe('lengths measured on the top', () => {
     expect(notes('67')).not.toContain('Is it still right?');
   });
 
+  test('a cut width: strips, cloth, later lengths and the finished size follow it', () => {
+    const { borders, finished, fabric, cuts } = reckon({
+      width: 58,
+      length: 70,
+      borders: '2',
+      fabricWidth: 40,
+      measured: { border1Width: '3' },
+    });
+    // Geometry: cut 3 in, it finishes 2 1/2: 58 + 5 by 70 + 5. Sides of 70 1/2, top and bottom of 63 1/2, all 3 in wide.
+    expect(finished).toEqual({ width: '63', length: '75' });
+    expect(borders[0]!.finished).toBe('2 1/2');
+    expect(cuts.map(({ count, length, width }) => [count, width, length])).toEqual([
+      [2, '3', '70 1/2'],
+      [2, '3', '63 1/2'],
+    ]);
+    // 2 × (70 1/2 + 63 1/2) = 268 in of strips: 7 of 40 in less 6 joins of 3 in are 262, 8 less 7 are 299.
+    expect([borders[0]!.strips, fabric]).toEqual([8, '24']);
+  });
+
   test('what cannot be is said at its row', () => {
     expect(refused({ ...TOP, measured: { border1Sides: '1/2' } })).toEqual({
       border1Sides: 'The seams leave nothing of 1/2 in. Measure from edge to edge, like 70 1/2 in.',
@@ -448,16 +467,23 @@ describe('what was written', () => {
   });
 
   test('a corner style for all or for each', () => {
-    expect(refused({ ...TOP, corners: 'squares, mitred' })).toEqual({
-      corners: 'There are 2 corner styles for 1 border. Write one for all, like squares, or one for each.',
-    });
-    expect(refused({ ...TOP, borders: '1, 2, 3', corners: 'squares, mitred' })['corners']).toContain(
-      '3 borders',
-    );
-    expect(refused({ ...TOP, target: '90 x 99', corners: 'squares, mitred, squares' })['corners']).toContain(
-      '2 borders',
-    );
+    const styles = (more: BordersInput): string[] =>
+      reckon({ ...TOP, ...more }).borders.map(({ corners }) => corners);
+    expect(styles({ borders: '1, 2', corners: 'squares' })).toEqual(['squares', 'squares']);
+    expect(styles({ borders: '1, 2', corners: 'squares, mitred' })).toEqual(['squares', 'mitred']);
     expect(refused({ ...TOP, corners: 'constructor' })['corners']).toContain('not one of the choices');
+  });
+
+  test('a border more or less than there are corner styles has those of its neighbour, and that is said', () => {
+    const more = reckon({ ...TOP, borders: '1, 2, 3', corners: 'squares, mitred' });
+    expect(more.borders.map(({ corners }) => corners)).toEqual(['squares', 'mitred', 'mitred']);
+    expect(more.working.find(({ id }) => id === 'corners')!.value).toBe('squares, mitred, mitred');
+    expect(more.notes.join()).toContain(
+      'There are 2 corner styles for 3 borders: the others have corners like border 2.',
+    );
+    const less = reckon({ ...TOP, borders: '1', corners: 'squares, mitred' });
+    expect(less.borders.map(({ corners }) => corners)).toEqual(['squares']);
+    expect(less.notes.join()).toContain('There are 2 corner styles for 1 border: the last is not used.');
   });
 
   test('lists as people write them', () => {

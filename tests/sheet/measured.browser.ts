@@ -32,6 +32,7 @@ const MEASURABLE: [
   ['quilt-backing', { shrinkage: '3' }, 'washedWidth', '30', ['panels', 'fabric']],
   ['quilt-binding', {}, 'around', '400', ['need', 'strips', 'fabric']],
   ['quilt-borders', {}, 'border1Sides', '75', ['border1FinishedLength', 'border2Sides', 'fabric']],
+  ['quilt-borders', {}, 'border1Width', '3', ['border1Ends', 'border2Sides', 'fabric']],
   ['quilt-borders', { corners: 'mitred' }, 'border1TopLength', '75', ['border1Sides']],
   ['quilt-batting', { bed: 'twin', drop: '10' }, 'bedWidth', '75', ['needWidth', 'spare']],
 ];
