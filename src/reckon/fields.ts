@@ -246,7 +246,10 @@ const readNumber = (
   without = (text: string): string => text,
 ): Exact => {
   const text = textOf(raw);
-  const bare = without(text).replace(/^[%\p{Sc}\s]+|[%\p{Sc}\s]+$/gu, '');
+  const bare = without(text)
+    .trim()
+    .replace(/^[%\p{Sc}]|[%\p{Sc}]$/gu, '')
+    .trim();
   const parsed = parseLength(bare, { units: 'in', comma: /,\d{1,2}$/.test(bare) });
   // A mark of feet or inches makes it a length, also where one stands for a thousand: 1'200.50.
   if (!parsed.ok || /[^\P{L}x]|["'‘’′“”″]/iu.test(bare))
