@@ -236,12 +236,23 @@ export const sizeField = (label: string, about: About): Field<[Exact, Exact]> =>
   write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
 });
 
-/** A number that is not a length. */
-const readNumber = (raw: unknown, label: string, least: number, most: number, example: string): Exact => {
+/** A number that is not a length; `without` takes a word off it. A sign stands before it or behind: 12€50 is not 1250. */
+const readNumber = (
+  raw: unknown,
+  label: string,
+  least: number,
+  most: number,
+  example: string,
+  without = (text: string): string => text,
+): Exact => {
   const text = textOf(raw);
-  const bare = text.replace(/[%\p{Sc}]/gu, '').trim();
+  const bare = without(text)
+    .trim()
+    .replace(/^[%\p{Sc}]|[%\p{Sc}]$/gu, '')
+    .trim();
   const parsed = parseLength(bare, { units: 'in', comma: /,\d{1,2}$/.test(bare) });
-  if (!parsed.ok || /[^\P{L}x]/iu.test(text))
+  // A mark of feet or inches makes it a length, also where one stands for a thousand: 1'200.50.
+  if (!parsed.ok || /[^\P{L}x]|["'‘’′“”″]/iu.test(bare))
     return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
   if (parsed.value.lt(least) || parsed.value.gt(most))
     refuse(`${label} is between ${least} and ${most}. Write it like ${example}.`);
@@ -279,7 +290,7 @@ export const moneyField = (label: string): Field<Exact | undefined> =>
     kind: 'money',
     label,
     more: true,
-    read: (raw) => readNumber(withoutCode(textOf(raw)), label, 0, 1e6, '12.50 or 1250'),
+    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250', withoutCode),
   });
 
 export const flagField = (label: string, about: About = {}): Field<boolean> => ({

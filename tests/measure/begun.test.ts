@@ -70,11 +70,13 @@ test.each(['0.333', '0.3334', '0.9999', '1.0001', '0.3125', '59.9999'])('%s is w
   expect(parseLength(text)).toEqual({ ok: true, value: exact(text) }),
 );
 
-test.each(['60 1 / 2', '60 1/ 2', '60 1 /2', '60 1÷2', '5 ft 0 1 / 2'])('%s is 60 1/2', (text) =>
-  expect(parseLength(text)).toEqual({ ok: true, value: exact(121, 2) }),
+test.each(['60 1 / 2', '60 1/ 2', '60 1 /2', '60 1÷2', '60-1 / 2', '60-1/ 2', '5 ft 0 1 / 2'])(
+  '%s is 60 1/2',
+  (text) => expect(parseLength(text)).toEqual({ ok: true, value: exact(121, 2) }),
 );
 test('three numbers with a slash that are no mixed number stay apart', () => {
   expect(parseLength('60 12 / 4').ok).toBe(false);
+  expect(parseLength('60-12 / 4').ok).toBe(false);
   expect(parseLength('1 / 2')).toEqual({ ok: true, value: exact(1, 2) });
   expect(parseLength('60 - 1 / 2')).toEqual({ ok: true, value: exact(119, 2) });
 });

@@ -192,6 +192,8 @@ describe('the shopping list', () => {
       expect(how('15 yd')).toEqual(['2', '25 × 1/3 yd and 1/4 yd from each bolt of 15 yd']);
       // 18 in hold one of 12 in, or two of 9 in: 30 + 15
       expect(how('1/2 yd')).toEqual(['45', '1 × 1/3 yd, or 2 × 1/4 yd, from each bolt of 1/2 yd']);
+      // 27 in hold one of each kit, which takes 30 bolts; or two of 12 in, or three of 9 in: 15 + 10
+      expect(how('3/4 yd')).toEqual(['25', '2 × 1/3 yd, or 3 × 1/4 yd, from each bolt of 3/4 yd']);
       expect(thirds(['10 1/8', '8 1/2'], { kits: 30, bolt: '1/4 yd' }).notes.join()).toContain(
         'Fabric A: a kit’s 1/3 yd is longer than a bolt of 1/4 yd. Write a longer bolt, like 1/3 yd.',
       );
