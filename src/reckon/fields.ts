@@ -200,12 +200,14 @@ export const lengthsField = (
   ...about,
   read: (raw, style) => {
     // A hole in a list is read too, as nothing.
+    const places = Array.isArray(raw) || typeof raw === 'number' ? [] : placesOf(textOf(raw), style.comma);
+    const hasAny = places.some(Boolean);
     const parts: unknown[] = Array.isArray(raw)
       ? [...(raw as unknown[])]
       : typeof raw === 'number'
         ? [raw]
-        : placesOf(textOf(raw), style.comma)
-            .filter((part, _, all) => part || (each && all.some(Boolean)))
+        : places
+            .filter((part) => part || (each && hasAny))
             .map((part, _, all) => (part && all.at(-1) ? sameUnit(part, all.at(-1)!) : part));
     if (parts.length > LONGEST_LIST)
       refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);

@@ -13,18 +13,26 @@ const DOLLARS = /-(au|ca|nz)\b/i;
 export const isCurrency = (code: string): boolean =>
   Intl.supportedValuesOf('currency').includes(code.toUpperCase());
 
-/** The code that stands before or behind a price, as it is written there. */
+const signIn = (price: string): string | undefined => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
+
+/** Whether this currency is written with this sign. */
+const isSignOf = (sign: string | undefined, currency: string): boolean =>
+  new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' })
+    .formatToParts(1)
+    .some(({ type, value }) => type === 'currency' && value === sign);
+
+/** The code that stands before or behind a price, as it is written there; none beside the sign of another currency. */
 const codeIn = (price: string): string | undefined => {
   const text = price.trim();
   const [code = '', ...more] = text.match(/\p{L}+/gu) ?? [];
   const isOutside = text.startsWith(code) || text.endsWith(code);
-  return /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code) ? code : undefined;
+  const isCode = /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code);
+  const sign = signIn(text);
+  return isCode && (!sign || isSignOf(sign, code)) ? code : undefined;
 };
 
 /** A price without the code of its currency. */
 export const withoutCode = (price: string): string => price.replace(codeIn(price) ?? '', '');
-
-const signIn = (price: string): string | undefined => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
 
 /** The currency that a price names by its code or its sign; undefined where it names none. */
 export const currencyIn = (price: string, lang: string): string | undefined => {
@@ -37,10 +45,5 @@ export const currencyIn = (price: string, lang: string): string | undefined => {
 export const isIn = (price: string, currency: string, lang: string): boolean => {
   const named = currencyIn(price, lang);
   if (!named || named === currency.toUpperCase()) return true;
-  const parts = new Intl.NumberFormat('en', {
-    style: 'currency',
-    currency,
-    currencyDisplay: 'narrowSymbol',
-  }).formatToParts(1);
-  return !codeIn(price) && parts.some(({ type, value }) => type === 'currency' && value === signIn(price));
+  return !codeIn(price) && isSignOf(signIn(price), currency);
 };

@@ -64,13 +64,22 @@ describe('a price with its currency', () => {
   );
 
   // As shops write a thousand in Switzerland, and 12.50 in France: the first was 1 foot and 200 1/2 inches, the other 1250.
-  it.each(["1'200.50", '1’200', "12'", '12"', '12$50', '12€50', '€12€50'])(
-    '%j is refused, not misread',
-    (price) =>
-      expect(errorsOf(reckonBacking)({ ...quilt, price })).toEqual([
-        'price',
-        `“${price}” is not a number. Write it like 12.50 or 1250.`,
-      ]),
+  it.each([
+    // a sign and a code of two currencies
+    '€ 12 USD',
+    '12 EUR £',
+    "1'200.50",
+    '1’200',
+    "12'",
+    '12"',
+    '12$50',
+    '12€50',
+    '€12€50',
+  ])('%j is refused, not misread', (price) =>
+    expect(errorsOf(reckonBacking)({ ...quilt, price })).toEqual([
+      'price',
+      `“${price}” is not a number. Write it like 12.50 or 1250.`,
+    ]),
   );
 
   it('holds for a package of batting', () => {
