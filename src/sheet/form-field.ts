@@ -137,6 +137,8 @@ export abstract class FormField extends LitElement {
 
   /** Whether it is drawn before its turn. */
   #isNow = false;
+  /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+  protected isOneOfMany = false;
 
   /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
   protected override scheduleUpdate(): void | Promise<unknown> {
@@ -144,7 +146,9 @@ export abstract class FormField extends LitElement {
       isDrawn(this);
       void super.scheduleUpdate();
     };
-    return !this.hasUpdated && !this.#isNow && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+    if (this.hasUpdated || this.#isNow || this.form || !isCrowd()) return draw();
+    this.isOneOfMany = true;
+    return turnOf(this, draw);
   }
 
   protected override getUpdateComplete(): Promise<boolean> {
