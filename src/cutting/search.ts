@@ -166,6 +166,9 @@ export function* search(
 
   const { inStrips } = found;
   let now = untidiness(found.layout, lots);
+  // Whole strips of one size that lies one way, and one that is not whole: nothing is tidier.
+  if (lots.every(({ piece, turn }) => !turn && piece === lots[0]!.piece))
+    return { layout: found.layout, bound };
   for (const end = effort() + total * SHARE.tidy; effort() < end;) {
     const undo = vary(recipe, roll);
     const tried = layOut(recipe, found.layout.used, inStrips);

@@ -1,5 +1,5 @@
 import { LitElement, type PropertyDeclarations, type ReactiveElement } from 'lit';
-import { comes, goesNow, isCrowd, isDrawn, turnOf } from './turns.js';
+import { comes, goesNow, isAsked, isCrowd, isDrawn, turnOf } from './turns.js';
 
 /** What keeps a form from being sent, in words for the reader. */
 export interface Fault {
@@ -135,26 +135,30 @@ export abstract class FormField extends LitElement {
     if (of[0] !== undefined && this.hasUpdated && this.form) this.send();
   }
 
-  /** Whether somebody waits until it is drawn. */
-  #isAsked = false;
+  /** Whether it is drawn before its turn. */
+  #isNow = false;
+  /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+  protected isOneOfMany = false;
 
-  /** Of very many sheets each is drawn when its turn comes, unless it is in a form or somebody waits for it. */
+  /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
   protected override scheduleUpdate(): void | Promise<unknown> {
     const draw = (): void => {
       isDrawn(this);
       void super.scheduleUpdate();
     };
-    return !this.hasUpdated && !this.#isAsked && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+    if (this.hasUpdated || this.#isNow || this.form || !isCrowd()) return draw();
+    this.isOneOfMany = true;
+    return turnOf(this, draw);
   }
 
   protected override getUpdateComplete(): Promise<boolean> {
-    this.drawNow();
+    if (!this.hasUpdated) isAsked(this);
     return super.getUpdateComplete();
   }
 
   /** Draws it before others that wait. */
   protected drawNow(): void {
-    this.#isAsked = true;
+    this.#isNow = true;
     goesNow(this);
   }
 

@@ -81,7 +81,7 @@ export abstract class QuiltSheet<R extends Answer = Answer> extends Typed<R> {
     const off = !!errors;
     return html`<section
       part="sheet"
-      class="sheet ${errors && good ? 'stale' : ''} ${said[0] ? 'wrong' : ''}"
+      class="sheet ${errors && good ? 'stale' : ''} ${said[0] ? 'wrong' : ''} ${this.isOneOfMany ? 'many' : ''}"
       aria-label=${title}
       @keydown=${this.keyDown}
       @input=${this.typed}

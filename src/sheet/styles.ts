@@ -36,6 +36,7 @@ export const sheetStyles = css`
   /* A container has no width of its own, and would vanish where a page asks for one: in a row, a float, a dialog. */
   :host::before { content: '. .'; display: block; block-size: 0; overflow: hidden; visibility: hidden; word-spacing: 40em; }
   .sheet { container-type: inline-size; }
+  @media screen { .many { content-visibility: auto; contain-intrinsic-block-size: auto 50em; } }
   /* Words here are English, and "3 3/4 yd" must not turn round; they stand at the page's own side. */
   * { box-sizing: border-box; margin: 0; unicode-bidi: plaintext; }
   section > * { text-align: -webkit-match-parent; text-align: match-parent; }

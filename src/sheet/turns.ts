@@ -10,6 +10,8 @@ const undrawn = new Set<Element>();
 /** Those of them that wait for their turn, each with what draws it; and all of these from the end of the page. */
 const waiting = new Map<Element, () => void>();
 let fromEnd: Element[] = [];
+/** Those that somebody waits for: they come first, and yet one after another, for a page may wait for all. */
+let asked: Element[] = [];
 
 /** A sheet has come into the page. */
 export const comes = (sheet: Element): void => void undrawn.add(sheet);
@@ -18,6 +20,11 @@ export const isDrawn = (sheet: Element): void => void undrawn.delete(sheet);
 
 /** Whether there are so many that they take turns. */
 export const isCrowd = (): boolean => waiting.size > 0 || undrawn.size > AT_ONCE;
+
+/** Somebody waits for it. */
+export const isAsked = (sheet: Element): void => {
+  if (isCrowd()) asked.push(sheet);
+};
 
 /** Draws a sheet that waits, whoever is before it. */
 export const goesNow = (sheet: Element): void => {
@@ -41,12 +48,13 @@ const takeTurns = async (): Promise<void> => {
     await breathe();
     for (const end = performance.now() + SLICE; waiting.size && performance.now() < end;) {
       if (!fromEnd.length) fromEnd = sorted();
-      const next = fromEnd.pop();
+      const next = asked.shift() ?? fromEnd.pop();
       if (next) goesNow(next);
       // What it tells those around it comes first.
       await Promise.resolve();
     }
   }
+  asked = [];
   removeEventListener('beforeprint', allGo);
 };
 

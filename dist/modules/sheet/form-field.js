@@ -1,5 +1,5 @@
 import { LitElement } from 'lit';
-import { comes, isCrowd, turnOf, goesNow, isDrawn } from './turns.js';
+import { comes, isCrowd, turnOf, isAsked, goesNow, isDrawn } from './turns.js';
 
 /** A field of the form around it, as the browser's own are: name, value, validity, reset, disabled, restored on back. */
 class FormField extends LitElement {
@@ -37,8 +37,8 @@ class FormField extends LitElement {
             if (this.labels.length && event.composedPath()[0] === this)
                 this.focus();
         };
-        /** Whether somebody waits until it is drawn. */
-        this.#isAsked = false;
+        /** Whether it is drawn before its turn. */
+        this.#isNow = false;
     }
     /** It is a field of the form around it, under its `name`. */
     static { this.formAssociated = true; }
@@ -116,23 +116,24 @@ class FormField extends LitElement {
         if (of[0] !== undefined && this.hasUpdated && this.form)
             this.send();
     }
-    /** Whether somebody waits until it is drawn. */
-    #isAsked;
-    /** Of very many sheets each is drawn when its turn comes, unless it is in a form or somebody waits for it. */
+    /** Whether it is drawn before its turn. */
+    #isNow;
+    /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
     scheduleUpdate() {
         const draw = () => {
             isDrawn(this);
             void super.scheduleUpdate();
         };
-        return !this.hasUpdated && !this.#isAsked && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+        return !this.hasUpdated && !this.#isNow && !this.form && isCrowd() ? turnOf(this, draw) : draw();
     }
     getUpdateComplete() {
-        this.drawNow();
+        if (!this.hasUpdated)
+            isAsked(this);
         return super.getUpdateComplete();
     }
     /** Draws it before others that wait. */
     drawNow() {
-        this.#isAsked = true;
+        this.#isNow = true;
         goesNow(this);
     }
     formDisabledCallback(isOff) {

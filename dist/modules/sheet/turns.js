@@ -9,12 +9,19 @@ const undrawn = new Set();
 /** Those of them that wait for their turn, each with what draws it; and all of these from the end of the page. */
 const waiting = new Map();
 let fromEnd = [];
+/** Those that somebody waits for: they come first, and yet one after another, for a page may wait for all. */
+let asked = [];
 /** A sheet has come into the page. */
 const comes = (sheet) => void undrawn.add(sheet);
 /** It is being drawn. */
 const isDrawn = (sheet) => void undrawn.delete(sheet);
 /** Whether there are so many that they take turns. */
 const isCrowd = () => waiting.size > 0 || undrawn.size > AT_ONCE;
+/** Somebody waits for it. */
+const isAsked = (sheet) => {
+    if (isCrowd())
+        asked.push(sheet);
+};
 /** Draws a sheet that waits, whoever is before it. */
 const goesNow = (sheet) => {
     const draw = waiting.get(sheet);
@@ -32,13 +39,14 @@ const takeTurns = async () => {
         for (const end = performance.now() + SLICE; waiting.size && performance.now() < end;) {
             if (!fromEnd.length)
                 fromEnd = sorted();
-            const next = fromEnd.pop();
+            const next = asked.shift() ?? fromEnd.pop();
             if (next)
                 goesNow(next);
             // What it tells those around it comes first.
             await Promise.resolve();
         }
     }
+    asked = [];
     removeEventListener('beforeprint', allGo);
 };
 /** Draws a sheet when its turn comes, from the top of the page. */
@@ -55,4 +63,4 @@ const turnOf = (sheet, draw) => new Promise((done, fail) => {
         void takeTurns();
 });
 
-export { comes, goesNow, isCrowd, isDrawn, turnOf };
+export { comes, goesNow, isAsked, isCrowd, isDrawn, turnOf };

@@ -53,7 +53,7 @@ export declare abstract class FormField extends LitElement {
     connectedCallback(): void;
     /** A form may be sent before the sheet is drawn anew. */
     requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void;
-    /** Of very many sheets each is drawn when its turn comes, unless it is in a form or somebody waits for it. */
+    /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
     protected scheduleUpdate(): void | Promise<unknown>;
     protected getUpdateComplete(): Promise<boolean>;
     /** Draws it before others that wait. */

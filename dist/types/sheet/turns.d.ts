@@ -4,6 +4,8 @@ export declare const comes: (sheet: Element) => void;
 export declare const isDrawn: (sheet: Element) => void;
 /** Whether there are so many that they take turns. */
 export declare const isCrowd: () => boolean;
+/** Somebody waits for it. */
+export declare const isAsked: (sheet: Element) => void;
 /** Draws a sheet that waits, whoever is before it. */
 export declare const goesNow: (sheet: Element) => void;
 /** Draws a sheet when its turn comes, from the top of the page. */

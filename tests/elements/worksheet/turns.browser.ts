@@ -53,12 +53,15 @@ describe('very many sheets on a page', () => {
     return [...stage.querySelectorAll<Sheet>('quilt-backing')];
   };
   const isDrawn = (sheet: Sheet): boolean => !!find(sheet, '[part=amount]');
+  const layingOut = (sheet: Sheet): string =>
+    getComputedStyle(find(sheet, '[part=sheet]')!).getPropertyValue('content-visibility');
 
   it('are drawn at once while they are few', async () => {
     const sheets = many(12);
     await Promise.resolve();
     await Promise.resolve();
     expect(sheets.every(isDrawn)).to.equal(true);
+    expect(layingOut(sheets[11]!)).to.equal('visible');
   });
 
   it('take turns where they are many, from the top; all of them know their answer', async () => {
@@ -72,6 +75,18 @@ describe('very many sheets on a page', () => {
       expect(drawn.lastIndexOf(true)).to.be.below(Math.max(drawn.indexOf(false), 0) || 1);
       await new Promise((done) => setTimeout(done));
     }
+    expect(sheets.every(isDrawn)).to.equal(true);
+    // Far off the screen they are not laid out.
+    expect(layingOut(sheets.at(-1)!)).to.equal('auto');
+  });
+
+  it('take turns too where a page waits for all of them', async () => {
+    const sheets = many(40);
+    const all = Promise.all(sheets.map(({ updateComplete }) => updateComplete));
+    await Promise.resolve();
+    await Promise.resolve();
+    expect(sheets.filter(isDrawn).length).to.equal(0);
+    await all;
     expect(sheets.every(isDrawn)).to.equal(true);
   });
 
