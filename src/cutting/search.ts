@@ -8,6 +8,10 @@ const SLICE = 200_000;
 /** Shares of the effort: plans in strips, plans cut in any order, and making a plan in strips tidier. */
 const SHARE = { strips: 0.15, free: 0.75, tidy: 0.1 };
 
+/** Few lots are as tidy as they can be after fewer tries, which are most of what a short list's plan costs. */
+const FEW_LOTS = 8;
+const TIDY_PER_LOT = 10_000;
+
 /** A seeded generator (xorshift), so that the same list always gives the same plan. */
 const dice = (): ((sides: number) => number) => {
   let seed = 12345;
@@ -169,7 +173,8 @@ export function* search(
   // Whole strips of one size that lies one way, and one that is not whole: nothing is tidier.
   if (lots.every(({ piece, turn }) => !turn && piece === lots[0]!.piece))
     return { layout: found.layout, bound };
-  for (const end = effort() + total * SHARE.tidy; effort() < end;) {
+  const tidying = lots.length > FEW_LOTS ? total * SHARE.tidy : lots.length * TIDY_PER_LOT;
+  for (const end = effort() + tidying; effort() < end;) {
     const undo = vary(recipe, roll);
     const tried = layOut(recipe, found.layout.used, inStrips);
     const untidy = untidiness(tried, lots);

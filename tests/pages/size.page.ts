@@ -6,18 +6,18 @@ import { weights } from '../tools/weigh.mjs';
  * than that. The goal, where there is one, stands beside it; what has come within its goal has to stay there.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 28_500, goal: 20_000 },
-  batting: { ceiling: 30_200, goal: 24_000 },
-  binding: { ceiling: 29_700, goal: 24_000 },
-  borders: { ceiling: 31_800, goal: 24_000 },
-  top: { ceiling: 38_900, goal: 27_000 },
-  cutting: { ceiling: 40_600 },
-  fabric: { ceiling: 26_300 },
-  worksheet: { ceiling: 44_400 },
-  'backing, binding, borders, batting together': { ceiling: 42_100, goal: 34_000 },
-  everything: { ceiling: 62_100, goal: 53_000 },
-  'everything, classic script': { ceiling: 62_100, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 34_700 },
+  backing: { ceiling: 28_600, goal: 20_000 },
+  batting: { ceiling: 30_300, goal: 24_000 },
+  binding: { ceiling: 29_800, goal: 24_000 },
+  borders: { ceiling: 32_100, goal: 24_000 },
+  top: { ceiling: 39_000, goal: 27_000 },
+  cutting: { ceiling: 40_800 },
+  fabric: { ceiling: 26_500 },
+  worksheet: { ceiling: 44_600 },
+  'backing, binding, borders, batting together': { ceiling: 42_400, goal: 34_000 },
+  everything: { ceiling: 62_400, goal: 53_000 },
+  'everything, classic script': { ceiling: 62_300, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 34_900 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -7,6 +7,9 @@ const EFFORT = { least: 1_000_000, perLot: 100_000, most: 20_000_000 };
 const SLICE = 200_000;
 /** Shares of the effort: plans in strips, plans cut in any order, and making a plan in strips tidier. */
 const SHARE = { strips: 0.15, free: 0.75, tidy: 0.1 };
+/** Few lots are as tidy as they can be after fewer tries, which are most of what a short list's plan costs. */
+const FEW_LOTS = 8;
+const TIDY_PER_LOT = 10_000;
 /** A seeded generator (xorshift), so that the same list always gives the same plan. */
 const dice = () => {
     let seed = 12345;
@@ -149,7 +152,11 @@ function* search(lots, width, height, bound, cheaper, worth = 1) {
         return { layout: few, bound };
     const { inStrips } = found;
     let now = untidiness(found.layout, lots);
-    for (const end = effort() + total * SHARE.tidy; effort() < end;) {
+    // Whole strips of one size that lies one way, and one that is not whole: nothing is tidier.
+    if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
+        return { layout: found.layout, bound };
+    const tidying = lots.length > FEW_LOTS ? total * SHARE.tidy : lots.length * TIDY_PER_LOT;
+    for (const end = effort() + tidying; effort() < end;) {
         const undo = vary(recipe, roll);
         const tried = layOut(recipe, found.layout.used, inStrips);
         const untidy = untidiness(tried, lots);

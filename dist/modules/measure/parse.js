@@ -21,7 +21,7 @@ const plain = (text) => text
     .replace(/[‐-―−]/g, '-')
     .replace(/÷/g, ' / ')
     .replace(/^\s*=|\.\s*$/g, '');
-const NUMBER = /^(\d+\s+\d+\s*\/\s*0*[1-9]\d*(?![\d.,])|(\d+-)?\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
+const NUMBER = /^(\d+(\s+|-)\d+\s*\/\s*0*[1-9]\d*(?![\d.,])|\d+\/0*[1-9]\d*(?![\d.,])|\d*[.,]?\d+)/;
 const UNIT = /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
 /** A decimal that can only mean a third, or two: `0.3333`, `22.66667`. Nobody can cut what lies between. */
 const asThird = (value, places = '') => {
@@ -38,7 +38,7 @@ const asThird = (value, places = '') => {
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
  * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
- *   three (`60 1 / 2`); any other slash divides;
+ *   three (`60 1 / 2`, `60-1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
  * The value is exact inches. Never throws: a problem is a sentence.

@@ -27,6 +27,18 @@ const bordersFields = {
     ...shopFields,
 };
 const PIECES = { side: 'side', end: 'top or bottom', corner: 'corner' };
+/** A corner style for each border, or one for all. A reader may have added a border, or taken one away. */
+const cornersFor = (book, many) => {
+    const { corners } = book.values;
+    const { length } = corners;
+    if (length === 1 || length === many)
+        return corners;
+    const last = corners[Math.min(length, many) - 1];
+    book.notes.push(length < many
+        ? `There are ${length} corner styles for ${plural(many, 'border')}: the others have corners like border ${length}. Choose another in its row.`
+        : `There are ${length} corner styles for ${plural(many, 'border')}: the last ${length - many > 1 ? `${length - many} are` : 'is'} not used.`);
+    return Array.from({ length: many }, (_, at) => corners[at] ?? last);
+};
 /**
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
  * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
@@ -35,13 +47,12 @@ const reckonBorders = (input = {}) => {
     const book = new Book(bordersFields, input);
     return book.finish(() => {
         const { l } = book;
-        const { target, corners, grain, seam, mark } = book.values;
+        const { target, grain, seam, mark } = book.values;
         const listed = book.values.borders ?? [];
         const many = listed.length + (target ? 1 : 0);
         if (!many)
             book.refuse('borders', 'Write the widths of the borders from the inside out, like 2, 4 1/2, or a wanted size, like 60 x 80.');
-        if (corners.length !== 1 && corners.length !== many)
-            book.refuse('corners', `There are ${corners.length} corner styles for ${plural(many, 'border')}. Write one for all, like squares, or one for each.`);
+        const corners = (book.values.corners = cornersFor(book, many));
         book.given('width', 'length', 'borders', 'target', 'corners');
         const cloth = { book, ...book.cloth() };
         const clothAt = ownCloths(book, cloth);

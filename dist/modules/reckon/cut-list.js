@@ -25,7 +25,7 @@ const linesOf = (list) => {
         ? list.map((line) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
         : textOf(list)
             .split(/\r?\n/)
-            .map((line) => line.replace(/\s*;\s*$/, ''))
+            .map((line) => line.trimEnd().replace(/;$/, '').trimEnd())
             .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
     return lines
         .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))

@@ -116,12 +116,14 @@ const lengthsField = (label, { most, each, ...about }) => ({
     ...about,
     read: (raw, style) => {
         // A hole in a list is read too, as nothing.
+        const places = Array.isArray(raw) || typeof raw === 'number' ? [] : placesOf(textOf(raw), style.comma);
+        const hasAny = places.some(Boolean);
         const parts = Array.isArray(raw)
             ? [...raw]
             : typeof raw === 'number'
                 ? [raw]
-                : placesOf(textOf(raw), style.comma)
-                    .filter((part, _, all) => part || (each && all.some(Boolean)))
+                : places
+                    .filter((part) => part || (each && hasAny))
                     .map((part, _, all) => (part && all.at(-1) ? sameUnit(part, all.at(-1)) : part));
         if (parts.length > LONGEST_LIST)
             refuse(`${label}: at most ${LONGEST_LIST} can be reckoned at once. ${SEVERAL}`);
@@ -147,12 +149,16 @@ const sizeField = (label, about) => ({
     marked: allInUnit,
     write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
 });
-/** A number that is not a length. */
-const readNumber = (raw, label, least, most, example) => {
+/** A number that is not a length; `without` takes a word off it. A sign stands before it or behind: 12€50 is not 1250. */
+const readNumber = (raw, label, least, most, example, without = (text) => text) => {
     const text = textOf(raw);
-    const bare = text.replace(/[%\p{Sc}]/gu, '').trim();
+    const bare = without(text)
+        .trim()
+        .replace(/^[%\p{Sc}]|[%\p{Sc}]$/gu, '')
+        .trim();
     const parsed = parseLength(bare, { units: 'in', comma: /,\d{1,2}$/.test(bare) });
-    if (!parsed.ok || /[^\P{L}x]/iu.test(text))
+    // A mark of feet or inches makes it a length, also where one stands for a thousand: 1'200.50.
+    if (!parsed.ok || /[^\P{L}x]|["'‘’′“”″]/iu.test(bare))
         return refuse(`${quoted(text)} is not a number. Write it like ${example}.`);
     if (parsed.value.lt(least) || parsed.value.gt(most))
         refuse(`${label} is between ${least} and ${most}. Write it like ${example}.`);
@@ -186,7 +192,7 @@ const moneyField = (label) => optional({
     kind: 'money',
     label,
     more: true,
-    read: (raw) => readNumber(withoutCode(textOf(raw)), label, 0, 1e6, '12.50 or 1250'),
+    read: (raw) => readNumber(raw, label, 0, 1e6, '12.50 or 1250', withoutCode),
 });
 const flagField = (label, about = {}) => ({
     kind: 'flag',

@@ -10,16 +10,22 @@ const SIGNS = {
 const DOLLARS = /-(au|ca|nz)\b/i;
 /** Whether it is a currency's code, as far as this browser knows them: `yds` is none. */
 const isCurrency = (code) => Intl.supportedValuesOf('currency').includes(code.toUpperCase());
-/** The code that stands before or behind a price, as it is written there. */
+const signIn = (price) => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
+/** Whether this currency is written with this sign. */
+const isSignOf = (sign, currency) => new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' })
+    .formatToParts(1)
+    .some(({ type, value }) => type === 'currency' && value === sign);
+/** The code that stands before or behind a price, as it is written there; none beside the sign of another currency. */
 const codeIn = (price) => {
     const text = price.trim();
     const [code = '', ...more] = text.match(/\p{L}+/gu) ?? [];
     const isOutside = text.startsWith(code) || text.endsWith(code);
-    return /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code) ? code : undefined;
+    const isCode = /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code);
+    const sign = signIn(text);
+    return isCode && (!sign || isSignOf(sign, code)) ? code : undefined;
 };
 /** A price without the code of its currency. */
 const withoutCode = (price) => price.replace(codeIn(price) ?? '', '');
-const signIn = (price) => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
 /** The currency that a price names by its code or its sign; undefined where it names none. */
 const currencyIn = (price, lang) => {
     const sign = signIn(price);
@@ -31,12 +37,7 @@ const isIn = (price, currency, lang) => {
     const named = currencyIn(price, lang);
     if (!named || named === currency.toUpperCase())
         return true;
-    const parts = new Intl.NumberFormat('en', {
-        style: 'currency',
-        currency,
-        currencyDisplay: 'narrowSymbol',
-    }).formatToParts(1);
-    return !codeIn(price) && parts.some(({ type, value }) => type === 'currency' && value === signIn(price));
+    return !codeIn(price) && isSignOf(signIn(price), currency);
 };
 
 export { currencyIn, isCurrency, isIn, withoutCode };

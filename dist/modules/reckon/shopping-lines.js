@@ -125,14 +125,18 @@ const boltsFor = (book, kits, { key, parts }, called, { buy, lengths }) => {
         return bolts;
     };
     const each = fitting(buy);
-    if (each && lengths.length > 1)
-        return row(Math.ceil(kits / each), `${each} × ${buy.text} from each bolt of {bolt unit}`);
-    if (each)
-        return row(Math.ceil(kits / each), `${plural(each, 'length')} of ${buy.text} from each bolt of {bolt unit}; with ${buy.text} in one length for each kit, fewer bolts would not do`);
+    const fromEach = 'from each bolt of {bolt unit}';
     const tooLong = lengths.find(({ buy }) => !fitting(buy));
-    if (!tooLong)
-        // Bolts that do not hold both lengths hold those of one kind each.
-        return row(lengths.reduce((all, { buy }) => all + Math.ceil(kits / fitting(buy)), 0), `${lengths.map(({ buy }) => `${fitting(buy)} × ${buy.text}`).join(', or ')}, from each bolt of {bolt unit}`);
+    if (!tooLong) {
+        // Bolts hold both lengths of a kit, or those of one kind each: whichever takes fewer.
+        const both = each ? Math.ceil(kits / each) : Infinity;
+        const ofOneKind = lengths.reduce((all, { buy }) => all + Math.ceil(kits / fitting(buy)), 0);
+        if (ofOneKind < both)
+            return row(ofOneKind, `${lengths.map(({ buy }) => `${fitting(buy)} × ${buy.text}`).join(', or ')}, ${fromEach}`);
+        return row(both, lengths.length > 1
+            ? `${each} × ${buy.text} ${fromEach}`
+            : `${plural(each, 'length')} of ${buy.text} ${fromEach}; with ${buy.text} in one length for each kit, fewer bolts would not do`);
+    }
     const apart = parts.map(({ title, need }) => ({ title, buy: book.toBuy(need) }));
     const orApart = apart.every(({ buy }) => fitting(buy))
         ? `, or cut its parts as lengths of their own: ${apart.map(({ title, buy }) => `${buy.text} for ${title.toLowerCase()}`).join(', ')}`

@@ -39,6 +39,8 @@ class FormField extends LitElement {
         };
         /** Whether it is drawn before its turn. */
         this.#isNow = false;
+        /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+        this.isOneOfMany = false;
     }
     /** It is a field of the form around it, under its `name`. */
     static { this.formAssociated = true; }
@@ -124,7 +126,10 @@ class FormField extends LitElement {
             isDrawn(this);
             void super.scheduleUpdate();
         };
-        return !this.hasUpdated && !this.#isNow && !this.form && isCrowd() ? turnOf(this, draw) : draw();
+        if (this.hasUpdated || this.#isNow || this.form || !isCrowd())
+            return draw();
+        this.isOneOfMany = true;
+        return turnOf(this, draw);
     }
     getUpdateComplete() {
         if (!this.hasUpdated)

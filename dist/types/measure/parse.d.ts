@@ -26,7 +26,7 @@ export declare const quoted: (text: string) => string;
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
  * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
- *   three (`60 1 / 2`); any other slash divides;
+ *   three (`60 1 / 2`, `60-1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
  * The value is exact inches. Never throws: a problem is a sentence.

@@ -53,6 +53,8 @@ export declare abstract class FormField extends LitElement {
     connectedCallback(): void;
     /** A form may be sent before the sheet is drawn anew. */
     requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void;
+    /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+    protected isOneOfMany: boolean;
     /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
     protected scheduleUpdate(): void | Promise<unknown>;
     protected getUpdateComplete(): Promise<boolean>;
