@@ -134,15 +134,22 @@ const NOTHING_KEPT = {
   ...{ local: {}, session: {}, cookie: '', databases: [], caches: [], workers: 0, address: '', name: '' },
 };
 
+/** Once a calculator has an answer that no plan will change. */
+const answered = (page: Page, tag: string): Promise<unknown> =>
+  page.waitForFunction(
+    (tag) => {
+      const { result } = document.querySelector<HTMLElement & { result?: { buy?: object } }>(tag) ?? {};
+      return result?.buy && !JSON.stringify(result).includes('being planned');
+    },
+    {},
+    tag,
+  );
+
 /** Uses everything there is to use: cells, choices, folds, keys, copying, files, paper, and a form’s reset. */
 const useAll = async (page: Page): Promise<void> => {
   for (const name of NAMES) {
     const sheet = `quilt-${name} >>> `;
-    await page.waitForFunction(
-      (tag) => document.querySelector<HTMLElement & { result?: { buy?: object } }>(tag)?.result?.buy,
-      {},
-      `quilt-${name}`,
-    );
+    await answered(page, `quilt-${name}`);
     const press = (words: string): Promise<void> =>
       page.$eval(
         `quilt-${name}`,
@@ -163,11 +170,7 @@ const useAll = async (page: Page): Promise<void> => {
     await page.keyboard.press('Enter');
     const box = await page.$(`${sheet}input[type=checkbox]`);
     await box?.evaluate((at) => (at as HTMLElement).click());
-    await page.waitForFunction(
-      (tag) => document.querySelector<HTMLElement & { result?: { buy?: object } }>(tag)?.result?.buy,
-      {},
-      `quilt-${name}`,
-    );
+    await answered(page, `quilt-${name}`);
     await press('Copy table');
     await page.waitForFunction(
       (tag) =>
