@@ -15,8 +15,11 @@ const valueOf = (page: Page, selector: string): Promise<string> =>
     ((at as Partial<HTMLInputElement>).value ?? at.textContent).replaceAll('\u00a0', ' ').trim(),
   );
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
-  const cell = (await page.$(selector))!;
-  await cell.click({ count: 3 });
+  // By the keyboard: of many sheets those far off take their height when they come near, and a click might go beside it.
+  await page.$eval(selector, (at) => {
+    (at as HTMLInputElement).focus();
+    (at as HTMLInputElement).select();
+  });
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
 };
