@@ -45,6 +45,10 @@ export const quickStages = ({ types, lint, units, browsers }) => {
   const isOfAll = changed.some((path) => /^(package|tsconfig|tests\/(config|tools)\/)/.test(path));
   const linted = changed.filter((path) => /^(src|tests|demo)\/.*\.(ts|mjs)$/.test(path));
   const inChromium = browserTestsOf(changed);
+  const isOfElement = (path) => path.startsWith('tests/elements/');
+  /** Two runs side by side, so that both cores have one. */
+  const run = (name, files) =>
+    files.length > 0 && { [name]: () => browsers({ ENGINES: 'chromium' }, ['--files', ...files], name) };
   console.log(`Changed: ${changed.join(', ')}`);
   return {
     types,
@@ -53,8 +57,10 @@ export const quickStages = ({ types, lint, units, browsers }) => {
       isOfAll
         ? units()
         : units('related', '--run', '--passWithNoTests', ...changed.filter((path) => path.endsWith('.ts'))),
-    ...(inChromium.length > 0 && {
-      browsers: () => browsers({ ENGINES: 'chromium' }, ['--files', ...inChromium]),
-    }),
+    ...run('elements', inChromium.filter(isOfElement)),
+    ...run(
+      'face',
+      inChromium.filter((path) => !isOfElement(path)),
+    ),
   };
 };

@@ -29,8 +29,8 @@ export const stagesIn = (folder) => {
     return tally(ended, readVitest(path));
   };
 
-  const browsers = async (env = {}, more = []) => {
-    const path = join(folder, 'browsers.json');
+  const browsers = async (env = {}, more = [], name = 'browsers') => {
+    const path = join(folder, `${name}.json`);
     const words = ['--config', 'tests/config/web-test-runner.config.mjs', ...more];
     const run = () => packageSucceedsBeside('@web/test-runner/dist/bin.js', words, { RESULTS: path, ...env });
     let ended = await run();

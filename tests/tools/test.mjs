@@ -17,7 +17,7 @@ const NAMES = Object.keys(STAGES);
  * anew, and browsers have the machine to themselves.
  */
 const ROUNDS = [[['dist', 'package', 'types', 'lint', 'format'], ['units']], [['browsers']], [['pages']]];
-const QUICK_ROUNDS = [[['types', 'lint'], ['units'], ['browsers']]];
+const QUICK_ROUNDS = [[['types', 'lint'], ['units', 'elements'], ['face']]];
 
 /** `npm test` runs every stage but dist, which CI adds; `npm test -- units pages` runs those; `quick` what a change touches. */
 const stagesFor = (words) => {
@@ -39,7 +39,7 @@ const stagesFor = (words) => {
 
 installPackages();
 const stages = stagesFor(process.argv.slice(2));
-if (stages.browsers || stages.pages) installMissing();
+if (stages.browsers || stages.elements || stages.face || stages.pages) installMissing();
 
 const results = [];
 const seconds = (ms) => `${(ms / 1000).toFixed(ms < 10_000 ? 1 : 0)} s`;
