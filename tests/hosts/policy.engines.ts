@@ -1,4 +1,5 @@
 import { expect } from 'chai';
+import { until } from '../until.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { pageOf, POLICIES, SHEETS, STRICT } from './hostile-pages.js';
 import { keptBy, readingOf, settle, useAll } from './reading.js';
@@ -26,7 +27,7 @@ describe('A strict content security policy', () => {
   it('is in force: what it forbids is reported', async () => {
     const { page, faults } = await under(STRICT, '');
     page.body.setAttribute('style', 'color: red');
-    while (faults.length === 0) await new Promise((done) => setTimeout(done, 20));
+    await until(() => faults.length > 0);
     expect(faults.join()).to.include('style-src');
   });
 });

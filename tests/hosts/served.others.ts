@@ -1,5 +1,6 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
+import { until } from '../until.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { BLOCKS, blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from './quilt-parts.js';
 import { settle } from './reading.js';
@@ -33,7 +34,7 @@ const come = async ({ page }: Framed, script: keyof typeof SCRIPTS): Promise<voi
     page.body.append(element);
   });
   await loaded;
-  while (!isAlive(page)) await new Promise((done) => setTimeout(done, 20));
+  await until(() => isAlive(page));
   await settle(page, false);
 };
 

@@ -1,7 +1,7 @@
 import { expect } from 'chai';
 import fc from 'fast-check';
 import { exact } from '../../../src/measure/exact.js';
-import { answered, settled, type Sheet } from '../../sheet/fixture.js';
+import { answered, settled, until, type Sheet } from '../../sheet/fixture.js';
 import { IS_CHROMIUM } from '../../engine.js';
 import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet, type Worksheet } from './quilt.js';
 
@@ -201,7 +201,7 @@ describe('a worksheet that is moved while a plan is being made', () => {
       await settled(part(sheet, 'cutting'));
       expect(list(sheet).notes.join()).to.include('it is still being planned');
       place.append(sheet);
-      while (!list(sheet).fabrics[0]) await new Promise((done) => setTimeout(done, 20));
+      await until(() => !!list(sheet).fabrics[0]);
       await settled(sheet);
       expect(list(sheet).notes.join()).to.not.include('being planned');
       // geometry: 20 squares to a strip of 2 in, and 10 rails to one of 4 in
