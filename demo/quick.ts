@@ -3,7 +3,7 @@ import { exact } from '../src/measure/exact.js';
 import { length, number } from '../src/measure/format.js';
 import { inUnit } from '../src/measure/parse.js';
 import type { Units } from '../src/measure/units.js';
-import { attributeOf } from '../src/sheet/calculator.js';
+import { attributeOf } from '../src/face/calculator.js';
 
 interface Size {
   width: string;

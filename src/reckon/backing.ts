@@ -1,4 +1,4 @@
-import { fewest, reachOf } from '../cutting/joins.js';
+import { fewest, reachOf } from '../planner/joins.js';
 import { upTo, type Exact } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import { BACKING_SEAM } from '../trade/conventions.js';

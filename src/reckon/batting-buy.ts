@@ -1,4 +1,4 @@
-import type { RollPlan } from '../cutting/rolls.js';
+import type { RollPlan } from '../planner/rolls.js';
 import { least, ONE, type Exact } from '../measure/exact.js';
 import type { battingFields, BattingResult } from './batting.js';
 import type { Own } from './answer.js';

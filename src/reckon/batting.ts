@@ -1,4 +1,4 @@
-import { rollPlans, type RollPlan } from '../cutting/rolls.js';
+import { rollPlans, type RollPlan } from '../planner/rolls.js';
 import { exact, ONE } from '../measure/exact.js';
 import type { Purchase } from '../measure/shop.js';
 import { PACKAGES, ROLLS } from '../trade/batting.js';

@@ -1,5 +1,5 @@
-import { biasSquares, squareByArea, type BiasNeed } from '../cutting/bias.js';
-import { fewest, reachOf } from '../cutting/joins.js';
+import { biasSquares, squareByArea, type BiasNeed } from '../planner/bias.js';
+import { fewest, reachOf } from '../planner/joins.js';
 import { downTo, exact, most, rootDown, rootUp, wholeDown, type Exact } from '../measure/exact.js';
 import { INCHES } from '../measure/units.js';
 import { FAT_QUARTER } from '../trade/conventions.js';

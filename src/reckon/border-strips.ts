@@ -1,5 +1,5 @@
-import { fewest, reachOf } from '../cutting/joins.js';
-import { fewestShared } from '../cutting/share.js';
+import { fewest, reachOf } from '../planner/joins.js';
+import { fewestShared } from '../planner/share.js';
 import { most, sum, toMark, wholeDown, type Exact } from '../measure/exact.js';
 import type { Piece } from './border-lengths.js';
 import type { Book } from './book.js';

@@ -1,4 +1,4 @@
-import { MOST_PIECES } from '../cutting/grid.js';
+import { MOST_PIECES } from '../planner/grid.js';
 import { exact, least, toMark, ZERO, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { inUnit, quoted, splitSize } from '../measure/parse.js';

@@ -1,5 +1,5 @@
-import { canBeCut } from '../cutting/check.js';
-import { planCloth, type Cloth, type CuttingPlan } from '../cutting/plan.js';
+import { canBeCut } from '../planner/check.js';
+import { planCloth, type Cloth, type CuttingPlan } from '../planner/plan.js';
 import { exact, ONE, sum, ZERO, type Exact } from '../measure/exact.js';
 import { purchase, toPriced, type Purchase } from '../measure/shop.js';
 import { SEAM } from '../trade/conventions.js';

@@ -1,4 +1,4 @@
-import { everyPiece, type Cloth, type CuttingPlan } from '../cutting/plan.js';
+import { everyPiece, type Cloth, type CuttingPlan } from '../planner/plan.js';
 import { exact, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import type { Unwritten } from './answer.js';

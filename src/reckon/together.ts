@@ -1,4 +1,4 @@
-import { canBeCut } from '../cutting/check.js';
+import { canBeCut } from '../planner/check.js';
 import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import { inLengths, toStep } from '../measure/shop.js';
 import { PLANNING, type Planner } from './planning.js';

@@ -1,4 +1,4 @@
-import { fewest } from '../cutting/joins.js';
+import { fewest } from '../planner/joins.js';
 import { exact, least, most, rootUp, toMark, type Exact } from '../measure/exact.js';
 import { PATCHES } from '../trade/patches.js';
 import type { Cut } from './answer.js';

@@ -1,8 +1,8 @@
 import { exact, least, most, sum, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import type { Purchase } from '../measure/shop.js';
-import { canBeCut } from '../cutting/check.js';
-import { planCloth } from '../cutting/plan.js';
+import { canBeCut } from '../planner/check.js';
+import { planCloth } from '../planner/plan.js';
 import { SEAM } from '../trade/conventions.js';
 import type { Answer, Cut, Input, Refused } from './answer.js';
 import { Book } from './book.js';

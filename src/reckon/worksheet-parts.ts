@@ -1,4 +1,4 @@
-import type { CutPiece } from '../cutting/plan.js';
+import type { CutPiece } from '../planner/plan.js';
 import { least, most, ZERO, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import { INCHES } from '../measure/units.js';

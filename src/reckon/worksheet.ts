@@ -1,4 +1,4 @@
-import { planCloth } from '../cutting/plan.js';
+import { planCloth } from '../planner/plan.js';
 import { exact, sum, type Exact } from '../measure/exact.js';
 import { purchase, soldLength, type Purchase } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';

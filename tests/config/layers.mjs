@@ -1,7 +1,19 @@
 import { posix } from 'node:path';
 
 /** The folders of src/, lowest first: a folder may import from itself and from those before it. */
-export const LAYERS = ['measure', 'trade', 'cutting', 'reckon', 'drawing', 'sheet', 'elements'];
+export const LAYERS = [
+  'measure',
+  'trade',
+  'planner',
+  'ledger',
+  'reckon',
+  'calculators',
+  'workbook',
+  'words',
+  'drawing',
+  'face',
+  'elements',
+];
 /** The lowest folder that may know of the page; those below it also run without one. */
 const FIRST_WITH_PAGE = 'drawing';
 

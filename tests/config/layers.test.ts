@@ -5,7 +5,7 @@ import { ROOT } from '../tools/run.mjs';
 
 describe('imports run downwards', () => {
   it.each([
-    ['src/elements/backing/backing.ts', '../../sheet/sheet.js'],
+    ['src/elements/backing/backing.ts', '../../face/sheet.js'],
     ['src/elements/worksheet/worksheet.ts', '../backing/backing.js'],
     ['src/elements/backing/backing.ts', '../../measure/exact.js'],
     ['src/drawing/backing.ts', '../reckon/backing.js'],
@@ -21,16 +21,16 @@ describe('imports run downwards', () => {
 
   it.each([
     ['src/measure/exact.ts', '../trade/beds.js', 'above'],
-    ['src/trade/beds.ts', '../cutting/strips.js', 'above'],
-    ['src/cutting/strips.ts', '../reckon/backing.js', 'above'],
+    ['src/trade/beds.ts', '../planner/strips.js', 'above'],
+    ['src/planner/strips.ts', '../reckon/backing.js', 'above'],
     ['src/reckon/backing.ts', '../drawing/backing.js', 'above'],
-    ['src/drawing/backing.ts', '../sheet/sheet.js', 'above'],
-    ['src/sheet/rows/row.ts', '../../elements/backing/backing.js', 'above'],
+    ['src/drawing/backing.ts', '../face/sheet.js', 'above'],
+    ['src/face/rows/row.ts', '../../elements/backing/backing.js', 'above'],
     ['src/measure/exact.ts', '../index.js', 'entry point'],
-    ['src/sheet/sheet.ts', '../reckon.js', 'entry point'],
+    ['src/face/sheet.ts', '../reckon.js', 'entry point'],
     ['src/reckon/backing.ts', 'lit', 'without a page'],
     ['src/measure/exact.ts', '@lit/context', 'without a page'],
-    ['src/sheet/sheet.ts', '../../tests/pages/site.js', 'outside'],
+    ['src/face/sheet.ts', '../../tests/pages/site.js', 'outside'],
   ])('%s may not import %s', (file, specifier, reason) => {
     expect(importFault(file, specifier)).toContain(reason);
   });
@@ -42,7 +42,7 @@ describe('imports run downwards', () => {
         `import '../trade/beds.js';`,
         `export * from '../reckon/backing.js';`,
         `export { QuiltBacking } from '../elements/backing/backing.js';`,
-        `export const later = () => import('../sheet/sheet.js');`,
+        `export const later = () => import('../face/sheet.js');`,
         `export type Bed = import('../trade/beds.js').Bed;`,
         `import './units.js';`,
       ].join('\n'),

@@ -108,7 +108,7 @@ const publicAndInOrder = {
 };
 
 export default {
-  globs: ['src/elements/*/*.ts', 'src/sheet/**/*.ts'],
+  globs: ['src/elements/*/*.ts', 'src/face/**/*.ts'],
   litelement: true,
   packagejson: false,
   plugins: [publicAndInOrder],

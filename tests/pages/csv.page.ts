@@ -7,8 +7,8 @@ import { afterAll, expect, it } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
 import type { Answer } from '../../src/reckon/answer.js';
 import type { WorksheetResult } from '../../src/reckon/worksheet.js';
-import { csvOf } from '../../src/sheet/export.js';
-import { readCsv } from '../sheet/csv.js';
+import { csvOf } from '../../src/face/export.js';
+import { readCsv } from '../face/csv.js';
 import { atRest, site } from './site.js';
 
 const { open } = site();

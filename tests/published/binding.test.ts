@@ -16,7 +16,7 @@ describe('published examples', () => {
   test('250 in of 2 in bias: a 23 in square by area (“Making continuous piping strips / bias binding”, MyDecozo forum)', () => {
     const result = reckonBinding({ perimeter: 250, allowance: 0, stripWidth: 2, cut: 'bias' });
     expect(result).toMatchObject({ byArea: '23' });
-    // the square that is cut is larger: of 23 in the last round would be too narrow (tests/cutting/bias.test.ts)
+    // the square that is cut is larger: of 23 in the last round would be too narrow (tests/planner/bias.test.ts)
     expect(result).toMatchObject({ square: '24' });
   });
 

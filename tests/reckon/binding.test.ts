@@ -311,7 +311,7 @@ describe('fat quarters', () => {
 describe('bias', () => {
   test('a square whose whole rounds reach; the side by area is shown beside it', () => {
     const result = good({ perimeter: 250, allowance: 0, stripWidth: 2, cut: 'bias' });
-    // 8 × 23 1/2 × √2 = 265.87 (tests/cutting/bias.test.ts sews the tube)
+    // 8 × 23 1/2 × √2 = 265.87 (tests/planner/bias.test.ts sews the tube)
     expect(result).toMatchObject({
       square: '24',
       squares: 1,
@@ -541,7 +541,7 @@ describe('the cloth bought', () => {
         );
         expect(hold(before)).toBeLessThan(squares);
 
-        // the tube's geometry: tests/cutting/bias.test.ts
+        // the tube's geometry: tests/planner/bias.test.ts
         const sewnSide = side - seam / 4;
         const rounds = Math.floor(sewnSide / Math.SQRT2 / (strip / 8) + 1e-12);
         const reach = squares * rounds * sewnSide * Math.SQRT2 - ((squares - 1) * strip) / 8;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkPlan } from '../../src/cutting/check.js';
-import { planCloth } from '../../src/cutting/plan.js';
+import { checkPlan } from '../../src/planner/check.js';
+import { planCloth } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
 import type { Cut } from '../../src/reckon/answer.js';
 import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';

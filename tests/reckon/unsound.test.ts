@@ -3,7 +3,7 @@ import { exact } from '../../src/measure/exact.js';
 import { reckonTop } from '../../src/reckon/top.js';
 
 /** A planner that puts all pieces of a strip at its left edge, one on the other. */
-vi.mock(import('../../src/cutting/plan.js'), async (original) => {
+vi.mock(import('../../src/planner/plan.js'), async (original) => {
   const real = await original();
   return {
     ...real,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkPlan } from '../../src/cutting/check.js';
-import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
+import { checkPlan } from '../../src/planner/check.js';
+import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
 import type { Planner } from '../../src/reckon/planning.js';
 import {

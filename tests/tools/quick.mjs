@@ -31,7 +31,7 @@ const browserTestsOf = (changed) => {
     const own = [...withImports(`src/elements/${name}/define.ts`), ...filesIn(`tests/elements/${name}`)];
     return changed.some((path) => own.includes(path));
   });
-  const isFace = changed.some((path) => /^(src|tests)\/sheet\//.test(path));
+  const isFace = changed.some((path) => /^(src|tests)\/face\//.test(path));
   const folders = [...elements.map((name) => `tests/elements/${name}`), ...(isFace ? ['tests/sheet'] : [])];
   return [...new Set([...changed, ...folders.flatMap((folder) => filesIn(folder))])].filter(isTest);
 };

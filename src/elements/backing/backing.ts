@@ -7,8 +7,8 @@ import {
   type BackingResult,
 } from '../../reckon/backing.js';
 import { lengthOf } from '../../drawing/picture.js';
-import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { propertiesOf, type Calculator, type Listing } from '../../face/calculator.js';
+import { QuiltSheet } from '../../face/sheet.js';
 
 const words = ({ panels, strip, seams, direction }: BackingLayout): string =>
   `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip pieced from ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`;

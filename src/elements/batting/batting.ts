@@ -3,8 +3,8 @@ import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { exact, type Exact } from '../../measure/exact.js';
 import type { Style } from '../../measure/format.js';
 import { battingFields, reckonBatting, type BattingResult } from '../../reckon/batting.js';
-import { propertiesOf, type Calculator, type Listing } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { propertiesOf, type Calculator, type Listing } from '../../face/calculator.js';
+import { QuiltSheet } from '../../face/sheet.js';
 
 const bySize = <T>(things: T[], size: (thing: T) => Exact): T[] =>
   [...things].sort((a, b) => size(a).compare(size(b)));

@@ -1,7 +1,7 @@
 import { drawBinding } from '../../drawing/binding.js';
 import { bindingFields, reckonBinding, type BindingResult } from '../../reckon/binding.js';
-import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { propertiesOf, type Calculator } from '../../face/calculator.js';
+import { QuiltSheet } from '../../face/sheet.js';
 
 /**
  * Strips and cloth for a quilt's binding: double-fold or single-fold, cut straight or on the bias.

@@ -2,8 +2,8 @@ import { drawBorders } from '../../drawing/borders.js';
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import { bordersFields, reckonBorders, type Border, type BordersResult } from '../../reckon/borders.js';
-import { propertiesOf, type Calculator, type Listing, type Take } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { propertiesOf, type Calculator, type Listing, type Take } from '../../face/calculator.js';
+import { QuiltSheet } from '../../face/sheet.js';
 
 const PLAN_WORDS = {
   joined: 'across, all joined into one and cut up',

@@ -2,9 +2,9 @@ import { drawCutting } from '../../drawing/cutting.js';
 import type { Input } from '../../reckon/answer.js';
 import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
 import { isBlank } from '../../reckon/fields.js';
-import { BackgroundSheet } from '../../sheet/background-sheet.js';
-import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
-import { isAsServed, tableOnServer } from '../../sheet/server.js';
+import { BackgroundSheet } from '../../face/background-sheet.js';
+import { propertiesOf, type Calculator } from '../../face/calculator.js';
+import { isAsServed, tableOnServer } from '../../face/server.js';
 import { stripList } from './strips.js';
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */

@@ -1,7 +1,7 @@
 import { lengthOf } from '../../drawing/picture.js';
 import type { Style } from '../../measure/format.js';
 import type { CutStrip } from '../../reckon/strips.js';
-import type { Listing } from '../../sheet/calculator.js';
+import type { Listing } from '../../face/calculator.js';
 
 /** The strips to cut of each fabric or for each part, those cut alike in one row, and what comes from each. */
 export const stripList = (

@@ -3,9 +3,9 @@ import { drawTop } from '../../drawing/top.js';
 import { lengthOf, sizeOf } from '../../drawing/picture.js';
 import { rowIn, type Refused } from '../../reckon/answer.js';
 import { reckonTop, topFields, type TopResult } from '../../reckon/top.js';
-import { PlanningSheet } from '../../sheet/background-sheet.js';
-import { propertiesOf, type Calculator } from '../../sheet/calculator.js';
-import { isAsServed } from '../../sheet/server.js';
+import { PlanningSheet } from '../../face/background-sheet.js';
+import { propertiesOf, type Calculator } from '../../face/calculator.js';
+import { isAsServed } from '../../face/server.js';
 import { stripList } from '../cutting/strips.js';
 
 /** What the blocks of a top are. */

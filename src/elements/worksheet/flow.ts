@@ -1,5 +1,5 @@
-import type { Flow } from '../../sheet/calculator.js';
-import type { QuiltSheet } from '../../sheet/sheet.js';
+import type { Flow } from '../../face/calculator.js';
+import type { QuiltSheet } from '../../face/sheet.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { QuiltCutting } from '../cutting/cutting.js';
 import type { QuiltTop } from '../top/top.js';

@@ -1,7 +1,7 @@
 import { PLANNING } from '../../reckon/planning.js';
 import type { PartInput, WorksheetInput } from '../../reckon/worksheet.js';
 import { letterOf } from '../../reckon/worksheet-parts.js';
-import type { QuiltSheet } from '../../sheet/sheet.js';
+import type { QuiltSheet } from '../../face/sheet.js';
 import type { Fabrics } from './fabrics.js';
 import { takesOf } from './part.js';
 import type { Piece } from './shopping.js';

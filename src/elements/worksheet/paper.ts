@@ -1,8 +1,8 @@
 import { html, isServer, nothing, type TemplateResult } from 'lit';
 import type { Style } from '../../measure/format.js';
 import type { WorksheetResult } from '../../reckon/worksheet.js';
-import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../sheet/lists.js';
-import type { QuiltSheet } from '../../sheet/sheet.js';
+import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../face/lists.js';
+import type { QuiltSheet } from '../../face/sheet.js';
 import { linesOf, nameOf, shopping, type Piece } from './shopping.js';
 import { isColour, isPicture } from './swatch.js';
 

@@ -3,8 +3,8 @@ import { mixed } from '../../measure/format.js';
 import { clothWidth, rowIn } from '../../reckon/answer.js';
 import { isCurrency } from '../../reckon/money.js';
 import type { PartInput } from '../../reckon/worksheet.js';
-import type { Take } from '../../sheet/calculator.js';
-import type { QuiltSheet } from '../../sheet/sheet.js';
+import type { Take } from '../../face/calculator.js';
+import type { QuiltSheet } from '../../face/sheet.js';
 
 /** What a part takes from the fabrics of these letters; nothing while it has something to mend. */
 export const takesOf = (part: QuiltSheet, letters: string[]): (Take & PartInput)[] => {

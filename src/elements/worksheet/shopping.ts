@@ -5,8 +5,8 @@ import { decimal, type Style } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { Cut } from '../../reckon/answer.js';
 import type { Money, WorksheetResult } from '../../reckon/worksheet.js';
-import type { Listing } from '../../sheet/calculator.js';
-import type { Cells } from '../../sheet/export.js';
+import type { Listing } from '../../face/calculator.js';
+import type { Cells } from '../../face/export.js';
 
 /** One line of the shopping list: cloth by length, or something bought by the piece. */
 interface Line {

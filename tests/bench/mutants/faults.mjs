@@ -15,7 +15,7 @@ export const NAMED = [
   { file: 'src/drawing/picture.ts', line: 'const TALLEST = 330;', from: '330', to: '900' },
   // The plan's search, switched off: its effort is spent before it begins.
   {
-    file: 'src/cutting/search.ts',
+    file: 'src/planner/search.ts',
     line: 'for (const end = effort() + total * share; goal >= bound && effort() < end;) {',
     from: 'total * share',
     to: '0',

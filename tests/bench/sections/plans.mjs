@@ -110,8 +110,8 @@ const sheetRows = (exact, planned) => {
 export const measure = async (_, { data }) => {
   const { exact, ...plans } = await loaded([
     'src/measure/exact.ts',
-    'src/cutting/plan.ts',
-    'src/cutting/check.ts',
+    'src/planner/plan.ts',
+    'src/planner/check.ts',
   ]);
   const planned = planner(plans);
   const isThere = existsSync(data);

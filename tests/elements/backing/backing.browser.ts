@@ -13,7 +13,7 @@ import {
   valueIn,
   writeAndLeave,
   type Sheet,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 const CM = 1 / 2.54;
 const inches = (mixed: string): number =>

@@ -9,7 +9,7 @@ import {
   settled,
   valueIn,
   writeAndLeave,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 describe('quilt-batting', () => {
   it('finds the smallest package that covers, and draws what is left', async () => {

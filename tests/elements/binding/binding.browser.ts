@@ -9,7 +9,7 @@ import {
   mount,
   valueIn,
   writeAndLeave,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 describe('quilt-binding', () => {
   it('reckons strips, joins and cloth, and draws every strip to scale', async () => {

@@ -8,7 +8,7 @@ import {
   mount,
   valueIn,
   writeAndLeave,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 /** The finished size and the cut lengths, by sewing border after border on: sides, then top and bottom. */
 const sewn = (

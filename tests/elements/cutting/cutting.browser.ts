@@ -23,7 +23,7 @@ import {
   write,
   writeAndLeave,
   type Sheet,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 type Cutting = QuiltCutting & Sheet;
 

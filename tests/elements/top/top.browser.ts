@@ -18,7 +18,7 @@ import {
   valueIn,
   writeAndLeave,
   type Sheet,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 
 const top = (attributes: Record<string, string | true> = {}): Promise<Sheet> =>
   mount('quilt-top', { block: '12', across: '4', down: '5', ...attributes });

@@ -1,6 +1,6 @@
 import { expect } from 'chai';
-import { settled, show, unfold, writeAndLeave, type Sheet } from '../../sheet/fixture.js';
-import { findings } from '../../sheet/findings.js';
+import { settled, show, unfold, writeAndLeave, type Sheet } from '../../face/fixture.js';
+import { findings } from '../../face/findings.js';
 import { calm, quilt } from './quilt.js';
 
 const PAGES = {

@@ -1,7 +1,7 @@
 import { expect } from 'chai';
 import fc from 'fast-check';
 import { exact } from '../../../src/measure/exact.js';
-import { answered, settled, until, type Sheet } from '../../sheet/fixture.js';
+import { answered, settled, until, type Sheet } from '../../face/fixture.js';
 import { IS_CHROMIUM } from '../../engine.js';
 import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet, type Worksheet } from './quilt.js';
 

@@ -1,8 +1,8 @@
 import { expect } from 'chai';
 import type { QuiltWorksheet } from '../../../src/index.js';
 import type { WorksheetResult } from '../../../src/reckon/worksheet.js';
-import type { Cells } from '../../../src/sheet/export.js';
-import { answered, settled, show, type Sheet } from '../../sheet/fixture.js';
+import type { Cells } from '../../../src/face/export.js';
+import { answered, settled, show, type Sheet } from '../../face/fixture.js';
 
 export type Worksheet = QuiltWorksheet & Sheet;
 

@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { show, valueIn, writeAndLeave, type Sheet } from '../../sheet/fixture.js';
+import { show, valueIn, writeAndLeave, type Sheet } from '../../face/fixture.js';
 import { calm, list, part, PARTS, type Worksheet } from './quilt.js';
 
 let made = 0;

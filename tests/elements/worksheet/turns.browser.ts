@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { QuiltTop } from '../../../src/elements/top/top.js';
-import { cell, find, settled, show, write, type Sheet } from '../../sheet/fixture.js';
+import { cell, find, settled, show, write, type Sheet } from '../../face/fixture.js';
 import { QUILT } from '../../hosts/quilt-parts.js';
 
 /** Counts how often a sheet is reckoned. */

@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { all, answer, listed, show, text, writeAndLeave, type Sheet } from '../../sheet/fixture.js';
+import { all, answer, listed, show, text, writeAndLeave, type Sheet } from '../../face/fixture.js';
 import { calm, list, part, type Worksheet } from './quilt.js';
 
 const notes = (sheet: Sheet): string => all(sheet, '.note').map(text).join('\n');

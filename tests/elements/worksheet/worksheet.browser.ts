@@ -17,7 +17,7 @@ import {
   write,
   writeAndLeave,
   type Sheet,
-} from '../../sheet/fixture.js';
+} from '../../face/fixture.js';
 import {
   calm,
   cellsOf,

@@ -2,7 +2,7 @@ import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../src/index.js';
 import type { Answer, Refused } from '../../src/reckon/answer.js';
-import type { QuiltSheet } from '../../src/sheet/sheet.js';
+import type { QuiltSheet } from '../../src/face/sheet.js';
 import { CALCULATORS, type Attributes } from '../calculators.js';
 import { inThisEngine } from '../engine.js';
 

@@ -1,5 +1,5 @@
-import { canBeCut } from '../cutting/check.js';
-import { planCloth, planClothAsync } from '../cutting/plan.js';
+import { canBeCut } from '../planner/check.js';
+import { planCloth, planClothAsync } from '../planner/plan.js';
 import type { Planner } from '../reckon/planning.js';
 import { isCrowd } from './turns.js';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { biasSquares, squareByArea, type BiasNeed } from '../../src/cutting/bias.js';
+import { biasSquares, squareByArea, type BiasNeed } from '../../src/planner/bias.js';
 import { exact, ONE, type Exact } from '../../src/measure/exact.js';
 
 type Point = [number, number];

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { checkPlan, type Fault } from '../../src/cutting/check.js';
+import { checkPlan, type Fault } from '../../src/planner/check.js';
 import {
   planCloth,
   type Cloth,
   type CutPiece,
   type CuttingPlan,
   type Placed,
-} from '../../src/cutting/plan.js';
+} from '../../src/planner/plan.js';
 
 const piece = (width: number | string, height: number | string, count: number, turn = true): CutPiece => ({
   width: exact(width),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clothBound } from '../../src/cutting/bounds.js';
-import { planCloth } from '../../src/cutting/plan.js';
+import { clothBound } from '../../src/planner/bounds.js';
+import { planCloth } from '../../src/planner/plan.js';
 import { exact } from '../../src/measure/exact.js';
 
 const piece = (width: number, height: number, count: number, turn = false) => ({

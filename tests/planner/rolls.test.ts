@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rollPlans } from '../../src/cutting/rolls.js';
+import { rollPlans } from '../../src/planner/rolls.js';
 import { exact } from '../../src/measure/exact.js';
 
 const inches = (...values: number[]) => values.map((value) => exact(value));

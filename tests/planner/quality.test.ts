@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { checkPlan } from '../../src/cutting/check.js';
-import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/cutting/plan.js';
+import { checkPlan } from '../../src/planner/check.js';
+import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact } from '../../src/measure/exact.js';
 import { dice } from './seeded.js';
 

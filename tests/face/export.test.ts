@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../src/reckon/answer.js';
-import { cellsOf, csvOf, tabbedOf } from '../../src/sheet/export.js';
+import { cellsOf, csvOf, tabbedOf } from '../../src/face/export.js';
 import { readCsv } from './csv.js';
 
 const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import { checkPlan } from '../../src/cutting/check.js';
+import { checkPlan } from '../../src/planner/check.js';
 import {
   everyPiece,
   planCloth,
@@ -9,7 +9,7 @@ import {
   type Cloth,
   type CutPiece,
   type CuttingPlan,
-} from '../../src/cutting/plan.js';
+} from '../../src/planner/plan.js';
 import { FAT_QUARTER_SQUARES } from '../published/charts.js';
 import { fewestSheets, leastLength } from './exactly.js';
 

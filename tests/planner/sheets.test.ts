@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { checkPlan } from '../../src/cutting/check.js';
-import { planCloth, type CuttingPlan } from '../../src/cutting/plan.js';
+import { checkPlan } from '../../src/planner/check.js';
+import { planCloth, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact } from '../../src/measure/exact.js';
 import { fitsSheet, type SmallPiece } from './exactly.js';
 import { dice } from './seeded.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fewestShared } from '../../src/cutting/share.js';
+import { fewestShared } from '../../src/planner/share.js';
 import { exact } from '../../src/measure/exact.js';
 
 /** For every set of pieces, the fewest lengths and what its last one holds, from the sets that are one piece smaller. */

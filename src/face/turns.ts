@@ -1,4 +1,4 @@
-import { breathe } from '../cutting/breathe.js';
+import { breathe } from '../planner/breathe.js';
 
 /** So few sheets are drawn at once when they come into a page together. More of them take turns, so that the page answers. */
 const AT_ONCE = 12;
