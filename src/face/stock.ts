@@ -4,6 +4,7 @@ import { parseLength } from '../measure/parse.js';
 import type { Purchase } from '../measure/shop.js';
 import type { Answer } from '../reckon/answer.js';
 import { isBlank, textOf } from '../reckon/fields.js';
+import { sentence } from '../reckon/sentences.js';
 import type { Calculator } from './calculator.js';
 
 /** That the shop has less than this takes, and what would do; nothing where it has enough. */
@@ -16,7 +17,7 @@ export const overStock = <R extends Answer>(
   const max = textOf(stock);
   if (isBlank(max)) return;
   const read = parseLength(max, { ...style, units: 'in', bare: undefined });
-  if (!read.ok) return `Stock, max: ${read.message}`;
+  if (!read.ok) return `Stock, max: ${sentence(read.problem)}`;
   const { unit, text } = result.buy;
   const isLength = /[a-z'"]/i.test(max);
   const isCloth = /^(yd|m|in)$/.test(unit);

@@ -1,8 +1,27 @@
 import { exact, nearestTo, ZERO, type Exact } from './exact.js';
+import { sayings, type Message } from './message.js';
 import { INCHES, fromUnit, toUnit, type Unit, type Units } from './units.js';
 
-/** What was read, or a sentence about why it could not be. */
-export type Parsed<Value = Exact> = { ok: true; value: Value } | { ok: false; message: string };
+/** What was read, or why it could not be. */
+export type Parsed<Value = Exact> = { ok: true; value: Value } | { ok: false; problem: Message };
+
+/** Why a text cannot be read as a length, or as the step that a shop cuts in. */
+export interface ReadingSayings {
+  notLength: { text: string };
+  twoNumbers: undefined;
+  unitFirst: undefined;
+  noComma: undefined;
+  twoReadings: { text: string };
+  openBracket: undefined;
+  divideByZero: undefined;
+  notPlain: undefined;
+  tooLong: undefined;
+  tooFine: undefined;
+  notStep: { text: string };
+  stepRange: undefined;
+}
+
+export const say = sayings<ReadingSayings>();
 
 export interface Reading {
   /** What a bare number is in. Default `in`. */
@@ -16,9 +35,15 @@ export interface Reading {
 const LONGEST_TEXT = 100;
 const LARGEST = 1e12;
 
-/** What is wrong with the text: a sentence for the reader, which ends with something that works. */
-const stop = (what: string, example = '52 1/2'): never => {
-  throw new Error(`${what} Write it like ${example}.`);
+/** What is wrong with a text, on its way out of the arithmetic. */
+class Unreadable extends Error {
+  constructor(readonly problem: Message) {
+    super(problem.code);
+  }
+}
+
+const stop = (problem: Message): never => {
+  throw new Unreadable(problem);
 };
 
 /** Somebody's text inside a sentence. */
@@ -64,7 +89,7 @@ type Term = [value: Exact, power: number];
  *   three (`60 1 / 2`, `60-1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
- * The value is exact inches. Never throws: a problem is a sentence.
+ * The value is exact inches. Never throws: a problem is a message.
  */
 export const parseLength = (
   text: string,
@@ -81,15 +106,15 @@ export const parseLength = (
 
   const stuck = (): never =>
     take(NUMBER)
-      ? stop('Two numbers stand side by side.', '52 1/2, 4 ft 6 in or 12 + 4')
+      ? stop(say('twoNumbers'))
       : take(UNIT)
-        ? stop('A unit goes right after its number.', '2 in + 4 in')
-        : stop(`${quoted(text)} is not a length.`, '52 1/2, 52 in or 132 cm');
+        ? stop(say('unitFirst'))
+        : stop(say('notLength', { text }));
 
   const number = (): Exact | undefined => {
     const written = take(NUMBER)?.[0];
     if (!written) return undefined;
-    if (written.includes(',') && !comma) stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
+    if (written.includes(',') && !comma) stop(say('noComma'));
     const [part, whole] = written
       .replace(',', '.')
       .replace(/\s*\/\s*/, '/')
@@ -97,7 +122,7 @@ export const parseLength = (
       .reverse();
     const value = exact(part!);
     if (!whole) return asThird(value, part!.split('.')[1]);
-    if (value.gte(1)) stop(`${quoted(written)} can be read two ways.`);
+    if (value.gte(1)) stop(say('twoReadings', { text: written }));
     return value.add(exact(whole));
   };
 
@@ -126,7 +151,7 @@ export const parseLength = (
     }
     const [value, power] = sign === '(' ? sum() : factor();
     if (sign !== '(') return [sign === '-' ? value.neg() : value, power];
-    if (!take(/^\)/)) stop('A bracket has to close after a length.', '2 * (12 + 4)');
+    if (!take(/^\)/)) stop(say('openBracket'));
     const its = power ? undefined : unit();
     return its ? [fromUnit(value, its), 1] : [value, power];
   };
@@ -137,17 +162,13 @@ export const parseLength = (
       const [by, its] = factor();
       if (sign !== '/') [value, power] = [value.mul(by), power + its];
       else if (by.n) [value, power] = [value.div(by), power - its];
-      else stop('Nothing can be divided by 0.');
+      else stop(say('divideByZero'));
     }
     return [value, power];
   };
 
   const inches = (value: Exact, power: number): Exact =>
-    power === 1
-      ? value
-      : power
-        ? stop('Only plain numbers multiply or divide a length.', '3 * 12 in')
-        : fromUnit(value, bare);
+    power === 1 ? value : power ? stop(say('notPlain')) : fromUnit(value, bare);
 
   const sum = (): Term => {
     let [value, power] = product();
@@ -160,15 +181,16 @@ export const parseLength = (
   };
 
   try {
-    if (text.length > LONGEST_TEXT) stop('That is too long to be a length.');
+    if (text.length > LONGEST_TEXT) stop(say('tooLong'));
     rest = plain(text);
     const [total, power] = sum();
     if (rest.trim()) stuck();
     const value = inches(total, power);
-    if (value.n + value.d > LARGEST) stop('That is too large or too fine to be a length.');
+    if (value.n + value.d > LARGEST) stop(say('tooFine'));
     return { ok: true, value };
-  } catch (problem) {
-    return { ok: false, message: (problem as Error).message };
+  } catch (stopped) {
+    if (!(stopped instanceof Unreadable)) throw stopped;
+    return { ok: false, problem: stopped.problem };
   }
 };
 

@@ -1,6 +1,6 @@
 import { downTo, exact, least, nearestTo, sum, upTo, type Exact } from './exact.js';
 import { decimal, mixed, type Style } from './format.js';
-import { parseLength, quoted, type Parsed, type Reading } from './parse.js';
+import { parseLength, say, type Parsed, type Reading } from './parse.js';
 import { toUnit } from './units.js';
 
 /** The step a shop cuts cloth in, and the unit it sells by. */
@@ -22,23 +22,13 @@ export interface Purchase {
   text: string;
 }
 
-const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
-
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
 export const parseStep = (text: string, reading: Reading): Parsed<Step> => {
   if (/^\s*thirds\s*$/i.test(text))
     return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
   const parsed = parseLength(text, reading);
-  if (!parsed.ok)
-    return {
-      ok: false,
-      message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.`,
-    };
-  if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(360))
-    return {
-      ok: false,
-      message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.`,
-    };
+  if (!parsed.ok) return { ok: false, problem: say('notStep', { text }) };
+  if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(360)) return { ok: false, problem: say('stepRange') };
   const isMetric = /m/i.test(text) || ((reading.bare ?? reading.units) === 'cm' && /\p{N}\s*$/u.test(text));
   return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
 };

@@ -1,14 +1,29 @@
 import { exact, sum, wholeDown, wholeUp, type Exact } from '../measure/exact.js';
+import { sayings, type Message } from '../measure/message.js';
 
-/** What cannot be planned, in a sentence for the reader. */
+/** Why a list cannot be planned. */
+export interface PlanSayings {
+  sizeOfNothing: undefined;
+  longerThanCloth: undefined;
+  wholeCount: undefined;
+  tooManySizes: { most: number };
+  tooManyPieces: undefined;
+  tooManyToPlace: undefined;
+  largerThanSheet: undefined;
+  largerThanCloth: { cloth: Exact };
+}
+
+export const say = sayings<PlanSayings>();
+
+/** What cannot be planned, and why. */
 export interface NoPlan {
   ok: false;
-  message: string;
+  problem: Message;
   /** The piece at fault (its place in the list), where one is. */
   piece?: number;
 }
 
-export const noPlan = (message: string, piece?: number): NoPlan => ({ ok: false, message, piece });
+export const noPlan = (problem: Message, piece?: number): NoPlan => ({ ok: false, problem, piece });
 
 /** Lengths as whole numbers, so that a search compares plain integers. */
 export interface Grid {
@@ -51,25 +66,20 @@ const LONGEST = 1_000_000;
 
 /** Why these sizes and counts cannot be planned; nothing when they can. */
 export const refuse = (cloth: Exact[], pieces: { sizes: Exact[]; count: number }[]): NoPlan | undefined => {
-  const badSize = (size: Exact): string | undefined =>
-    size.lte(0)
-      ? 'A size has to be more than nothing. Write it like 2 1/2.'
-      : size.gt(LONGEST)
-        ? 'That is longer than any cloth. Write it in inches, like 42 1/2.'
-        : undefined;
-  const badCount = (count: number): string | undefined =>
-    Number.isInteger(count) && count >= 0 ? undefined : 'Say how many as a whole number, like 12.';
+  const badSize = (size: Exact): Message | undefined =>
+    size.lte(0) ? say('sizeOfNothing') : size.gt(LONGEST) ? say('longerThanCloth') : undefined;
+  const badCount = (count: number): Message | undefined =>
+    Number.isInteger(count) && count >= 0 ? undefined : say('wholeCount');
   for (const size of cloth) {
-    const message = badSize(size);
-    if (message) return noPlan(message);
+    const problem = badSize(size);
+    if (problem) return noPlan(problem);
   }
   for (const [piece, { sizes, count }] of pieces.entries()) {
-    const message = badCount(count) ?? sizes.map(badSize).find(Boolean);
-    if (message) return noPlan(message, piece);
+    const problem = badCount(count) ?? sizes.map(badSize).find(Boolean);
+    if (problem) return noPlan(problem, piece);
   }
-  if (pieces.length > MOST_SIZES)
-    return noPlan('That is more than 1000 different pieces. Plan fewer at a time, like 500.');
+  if (pieces.length > MOST_SIZES) return noPlan(say('tooManySizes', { most: MOST_SIZES }));
   return sum(pieces.map(({ count }) => exact(count))).gt(MOST_PIECES)
-    ? noPlan('That is more than a million pieces. Plan fewer at a time, like 1000.')
+    ? noPlan(say('tooManyPieces'))
     : undefined;
 };

@@ -2,7 +2,7 @@ import { exact, sum, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js
 import { clothBound } from './bounds.js';
 import { breathe } from './breathe.js';
 import type { Lot } from './fill.js';
-import { gridFor, noPlan, refuse, type Grid, type NoPlan } from './grid.js';
+import { gridFor, noPlan, refuse, say, type Grid, type NoPlan } from './grid.js';
 import { readable } from './readable.js';
 import { searchWays } from './ways.js';
 
@@ -107,9 +107,7 @@ const fitting = (
     const over = !fits(w, h);
     if (over && !(turn && fits(h, w)))
       return noPlan(
-        cloth.height
-          ? 'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.'
-          : `This does not fit on cloth ${cloth.width.toFraction(true)} in wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
+        cloth.height ? say('largerThanSheet') : say('largerThanCloth', { cloth: cloth.width }),
         place,
       );
     const across = grid.up(over ? h : w);
@@ -167,7 +165,7 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
   const sheets = found?.layout.sheets ?? [];
   const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
   if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
-    return noPlan('That is too many pieces to place one by one. Plan fewer at a time, like 1000.');
+    return noPlan(say('tooManyToPlace'));
   yield 1;
   // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
   const tall = (along: number): Exact =>
@@ -211,7 +209,7 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
 /**
  * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. Strips across the
  * cloth come first unless another order of cutting saves cloth. The same list always gives the same plan. Pieces that
- * cannot be planned give a message; nothing is thrown.
+ * cannot be planned give a problem; nothing is thrown.
  */
 export const planCloth = (pieces: CutPiece[], cloth: Cloth): CuttingPlan | NoPlan => {
   const plan = steps(pieces, cloth);

@@ -19,6 +19,7 @@ import {
 } from './fields.js';
 import { noteFolds } from './folds.js';
 import { PLANNING, type Planner } from './planning.js';
+import { sentence } from './sentences.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { sheetOf, sheets, type Sheet } from './sheets.js';
 import { laidOut, stacked, UNSOUND, type CutStrip, type LaidPiece } from './strips.js';
@@ -134,7 +135,7 @@ const planFor = ({ book, plan }: Job, listed: ListedPiece[], on: Cloth): Cutting
     const piece = listed[planned.piece ?? -1];
     return book.refuse(
       'list',
-      `${piece ? `${piece.piece}, ${book.size(piece.width, piece.length)}: ` : ''}${planned.message}`,
+      `${piece ? `${piece.piece}, ${book.size(piece.width, piece.length)}: ` : ''}${sentence(planned.problem)}`,
     );
   }
   return canBeCut(pieces, on, planned) ? planned : book.refuse('list', UNSOUND);

@@ -4,6 +4,7 @@ import { bothSides, inUnit, parseLength, placesOf, quoted, sameUnit, splitSize }
 import { parseStep, type Step } from '../measure/shop.js';
 import type { Units } from '../measure/units.js';
 import { withoutCode } from './money.js';
+import { sentence } from './sentences.js';
 
 /** A value a person could not have meant; the message is a sentence for her. */
 export class Refusal extends Error {
@@ -110,7 +111,7 @@ export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undef
 export const readLength = (raw: unknown, style: Style): Exact => {
   // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
   const parsed = parseLength(Number.isFinite(raw) ? (raw as number).toFixed(6) : textOf(raw), style);
-  return parsed.ok ? parsed.value : refuse(parsed.message);
+  return parsed.ok ? parsed.value : refuse(sentence(parsed.problem));
 };
 
 interface Limits {
@@ -337,7 +338,7 @@ export const stepField = (label: string, about: About): Field<Step> => ({
   ...about,
   read: (raw, style) => {
     const parsed = parseStep(textOf(raw), style);
-    return parsed.ok ? parsed.value : refuse(parsed.message);
+    return parsed.ok ? parsed.value : refuse(sentence(parsed.problem));
   },
   marked: inUnit,
 });

@@ -9,6 +9,7 @@ import { Book } from './book.js';
 import { PLANNING, type Planner } from './planning.js';
 import { choiceField, countField, flagField, lengthField } from './fields.js';
 import { roughly } from './rough.js';
+import { sentence } from './sentences.js';
 import { clothFields, markField, plural, shopFields } from './shared.js';
 import { stacked, stripsOf, UNSOUND, type CutStrip } from './strips.js';
 import { diagonal, joinedPieces, settingTriangles, sashingPieces, type Layout } from './top-pieces.js';
@@ -156,7 +157,7 @@ export const reckonTop = (input: TopInput = {}, plan: Planner = planCloth): TopR
         isPlanning = true;
         return { cuts, fabric: rough!.length.div(kept), strips: rough!.strips };
       }
-      if (!planned.ok) return book.refuse(part, planned.message);
+      if (!planned.ok) return book.refuse(part, sentence(planned.problem));
       if (!canBeCut(pieces, on, planned)) return book.refuse(part, UNSOUND);
       const names = cuts.map(({ piece }) => piece);
       return { cuts, fabric: planned.length.div(kept), strips: stripsOf(planned, names) };

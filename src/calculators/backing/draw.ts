@@ -1,0 +1,70 @@
+import {
+  corner,
+  drawnSize,
+  inner,
+  turning,
+  type Box,
+  type Line,
+  type Picture,
+  type Rectangle,
+} from '../../ledger/picture.js';
+import type { Message } from '../../measure/message.js';
+import { say, type BackingAnswer } from './shape.js';
+
+/** The back from behind: its panels and seams, and the quilt within its overage. */
+export const draw = ({ layouts, need, used, summary }: BackingAnswer): Picture[] => {
+  const { panels = 1, strip, direction = 'lengthwise' } = layouts[0] ?? {};
+  const { width, height } = drawnSize(need);
+  const at = turning(direction === 'crosswise');
+  const [reach, long] = at(width, height);
+  const seam = used.seam.valueOf();
+  const cloth = used.cloth.width.value.valueOf();
+
+  const boxes: Box[] = [];
+  const lines: Line[] = [];
+  const sew = (fromAcross: number, fromAlong: number, toAcross: number, toAlong: number): void => {
+    lines.push({ is: 'seam', from: at(fromAcross, fromAlong), to: at(toAcross, toAlong) });
+  };
+  const { quilt } = used;
+  const sides = drawnSize(quilt);
+  /** The overage, the same all round: words in it would be crossed by the quilt's line. */
+  const edge = (width - sides.width) / 2;
+  const rectangle = (from: number, to: number, start: number, end: number): Rectangle => {
+    const [x, y] = at(from, start);
+    const [width, height] = at(to - from, end - start);
+    return { x, y, width, height };
+  };
+  const add = (from: number, to: number, label: Message, start = 0, end = long): void => {
+    const room = rectangle(
+      Math.max(from, edge),
+      Math.min(to, reach - edge),
+      Math.max(start, edge),
+      Math.min(end, long - edge),
+    );
+    boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', label, room });
+    if (from) sew(from, start, from, end);
+    if (start) sew(from, start, to, start);
+  };
+  /** Where each panel begins once joined: its seam allowances are turned under. */
+  const start = (panel: number): number => panel && panel * (cloth - 2 * seam) + seam;
+  for (let panel = 0; panel < panels; panel += 1) {
+    const end = panel < panels - 1 || strip ? start(panel + 1) : reach;
+    add(start(panel), end, say('panelNumber', { number: panel + 1 }));
+  }
+  if (strip) {
+    const last = strip.count - 1;
+    for (let piece = 0; piece <= last; piece += 1)
+      add(start(panels), reach, say('stripInPicture'), start(piece), piece < last ? start(piece + 1) : long);
+  }
+  boxes.push({ x: edge, y: edge, ...sides, is: 'quilt' });
+  return [
+    {
+      title: say('picture', { summary }),
+      width,
+      height,
+      boxes,
+      lines,
+      dimensions: [...corner(need), ...inner(edge, edge, quilt, 'quiltSide')],
+    },
+  ];
+};

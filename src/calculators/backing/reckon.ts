@@ -1,0 +1,145 @@
+import { clothOf, type Cloth } from '../../ledger/cloth.js';
+import { joined } from '../../ledger/joined.js';
+import { Ledger, type Reckoning } from '../../ledger/ledger.js';
+import { Cut, enoughFor } from '../../ledger/purchase.js';
+import { count, type Quantity } from '../../ledger/quantity.js';
+import { facing, MOST_JOINED, sidesOf, withOverage, type Size } from '../../ledger/quilt.js';
+import { buyCloth } from '../../ledger/shop.js';
+import { upTo, type Exact } from '../../measure/exact.js';
+import { fewest, reachOf } from '../../planner/joins.js';
+import {
+  backingFields,
+  say,
+  type BackingAnswer,
+  type BackingInput,
+  type BackingLayout,
+  type BackingRow,
+} from './shape.js';
+
+type BackingLedger = Ledger<typeof backingFields, BackingRow>;
+
+/**
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
+ * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ */
+export const reckon = (input: BackingInput | null = {}): Reckoning<BackingAnswer> => {
+  const ledger: BackingLedger = new Ledger(backingFields, input);
+  return ledger.finish(() => {
+    const { width, length } = ledger.inputs;
+    ledger.given('width', 'length');
+    const need = withOverage(ledger, { width, length });
+    const cloth = clothOf(ledger);
+    const layouts = layoutsOf(ledger, sidesOf(need), cloth);
+    const best = bestOf(ledger, layouts, cloth);
+    ledger.given();
+    const rows = rowsOf(ledger, best, need, cloth);
+    const { oneWay } = ledger.values;
+    return {
+      ...buyCloth(ledger, rows.fabric),
+      need: sidesOf(need),
+      summary: say('summary', { ...best, strip: !!best.strip, oneWay, need: sidesOf(need) }),
+      layouts,
+      leftover: leftoverOf(best, sidesOf(need), rows.reach.value, cloth),
+      cuts: rows.cuts,
+      used: { cloth, seam: ledger.values.seam, quilt: sidesOf({ width, length }) },
+    };
+  });
+};
+
+/** Every layout that is possible, in both directions. */
+const layoutsOf = (ledger: BackingLedger, need: Size, cloth: Cloth): BackingLayout[] => [
+  ...layoutsIn(ledger, 'lengthwise', facing(need, false), cloth),
+  ...(ledger.values.oneWay ? [] : layoutsIn(ledger, 'crosswise', facing(need, true), cloth)),
+];
+
+/** The layouts of one direction: whole panels, and all but one of them with a pieced strip. */
+const layoutsIn = (
+  { values: { seam, repeat, oneWay, increment } }: BackingLedger,
+  direction: BackingLayout['direction'],
+  [across, along]: [Exact, Exact],
+  { width: { value: width }, kept }: Cloth,
+): BackingLayout[] => {
+  const loss = seam.mul(2);
+  const panels = fewest(across, width, loss);
+  if (!panels) return [];
+  const uncut = along.div(kept);
+  // Panels match where each starts at the same place of the print as it was bought.
+  const panelLength = panels > 1 && repeat.gt(0) ? upTo(uncut, repeat) : uncut;
+  const layout = (panels: number, strip?: BackingLayout['strip']): BackingLayout => {
+    const fabric = panelLength.mul(panels).add(strip ? strip.height.mul(strip.count) : 0);
+    const seams = panels - 1 + (strip ? strip.count : 0);
+    const cover = strip ? across : reachOf(panels, width, loss);
+    return { panels, direction, seams, panelLength, strip, cover, fabric, buy: enoughFor(fabric, increment) };
+  };
+  const whole = layout(panels);
+  const pieces = fewest(along, width, loss);
+  if (panels === 1 || oneWay || !pieces) return [whole];
+  const missing = across.sub(reachOf(panels - 1, width, loss)).add(loss);
+  return [whole, layout(panels - 1, { count: pieces, height: missing.div(kept) })];
+};
+
+/** Puts the layouts in order, and gives the one to use; refused where the cloth allows none. */
+const bestOf = (
+  ledger: BackingLedger,
+  layouts: BackingLayout[],
+  { width: { value: cloth } }: Cloth,
+): BackingLayout => {
+  const { piecedStrip, seam } = ledger.values;
+  const isLast = ({ strip }: BackingLayout): number => (strip && !piecedStrip ? 1 : 0);
+  const [best] = layouts.sort(
+    (a, b) => isLast(a) - isLast(b) || a.fabric.compare(b.fabric) || a.seams - b.seams,
+  );
+  const isSeam = cloth.gt(1);
+  if (!best)
+    return ledger.refuse(isSeam ? 'seam' : 'fabricWidth', say('seamsLeaveNothing', { seam, cloth, isSeam }));
+  const { panels } = best;
+  if (panels > MOST_JOINED) return ledger.refuse('fabricWidth', say('tooManyPanels', { cloth, panels }));
+  return best;
+};
+
+/** The rows of a layout: its panels, its strip, and what they come to. */
+const rowsOf = (
+  ledger: BackingLedger,
+  { panels, panelLength, strip, direction }: BackingLayout,
+  need: Size<Quantity>,
+  cloth: Cloth,
+): { fabric: Quantity; reach: Quantity; cuts: Cut[] } => {
+  const { seam, repeat } = ledger.inputs;
+  const isCrosswise = direction === 'crosswise';
+  const [across, along] = facing(need, isCrosswise);
+  const reachBy = (panels: number): Quantity =>
+    joined(panels, cloth.width, count(2 * panels - 2).times(seam));
+  const reach = reachBy(panels);
+  const panelCount = ledger.row('panels', count(panels), {
+    how: say('panelsReach', { reach, need: across, isShort: !!strip }),
+  });
+  const uncut = cloth.toBuy(along);
+  const isRepeated = !panelLength.equals(uncut.value);
+  const panel = isRepeated ? uncut.upTo(repeat) : uncut;
+  const side = isCrosswise ? 'width' : 'length';
+  // As it is needed, where neither a wash nor a repeat makes it longer.
+  const how = panel === along ? say('panelLength', { side, from: along }) : panel;
+  const each = ledger.row('panel', panel, { how });
+  const cuts = [new Cut(panels, say('backingPanel'), cloth.width.value, panelLength.mul(cloth.kept))];
+  const all = panelCount.times(each);
+  if (!strip) return { fabric: all, reach, cuts };
+
+  const missing = across.minus(reach.asResult()).plus(count(2).times(seam));
+  const height = ledger.row('strip', cloth.toBuy(missing), { from: ['panels'] });
+  const pieces = ledger.row('stripCount', count(strip.count), {
+    how: say('panelsReach', { reach: reachBy(strip.count), need: along, isShort: false }),
+  });
+  cuts.push(new Cut(strip.count, say('stripToJoin'), strip.height.mul(cloth.kept), cloth.width.value));
+  return { fabric: all.plus(pieces.times(height)), reach, cuts };
+};
+
+/** What the last panel leaves at its side. */
+const leftoverOf = (
+  { panelLength, direction }: BackingLayout,
+  need: Size,
+  reach: Exact,
+  { kept }: Cloth,
+): Size | undefined => {
+  const [across] = facing(need, direction === 'crosswise');
+  return reach.gt(across) ? { width: reach.sub(across), length: panelLength.mul(kept) } : undefined;
+};

@@ -1,0 +1,49 @@
+/** What each sign is usually read as; dollars go by the page's region. */
+const SIGNS: Record<string, string> = {
+  $: 'USD',
+  '€': 'EUR',
+  '£': 'GBP',
+  '¥': 'JPY',
+  '₩': 'KRW',
+  '₹': 'INR',
+};
+const DOLLARS = /-(au|ca|nz)\b/i;
+
+/** Whether it is a currency's code, as far as this browser knows them: `yds` is none. */
+export const isCurrency = (code: string): boolean =>
+  Intl.supportedValuesOf('currency').includes(code.toUpperCase());
+
+const signIn = (price: string): string | undefined => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
+
+/** Whether this currency is written with this sign. */
+const isSignOf = (sign: string | undefined, currency: string): boolean =>
+  new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' })
+    .formatToParts(1)
+    .some(({ type, value }) => type === 'currency' && value === sign);
+
+/** The code that stands before or behind a price, as it is written there; none beside the sign of another currency. */
+const codeIn = (price: string): string | undefined => {
+  const text = price.trim();
+  const [code = '', ...more] = text.match(/\p{L}+/gu) ?? [];
+  const isOutside = text.startsWith(code) || text.endsWith(code);
+  const isCode = /^[a-z]{3}$/i.test(code) && !more.length && isOutside && isCurrency(code);
+  const sign = signIn(text);
+  return isCode && (!sign || isSignOf(sign, code)) ? code : undefined;
+};
+
+/** A price without the code of its currency. */
+export const withoutCode = (price: string): string => price.replace(codeIn(price) ?? '', '');
+
+/** The currency that a price names by its code or its sign; undefined where it names none. */
+export const currencyIn = (price: string, lang: string): string | undefined => {
+  const sign = signIn(price);
+  const region = sign === '$' && DOLLARS.exec(lang)?.[1];
+  return codeIn(price)?.toUpperCase() ?? (region ? `${region.toUpperCase()}D` : sign && SIGNS[sign]);
+};
+
+/** Whether a price can be in this currency: it names none, or that one, by its code or by a sign that it is written with. */
+export const isIn = (price: string, currency: string, lang: string): boolean => {
+  const named = currencyIn(price, lang);
+  if (!named || named === currency.toUpperCase()) return true;
+  return !codeIn(price) && isSignOf(signIn(price), currency);
+};

@@ -1,0 +1,56 @@
+import { most, type Exact } from '../measure/exact.js';
+import { sayings } from '../measure/message.js';
+import { OVERAGE } from '../trade/conventions.js';
+import type { Field } from './field.js';
+import type { Ledger } from './ledger.js';
+import { lengthField, ownLength, sideField } from './lengths.js';
+import type { Quantity } from './quantity.js';
+
+/** The finished quilt's two sides. */
+export const quiltFields = { width: sideField(), length: sideField() };
+
+/** What is added round the quilt for its back and its batting. */
+export const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
+
+/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+export const MOST_JOINED = 100;
+
+/** A rectangle's two sides. */
+export interface Size<Length = Exact> {
+  width: Length;
+  length: Length;
+}
+
+/** The exact sides of a size. */
+export const sidesOf = ({ width, length }: Size<Quantity>): Size => ({
+  width: width.value,
+  length: length.value,
+});
+
+/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+export const facing = <Length>(
+  { width, length }: Size<Length>,
+  turned: boolean,
+): [across: Length, along: Length] => (turned ? [length, width] : [width, length]);
+
+export interface OverageSayings {
+  overageTooLarge: undefined;
+}
+
+const say = sayings<OverageSayings>();
+
+/** The rows that add the overage to a quilt, for its backing or its batting; gives back the size needed. */
+export const withOverage = (
+  ledger: Ledger<{ overage: Field<Exact> }, 'needWidth' | 'needLength'>,
+  quilt: Size<Quantity>,
+): Size<Quantity> => {
+  ledger.given('overage');
+  const { overage } = ledger.inputs;
+  const { width, length } = sidesOf(quilt);
+  if (overage.value.gt(most(width, length, ownLength(OVERAGE))))
+    ledger.refuse('overage', say('overageTooLarge'));
+  return {
+    width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),
+    length: ledger.row('needLength', quilt.length.plus(overage.times(2))),
+  };
+};

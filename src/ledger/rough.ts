@@ -1,0 +1,28 @@
+import { wholeDown, ZERO, type Exact } from '../measure/exact.js';
+import type { Cut } from './purchase.js';
+import type { CutStrip } from './strips.js';
+
+/**
+ * Cloth that is enough whatever a plan comes to: strips of one kind of piece each, one below the other. It is known at once,
+ * and says something while a plan that may take less is made. Undefined where a piece does not fit on the cloth.
+ */
+export const roughly = (cuts: Cut[], cloth: Exact): { length: Exact; strips: CutStrip[] } | undefined => {
+  let length = ZERO;
+  const strips: CutStrip[] = [];
+  for (const { piece, count, ...size } of cuts) {
+    const [short, long] = size.width.gt(size.length) ? [size.length, size.width] : [size.width, size.length];
+    // The long side lies across the cloth where it fits.
+    const [height, across] = long.lte(cloth) ? [short, long] : [long, short];
+    const each = wholeDown(cloth.div(across));
+    if (!each) return undefined;
+    const whole = Math.floor(count / each);
+    const add = (times: number, gives: number): void => {
+      if (!times || !gives) return;
+      length = length.add(height.mul(times));
+      strips.push({ count: times, height, gives: [{ piece, count: gives }] });
+    };
+    add(whole, each);
+    add(1, count - whole * each);
+  }
+  return { length, strips };
+};

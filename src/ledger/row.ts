@@ -1,0 +1,52 @@
+import { Message } from '../measure/message.js';
+import type { Money, Purchase } from './purchase.js';
+import { Quantity, Stated } from './quantity.js';
+
+/** What a row of the sheet holds. */
+export type RowValue = Quantity | Purchase | Money | Message;
+
+/** Every quantity in a message's values, however deep, adds the rows it was reckoned from. */
+const rowsOf = (value: unknown, rows: Set<string>): void => {
+  if (value instanceof Quantity) value.rowsInto(rows);
+  else if (value instanceof Stated) rows.add(value.row);
+  else if (value instanceof Message) for (const part of Object.values(value.values)) rowsOf(part, rows);
+  else if (Array.isArray(value)) for (const part of value) rowsOf(part, rows);
+};
+
+/** A reckoned row: its value, how it was got, and where it came from. */
+export class ReckonedRow {
+  role: 'reckoned' | 'measurable' | 'measured' = 'reckoned';
+  /** Of a measured row, what was reckoned there. */
+  reckoned: Quantity | undefined;
+
+  constructor(
+    readonly id: string,
+    public value: RowValue,
+    /** A formula or a reason. */
+    readonly how: Quantity | Message,
+    /** What it is called, where its id does not say it all: `Border 2, sides`. */
+    readonly label: Message | undefined,
+    /** Rows that count beside those in its formula or its reason. */
+    readonly also: readonly string[],
+  ) {}
+
+  /** The ids of the rows it was reckoned from. */
+  get from(): string[] {
+    const rows = new Set(this.also);
+    rowsOf(this.how, rows);
+    return [...rows];
+  }
+}
+
+/** The row of an input, as it was given or as it stands where nothing was. */
+export interface GivenRow {
+  role: 'given';
+  /** The input's key. */
+  id: string;
+  /** What was read; undefined where nothing can be. */
+  value: unknown;
+  /** What was written, or stands there at first. */
+  written: unknown;
+}
+
+export type Row = GivenRow | ReckonedRow;

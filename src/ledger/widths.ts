@@ -1,0 +1,41 @@
+import { least, type Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import { clothFields, sayOfCloth, type Cloth, type ClothLedger } from './cloth.js';
+import { isBlank } from './field.js';
+
+/** The cloth of one fabric: its usable width, once washed, and the same as sold. */
+export interface OwnCloth {
+  width: Exact;
+  sold: Exact;
+}
+
+/** The cloth of a fabric that says its own width; any other is as wide as the ledger says. `of` it a wrong width is said. */
+export const ownCloth = (
+  ledger: ClothLedger,
+  { width, kept }: { width: Exact; kept: Exact },
+  own: unknown,
+  of: (problem: Message) => Message,
+): OwnCloth => {
+  if (isBlank(own)) return { width, sold: ledger.values.fabricWidth };
+  const sold = ledger.blame(
+    'fabricWidth',
+    () => clothFields.fabricWidth.read(own, ledger.style, 'fabricWidth'),
+    of,
+  );
+  const washed = sold.mul(kept);
+  // What was measured may be of this fabric.
+  const isMeasured = ledger.rows.some(({ id, role }) => id === 'washedWidth' && role === 'measured');
+  return { width: isMeasured ? least(width, washed) : washed, sold };
+};
+
+/** The cloth of each part in turn, as `fabricWidths` has them; the last is that of all further parts. */
+export const ownCloths = (ledger: ClothLedger, { width, kept }: Cloth): ((at: number) => OwnCloth) => {
+  const { fabricWidths } = ledger.input;
+  const widths: unknown[] = Array.isArray(fabricWidths) ? fabricWidths : [];
+  return (at) => {
+    const place = Math.min(at, widths.length - 1);
+    return ownCloth(ledger, { width: width.value, kept }, widths[place], (says) =>
+      sayOfCloth('ofCloth', { number: place + 1, says }),
+    );
+  };
+};

@@ -1,0 +1,27 @@
+/**
+ * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
+ * code reads one back.
+ */
+export class Message<Code extends string = string> {
+  constructor(
+    readonly code: Code,
+    readonly values: object,
+  ) {}
+}
+
+/** A set of codes, each with the values that its sentence needs; `undefined` where it needs none. */
+export type Sayings = object;
+
+/**
+ * Makes the messages of one set. A code that is not in the set, or a value that its sentence lacks, does not compile:
+ * `const say = sayings<BackingSayings>(); say('seamsLeaveNothing', { seam, cloth })`.
+ */
+export const sayings =
+  <S extends Sayings>() =>
+  <Code extends keyof S & string>(
+    code: Code,
+    ...[values]: S[Code] extends undefined ? [] : [values: S[Code]]
+  ): Message<Code> =>
+    new Message(code, (values as object | undefined) ?? NONE);
+
+const NONE = {};

@@ -1,0 +1,51 @@
+import type { CommonSayings } from '../ledger/sayings.js';
+import type { Sentences, Vocabulary } from './vocabulary.js';
+
+/** Inputs and rows that several calculators have, and that are called the same in most of them. */
+export type CommonLabel =
+  | 'width'
+  | 'length'
+  | 'overage'
+  | 'fabricWidth'
+  | 'washedWidth'
+  | 'join'
+  | 'mark'
+  | 'shrinkage'
+  | 'increment'
+  | 'price'
+  | 'currency'
+  | 'fabric'
+  | 'buy'
+  | 'spare'
+  | 'cost';
+
+/** The words that all calculators share, in one language. */
+export interface CommonWords {
+  /** BCP 47: `en`, `de`. */
+  lang: string;
+  labels: Record<CommonLabel, string>;
+  hints: Partial<Record<CommonLabel, string>>;
+  options: { join: Record<'diagonal' | 'straight', string> };
+  sentences: Sentences<CommonSayings>;
+}
+
+/** What a calculator's own words have of all these. */
+interface OwnWords {
+  title: string;
+  labels: Record<string, string>;
+  hints: object;
+  options: object;
+  entries: object;
+  sentences: object;
+}
+
+/** A calculator's own words over those that all share. */
+export const together = (common: CommonWords, own: OwnWords): Vocabulary => ({
+  lang: common.lang,
+  title: own.title,
+  labels: { ...common.labels, ...own.labels },
+  hints: { ...common.hints, ...own.hints },
+  options: { ...common.options, ...own.options },
+  entries: { ...own.entries },
+  sentences: { ...common.sentences, ...own.sentences },
+});

@@ -1,0 +1,38 @@
+import type { Operation, Quantity } from '../ledger/quantity.js';
+import type { Teller } from './teller.js';
+
+/** How close an operation holds its parts together; what holds less stands in brackets inside it. */
+const STRENGTH: Partial<Record<Operation, number>> = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
+const strengthOf = ({ operation }: Quantity): number => STRENGTH[operation] ?? 3;
+
+const bracketed = (quantity: Quantity, least: number, t: Teller): string => {
+  const text = formulaOf(quantity, t);
+  return strengthOf(quantity) < least ? `(${text})` : text;
+};
+
+/** A formula with its numbers filled in: `58 + 2 × 4`. */
+export const formulaOf = (quantity: Quantity, t: Teller): string => {
+  const { operation, parts } = quantity;
+  const [first, second] = parts;
+  if (!first || operation === 'row' || operation === 'number' || operation === 'result') return t.n(quantity);
+  const side = (part: Quantity, least: number): string => bracketed(part, least, t);
+  switch (operation) {
+    case '√':
+      return `√(${formulaOf(first, t)})`;
+    case '×√2':
+      return `${side(first, 2)} × √2`;
+    case '÷√2':
+      return `${side(first, 2)} ÷ √2`;
+    case 'up':
+    case 'mark':
+      return t.rounded(operation, formulaOf(first, t), second ?? first);
+    case '+':
+      return `${side(first, 1)} + ${second ? side(second, 1) : ''}`;
+    case '−':
+      return `${side(first, 1)} − ${second ? side(second, 2) : ''}`;
+    case '×':
+      return `${side(first, 2)} × ${second ? side(second, 2) : ''}`;
+    case '÷':
+      return `${side(first, 2)} ÷ ${second ? side(second, 3) : ''}`;
+  }
+};

@@ -1,0 +1,153 @@
+import type { Label } from '../ledger/field.js';
+import { Money, Purchase } from '../ledger/purchase.js';
+import { Quantity, Stated } from '../ledger/quantity.js';
+import type { Size } from '../ledger/quilt.js';
+import type { RowValue } from '../ledger/row.js';
+import { exact, isExact, upTo, type Exact } from '../measure/exact.js';
+import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
+import { Message } from '../measure/message.js';
+import { numbersIn } from '../measure/units.js';
+import { formulaOf } from './formula.js';
+import type { Vocabulary } from './vocabulary.js';
+
+/** A word in its plural forms, as `Intl.PluralRules` names them; `other` holds for those that are not given. */
+export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string };
+
+const exactOf = (value: Exact | Quantity): Exact => (isExact(value) ? value : value.value);
+
+/** Plural rules by language: a browser takes long to find them. */
+const rules = new Map<string, Intl.PluralRules>();
+const rulesOf = (lang: string): Intl.PluralRules => {
+  let found = rules.get(lang);
+  if (!found) rules.set(lang, (found = new Intl.PluralRules(lang)));
+  return found;
+};
+
+/** A metre's end that is shown: less than a cut can be. */
+const FINEST_METRE = exact(1, 10_000);
+
+/** Makes sentences of messages, in one language, with lengths in the reader's units. */
+export class Teller {
+  constructor(
+    readonly words: Vocabulary,
+    readonly style: Style,
+    /** The page's language, which decides how money is written. */
+    readonly lang: string,
+  ) {}
+
+  /** A length as a bare number in the reader's units; any other quantity as it is written. */
+  n(value: Exact | Quantity): string {
+    if (isExact(value)) return number(value, this.style);
+    const { kind } = value;
+    if (kind === 'length') return number(value.value, this.style);
+    if (kind === 'percent') return `${mixed(value.value.mul(100))} %`;
+    return kind === 'money' ? this.amount(value.value, undefined) : mixed(value.value);
+  }
+
+  /** A length with its unit; any other quantity as it is written. */
+  l(value: Exact | Quantity): string {
+    return isExact(value) || value.kind === 'length' ? length(exactOf(value), this.style) : this.n(value);
+  }
+
+  /** `12 × 14 in`, both sides in the reader's units. */
+  size({ width, length }: Size): string {
+    return `${this.n(width)} × ${this.l(length)}`;
+  }
+
+  /** A formula with its numbers filled in. */
+  formula(quantity: Quantity): string {
+    return formulaOf(quantity, this);
+  }
+
+  /** The same and what it comes to, where it is more than a number: `2 × 40 − 2 × 1/2 = 79`. */
+  reckoned(quantity: Quantity): string {
+    const number = this.n(quantity);
+    const formula = this.formula(quantity);
+    return formula === number ? number : equals(formula, number);
+  }
+
+  /** A formula that is rounded up: to whole steps, or to a mark of the ruler. */
+  rounded(how: 'up' | 'mark', formula: string, step: Quantity): string {
+    return this.sentence(how === 'up' ? 'roundedUp' : 'roundedToMark', { formula, step });
+  }
+
+  /** A sentence from its message. */
+  say({ code, values }: Message | { code: string; values: object }): string {
+    return this.sentence(code, values);
+  }
+
+  private sentence(code: string, values: object): string {
+    const sentence = this.words.sentences[code] ?? '';
+    return typeof sentence === 'string' ? sentence : sentence(values as never, this);
+  }
+
+  label(what: Label): string {
+    return typeof what === 'string' ? (this.words.labels[what] ?? what) : this.say(what);
+  }
+
+  /** What an entry of a list is called. */
+  entry(of: string, number: number): string {
+    return this.words.entries[of]?.(number) ?? this.label(of);
+  }
+
+  /** Somebody's text inside a sentence. */
+  quote(text: string): string {
+    return this.sentence('quoted', { text: text.replace(/^(.{24}).+/su, '$1…') });
+  }
+
+  /** So many of something, in its plural form: `2 joins`. */
+  many(count: number, forms: Forms): string {
+    return `${count} ${this.form(count, forms)}`;
+  }
+
+  form(count: number, forms: Forms): string {
+    return forms[rulesOf(this.words.lang).select(count)] ?? forms.other;
+  }
+
+  /** What is bought. */
+  bought({ called, amount, unit }: Purchase): string {
+    return called ? this.say(called) : `${this.shopAmount(amount, unit, this.style.comma)} ${unit}`;
+  }
+
+  /** An amount in the shop's unit. Metres are rounded up where they have no end: less than the need is never written. */
+  shopAmount(amount: Exact, unit: string, comma = false): string {
+    return unit === 'm' ? decimal(upTo(amount, FINEST_METRE), 4, comma) : mixed(amount);
+  }
+
+  money({ value, currency }: Money): string {
+    return this.amount(value, currency);
+  }
+
+  private amount(value: Exact, currency: string | undefined): string {
+    try {
+      return numbersIn(this.lang, {
+        // A price of less than a coin is shown as it is reckoned with.
+        maximumFractionDigits: 6,
+        ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
+      }).format(value.valueOf());
+    } catch {
+      return value.valueOf().toFixed(2);
+    }
+  }
+
+  /** What a row holds. */
+  value(value: RowValue): string {
+    if (value instanceof Purchase) return this.bought(value);
+    if (value instanceof Money) return this.money(value);
+    return value instanceof Message ? this.say(value) : this.l(value);
+  }
+
+  /** What stands in an input's row, in a sentence. */
+  stated({ text }: Stated): string {
+    return text;
+  }
+
+  /** A length as its reader would type it again. */
+  typed(value: Exact): string {
+    return asTyped(value, this.style);
+  }
+}
+
+/** `58 + 2 × 4 = 66 in`; what is not exact says so itself. */
+export const equals = (formula: string, value: string): string =>
+  value.startsWith('≈') ? `${formula} ≈ ${value.slice(1)}` : `${formula} = ${value}`;
