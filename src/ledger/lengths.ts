@@ -42,7 +42,7 @@ const readWithin = (
 ): Exact => {
   const initial = initialOf(field, style);
   // A 0 has no unit.
-  const value = initial !== '0' && initial === raw ? ownLength(initial) : readLength(raw, style);
+  const value = initial && initial !== '0' && initial === raw ? ownLength(initial) : readLength(raw, style);
   const limit = ownLength(most);
   if (value.gte(FINEST) && value.lte(limit)) return value;
   if (zero && value.equals(0)) return value;

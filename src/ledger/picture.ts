@@ -1,5 +1,5 @@
 import type { Exact } from '../measure/exact.js';
-import { Message, sayings } from '../measure/message.js';
+import { type Message, sayings } from '../measure/message.js';
 import type { Size } from './quilt.js';
 
 /** What a shape stands for. */

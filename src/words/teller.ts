@@ -1,6 +1,6 @@
 import type { Label } from '../ledger/field.js';
 import { Money, Purchase } from '../ledger/purchase.js';
-import { Quantity, Stated } from '../ledger/quantity.js';
+import { type Quantity, type Stated } from '../ledger/quantity.js';
 import type { Size } from '../ledger/quilt.js';
 import type { RowValue } from '../ledger/row.js';
 import { exact, isExact, upTo, type Exact } from '../measure/exact.js';

@@ -190,7 +190,7 @@ export const told = <Own extends object>(
     return late<Refused>({
       errors: () => issues.map((issue) => ({ input: issue.input, message: t.say(issue) })),
       working,
-    } as { [K in keyof Refused]: () => Refused[K] });
+    });
   const makers: Record<string, () => unknown> = {};
   for (const [key, part] of Object.entries(own))
     if (part !== undefined && key !== 'used') makers[key] = () => written(part, t);
