@@ -1,6 +1,6 @@
 import { canBeCut } from '../planner/check.js';
 import { planCloth, planClothAsync } from '../planner/plan.js';
-import type { Planner } from '../reckon/planning.js';
+import type { Planner } from '../ledger/planning.js';
 import { isCrowd } from './turns.js';
 
 /** So few pieces are planned at once; the page does not feel it. */

@@ -1,5 +1,7 @@
 import { html, isServer, noChange, nothing, type TemplateResult } from 'lit';
-import type { Field } from '../reckon/fields.js';
+import type { Field } from '../ledger/field.js';
+import { sayInFace } from '../words/face-sayings.js';
+import type { Teller } from '../words/teller.js';
 
 /** What a cell needs to show itself. */
 interface CellState {
@@ -8,7 +10,11 @@ interface CellState {
   field?: Field | undefined;
   /** What stands in the cell: the reader's own text while she types or where it is wrong. */
   text: string;
+  /** What it is called, and what can be chosen there, in words. */
+  label: string;
+  options: Record<string, string>;
   wrong: boolean;
+  t: Teller;
 }
 
 /**
@@ -16,17 +22,16 @@ interface CellState {
  * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
  * kept for the way back.
  */
-export const cell = ({ id, field, text, wrong }: CellState): TemplateResult => {
+export const cell = ({ id, field, text, label, options, wrong, t }: CellState): TemplateResult => {
   const invalid = wrong ? 'true' : nothing;
-  if (field && 'options' in field) {
-    const { label, options } = field;
+  if (field?.options) {
     const chosen = text.split(', ');
     return html`${chosen.map(
       (value, at) => html`<select
         part="cell"
         id=${at ? nothing : id}
         data-row=${id}
-        aria-label=${chosen[1] ? `${label}, ${at + 1}` : nothing}
+        aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing}
         aria-describedby="how-${id}"
         aria-invalid=${invalid}
       >
@@ -76,8 +81,8 @@ export const action = (
   html`<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
 
 /** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
-export const fractionKeys = (type: (text: string) => void): TemplateResult =>
-  html`<span class="keys" role="group" aria-label="Fraction keys">
+export const fractionKeys = (type: (text: string) => void, name: string): TemplateResult =>
+  html`<span class="keys" role="group" aria-label=${name}>
     ${[...'⅛¼⅜½⅝¾⅞⅓⅔'].map(
       (sign) =>
         html`<button type="button" tabindex="-1" @pointerdown=${(event: Event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`,

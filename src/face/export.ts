@@ -1,20 +1,28 @@
+import type { Answer } from '../ledger/answer.js';
 import { exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
-import type { Answer } from '../reckon/answer.js';
+import { sayInFace } from '../words/face-sayings.js';
+import type { Teller } from '../words/teller.js';
+import type { WorkingRow } from '../words/told.js';
 
 /** Rows of cells, the heads first. Numbers stay numbers, so that a spreadsheet can add them up. */
 export type Cells = (string | number)[][];
 
 /** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */
-export const cellsOf = ({ working, cuts }: Answer): Cells => [
-  ['Row', 'Value', 'Inches', 'How it was got'],
+export const cellsOf = (working: WorkingRow[], { cuts }: Answer, t: Teller): Cells => [
+  [
+    t.say(sayInFace('rowHead')),
+    t.say(sayInFace('valueHead')),
+    t.say(sayInFace('inchesHead')),
+    t.say(sayInFace('howHead')),
+  ],
   ...working.map(({ label, value, inches, how }) => [
     label,
     value,
     inches ? +decimal(exact(inches), 4) : '',
     how,
   ]),
-  ...cuts.map(({ piece, text, count }) => [`Cut: ${piece}`, text, '', `${count} ×`]),
+  ...cuts.map((cut) => [t.say(sayInFace('cutCell', cut)), t.size(cut), '', t.say(sayInFace('times', cut))]),
 ];
 
 /**

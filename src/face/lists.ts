@@ -1,20 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { draw, type Picture } from '../drawing/picture.js';
+import type { Answer } from '../ledger/answer.js';
+import type { ListCell, Listing } from '../ledger/listing.js';
+import type { Picture } from '../ledger/picture.js';
 import { unbroken, unbrokenSize } from '../measure/format.js';
-import type { Answer } from '../reckon/answer.js';
-import type { Listing } from './calculator.js';
+import { sayInFace } from '../words/face-sayings.js';
+import type { Teller } from '../words/teller.js';
+import { draw } from './drawing.js';
 
-/** Stands beside what is cut. */
-export const CUTTER_CAUTION =
-  'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.';
-/** Stands under every answer. */
-export const MEASURE_FIRST = 'Amounts are for planning: measure your own cloth and quilt before cutting.';
-
-/** On a narrow sheet the longest word of the trade breaks where it is joined, and widens no list. */
+/** On a narrow page the longest word of the trade breaks where it is joined, and widens no list. */
 export const parted = (text: string): string => text.replace(/corner(?=stone)/gi, '$&\u00ad');
 
-/** A ruled table with its caption. */
-export const listing = ({ caption, head = [], rows }: Listing): TemplateResult => html`<table part="list">
+const ruled = (caption: string, head: string[], rows: string[][]): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
   ${
     head[0] &&
@@ -25,22 +21,37 @@ export const listing = ({ caption, head = [], rows }: Listing): TemplateResult =
   </thead>`
   }
   <tbody>
-    ${rows.map((cells) => html`<tr>${cells.map((text, at) => html`<td data-head=${(text && head[at]) || nothing}>${parted(unbroken(text))}</td>`)}</tr>`)}
+    ${rows.map((cells) => html`<tr>${cells.map((text, at) => html`<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)}
   </tbody>
 </table>`;
 
+const shown = (cell: ListCell, t: Teller): string => unbroken(t.cell(cell));
+
+/** A ruled table with its caption. */
+export const listing = ({ caption, head = [], rows }: Listing, t: Teller): TemplateResult =>
+  ruled(
+    t.say(caption),
+    head.map((one) => t.say(one)),
+    rows.map((cells) => cells.map((cell) => shown(cell, t))),
+  );
+
 /** What to cut, where anything is. */
-export const cutList = ({ cuts }: Answer): unknown =>
+export const cutList = ({ cuts }: Answer, t: Teller): unknown =>
   cuts[0]
-    ? listing({
-        caption: 'Cut',
-        rows: cuts.map(({ count, piece, text }) => [`${count} ×`, piece, unbrokenSize(text)]),
-      })
+    ? ruled(
+        t.say(sayInFace('cutCaption')),
+        [],
+        cuts.map((cut) => [
+          unbroken(t.say(sayInFace('times', cut))),
+          unbroken(t.say(cut.piece)),
+          unbrokenSize(t.size(cut)),
+        ]),
+      )
     : nothing;
 
-export const figures = (pictures: Picture[]): TemplateResult[] =>
+export const figures = (pictures: Picture[], t: Teller): TemplateResult[] =>
   pictures.map(
     (picture) => html`<figure part="figure">
-      ${picture.caption && html`<figcaption>${unbroken(picture.caption)}</figcaption>`} ${draw(picture)}
+      ${picture.caption && html`<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t)}
     </figure>`,
   );

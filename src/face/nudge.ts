@@ -1,7 +1,8 @@
-import { exact, most, ONE, ZERO } from '../measure/exact.js';
+import { most, ONE, ZERO, type Exact } from '../measure/exact.js';
 import { asTyped, mixed, type Style } from '../measure/format.js';
 import { parseLength } from '../measure/parse.js';
-import { readLength, type Field } from '../reckon/fields.js';
+import type { Field } from '../ledger/field.js';
+import { readLength } from '../ledger/lengths.js';
 import { RULER_MARK } from '../trade/conventions.js';
 
 /** What a cell says so many ruler marks on, or wholes where it holds no length; nothing where it holds no number. */
@@ -10,7 +11,7 @@ export const nudged = (
   by: number,
   kind: Field['kind'],
   style: Style,
-  mark: string | undefined,
+  mark: Exact | undefined,
 ): string | undefined => {
   const whole = kind === 'count' || kind === 'percent';
   const read = parseLength(
@@ -18,7 +19,7 @@ export const nudged = (
     whole ? { units: 'in' } : { ...style, bare: undefined },
   );
   if (!read.ok || !(whole || kind === 'length')) return;
-  const step = whole ? ONE : mark ? exact(mark) : readLength(RULER_MARK[style.units], style);
+  const step = whole ? ONE : (mark ?? readLength(RULER_MARK[style.units], style));
   const moved = most(read.value.add(step.mul(by)), ZERO);
   return whole ? mixed(moved) + (kind === 'percent' ? ' %' : '') : asTyped(moved, style);
 };

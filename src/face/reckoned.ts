@@ -1,27 +1,28 @@
 import { isServer, type PropertyDeclarations } from 'lit';
-import { exact, upTo } from '../measure/exact.js';
+import type { Calculator } from '../calculators/calculator.js';
+import type { Answer } from '../ledger/answer.js';
+import { isBlank, isMissing, readField, say, textOf, type Field, type Label } from '../ledger/field.js';
+import type { Input } from '../ledger/ledger.js';
+import { lengthField } from '../ledger/lengths.js';
+import { unlessRefused, type Issue } from '../ledger/refusal.js';
+import { upTo, exact } from '../measure/exact.js';
 import { decimal, type Style } from '../measure/format.js';
-import { placesOf, quoted } from '../measure/parse.js';
+import type { Message } from '../measure/message.js';
+import { placesOf } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
-import { rowIn, type Answer, type Input, type Problem, type Refused, type Row } from '../reckon/answer.js';
-import {
-  entryLabel,
-  isBlank,
-  lengthField,
-  missing,
-  readField,
-  textOf,
-  unlessRefused,
-  type Field,
-} from '../reckon/fields.js';
-import { attributeOf, type Calculator, type Flow } from './calculator.js';
+import { sayInFace } from '../words/face-sayings.js';
+import { Teller } from '../words/teller.js';
+import type { Refused, Result, WorkingRow } from '../words/told.js';
+import type { Vocabulary } from '../words/vocabulary.js';
+import { attributeOf, type Flow } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 import { followLanguage, languageAt, leaveLanguage } from './language.js';
+import { goodOf, Outcome, type Good } from './outcome.js';
 import { isAsServed } from './server.js';
 import { overStock } from './stock.js';
 
 /** A form field whose value is reckoned: the inputs of its calculator, the result, and the last good one. */
-export abstract class Reckoned<R extends Answer = Answer> extends FormField {
+export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   static override properties: PropertyDeclarations = {
     units: { reflect: true },
     lock: { reflect: true },
@@ -67,12 +68,15 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   declare currency: string | undefined;
 
   /** What is reckoned and drawn here. */
-  abstract readonly calculator: Calculator<R>;
+  abstract readonly calculator: Calculator<A>;
+  /** Its words in English. */
+  protected abstract readonly english: Vocabulary;
 
   #input: Input | undefined;
-  #result: R | Refused | undefined;
-  /** The last result without errors. */
-  protected good: R | undefined;
+  #outcome: Outcome<A> | undefined;
+  /** The last outcome with an answer. */
+  protected good: Good<A> | undefined;
+  #teller: Teller | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -85,19 +89,39 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
-  get result(): R | Refused {
-    if (!this.hasUpdated) settleAround(this);
-    const input = this.reckonInput();
-    if (!this.#result || !sameInput(input, this.#input)) {
-      this.#input = input;
-      this.#result = this.calculator.reckon(input);
-      this.good = this.#result.errors ? this.goodBefore : this.#result;
-    }
-    return this.#result;
+  get result(): Result<A> | Refused {
+    return this.outcome.result;
   }
 
-  /** What a wrong input leaves as the last good result. */
-  protected get goodBefore(): R | undefined {
+  /** What the inputs come to as they are now. */
+  get outcome(): Outcome<A> {
+    if (!this.hasUpdated) settleAround(this);
+    const input = this.reckonInput();
+    if (!this.#outcome || !sameInput(input, this.#input)) {
+      this.#input = input;
+      const { calculator, teller } = this;
+      this.#outcome = new Outcome(calculator.reckon(input), calculator.fields, teller);
+      this.good = goodOf(this.#outcome) ?? this.goodBefore;
+    }
+    return this.#outcome;
+  }
+
+  /** The answer as it is now; undefined where an input is wrong. */
+  get answer(): A | undefined {
+    return this.outcome.reckoning.own;
+  }
+
+  /** What makes sentences here. */
+  get teller(): Teller {
+    const { english, lengthStyle } = this;
+    const lang = this.#language;
+    const last = this.#teller;
+    if (last?.words === english && last.lang === lang && sameInput(lengthStyle, last.style)) return last;
+    return (this.#teller = new Teller(english, lengthStyle, lang));
+  }
+
+  /** What a wrong input leaves as the last outcome with an answer. */
+  protected get goodBefore(): Good<A> | undefined {
     return this.good;
   }
 
@@ -116,9 +140,9 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
 
   /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
   get value(): string {
-    const { buy } = this.result;
+    const { answer } = this;
     // Never less than the amount: thirds of a yard have no end.
-    return buy ? decimal(upTo(exact(buy.amount), exact(1, 10_000)), 4) : '';
+    return answer ? decimal(upTo(answer.buy.amount, exact(1, 10_000)), 4) : '';
   }
 
   /** How lengths are shown here. */
@@ -153,25 +177,20 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   /** The first thing wrong that a form minds; a blank input only where it is required. */
-  protected get wrong(): (Problem & { isMissing: boolean }) | undefined {
-    return this.result.errors
-      ?.map((error) => {
-        const field = this.calculator.fields[error.input];
-        return { ...error, isMissing: !!field && error.message === missing(field, this.lengthStyle) };
-      })
-      .find(({ isMissing }) => this.required || !isMissing);
+  protected get wrong(): Issue | undefined {
+    return this.outcome.reckoning.issues.find((issue) => this.required || !isMissing(issue));
   }
 
   protected override fault(): Fault | undefined {
-    const wrong = this.wrong;
-    if (wrong) return { flag: wrong.isMissing ? 'valueMissing' : 'badInput', message: wrong.message };
+    const { wrong, teller } = this;
+    if (wrong) return { flag: isMissing(wrong) ? 'valueMissing' : 'badInput', message: teller.say(wrong) };
     const over = this.overStock;
-    return over ? { flag: 'rangeOverflow', message: over } : undefined;
+    return over ? { flag: 'rangeOverflow', message: teller.say(over) } : undefined;
   }
 
-  protected get overStock(): string | undefined {
-    const { calculator, lengthStyle, max, result } = this;
-    return result.errors ? undefined : overStock(max, result, calculator, lengthStyle);
+  protected get overStock(): Message | undefined {
+    const { answer, calculator, lengthStyle, max } = this;
+    return answer && overStock(max, answer, calculator, lengthStyle);
   }
 
   protected override updated(): void {
@@ -199,17 +218,19 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   /** That a name in `lock` is none of an input: what was meant stays open. */
-  protected strayLock(): string[] {
+  protected strayLock(): Message[] {
     const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
     return this.#locked
       .filter((name) => !names.includes(name))
-      .map((name) => `${quoted(name)} in lock is no input here. Write it like ${names.slice(-2).join(' ')}.`);
+      .map((text) => sayInFace('strayLock', { text, names: names.slice(-2) }));
   }
 
   /** Inputs as they stand now, reckoned rows as they were last good. */
-  protected rows(): Row[] {
+  protected rows(): WorkingRow[] {
     const { result, good } = this;
-    return result.errors && good ? good.working.map((row) => rowIn(result, row.id) ?? row) : result.working;
+    const rows = result.working;
+    if (!result.errors || !good) return rows;
+    return good.result.working.map((row) => rows.find(({ id }) => id === row.id) ?? row);
   }
 
   /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
@@ -226,7 +247,7 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
   }
 
   /** The cell that a problem is in: of a list, the first that cannot be read. */
-  protected cellOf({ input }: Problem): string {
+  protected cellOf({ input }: Pick<Issue, 'input'>): string {
     const field = this.calculator.fields[input];
     const at = field?.each
       ? this.entries(input).findIndex((entry) => !entry || !this.reads(input, entry))
@@ -236,19 +257,23 @@ export abstract class Reckoned<R extends Answer = Answer> extends FormField {
 
   /** Whether a text can be read in a row. */
   protected reads(id: string, text: string): boolean {
-    const { field = lengthField('') } = this.placeOf(id);
+    const { field = lengthField() } = this.placeOf(id);
     return unlessRefused(
-      () => (readField<unknown>(field, text, this.lengthStyle), true),
+      () => (readField<unknown>(field, text, this.lengthStyle, id), true),
       () => false,
     );
   }
 
+  /** What a cell is called. */
   protected labelOf(id: string): string {
-    const { field, at } = this.placeOf(id);
-    if (field?.each) return entryLabel(field.each, at);
-    return field?.label ?? this.rows().find((row) => row.id === id)?.label ?? id;
+    const { field, key, at } = this.placeOf(id);
+    if (field?.each) return this.teller.label(entryOf(key, at));
+    return this.rows().find((row) => row.id === id)?.label ?? this.teller.label(id);
   }
 }
+
+/** What an entry of a list is called, by its place. */
+export const entryOf = (of: string, at: number): Label => say('entry', { of, number: at + 1 });
 
 /** Lets the worksheet around a part give it its sizes, where that is still to come. */
 const settleAround = (part: Element): void => {
@@ -256,5 +281,5 @@ const settleAround = (part: Element): void => {
   around?.settle?.();
 };
 
-const sameInput = (a: Input, b: Input | undefined): boolean =>
-  !!b && Object.keys(a).every((key) => a[key] === b[key]);
+const sameInput = <T extends object>(a: T, b: T | undefined): boolean =>
+  !!b && Object.entries(a).every(([key, value]) => value === b[key as keyof T]);

@@ -1,29 +1,32 @@
-import { exact } from '../measure/exact.js';
+import type { Calculator } from '../calculators/calculator.js';
+import type { Answer } from '../ledger/answer.js';
+import { isBlank, textOf } from '../ledger/field.js';
+import type { Purchase } from '../ledger/purchase.js';
 import type { Style } from '../measure/format.js';
+import type { Message } from '../measure/message.js';
 import { parseLength } from '../measure/parse.js';
-import type { Purchase } from '../measure/shop.js';
-import type { Answer } from '../reckon/answer.js';
-import { isBlank, textOf } from '../reckon/fields.js';
-import { sentence } from '../reckon/sentences.js';
-import type { Calculator } from './calculator.js';
+import { sayInFace } from '../words/face-sayings.js';
 
 /** That the shop has less than this takes, and what would do; nothing where it has enough. */
-export const overStock = <R extends Answer>(
+export const overStock = <A extends Answer>(
   stock: unknown,
-  result: R,
-  calculator: Calculator<R>,
+  answer: A,
+  calculator: Calculator<A>,
   style: Style,
-): string | undefined => {
+): Message | undefined => {
   const max = textOf(stock);
   if (isBlank(max)) return;
   const read = parseLength(max, { ...style, units: 'in', bare: undefined });
-  if (!read.ok) return `Stock, max: ${sentence(read.problem)}`;
-  const { unit, text } = result.buy;
+  if (!read.ok) return sayInFace('wrongStock', { problem: read.problem });
+  const { unit } = answer.buy;
   const isLength = /[a-z'"]/i.test(max);
-  const isCloth = /^(yd|m|in)$/.test(unit);
+  const isCloth = unit !== 'package' && unit !== 'sheet';
   if (isLength && !isCloth) return;
-  const fits = ({ inches, amount }: Purchase): boolean => exact(isLength ? inches : amount).lte(read.value);
-  if (fits(result.buy)) return;
-  const less = calculator.instead?.(result).find(({ buy }) => fits(buy));
-  return `In stock: ${max}${isLength || !isCloth ? '' : ` ${unit}`}, and this takes ${text}. ${less ? `${less.words} would do: ${less.buy.text}` : 'A smaller size or wider cloth would take less'}.`;
+  const fits = ({ inches, amount }: Purchase): boolean => (isLength ? inches : amount).lte(read.value);
+  if (fits(answer.buy)) return;
+  return sayInFace('overStock', {
+    stock: isLength || !isCloth ? max : `${max} ${unit}`,
+    takes: answer.buy,
+    instead: calculator.instead?.(answer).find(({ buy }) => fits(buy)),
+  });
 };

@@ -4,7 +4,7 @@ import { css } from 'lit';
  * A ruled ledger: fine rules between rows, a double line before the amounts, the answer over a double rule. Every colour
  * is mixed from the page's own text colour and one accent, so that it fits light and dark pages alike.
  */
-export const sheetStyles = css`
+export const faceStyles = css`
   :host {
     --_accent: var(--quilt-accent, #a63d40);
     --_space: var(--quilt-space, max(0.5rem, 8px));

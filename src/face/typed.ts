@@ -1,13 +1,16 @@
 import { isServer } from 'lit';
+import type { Answer } from '../ledger/answer.js';
+import type { Issue } from '../ledger/refusal.js';
+import { isExact } from '../measure/exact.js';
 import { bothSides, inUnit, isBegun, placesOf } from '../measure/parse.js';
-import { rowIn, type Answer, type Problem } from '../reckon/answer.js';
 import { dress } from './dress.js';
 import { nudged } from './nudge.js';
+import type { Good } from './outcome.js';
 import { Reckoned } from './reckoned.js';
 import { isTakenOver, takeOver } from './server.js';
 
 /** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
-export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
+export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
   /**
    * The cell being typed in: what stands there; what stood there when it was entered, as text, as it was set, and beside it in
    * a list; whether it may still become what can be read; whether it holds both of a quilt's sides.
@@ -19,7 +22,7 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
         before: string;
         own: Record<string, unknown>;
         entries: string[];
-        good: R | undefined;
+        good: Good<A> | undefined;
         isBegun?: boolean;
         isBoth?: boolean;
       }
@@ -36,16 +39,14 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   }
 
   // A half-typed input gave no answer to go back to, but while it is typed the last one stays.
-  protected override get goodBefore(): R | undefined {
+  protected override get goodBefore(): Good<A> | undefined {
     return this.editing && !this.editing.isBegun ? this.editing.good : this.good;
   }
 
   /** What is wrong, but for what is being typed and may still become right. */
-  protected get said(): Problem[] {
-    const { editing, result } = this;
-    return (result.errors ?? []).filter(
-      (problem) => !editing?.isBegun || this.cellOf(problem) !== editing.id,
-    );
+  protected get said(): Issue[] {
+    const { editing, outcome } = this;
+    return outcome.reckoning.issues.filter((issue) => !editing?.isBegun || this.cellOf(issue) !== editing.id);
   }
 
   /** Whether the cell being typed in holds another text than when it was entered. */
@@ -244,13 +245,14 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     const id = rowOf(target);
     if (!id) return;
     this.marked = this.rows().find((row) => row.id === id)?.from ?? [];
+    const { field, key } = this.placeOf(id);
     if (isText(target))
       this.editing = {
         id,
         text: target.value,
         before: target.value,
         own: Object.fromEntries(this.#propertiesOf(id).map((key) => [key, this.own[key]])),
-        entries: this.placeOf(id).field?.each ? this.entries(this.placeOf(id).key) : [],
+        entries: field?.each ? this.entries(key) : [],
         good: this.good,
       };
     this.requestUpdate();
@@ -286,7 +288,7 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
     const { editing } = this;
     if (!editing?.isBegun) return;
     editing.isBegun = false;
-    if (this.result.errors) this.good = editing.good;
+    if (!this.answer) this.good = editing.good;
     this.requestUpdate();
   }
 
@@ -354,8 +356,8 @@ export abstract class Typed<R extends Answer = Answer> extends Reckoned<R> {
   #nudge(input: HTMLInputElement, by: number): void {
     const { field } = this.placeOf(rowOf(input)!);
     const kind = !field || field.each ? 'length' : field.kind;
-    const { inches } = (this.good && rowIn(this.good, 'mark')) ?? {};
-    const text = nudged(input.value, by, kind, this.lengthStyle, inches);
+    const mark = this.good?.reckoning.rows.find(({ id }) => id === 'mark')?.value;
+    const text = nudged(input.value, by, kind, this.lengthStyle, isExact(mark) ? mark : undefined);
     if (text) this.#replace(input, text);
   }
 

@@ -2,7 +2,7 @@ import type { Style } from '../measure/format.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import type { Units } from '../measure/units.js';
-import { refuse } from './refusal.js';
+import { refuse, type Issue } from './refusal.js';
 
 /** What something is called: the key of an input or a row, or a message where that is not enough. */
 export type Label = string | Message;
@@ -107,6 +107,10 @@ export const likeIn = (field: Pick<Field, 'initial' | 'example'>, style: Style):
 /** That something has to be written here, and an example. */
 export const missing = (field: Field, style: Style, what: Label): Message =>
   say('missing', { what, like: likeIn(field, style) });
+
+/** Whether nothing was written where something has to be. */
+export const isMissing = ({ code, values, input }: Issue): boolean =>
+  code === 'missing' && 'what' in values && values.what === input;
 
 /** Reads one field. Throws only a `Refusal`. */
 export const readField = <T>(field: Field<T>, raw: unknown, style: Style, what: Label): T | undefined => {

@@ -25,27 +25,32 @@ export interface CommonWords {
   lang: string;
   labels: Record<CommonLabel, string>;
   hints: Partial<Record<CommonLabel, string>>;
+  lockedHints: Partial<Record<CommonLabel, string>>;
   options: { join: Record<'diagonal' | 'straight', string> };
   sentences: Sentences<CommonSayings>;
 }
 
 /** What a calculator's own words have of all these. */
-interface OwnWords {
+export interface OwnWords {
   title: string;
   labels: Record<string, string>;
   hints: object;
+  lockedHints?: object;
   options: object;
   entries: object;
+  entryNames?: object;
   sentences: object;
 }
 
-/** A calculator's own words over those that all share. */
-export const together = (common: CommonWords, own: OwnWords): Vocabulary => ({
+/** A calculator's own words over those that all share; in a page, with the face's. */
+export const together = (common: CommonWords, own: OwnWords, face: object = {}): Vocabulary => ({
   lang: common.lang,
   title: own.title,
   labels: { ...common.labels, ...own.labels },
   hints: { ...common.hints, ...own.hints },
+  lockedHints: { ...common.lockedHints, ...own.lockedHints },
   options: { ...common.options, ...own.options },
   entries: { ...own.entries },
-  sentences: { ...common.sentences, ...own.sentences },
+  entryNames: { ...own.entryNames },
+  sentences: { ...common.sentences, ...face, ...own.sentences },
 });

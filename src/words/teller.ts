@@ -1,4 +1,6 @@
 import type { Label } from '../ledger/field.js';
+import type { ListCell } from '../ledger/listing.js';
+import type { Caption } from '../ledger/picture.js';
 import { Money, Purchase } from '../ledger/purchase.js';
 import { type Quantity, type Stated } from '../ledger/quantity.js';
 import type { Size } from '../ledger/quilt.js';
@@ -90,6 +92,11 @@ export class Teller {
     return this.words.entries[of]?.(number) ?? this.label(of);
   }
 
+  /** The same in short, where it is to be taken away. */
+  entryName(of: string, number: number): string {
+    return this.words.entryNames[of]?.(number) ?? this.entry(of, number);
+  }
+
   /** Somebody's text inside a sentence. */
   quote(text: string): string {
     return this.sentence('quoted', { text: text.replace(/^(.{24}).+/su, '$1…') });
@@ -135,6 +142,18 @@ export class Teller {
     if (value instanceof Purchase) return this.bought(value);
     if (value instanceof Money) return this.money(value);
     return value instanceof Message ? this.say(value) : this.l(value);
+  }
+
+  /** A cell of a list. */
+  cell(cell: ListCell): string {
+    if (cell === undefined) return '';
+    if (typeof cell !== 'object') return `${cell}`;
+    return isExact(cell) ? this.l(cell) : this.value(cell);
+  }
+
+  /** Words or a length in a drawing. */
+  caption(caption: Caption): string {
+    return isExact(caption) ? this.l(caption) : this.say(caption);
   }
 
   /** What stands in an input's row, in a sentence. */

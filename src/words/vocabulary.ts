@@ -34,10 +34,14 @@ export interface CalculatorWords<
     Partial<Record<CommonLabel, string>>;
   /** A few words beside an input, where nothing was reckoned. */
   hints: Partial<Record<keyof F & string, string>>;
+  /** The same for one that the page holds fast, where that differs. */
+  lockedHints?: Partial<Record<keyof F & string, string>>;
   /** What can be chosen. */
   options: Pick<Choices<F>, ChoiceKey<F>>;
   /** What an entry of a list is called: `Border 2, width`. */
   entries: Record<ListKey<F>, (number: number) => string>;
+  /** The same in short, to be taken away: `border 2`. */
+  entryNames?: Record<ListKey<F>, (number: number) => string>;
   sentences: Sentences<S>;
 }
 
@@ -48,7 +52,9 @@ export interface Vocabulary {
   title: string;
   labels: Record<string, string>;
   hints: Record<string, string>;
+  lockedHints: Record<string, string>;
   options: Record<string, Record<string, string>>;
   entries: Record<string, (number: number) => string>;
+  entryNames: Record<string, (number: number) => string>;
   sentences: Record<string, string | ((values: never, t: Teller) => string)>;
 }

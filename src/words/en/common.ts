@@ -33,6 +33,7 @@ export const common: CommonWords = {
     shrinkage: 'cotton about 3 % when prewashed',
     mark: 'cut sizes fall on them',
   },
+  lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
   options: { join: { diagonal: 'at 45°', straight: 'straight' } },
   sentences: {
     quoted: ({ text }) => (text ? `“${text}”` : 'This'),

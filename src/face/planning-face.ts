@@ -1,10 +1,10 @@
 import { isServer } from 'lit';
-import type { Answer } from '../reckon/answer.js';
+import type { Answer } from '../ledger/answer.js';
 import { BackgroundPlans } from './background-plans.js';
-import { QuiltSheet } from './sheet.js';
+import { Face } from './face.js';
 
-/** A sheet that plans how to cut its cloth in the background. */
-export abstract class PlanningSheet<R extends Answer = Answer> extends QuiltSheet<R> {
+/** A face that plans how to cut its cloth in the background. */
+export abstract class PlanningFace<A extends Answer = Answer> extends Face<A> {
   protected readonly plans = new BackgroundPlans(
     () => this.renew(),
     (ready) => {
@@ -27,7 +27,7 @@ export abstract class PlanningSheet<R extends Answer = Answer> extends QuiltShee
 }
 
 /** The same, for one that also reads what stands inside its element. */
-export abstract class BackgroundSheet<R extends Answer = Answer> extends PlanningSheet<R> {
+export abstract class ReadingFace<A extends Answer = Answer> extends PlanningFace<A> {
   #watch: MutationObserver | undefined;
 
   /** What to read again for. */

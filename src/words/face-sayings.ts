@@ -1,0 +1,58 @@
+import type { Purchase } from '../ledger/purchase.js';
+import { sayings, type Message } from '../measure/message.js';
+
+/** What the face says around a calculator's own words. */
+export interface FaceSayings {
+  // The answer.
+  buyLead: undefined;
+  byItselfLead: undefined;
+  /** These inputs have something to mend; an earlier answer stands, or none. */
+  notReckonedYet: { inputs: string[]; hasAnswer: boolean };
+  /** The answer as it is announced. */
+  announced: { lead: string; large: string; cost: string };
+  overStock: { stock: string; takes: Purchase; instead: { way: Message; buy: Purchase } | undefined };
+  wrongStock: { problem: Message };
+  strayLock: { text: string; names: string[] };
+
+  // The rows.
+  valueHead: undefined;
+  howHead: undefined;
+  fewerSettings: undefined;
+  moreSettings: { labels: string[] };
+  oneMore: undefined;
+  yourOwn: undefined;
+  measured: undefined;
+  putBack: { value: string };
+  takeAway: { label: string };
+  entryOf: { label: string; number: number };
+  fractionKeys: undefined;
+
+  // The lists.
+  cutCaption: undefined;
+  times: { count: number };
+  cutterCaution: undefined;
+  measureFirst: undefined;
+
+  // What can be done with it.
+  showInCentimetres: undefined;
+  showInInches: undefined;
+  copyTable: undefined;
+  downloadCsv: undefined;
+  print: undefined;
+  copied: undefined;
+  cannotCopy: undefined;
+
+  // Its cells elsewhere.
+  rowHead: undefined;
+  inchesHead: undefined;
+  cutCell: { piece: Message };
+
+  // Where a value in a worksheet comes from.
+  fromWorksheet: undefined;
+  fromTop: undefined;
+  fromBorders: undefined;
+  fromFabric: { letter: string };
+  fromFabrics: { first: Message; others: { letter: string; width: string }[] };
+}
+
+export const sayInFace = sayings<FaceSayings>();
