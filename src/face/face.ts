@@ -140,7 +140,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       ${figures(calculator.draw(answer), t)} ${cutList(answer, t)}
       ${answer.cuts[0] && html`<p>${t.say(sayInFace('cutterCaution'))}</p>`}
       ${this.lists(answer)
-        .filter(({ toCut }) => toCut !== 'on paper')
+        .filter(({ toCut }) => toCut !== 'paper')
         .map((list) => listing(list, t))} ${this.more(good)}
     </div>`;
   }

@@ -17,7 +17,7 @@ export interface Listing {
   head?: Message[];
   rows: ListCell[][];
   /** It says how to cut, and is printed on a worksheet too; only there, where the rows say it already. */
-  toCut?: true | 'on paper';
+  toCut?: true | 'paper';
 }
 
 export const sayInList = sayings<ListSayings>();

@@ -1,5 +1,6 @@
 import type { CommonSayings } from '../ledger/sayings.js';
-import type { Sentences, Vocabulary } from './vocabulary.js';
+import type { Vocabulary } from './teller.js';
+import type { Sentences } from './vocabulary.js';
 
 /** Inputs and rows that several calculators have, and that are called the same in most of them. */
 export type CommonLabel =

@@ -1,17 +1,22 @@
 import type { Operation, Quantity } from '../ledger/quantity.js';
-import type { Teller } from './teller.js';
+
+/** How numbers are written, and what is said of rounding. */
+interface Numerals {
+  n(value: Quantity): string;
+  rounded(how: 'up' | 'mark', formula: string, step: Quantity): string;
+}
 
 /** How close an operation holds its parts together; what holds less stands in brackets inside it. */
 const STRENGTH: Partial<Record<Operation, number>> = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
 const strengthOf = ({ operation }: Quantity): number => STRENGTH[operation] ?? 3;
 
-const bracketed = (quantity: Quantity, least: number, t: Teller): string => {
+const bracketed = (quantity: Quantity, least: number, t: Numerals): string => {
   const text = formulaOf(quantity, t);
   return strengthOf(quantity) < least ? `(${text})` : text;
 };
 
 /** A formula with its numbers filled in: `58 + 2 × 4`. */
-export const formulaOf = (quantity: Quantity, t: Teller): string => {
+export const formulaOf = (quantity: Quantity, t: Numerals): string => {
   const { operation, parts } = quantity;
   const [first, second] = parts;
   if (!first || operation === 'row' || operation === 'number' || operation === 'result') return t.n(quantity);

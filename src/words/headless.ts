@@ -1,9 +1,8 @@
 import type { Answer } from '../ledger/answer.js';
 import type { Fields } from '../ledger/field.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
-import { Teller } from './teller.js';
+import { Teller, type Vocabulary } from './teller.js';
 import { told, type Refused, type Result } from './told.js';
-import type { Vocabulary } from './vocabulary.js';
 
 /** A calculator as a function from plain input to a plain result. */
 export const headless =

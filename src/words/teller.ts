@@ -10,7 +10,20 @@ import { asTyped, decimal, length, mixed, number, type Style } from '../measure/
 import { Message } from '../measure/message.js';
 import { numbersIn } from '../measure/units.js';
 import { formulaOf } from './formula.js';
-import type { Vocabulary } from './vocabulary.js';
+
+/** The words of one calculator with those that all share, looked up by key or code. */
+export interface Vocabulary {
+  /** The language that they are in. */
+  lang: string;
+  title: string;
+  labels: Record<string, string>;
+  hints: Record<string, string>;
+  lockedHints: Record<string, string>;
+  options: Record<string, Record<string, string>>;
+  entries: Record<string, (number: number) => string>;
+  entryNames: Record<string, (number: number) => string>;
+  sentences: Record<string, string | ((values: never, t: Teller) => string)>;
+}
 
 /** A word in its plural forms, as `Intl.PluralRules` names them; `other` holds for those that are not given. */
 export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string };

@@ -44,17 +44,3 @@ export interface CalculatorWords<
   entryNames?: Record<ListKey<F>, (number: number) => string>;
   sentences: Sentences<S>;
 }
-
-/** The words of one calculator with those that all share, looked up by key or code. */
-export interface Vocabulary {
-  /** The language that they are in. */
-  lang: string;
-  title: string;
-  labels: Record<string, string>;
-  hints: Record<string, string>;
-  lockedHints: Record<string, string>;
-  options: Record<string, Record<string, string>>;
-  entries: Record<string, (number: number) => string>;
-  entryNames: Record<string, (number: number) => string>;
-  sentences: Record<string, string | ((values: never, t: Teller) => string)>;
-}

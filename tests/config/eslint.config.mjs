@@ -4,6 +4,7 @@ import { configs as lit } from 'eslint-plugin-lit';
 import { configs as wc } from 'eslint-plugin-wc';
 import tseslint from 'typescript-eslint';
 import { importsRunDownwards } from './layers.mjs';
+import { wordsAreNotRead, wordsStandApart } from './words.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -50,8 +51,20 @@ export default tseslint.config(
   {
     files: ['src/**/*.ts'],
     extends: [lit['flat/recommended'], wc['flat/recommended']],
-    plugins: { quilt: { rules: { 'imports-run-downwards': importsRunDownwards } } },
-    rules: { 'quilt/imports-run-downwards': 'error' },
+    plugins: {
+      quilt: {
+        rules: {
+          'imports-run-downwards': importsRunDownwards,
+          'words-stand-apart': wordsStandApart,
+          'words-are-not-read': wordsAreNotRead,
+        },
+      },
+    },
+    rules: {
+      'quilt/imports-run-downwards': 'error',
+      'quilt/words-stand-apart': 'error',
+      'quilt/words-are-not-read': 'error',
+    },
   },
   {
     files: ['tests/**/*.ts'],

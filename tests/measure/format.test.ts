@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { exact, most, ZERO, type Exact } from '../../src/measure/exact.js';
 import { asTyped, decimal, length, mixed, number, unbroken, type Style } from '../../src/measure/format.js';
 import { parseLength } from '../../src/measure/parse.js';
@@ -11,7 +12,7 @@ const METRIC_COMMA: Style = { units: 'cm', comma: true };
 
 const valueOf = (text: string, style?: Style): Exact => {
   const parsed = parseLength(text, style);
-  if (!parsed.ok) throw new Error(`${text}: ${parsed.message}`);
+  if (!parsed.ok) throw new Error(`${text}: ${sentence(parsed.problem)}`);
   return parsed.value;
 };
 const readsAs = (text: string, value: Exact, style?: Style): void => {

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { inUnit, parseLength, splitList, splitSize } from '../../src/measure/parse.js';
 import { fractions } from './arbitraries.js';
 
 const valueOf = (text: string, units: 'in' | 'cm', bare?: 'in' | 'cm'): string => {
   const parsed = parseLength(text, { units, bare });
-  return parsed.ok ? parsed.value.toFraction() : parsed.message;
+  return parsed.ok ? parsed.value.toFraction() : sentence(parsed.problem);
 };
 
 describe('a text with its unit', () => {

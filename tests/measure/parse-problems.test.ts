@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { parseLength, type Reading } from '../../src/measure/parse.js';
 
 const READINGS: Reading[] = [{}, { units: 'cm' }, { comma: true }, { units: 'cm', comma: true }];
 
 const problem = (text: string, reading?: Reading): string => {
   const parsed = parseLength(text, reading);
-  return parsed.ok ? `read as ${parsed.value.toFraction(true)}` : parsed.message;
+  return parsed.ok ? `read as ${parsed.value.toFraction(true)}` : sentence(parsed.problem);
 };
 
 /** What a message says would work, one by one. */
@@ -154,7 +155,7 @@ describe('any text at all', () => {
   const isReadOrExplained = (text: string): void => {
     for (const reading of READINGS) {
       const parsed = parseLength(text, reading);
-      if (!parsed.ok) expectHelp(parsed.message, reading);
+      if (!parsed.ok) expectHelp(sentence(parsed.problem), reading);
       else expect(parsed.value.n + parsed.value.d <= 1e12).toBe(true);
     }
   };

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { exact, type Exact } from '../../src/measure/exact.js';
 import { parseLength, type Reading } from '../../src/measure/parse.js';
 
 /** What the text reads as, in exact inches as a fraction; the message where it is refused. */
 const read = (text: string, reading?: Reading): string => {
   const parsed = parseLength(text, reading);
-  return parsed.ok ? parsed.value.toFraction(true) : parsed.message;
+  return parsed.ok ? parsed.value.toFraction(true) : sentence(parsed.problem);
 };
 
 const METRIC: Reading = { units: 'cm' };

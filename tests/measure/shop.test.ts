@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { exact, type Exact } from '../../src/measure/exact.js';
 import { parseLength, type Reading } from '../../src/measure/parse.js';
 import { parseStep, purchase, stepAbove, toStep, type Step } from '../../src/measure/shop.js';
@@ -7,7 +8,7 @@ import { fractions } from './arbitraries.js';
 
 const step = (text: string, reading: Reading = { units: 'in' }): Step => {
   const parsed = parseStep(text, reading);
-  if (!parsed.ok) throw new Error(parsed.message);
+  if (!parsed.ok) throw new Error(sentence(parsed.problem));
   return parsed.value;
 };
 const bought = (inches: Exact, text: string): string => purchase(toStep(inches, step(text)), step(text)).text;
@@ -59,7 +60,9 @@ describe('a cutting step', () => {
     (text) => {
       const parsed = parseStep(text, { units: 'in' });
       if (parsed.ok) return expect.fail(`${text} was read`);
-      const examples = /^[A-Z“].*\. Write it like (.+)\.$/s.exec(parsed.message)?.[1]?.split(/, | or /);
+      const examples = /^[A-Z“].*\. Write it like (.+)\.$/s
+        .exec(sentence(parsed.problem))?.[1]
+        ?.split(/, | or /);
       expect(examples).toHaveLength(4);
       for (const example of examples!) expect(parseStep(example, { units: 'in' }).ok, example).toBe(true);
     },

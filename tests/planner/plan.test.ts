@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
 import { checkPlan } from '../../src/planner/check.js';
 import {
@@ -28,7 +29,7 @@ const sheet = (width: number | string, height: number | string): Cloth => ({
 /** A plan that the checker passes. */
 const plan = (pieces: CutPiece[], from: Cloth): CuttingPlan => {
   const found = planCloth(pieces, from);
-  if (!found.ok) throw new Error(found.message);
+  if (!found.ok) throw new Error(sentence(found.problem));
   expect(checkPlan(pieces, from, found)).toEqual([]);
   return found;
 };
@@ -235,7 +236,7 @@ describe('cutting plans', () => {
 
   test('more than can be placed one by one is refused, not hung on', () => {
     const tiny = planCloth([piece('1/100', '1/100', 999_999), piece(40, 100, 1)], cloth(40));
-    expect(tiny.ok ? 'planned' : tiny.message).toContain('one by one');
+    expect(tiny.ok ? 'planned' : sentence(tiny.problem)).toContain('one by one');
   });
 
   test('nothing to cut takes nothing', () => {
@@ -268,7 +269,7 @@ describe('cutting plans', () => {
       const found = planCloth(pieces, from);
       expect(found.ok).toBe(false);
       if (found.ok) continue;
-      expect(found.message).toMatch(/^[A-Z].*\d.*\.$/);
+      expect(sentence(found.problem)).toMatch(/^[A-Z].*\d.*\.$/);
       expect(found.piece).toBe(at);
     }
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact } from '../../src/measure/exact.js';
@@ -15,7 +16,7 @@ const plan = (sizes: Sizes): CuttingPlan => {
   }));
   const cloth = { width: exact(40) };
   const found = planCloth(pieces, cloth);
-  if (!found.ok) throw new Error(found.message);
+  if (!found.ok) throw new Error(sentence(found.problem));
   expect(checkPlan(pieces, cloth, found)).toEqual([]);
   return found;
 };

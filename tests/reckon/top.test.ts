@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { sentence } from '../sentences.js';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
@@ -370,7 +371,7 @@ describe('cloth', () => {
             turn: true,
           }));
           const plan = planCloth(pieces, cloth);
-          if (!plan.ok) throw new Error(plan.message);
+          if (!plan.ok) throw new Error(sentence(plan.problem));
           expect(checkPlan(pieces, cloth, plan)).toEqual([]);
           expect(plan.length.lte(bought.mul(kept))).toBe(true);
           const area = sum(pieces.map(({ width, height, count }) => width.mul(height).mul(count)));

@@ -1,5 +1,5 @@
 import { together, type OwnWords } from '../common.js';
-import type { Vocabulary } from '../vocabulary.js';
+import type { Vocabulary } from '../teller.js';
 import { common } from './common.js';
 import { face } from './face.js';
 
