@@ -2,7 +2,17 @@ import { exact, type Exact } from '../measure/exact.js';
 import { asTyped, type Style } from '../measure/format.js';
 import { bothSides, inUnit, parseLength, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
-import { initialOf, likeIn, say, textOf, type About, type Example, type Field, type Label } from './field.js';
+import {
+  initialOf,
+  likeIn,
+  optional,
+  say,
+  textOf,
+  type About,
+  type Example,
+  type Field,
+  type Label,
+} from './field.js';
 import { refuse, unlessRefused } from './refusal.js';
 
 /** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a `Refusal`. */
@@ -112,6 +122,14 @@ export const lengthsField = ({ most, each, ...about }: About & Limits & { each?:
   },
   marked: allInUnit,
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
+});
+
+/** The same with a cell for each, of which there may be none. */
+export const lengthCellsField = (
+  about: About & Limits = {},
+): Field<Exact[] | undefined> & { each: true } => ({
+  ...optional(lengthsField({ ...about, each: true })),
+  each: true,
 });
 
 /** The entries of a written list; one that is empty stays where each has a cell. */

@@ -37,7 +37,7 @@ export interface CalculatorWords<
   /** The same for one that the page holds fast, where that differs. */
   lockedHints?: Partial<Record<keyof F & string, string>>;
   /** What can be chosen. */
-  options: Pick<Choices<F>, ChoiceKey<F>>;
+  options: Pick<Choices<F>, Exclude<ChoiceKey<F>, CommonLabel>>;
   /** What an entry of a list is called: `Border 2, width`. */
   entries: Record<ListKey<F>, (number: number) => string>;
   /** The same in short, to be taken away: `border 2`. */

@@ -1,0 +1,23 @@
+import { sayInList, type Listing } from '../../ledger/listing.js';
+import { say, type BordersAnswer } from './shape.js';
+
+/** Every plan for each border, and how many strips to cut for it. */
+export const lists = ({ used: { borders } }: BordersAnswer): Listing[] => [
+  {
+    caption: say('plans'),
+    head: [say('borderHead'), say('stripsHead'), say('joinsHead'), sayInList('clothHead')],
+    rows: borders.flatMap(({ number, border }) =>
+      border.plans.map(({ plan, strips, joins, fabric }) => [
+        say('planOf', { number, plan }),
+        strips,
+        joins,
+        fabric,
+      ]),
+    ),
+  },
+  {
+    caption: say('stripsForBorders'),
+    toCut: 'on paper',
+    rows: borders.map(({ number, strips, how }) => [say('borderRow', { number, is: 'strips' }), strips, how]),
+  },
+];

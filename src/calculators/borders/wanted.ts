@@ -1,0 +1,30 @@
+import type { Size } from '../../ledger/quilt.js';
+import type { Exact } from '../../measure/exact.js';
+import { fromUnit, toUnit } from '../../measure/units.js';
+import { say, type BordersLedger } from './shape.js';
+import type { GrowingTop, Widths } from './top.js';
+
+/** How much more than the top a size is that leaves room for a border, in the reader's units. */
+const ROOM = 4;
+
+/** The last border, as wide as the wanted size takes; it may be nothing on an axis that has its size. */
+export const lastBorder = (ledger: BordersLedger, top: GrowingTop, wanted: [Exact, Exact]): Widths => {
+  const { corners, borders: listed = [] } = ledger.values;
+  const widths = top.lacking(wanted);
+  const [side, end] = [widths.side.value, widths.end.value];
+  const isEven = side.equals(end);
+  const isNothing = isEven && side.equals(0);
+  if (side.lt(0) || end.lt(0) || (isNothing && !listed.length)) refuseReached(ledger, top, listed.length);
+  if (!isEven && corners.at(-1) === 'mitred') ledger.refuse('corners', say('mitredUneven', { side, end }));
+  if (isNothing) ledger.note(say('reachedWithoutLast'));
+  else if (!isEven) ledger.note(say('lastBorder', { side, end }));
+  return widths;
+};
+
+const refuseReached = (ledger: BordersLedger, { width, length }: GrowingTop, borders: number): never => {
+  const { units } = ledger.style;
+  const roomy = (side: Exact): Exact => fromUnit(toUnit(side, units).ceil().add(ROOM), units);
+  const size: Size = { width: width.value, length: length.value };
+  const larger: Size = { width: roomy(size.width), length: roomy(size.length) };
+  return ledger.refuse('target', say('reachedAlready', { borders, size, larger }));
+};
