@@ -66,6 +66,11 @@ export class Teller {
     return formula === number ? number : equals(formula, number);
   }
 
+  /** The same with a unit: `2 × 40 − 2 × 1/2 = 79 in`. */
+  reckonedLength(quantity: Quantity): string {
+    return equals(this.formula(quantity), this.l(quantity));
+  }
+
   /** A formula that is rounded up: to whole steps, or to a mark of the ruler. */
   rounded(how: 'up' | 'mark', formula: string, step: Quantity): string {
     return this.sentence(how === 'up' ? 'roundedUp' : 'roundedToMark', { formula, step });

@@ -35,7 +35,7 @@ export interface CalculatorWords<
   /** A few words beside an input, where nothing was reckoned. */
   hints: Partial<Record<keyof F & string, string>>;
   /** What can be chosen. */
-  options: Pick<Choices<F>, ChoiceKey<F>>;
+  options: Pick<Choices<F>, Exclude<ChoiceKey<F>, CommonLabel>>;
   /** What an entry of a list is called: `Border 2, width`. */
   entries: Record<ListKey<F>, (number: number) => string>;
   sentences: Sentences<S>;
