@@ -35,6 +35,8 @@ export interface Cloth {
   sold: Quantity;
   /** What a wash leaves of one inch. */
   kept: Exact;
+  /** What a wash leaves of so much cloth. */
+  washed: (sold: Quantity) => Quantity;
   /** The cloth to buy for so much of it once washed. */
   toBuy: (washed: Quantity) => Quantity;
 }
@@ -51,11 +53,15 @@ export const clothOf = (ledger: ClothLedger): Cloth => {
   const kept = ONE.sub(shrinkage.value);
   ledger.given('fabricWidth');
   ledger.notes.push(...selvagesOf(sold.value));
-  if (kept.equals(1)) return { width: sold, sold, kept, toBuy: (washed) => washed };
+  if (kept.equals(1)) {
+    const same = (length: Quantity): Quantity => length;
+    return { width: sold, sold, kept, washed: same, toBuy: same };
+  }
   ledger.given('shrinkage');
   ledger.note(sayOfCloth('washFirst'));
-  const width = ledger.measurable('washedWidth', sold.lessPercent(shrinkage));
+  const washed: Cloth['washed'] = (sold) => sold.lessPercent(shrinkage);
+  const width = ledger.measurable('washedWidth', washed(sold));
   if (width.value.gt(sold.value))
     ledger.refuse('washedWidth', sayOfCloth('washedWider', { width: sold.value }));
-  return { width, sold, kept, toBuy: (washed) => washed.beforeLoss(shrinkage) };
+  return { width, sold, kept, washed, toBuy: (length) => length.beforeLoss(shrinkage) };
 };

@@ -177,6 +177,11 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
       if (isBlank(this.input[key])) this.issue(missing(this.fields[key]!, this.style, key), key);
   }
 
+  /** An input that is optional only beside another, and has to be here: its row. */
+  needed<K extends keyof F & string>(key: K): NonNullable<Quantities<F>[K]> {
+    return this.inputs[key] ?? refuse(missing(this.fields[key]!, this.style, key), key);
+  }
+
   note(message: Message): void {
     this.notes.push(message);
   }

@@ -70,6 +70,11 @@ export class Quantity {
     return this.#with('÷√2', rootOfTwoTimes(this.value).div(2));
   }
 
+  /** Its square root, never short: the side of a square with this area. */
+  root(): Quantity {
+    return this.#with('√', rootUp(this.value));
+  }
+
   /** Rounded up to whole steps. */
   upTo(step: Quantity): Quantity {
     return this.#with('up', upTo(this.value, step.value), step);

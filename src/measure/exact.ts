@@ -72,15 +72,21 @@ export const rootDown = (value: Exact, step: Exact): Exact => {
   return step.mul(leastWhole((count) => above(count).mul(above(count)).gt(value), 0));
 };
 
+/** The least whole number whose square is not below the value. */
+const wholeRootUp = (value: bigint): bigint => {
+  // Floating point is off by far less than 1 here, so the floor is not yet too much.
+  let root = BigInt(Math.floor(Math.sqrt(Number(value))));
+  while (root * root < value) root += 1n;
+  return root;
+};
+
 /**
  * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. A 6 3/8 in block
- * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A whole-number
- * root is found exactly.
+ * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A root that is
+ * a whole number or a fraction is found exactly: what is in centimetres is a fraction of an inch.
  */
 export const rootUp = (value: Exact): Exact => {
-  const scaled = value.mul(10n ** 12n).ceil();
-  // Floating point is off by far less than 1 here, so the floor is not yet too much.
-  let root = BigInt(Math.floor(Math.sqrt(Number(scaled.n))));
-  while (root * root < scaled.n) root += 1n;
-  return exact(root, 1_000_000n);
+  const [top, bottom] = [wholeRootUp(value.n), wholeRootUp(value.d)];
+  if (top * top === value.n && bottom * bottom === value.d) return exact(top, bottom);
+  return exact(wholeRootUp(value.mul(10n ** 12n).ceil().n), 1_000_000n);
 };

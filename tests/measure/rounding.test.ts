@@ -105,6 +105,7 @@ describe('rootUp', () => {
     ['16', '4'],
     ['1/4', '1/2'],
     ['225', '15'],
+    ['2500/16129', '50/127'],
     // √2 = 1.414213562…
     ['2', '1 207107/500000'],
   ])('√%s is %s', (value, root) => expect(text(rootUp(exact(value)))).toBe(root));
@@ -119,9 +120,11 @@ describe('rootUp', () => {
         ),
         (value) => {
           const root = rootUp(value);
+          // What is the square of a fraction has a root that is none of the millionths.
+          if (root.mul(root).equals(value)) return;
           const before = root.sub(exact(1, 1_000_000));
           expect(root.mul(1_000_000).d).toBe(1n);
-          expect(root.mul(root).gte(value)).toBe(true);
+          expect(root.mul(root).gt(value)).toBe(true);
           expect(before.lt(0) || before.mul(before).lt(value)).toBe(true);
         },
       ),
