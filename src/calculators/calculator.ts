@@ -7,6 +7,9 @@ import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 
+/** Every calculator, by name. */
+export type CalculatorName = 'backing' | 'batting' | 'binding' | 'borders' | 'cutting' | 'top' | 'worksheet';
+
 /** Pieces that may be laid beside those of other parts. Exact inches. */
 export interface LooseCut {
   piece?: Message;
@@ -38,6 +41,8 @@ export interface Take {
 
 /** A calculator: its inputs, what it reckons of them, and what is shown of that. It knows no page and no words. */
 export interface Calculator<A extends Answer = Answer> {
+  /** Its words go by this name, and so does its element. */
+  name: CalculatorName;
   fields: Fields;
   reckon(input: Input | null): Reckoning<A>;
   draw(answer: A): Picture[];

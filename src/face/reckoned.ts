@@ -11,6 +11,7 @@ import type { Message } from '../measure/message.js';
 import { placesOf } from '../measure/parse.js';
 import { unitsOr, writesComma, type Units } from '../measure/units.js';
 import { sayInFace } from '../words/face-sayings.js';
+import { wordsIn } from '../words/languages.js';
 import { Teller, type Vocabulary } from '../words/teller.js';
 import type { Refused, Result, WorkingRow } from '../words/told.js';
 import { attributeOf, type Flow } from './calculator.js';
@@ -112,11 +113,12 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** What makes sentences here. */
   get teller(): Teller {
-    const { english, lengthStyle } = this;
+    const { calculator, english, lengthStyle } = this;
     const lang = this.#language;
+    const words = wordsIn(lang, calculator.name, english);
     const last = this.#teller;
-    if (last?.words === english && last.lang === lang && sameInput(lengthStyle, last.style)) return last;
-    return (this.#teller = new Teller(english, lengthStyle, lang));
+    if (last?.words === words && last.lang === lang && sameInput(lengthStyle, last.style)) return last;
+    return (this.#teller = new Teller(words, lengthStyle, lang));
   }
 
   /** What a wrong input leaves as the last outcome with an answer. */

@@ -1,17 +1,27 @@
-import type { Answer } from '../ledger/answer.js';
+import type { CalculatorName } from '../calculators/calculator.js';
 import type { Fields } from '../ledger/field.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
-import { Teller, type Vocabulary } from './teller.js';
+import { together, type OwnWords } from './common.js';
+import { common } from './en/common.js';
+import { wordsIn } from './languages.js';
+import { Teller } from './teller.js';
 import { told, type Refused, type Result } from './told.js';
 
+/** What is told of a reckoning, in the language that was asked for. */
+export const tellerOf = (name: CalculatorName, words: OwnWords) => {
+  const english = together(common, words);
+  return ({ lang, style }: Pick<Reckoning, 'lang' | 'style'>): Teller =>
+    new Teller(wordsIn(lang, name, english), style, lang);
+};
+
 /** A calculator as a function from plain input to a plain result. */
-export const headless =
-  <I extends Input, A extends Answer>(
-    fields: Fields,
-    reckon: (input: I | null) => Reckoning<A>,
-    words: Vocabulary,
-  ) =>
-  (input: I | null): Result<A> | Refused => {
+export const headless = <I extends Input, A extends object>(
+  { name, fields, reckon }: { name: CalculatorName; fields: Fields; reckon(input: I | null): Reckoning<A> },
+  words: OwnWords,
+): ((input?: I | null) => Result<A> | Refused) => {
+  const teller = tellerOf(name, words);
+  return (input = null) => {
     const reckoning = reckon(input);
-    return told(reckoning, fields, new Teller(words, reckoning.style, reckoning.lang));
+    return told(reckoning, fields, teller(reckoning));
   };
+};

@@ -6,6 +6,7 @@ import { backingFields, say, type BackingAnswer } from './shape.js';
 
 /** Cloth for a quilt's back. */
 export const backing: Calculator<BackingAnswer> = {
+  name: 'backing',
   fields: backingFields,
   reckon,
   draw,

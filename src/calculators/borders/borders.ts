@@ -6,6 +6,7 @@ import { bordersFields, say, type BordersAnswer, type CutBorder } from './shape.
 
 /** Borders round a quilt top: cut lengths, strips, cloth, and the finished size. */
 export const borders: Calculator<BordersAnswer> = {
+  name: 'borders',
   fields: bordersFields,
   reckon,
   draw,

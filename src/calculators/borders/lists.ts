@@ -17,7 +17,7 @@ export const lists = ({ used: { borders } }: BordersAnswer): Listing[] => [
   },
   {
     caption: say('stripsForBorders'),
-    toCut: 'on paper',
+    toCut: 'paper',
     rows: borders.map(({ number, strips, how }) => [say('borderRow', { number, is: 'strips' }), strips, how]),
   },
 ];

@@ -1,14 +1,16 @@
-import { drawBinding } from '../../drawing/binding.js';
-import { bindingFields, reckonBinding, type BindingResult } from '../../reckon/binding.js';
-import { propertiesOf, type Calculator } from '../../face/calculator.js';
-import { QuiltSheet } from '../../face/sheet.js';
+import { binding } from '../../calculators/binding/binding.js';
+import { bindingFields, type BindingAnswer } from '../../calculators/binding/shape.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { Face } from '../../face/face.js';
+import { binding as words } from '../../words/en/binding.js';
+import { inEnglish } from '../../words/en/english.js';
 
 /**
  * Strips and cloth for a quilt's binding: double-fold or single-fold, cut straight or on the bias.
  *
  * @tagname quilt-binding
  */
-export class QuiltBinding extends QuiltSheet<BindingResult> {
+export class QuiltBinding extends Face<BindingAnswer> {
   static override properties = propertiesOf(bindingFields);
 
   /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
@@ -30,12 +32,8 @@ export class QuiltBinding extends QuiltSheet<BindingResult> {
   /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  override readonly calculator: Calculator<BindingResult> = {
-    title: 'Binding',
-    fields: bindingFields,
-    reckon: reckonBinding,
-    draw: (result, style) => [drawBinding(result, style)],
-  };
+  override readonly calculator = binding;
+  protected override readonly english = inEnglish(words);
 }
 
 declare global {
