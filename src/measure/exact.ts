@@ -9,6 +9,7 @@ const over = (top: number | bigint | Exact, bottom?: number | bigint): Exact =>
 
 /** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
 const read = (text: string): Exact => {
+  if (/^\d+$/.test(text)) return over(BigInt(text));
   if (text.startsWith('-')) return read(text.slice(1)).neg();
   const [first = '', second] = text.split(' ');
   if (second) return read(first).add(read(second));
@@ -19,7 +20,8 @@ const read = (text: string): Exact => {
 
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 export const exact = (value: number | string | bigint | Exact, divisor?: number | bigint): Exact =>
-  typeof value === 'string' || (typeof value === 'number' && divisor === undefined)
+  typeof value === 'string' ||
+  (typeof value === 'number' && divisor === undefined && !Number.isInteger(value))
     ? read(`${value}`)
     : over(value, divisor);
 

@@ -38,13 +38,24 @@ export const numbersIn = (lang: string, options?: Intl.NumberFormatOptions): Int
   return made;
 };
 
-/** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
-export const writesComma = (lang: string | undefined): boolean => {
+/** Whether each language that was asked about writes decimals with a comma. */
+const commas = new Map<string, boolean>();
+
+const findComma = (lang: string): boolean => {
   try {
-    return numbersIn(lang || 'en')
-      .format(1.5)
-      .includes(',');
+    return numbersIn(lang).format(1.5).includes(',');
   } catch {
     return false;
   }
+};
+
+/** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
+export const writesComma = (lang: string | undefined): boolean => {
+  const tag = lang || 'en';
+  const known = commas.get(tag);
+  if (known !== undefined) return known;
+  if (commas.size >= MOST_KNOWN) commas.clear();
+  const comma = findComma(tag);
+  commas.set(tag, comma);
+  return comma;
 };

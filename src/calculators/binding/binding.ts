@@ -4,4 +4,4 @@ import { reckon } from './reckon.js';
 import { bindingFields, type BindingAnswer } from './shape.js';
 
 /** Strips and cloth for a quilt's binding. */
-export const binding: Calculator<BindingAnswer> = { fields: bindingFields, reckon, draw };
+export const binding: Calculator<BindingAnswer> = { name: 'binding', fields: bindingFields, reckon, draw };
