@@ -46,7 +46,8 @@ export interface Calculator<A extends Answer = Answer> {
   fields: Fields;
   reckon(input: Input | null): Reckoning<A>;
   draw(answer: A): Picture[];
-  lists?(answer: A): Listing[];
+  /** Tables under the drawing; `letters` are those of the fabrics that somebody named for it. */
+  lists?(answer: A, letters?: string[]): Listing[];
   /** What stands in large type, in place of what to buy: its lead, and itself. */
   headline?(answer: A): { lead: Message; large: Message };
   /** Ways that take less, where the shop's stock does not do. */

@@ -1,4 +1,5 @@
 import { exact, sum, type Exact } from '../measure/exact.js';
+import { decimal } from '../measure/format.js';
 import type { Message } from '../measure/message.js';
 import { toStep, type Step } from '../measure/shop.js';
 import { toUnit } from '../measure/units.js';
@@ -42,6 +43,11 @@ export class Money {
   /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
   get isWholeCoins(): boolean {
     return exact(this.value.valueOf().toFixed(this.decimals)).equals(this.value);
+  }
+
+  /** The same as plain data: `"12.50"`. */
+  get amount(): string {
+    return this.isWholeCoins ? this.value.valueOf().toFixed(this.decimals) : decimal(this.value, 6);
   }
 }
 

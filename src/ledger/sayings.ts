@@ -8,6 +8,7 @@ import type { PictureSayings } from './picture.js';
 import type { PlanningSayings } from './planning.js';
 import type { OverageSayings } from './quilt.js';
 import type { ShopSayings } from './shop.js';
+import type { StripSayings } from './strip-list.js';
 import type { Quantity } from './quantity.js';
 
 /** What any calculator may say. */
@@ -22,6 +23,7 @@ export interface CommonSayings
     OverageSayings,
     ListSayings,
     PlanningSayings,
+    StripSayings,
     PictureSayings {
   quoted: { text: string };
   roundedUp: { formula: string; step: Quantity };

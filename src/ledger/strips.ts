@@ -67,10 +67,10 @@ export const laidOut = (
   triangles: number[] = [],
 ): LaidPlan => ({
   strips: stripsOf(plan, names),
-  layout: everyPiece(plan, MOST_DRAWN).flatMap(({ piece, ...at }) => {
+  layout: everyPiece(plan, MOST_DRAWN).flatMap(({ piece, sheet, x, y, width, height }) => {
     const name = names[piece];
     const each = triangles[piece] ?? 1;
-    return name ? { ...at, piece: name, triangles: each > 1 ? each : undefined } : [];
+    return name ? { x, y, width, height, piece: name, sheet, triangles: each > 1 ? each : undefined } : [];
   }),
   width,
   height,

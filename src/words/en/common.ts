@@ -133,6 +133,11 @@ export const common: CommonWords = {
     // Heads of lists.
     clothHead: 'Cloth',
     buyHead: 'Buy',
+    stripsFromTop: 'Strips, from the top of the cloth',
+    stripsHead: 'Strips',
+    stripWidthHead: 'Width',
+    givesHead: 'What each gives',
+    gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
 
     // In drawings.
     quiltSide: ({ side }, t) => `quilt ${t.l(side)}`,

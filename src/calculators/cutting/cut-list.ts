@@ -1,0 +1,243 @@
+import { textOf } from '../../ledger/field.js';
+import { readLength } from '../../ledger/lengths.js';
+import { refuse, unlessRefused } from '../../ledger/refusal.js';
+import { exact, least, toMark, ZERO, type Exact } from '../../measure/exact.js';
+import type { Style } from '../../measure/format.js';
+import { sayings, type Message } from '../../measure/message.js';
+import { inUnit, splitSize } from '../../measure/parse.js';
+import type { Units } from '../../measure/units.js';
+import { MOST_PIECES } from '../../planner/grid.js';
+import { PATCHES } from '../../trade/patches.js';
+import {
+  bareSize,
+  HEADS,
+  isFinished,
+  isOfSquares,
+  kindOf,
+  type Column,
+  type PatchKind,
+} from './list-words.js';
+
+/** What a cut list's pieces are called, and what is wrong with a list. */
+export interface CutListSayings {
+  /** A piece as its author calls it; empty where nothing does. */
+  piece: { name: string };
+  /** What is cut from a strip, where triangles are cut from it. */
+  squareFor: { piece: Message };
+  inLine: { number: number; piece: string; says: Message };
+  cellsTogether: undefined;
+  sizeOfZero: { text: string };
+  noCount: { text: string };
+  countTooLarge: undefined;
+  emptyList: undefined;
+  noSizeColumn: undefined;
+  noCountColumn: undefined;
+  tooManyLines: { most: number };
+  noPiece: undefined;
+}
+
+const say = sayings<CutListSayings>();
+
+/** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
+export interface ListedPiece {
+  /** The fabric's letter or name; empty where the list names none. */
+  fabric: string;
+  piece: Message;
+  /** Cut sizes in inches. */
+  width: Exact;
+  length: Exact;
+  /** Sides that were written as they are cut, and lie between the ruler's marks. */
+  between: Exact[];
+  /** How many squares or rectangles to cut. */
+  count: number;
+  kind: PatchKind;
+  /** What is cut from a strip. Pieces that are called the same have one and the same message. */
+  cutAs: Message;
+}
+
+/** How sizes are read and cut, and the seam allowance that a finished size lacks. */
+export interface Cutting {
+  style: Style;
+  mark: Exact;
+  seam: Exact;
+}
+
+const MOST_LINES = 500;
+
+/** What stands between the cells of a line: the first of these that is in it. */
+const MARKS = ['\t', '|', ';'];
+
+/** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
+const linesOf = (list: unknown): string[][] => {
+  const lines = Array.isArray(list)
+    ? list.map((line: unknown) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
+    : textOf(list)
+        .split(/\r?\n/)
+        .map((line) => line.trimEnd().replace(/;$/, '').trimEnd())
+        .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
+  return lines
+    .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
+    .filter((line) => line.some(Boolean));
+};
+
+const written = (lines: string[][]): string =>
+  lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
+
+/** The list as text, a line each with | between its cells. */
+export const writeCutList = (list: unknown): string => written(linesOf(list));
+
+/** Which column holds what, by its place. */
+type Columns = Partial<Record<Column, number>>;
+
+/** From the words in the head; each column is taken once. */
+const columnsOf = (head: string[]): Columns => {
+  const columns: Columns = {};
+  const taken = new Set<number>();
+  for (const [name, words] of HEADS) {
+    const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
+    if (at < 0 || columns[name] !== undefined) continue;
+    columns[name] = at;
+    taken.add(at);
+  }
+  return columns;
+};
+
+const USUAL: Columns = { fabric: 0, piece: 1, size: 2, count: 3 };
+
+/** The columns of a list, and whether its first line is their head. */
+const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
+  const [head = []] = lines;
+  const named = columnsOf(head);
+  const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
+  return { columns: hasHead ? named : USUAL, hasHead };
+};
+
+const sizeOf = (
+  written: string,
+  words: string,
+  { style, mark, seam }: Cutting,
+): Pick<ListedPiece, 'width' | 'length' | 'between'> => {
+  const plain = bareSize(written);
+  const [first, second] = splitSize(plain) ?? [plain, plain];
+  const width = readLength(first, style);
+  const length = readLength(second, style);
+  const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
+  // What lies between two marks is cut on the upper one, and takes that much cloth.
+  const cut = (side: Exact): Exact => toMark(side.add(added), mark);
+  if (least(width, length, cut(width), cut(length)).lte(0)) refuse(say('sizeOfZero', { text: written }));
+  const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
+  return { width: cut(width), length: cut(length), between };
+};
+
+const countOf = (written: string): number => {
+  const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
+  if (!/^\d{1,9}$/.test(bare)) refuse(say('noCount', { text: written }));
+  const count = Number(bare);
+  return count > MOST_PIECES ? refuse(say('countTooLarge')) : count;
+};
+
+/** The messages of pieces: one of each, so that a drawing can tell kinds apart by them. */
+class Names {
+  readonly #pieces = new Map<string, Message>();
+  readonly #squares = new Map<string, Message>();
+
+  piece(name: string): Message {
+    return madeOnce(this.#pieces, name, () => say('piece', { name }));
+  }
+
+  squareFor(name: string): Message {
+    return madeOnce(this.#squares, name, () => say('squareFor', { piece: this.piece(name) }));
+  }
+}
+
+const madeOnce = <T>(made: Map<string, T>, key: string, make: () => T): T => {
+  const found = made.get(key) ?? make();
+  made.set(key, found);
+  return found;
+};
+
+/** What the lines of a list have in common. */
+interface List {
+  columns: Columns;
+  /** What the head says of sizes. */
+  sizeHead: string;
+  cutting: Cutting;
+  names: Names;
+}
+
+/** One line of the list. */
+const readLine = (cells: string[], { columns, sizeHead, cutting, names }: List): ListedPiece => {
+  const cell = (column: Column): string => cells[columns[column] ?? -1] ?? '';
+  if (cells.length === 1) refuse(say('cellsTogether'));
+  const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+  const name = cell('piece');
+  const words = `${name} ${size} ${sizeHead}`;
+  const count = countOf(cell('count'));
+  const kind = kindOf(words);
+  const asSquares = isOfSquares(name);
+  return {
+    fabric: cell('fabric'),
+    piece: names.piece(name),
+    ...sizeOf(size, words, cutting),
+    count: asSquares ? count : Math.ceil(count / PATCHES[kind].each),
+    kind,
+    cutAs: kind === 'rectangle' || asSquares ? names.piece(name) : names.squareFor(name),
+  };
+};
+
+/** Why a list cannot be read as a whole; nothing where its lines can be. */
+const problemOf = (lines: string[][], { size, width, length, count }: Columns): Message | undefined => {
+  if (!lines.length) return say('emptyList');
+  if (size === undefined && (width === undefined || length === undefined)) return say('noSizeColumn');
+  if (count === undefined) return say('noCountColumn');
+  return lines.length > MOST_LINES ? say('tooManyLines', { most: MOST_LINES }) : undefined;
+};
+
+/** What the head says of sizes. */
+const sizeHeadOf = (head: string[], { size, width, length }: Columns): string =>
+  `${head[size ?? width ?? -1] ?? ''} ${head[length ?? size ?? -1] ?? ''}`;
+
+/**
+ * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
+ * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
+ * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
+ * triangles"). Throws a `Refusal` that names the line.
+ */
+export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
+  const lines = linesOf(list);
+  const [head = []] = lines;
+  const { columns, hasHead } = layoutOf(lines);
+  const body = hasHead ? lines.slice(1) : lines;
+  const problem = problemOf(body, columns);
+  if (problem) return refuse(problem);
+  const common = {
+    columns,
+    sizeHead: hasHead ? sizeHeadOf(head, columns) : '',
+    cutting,
+    names: new Names(),
+  };
+  const listed = body.map((cells, at) =>
+    unlessRefused(
+      () => readLine(cells, common),
+      ({ problem: says }) =>
+        refuse(say('inLine', { number: at + 1, piece: cells[columns.piece ?? -1] ?? '', says })),
+    ),
+  );
+  return listed.some(({ count }) => count) ? listed : refuse(say('noPiece'));
+};
+
+/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+export const cutListInUnit = (list: string, unit: Units): string => {
+  const lines = linesOf(list);
+  if (!lines.some((line) => line.length > 1)) return list;
+  const { columns } = layoutOf(lines);
+  const sizes = [columns.size, columns.width, columns.length];
+  const marked = (cell: string): string => {
+    const plain = bareSize(cell);
+    const inside = inUnit(plain, unit, true);
+    return cell.includes(plain)
+      ? cell.replace(plain, inside)
+      : `${inside} ${cell.replace(/[\d/.,x×]+/g, '')}`;
+  };
+  return written(lines.map((line) => line.map((cell, at) => (sizes.includes(at) ? marked(cell) : cell))));
+};

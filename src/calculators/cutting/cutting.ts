@@ -1,0 +1,25 @@
+import { isBlank } from '../../ledger/field.js';
+import type { Calculator } from '../calculator.js';
+import { draw } from './draw.js';
+import { lists } from './lists.js';
+import { reckon } from './reckon.js';
+import { cuttingFields, type CuttingAnswer } from './shape.js';
+
+/** A cut list, cut from cloth or from sheets. */
+export const cutting: Calculator<CuttingAnswer> = {
+  fields: cuttingFields,
+  reckon,
+  draw,
+  lists,
+  byPiece: ({ sheet }) => !isBlank(sheet),
+  takes: ({ fabrics, used: { oneWay } }, [letter = '']) =>
+    fabrics.map(({ fabric, need, sheets, buy, width, sold, used: { cuts, cost } }) => ({
+      fabric: fabric || letter,
+      need,
+      width,
+      sold,
+      cuts,
+      pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+      ...(sheets && { item: buy, cost }),
+    })),
+};

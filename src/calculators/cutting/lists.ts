@@ -1,0 +1,11 @@
+import type { Listing } from '../../ledger/listing.js';
+import { stripList } from '../../ledger/strip-list.js';
+import { say, type CuttingAnswer } from './shape.js';
+
+/** The strips to cut of each fabric. */
+export const lists = ({ fabrics }: CuttingAnswer): Listing[] => [
+  stripList(
+    fabrics.map(({ fabric, strips }) => ({ of: fabric || undefined, strips })),
+    say('fabricHead'),
+  ),
+];

@@ -1,0 +1,143 @@
+import type { Answer } from '../../ledger/answer.js';
+import { clothFields, type Cloth } from '../../ledger/cloth.js';
+import { markField } from '../../ledger/cuts.js';
+import { choiceField, countField, flagField } from '../../ledger/kinds.js';
+import type { Input, Ledger } from '../../ledger/ledger.js';
+import { lengthField } from '../../ledger/lengths.js';
+import type { Cut, Purchase } from '../../ledger/purchase.js';
+import type { Quantity } from '../../ledger/quantity.js';
+import type { Size } from '../../ledger/quilt.js';
+import { shopFields, type ShopRow } from '../../ledger/shop.js';
+import type { CutStrip } from '../../ledger/strips.js';
+import type { OwnCloth } from '../../ledger/widths.js';
+import type { Exact } from '../../measure/exact.js';
+import { sayings, type Message } from '../../measure/message.js';
+import { SEAM } from '../../trade/conventions.js';
+
+export const topFields = {
+  block: lengthField({ most: '200 in' }),
+  across: countField(100),
+  down: countField(100),
+  set: choiceField(['straight', 'on-point']),
+  sashing: lengthField({ initial: '0', zero: true, most: '60 in' }),
+  cornerstones: flagField(),
+  frame: flagField(),
+  ...clothFields,
+  seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
+  ...markField,
+  ...shopFields,
+};
+
+/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
+export type TopInput = Input<typeof topFields>;
+
+/** The rows that it reckons. */
+export type TopRow =
+  | 'blocks'
+  | 'finishedWidth'
+  | 'finishedLength'
+  | 'unfinished'
+  | 'washedWidth'
+  | 'sideSquare'
+  | 'cornerSquare'
+  | 'sideTriangles'
+  | 'sashingJoined'
+  | 'sashingWhole'
+  | ShopRow;
+
+export type TopLedger = Ledger<typeof topFields, TopRow>;
+
+/** The kinds of pieces that are cut beside the blocks. */
+export type PartKind = 'sashing' | 'cornerstones' | 'triangles';
+
+/** How many blocks there are, and how large one finishes. */
+export interface Blocks {
+  count: number;
+  block: Exact;
+}
+
+/** How a top is laid out. */
+export interface Layout extends Blocks {
+  across: number;
+  down: number;
+  onPoint: boolean;
+  /** 0 where there is none. */
+  sashing: Exact;
+  cornerstones: boolean;
+  /** Whether sashing runs round the outside too. */
+  frame: boolean;
+}
+
+/** What it says. */
+export interface TopSayings {
+  needsCornerstones: undefined;
+  runsRound: undefined;
+  unfinishedSize: { size: Size };
+  moreEachWay: { allowance: Quantity };
+  /** A cut size before it is rounded up to a mark of the ruler. */
+  upToMark: { size: Quantity };
+  stripsAcross: { need: Quantity };
+  onlyBlocks: undefined;
+  ifAllFromOne: undefined;
+  /** A strip of sashing that is a little longer than the cloth is wide, and what a shorter one would save; 0 for nothing. */
+  littleTooLong: { length: Exact; over: Exact; saves: Exact };
+  mayTakeLess: undefined;
+  /** What is cut. */
+  sash: undefined;
+  sashBetweenBlocks: undefined;
+  sashBetweenRows: undefined;
+  sashBetweenRowsInOne: undefined;
+  cornerstone: undefined;
+  wholeToJoin: { piece: Message; length: Exact };
+  endToJoin: { piece: Message; length: Exact };
+  squareForSides: undefined;
+  squareForCorners: undefined;
+  /** A kind of piece, inside a sentence and as a title. */
+  part: { kind: PartKind };
+  partTitle: { kind: PartKind };
+  allParts: undefined;
+  /** `buy` is for these parts; undefined where nothing is cut or where it is bought with other things. */
+  summary: { layout: Layout; finished: Size; parts: Message[]; areOne: boolean; buy: Purchase | undefined };
+  finished: undefined;
+  finishedSize: { size: Size };
+  /** Lists under the drawing. */
+  clothApart: undefined;
+  stripsApart: undefined;
+  stripsTogether: undefined;
+  partHead: undefined;
+  picture: { summary: Message };
+}
+
+export const say = sayings<TopSayings>();
+
+/** Pieces of one kind: the cloth they take, rounded by itself, and the strips they are cut in. */
+export interface TopPart {
+  part: Message;
+  fabric: Exact;
+  buy: Purchase;
+  cloth: OwnCloth;
+  cuts: Cut[];
+  strips: CutStrip[];
+  /** Its pieces before long ones are joined. */
+  used: { kind: PartKind; pieces: Cut[] };
+}
+
+/** What {@link reckonTop} gives back. */
+export interface TopAnswer extends Answer {
+  finished: Size;
+  /** With its seam allowance all round. */
+  unfinished: Size;
+  blocks: number;
+  /** Sashing, cornerstones and squares for setting triangles: cut sizes and counts. */
+  pieces: Cut[];
+  /** Side triangles on point: how many, and the square that four are cut from. */
+  sideTriangles?: number;
+  sideSquare?: Exact;
+  /** The square that two corner triangles are cut from. */
+  cornerSquare?: Exact;
+  /** Cloth for each kind of piece. */
+  parts: TopPart[];
+  /** The strips where all are cut from one cloth. */
+  strips: CutStrip[];
+  used: { cloth: Cloth; layout: Layout };
+}
