@@ -67,7 +67,7 @@ export const laidOut = (
   triangles: number[] = [],
 ): LaidPlan => ({
   strips: stripsOf(plan, names),
-  layout: everyPiece(plan, MOST_DRAWN).flatMap(({ piece, ...at }) => {
+  layout: everyPiece(plan, MOST_DRAWN).flatMap(({ piece, turned: _, ...at }) => {
     const name = names[piece];
     const each = triangles[piece] ?? 1;
     return name ? { ...at, piece: name, triangles: each > 1 ? each : undefined } : [];

@@ -117,7 +117,8 @@ const written = (value: unknown, t: Teller): unknown => {
   }
   if (Array.isArray(value)) return value.map((one) => written(one, t));
   const plain: Record<string, unknown> = {};
-  for (const [key, part] of Object.entries(value)) if (part !== undefined) plain[key] = written(part, t);
+  for (const [key, part] of Object.entries(value))
+    if (part !== undefined && key !== 'used') plain[key] = written(part, t);
   return plain;
 };
 

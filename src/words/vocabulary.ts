@@ -51,4 +51,6 @@ export interface Vocabulary {
   options: Record<string, Record<string, string>>;
   entries: Record<string, (number: number) => string>;
   sentences: Record<string, string | ((values: never, t: Teller) => string)>;
+  /** The words of the calculators that a worksheet's parts are, by their names: it says what they say. */
+  others?: Record<string, Vocabulary>;
 }
