@@ -30,14 +30,7 @@ export type {
   WrittenPurchase as Purchase,
 } from './words/told.js';
 export { learn } from './words/languages.js';
-export type {
-  BackingInput,
-  BattingInput,
-  BindingInput,
-  BordersInput,
-  CuttingInput,
-  TopInput,
-};
+export type { BackingInput, BattingInput, BindingInput, BordersInput, CuttingInput, TopInput };
 
 /** What every calculator gives back. */
 export type Answer = Result<AnyAnswer>;

@@ -158,7 +158,13 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
 
   /** The lists under the drawing. */
   lists(answer: A): Listing[] {
-    return this.calculator.lists?.(answer) ?? [];
+    return this.calculator.lists?.(answer, this.#letters) ?? [];
+  }
+
+  /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
+  get #letters(): string[] {
+    const { letters } = this.flow?.values ?? {};
+    return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
   }
 
   /** What an element shows besides, under its lists. */

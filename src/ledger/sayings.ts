@@ -4,6 +4,7 @@ import type { ClothSayings } from './cloth.js';
 import type { InputSayings } from './field.js';
 import type { MeasuredSayings } from './ledger.js';
 import type { ListSayings } from './listing.js';
+import type { OwnWordsSayings } from './own-words.js';
 import type { PictureSayings } from './picture.js';
 import type { PlanningSayings } from './planning.js';
 import type { OverageSayings } from './quilt.js';
@@ -22,6 +23,7 @@ export interface CommonSayings
     ShopSayings,
     OverageSayings,
     ListSayings,
+    OwnWordsSayings,
     PlanningSayings,
     StripSayings,
     PictureSayings {

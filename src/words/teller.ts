@@ -23,6 +23,8 @@ export interface Vocabulary {
   entries: Record<string, (number: number) => string>;
   entryNames: Record<string, (number: number) => string>;
   sentences: Record<string, string | ((values: never, t: Teller) => string)>;
+  /** The words of the calculators that a worksheet's parts are, by their names: it says what they say. */
+  others?: Record<string, Vocabulary>;
 }
 
 /** A word in its plural forms, as `Intl.PluralRules` names them; `other` holds for those that are not given. */
@@ -129,6 +131,17 @@ export class Teller {
     return forms[rulesOf(this.words.lang).select(count)] ?? forms.other;
   }
 
+  /** The same in the words of another calculator: a worksheet says what its parts say. */
+  as(calculator: string): Teller {
+    const words = this.words.others?.[calculator];
+    return words ? new Teller(words, this.style, this.lang) : this;
+  }
+
+  /** What an amount is counted in, without the number: `yd`, `fat quarters`. */
+  unitOf({ called, unit }: Purchase): string {
+    return called ? new UnitTeller(this.words, this.style, this.lang).say(called) : unit;
+  }
+
   /** What is bought. */
   bought({ called, amount, unit }: Purchase): string {
     return called ? this.say(called) : `${this.shopAmount(amount, unit, this.style.comma)} ${unit}`;
@@ -182,6 +195,13 @@ export class Teller {
   /** A length as its reader would type it again. */
   typed(value: Exact): string {
     return asTyped(value, this.style);
+  }
+}
+
+/** Says what is counted without its number. */
+class UnitTeller extends Teller {
+  override many(count: number, forms: Forms): string {
+    return this.form(count, forms);
   }
 }
 

@@ -7,6 +7,7 @@ import { cuttingFields, type CuttingAnswer } from './shape.js';
 
 /** A cut list, cut from cloth or from sheets. */
 export const cutting: Calculator<CuttingAnswer> = {
+  name: 'cutting',
   fields: cuttingFields,
   reckon,
   draw,

@@ -82,7 +82,8 @@ const clothOfSheet = ({ width }: Sheet): Cloth => ({
   width: inches(width),
   sold: inches(width),
   kept: ONE,
-  toBuy: (washed) => washed,
+  washed: (length) => length,
+  toBuy: (length) => length,
 });
 
 /** How wide a fabric is, and how wide it was sold, before a wash. */

@@ -6,6 +6,7 @@ import { say, topFields, type Blocks, type TopAnswer, type TopInput } from './sh
 
 /** A quilt top from its blocks. */
 export const top: Calculator<TopAnswer> = {
+  name: 'top',
   fields: topFields,
   reckon,
   draw,

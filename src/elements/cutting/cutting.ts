@@ -1,11 +1,17 @@
-import { drawCutting } from '../../drawing/cutting.js';
-import type { Input } from '../../reckon/answer.js';
-import { cuttingFields, reckonCutting, type CuttingResult } from '../../reckon/cutting.js';
-import { isBlank } from '../../reckon/fields.js';
-import { BackgroundSheet } from '../../face/background-sheet.js';
-import { propertiesOf, type Calculator } from '../../face/calculator.js';
+import type { Calculator } from '../../calculators/calculator.js';
+import { cutting } from '../../calculators/cutting/cutting.js';
+import { reckon } from '../../calculators/cutting/reckon.js';
+import { cuttingFields, say, type CuttingAnswer } from '../../calculators/cutting/shape.js';
+import { isBlank } from '../../ledger/field.js';
+import type { Input } from '../../ledger/ledger.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { ReadingFace } from '../../face/planning-face.js';
 import { isAsServed, tableOnServer } from '../../face/server.js';
-import { stripList } from './strips.js';
+import { cutting as words } from '../../words/en/cutting.js';
+import { inEnglish } from '../../words/en/english.js';
+
+/** Its price was of what it was cut from before. */
+const OTHER_PRICE = say('otherPrice');
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
 const listIn = (element: Element): string[][] | undefined => {
@@ -17,9 +23,6 @@ const listIn = (element: Element): string[][] | undefined => {
     : undefined;
 };
 
-const OTHER_PRICE =
-  'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.';
-
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -27,7 +30,7 @@ const OTHER_PRICE =
  *
  * @tagname quilt-cutting
  */
-export class QuiltCutting extends BackgroundSheet<CuttingResult> {
+export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   static override properties = propertiesOf(cuttingFields);
 
   /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
@@ -52,29 +55,11 @@ export class QuiltCutting extends BackgroundSheet<CuttingResult> {
     this.oneWay = false;
   }
 
-  override readonly calculator: Calculator<CuttingResult> = {
-    title: 'Cutting plan',
-    fields: cuttingFields,
-    reckon: (input) =>
-      isAsServed(this) ? reckonCutting(input) : this.plans.reckon((plan) => reckonCutting(input, plan)),
-    draw: drawCutting,
-    byPiece: () => !!this.sheet,
-    listings: ({ fabrics }, style) => [stripList(fabrics, style)],
-    takes: ({ fabrics }, letters) =>
-      fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {
-        const prefix = fabric && `${fabric} · `;
-        const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.slice(prefix.length) }));
-        return {
-          fabric: fabric || (letters[0] ?? ''),
-          need,
-          width,
-          sold,
-          cuts,
-          pieces: cuts.map((cut) => ({ ...cut, turn: !this.oneWay })),
-          ...(sheets && { item: buy.text, cost }),
-        };
-      }),
+  override readonly calculator: Calculator<CuttingAnswer> = {
+    ...cutting,
+    reckon: (input) => (isAsServed(this) ? reckon(input) : this.plans.reckon((plan) => reckon(input, plan))),
   };
+  protected override readonly english = inEnglish(words);
 
   protected override readonly watched = { childList: true, characterData: true, subtree: true };
 
@@ -95,15 +80,25 @@ export class QuiltCutting extends BackgroundSheet<CuttingResult> {
   }
 
   protected override reckonInput(): Input {
-    const { widths, usualWidth, caution = '' } = this.flow?.values ?? {};
+    const { widths, usualWidth, caution } = this.flow?.values ?? {};
     const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
     return {
       ...super.reckonInput(),
-      caution: `${this.isAsWritten ? (caution as string) : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
+      caution: this.#cautions(this.isAsWritten ? caution : undefined, isOtherPrice),
       ...(isOtherPrice && { price: undefined }),
       list: this.list ?? this.#written,
       ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
     };
+  }
+
+  #said: unknown[] = [];
+
+  /** What the reader should know about this list; the same array as long as it says the same. */
+  #cautions(caution: unknown, isOtherPrice: boolean): unknown {
+    const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
+    const isSame =
+      cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);
+    return isSame ? this.#said : (this.#said = cautions);
   }
 }
 

@@ -37,6 +37,7 @@ export const common: CommonWords = {
   options: { join: { diagonal: 'at 45°', straight: 'straight' } },
   sentences: {
     quoted: ({ text }) => (text ? `“${text}”` : 'This'),
+    ownWords: ({ text }) => text,
     roundedUp: ({ formula, step }, t) => `${formula}, up to whole repeats of ${t.n(step)}`,
     roundedToMark: ({ formula, step }, t) => `${formula}, up to a mark of ${t.l(step)}`,
 

@@ -1,0 +1,65 @@
+import { count, type Quantity } from '../ledger/quantity.js';
+import { enoughFor, type Purchase } from '../ledger/purchase.js';
+import { wholeDown } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import type { WorkbookPart } from './input.js';
+import type { Group } from './parts.js';
+import { say } from './sayings.js';
+import type { WorksheetLedger } from './shape.js';
+import type { Length } from './together.js';
+
+/** A length, and what is bought for it. */
+export interface BoughtLength extends Length {
+  buy: Purchase;
+}
+
+/** What is bought of one cloth, in how many lengths. */
+export interface BoughtLengths {
+  buy: Purchase;
+  lengths: BoughtLength[];
+}
+
+/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
+export const boltsFor = (
+  ledger: WorksheetLedger,
+  kits: number,
+  { key, parts }: Group,
+  cloth: Message,
+  { buy, lengths }: BoughtLengths,
+): number | undefined => {
+  const fitting = (buy: Purchase): number => wholeDown(ledger.values.bolt.div(buy.inches));
+  const tooLong = lengths.find(({ buy }) => !fitting(buy));
+  if (tooLong) {
+    noteTooLong(ledger, cloth, tooLong.buy, parts, fitting);
+    return undefined;
+  }
+  // Bolts hold both lengths of a kit, or those of one kind each: whichever takes fewer.
+  const each = fitting(buy);
+  const both = each ? Math.ceil(kits / each) : Infinity;
+  const kinds = lengths.map(({ buy }) => ({ each: fitting(buy), buy }));
+  const ofOneKind = kinds.reduce((all, { each }) => all + Math.ceil(kits / each), 0);
+  const bolt = ledger.stated('bolt');
+  const row = (bolts: number, how: Message): number => {
+    const label = say('boltsRow', { kits });
+    const value: Quantity = count(bolts);
+    ledger.row(`bolts-${key}`, value, { how, label, from: [`buy-${key}`, 'kits', 'bolt'] });
+    return bolts;
+  };
+  if (ofOneKind < both) return row(ofOneKind, say('boltsOfOneKind', { kinds, bolt }));
+  const how = say(lengths.length > 1 ? 'boltsOfBoth' : 'boltsOfLengths', { each, buy, bolt });
+  return row(both, how);
+};
+
+/** Says that a bolt is too short, and which lengths it holds, where each part is cut from one of its own. */
+const noteTooLong = (
+  ledger: WorksheetLedger,
+  cloth: Message,
+  buy: Purchase,
+  parts: WorkbookPart[],
+  fitting: (buy: Purchase) => number,
+): void => {
+  const apart = parts.map(({ title, need }) => ({ title, buy: enoughFor(need, ledger.values.increment) }));
+  const bolt = ledger.stated('bolt');
+  const isHeld = apart.every(({ buy }) => fitting(buy));
+  ledger.note(say('longerThanBolt', { cloth, buy, bolt, apart: isHeld ? apart : [] }));
+};

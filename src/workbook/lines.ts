@@ -1,0 +1,202 @@
+import type { Planner } from '../ledger/planning.js';
+import { allOf, enoughFor, Purchase, type Money } from '../ledger/purchase.js';
+import { inches } from '../ledger/quantity.js';
+import { ownLength } from '../ledger/lengths.js';
+import { sayOfShop, spareOf } from '../ledger/shop.js';
+import { least, sum, type Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import { toPriced } from '../measure/shop.js';
+import { INCHES } from '../measure/units.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { boltsFor, type BoughtLengths } from './bolts.js';
+import type { WorkbookPart } from './input.js';
+import { byWidth, type Declared, type Group } from './parts.js';
+import { priceOf } from './prices.js';
+import { say } from './sayings.js';
+import type { ShoppingLine, WorksheetLedger } from './shape.js';
+import { planTogether, type Length } from './together.js';
+
+/** A line of the list, and what it adds to the sums. */
+export interface CountedLine {
+  line: ShoppingLine;
+  /** Its fabric in words: `Fabric A`, or the part where that names none. */
+  called: Message;
+  /** Undefined where it has no price. */
+  paid: Money | undefined;
+  /** The same for whole bolts, where kits are cut. */
+  boltCost: Money | undefined;
+}
+
+/** What the lines of one fabric have in common. */
+interface OfFabric {
+  called: Message;
+  name: string;
+  price: Exact | undefined;
+  /** It is cut from cloth of several widths, each with a line of its own. */
+  several: boolean;
+}
+
+const titlesOf = (parts: WorkbookPart[]): Message[] => parts.map(({ title }) => title);
+
+const calledOf = (letter: string, [first]: WorkbookPart[]): Message =>
+  letter || !first ? say('fabricOf', { letter }) : first.title;
+
+/** Says so where others declare their fabric, and these parts do not. */
+const noteUndeclared = (
+  ledger: WorksheetLedger,
+  [first]: Declared[],
+  { letter, parts }: Group,
+  what: Message,
+): void => {
+  if (!first) return;
+  ledger.note(
+    letter
+      ? say('undeclared', { letter, titles: titlesOf(parts) })
+      : say('namesNone', { what, like: first.letter }),
+  );
+};
+
+/** The lines of one fabric: one for each width of cloth that its parts are cut from. */
+export const linesOf = (
+  ledger: WorksheetLedger,
+  declared: Declared[],
+  group: Group,
+  plan: Planner,
+): CountedLine[] => {
+  const { key, letter, parts } = group;
+  const called = calledOf(letter, parts);
+  const fabric = declared.find((one) => one.letter === letter);
+  if (!fabric) noteUndeclared(ledger, declared, group, called);
+  const price = fabric && priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }));
+  const widths = byWidth(parts);
+  const several = widths.length > 1;
+  if (several) {
+    const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
+    ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
+  }
+  const ofFabric = { called, name: fabric?.name ?? '', price, several };
+  return widths.map((parts, at) =>
+    lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric),
+  );
+};
+
+/** A part's own price, of a yard or a metre as the worksheet has it: its own step may be of the other. */
+const ownPrice = (ledger: WorksheetLedger, { title, price, per }: WorkbookPart): Exact | undefined => {
+  const own = priceOf(ledger, price, say('priceOfPart', { title }));
+  return own && per ? own.div(toPriced(INCHES[per], ledger.values.increment)) : own;
+};
+
+/** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
+const widthOf = (
+  { values }: WorksheetLedger,
+  parts: WorkbookPart[],
+  several: boolean,
+): { width: Exact | undefined; wide: Exact | undefined } => {
+  const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
+  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH);
+  return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
+};
+
+/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
+const buyLengths = (ledger: WorksheetLedger, lengths: Length[], cloth: Message): BoughtLengths => {
+  const { increment } = ledger.values;
+  const isOne = lengths.length === 1;
+  const bought = lengths.map((length) => {
+    const buy = enoughFor(length.need, increment);
+    const what = isOne ? cloth : say('lengthFor', { cloth, titles: titlesOf(length.parts) });
+    if (!ledger.input.shared)
+      for (const says of spareOf(length.need, buy.inches, increment))
+        ledger.note(sayOfShop('about', { what, says }));
+    return { ...length, buy };
+  });
+  const buys = bought.map(({ buy }) => buy);
+  const all = allOf(buys, increment);
+  const buy = isOne ? all : new Purchase(all.inches, all.amount, all.unit, say('allOf', { buys }));
+  return { buy, lengths: bought };
+};
+
+/** Says what each of two lengths is for, and what one length would be. */
+const noteLengths = (ledger: WorksheetLedger, cloth: Message, lengths: BoughtLengths['lengths']): void => {
+  const one = enoughFor(sum(lengths.map(({ need }) => need)), ledger.values.increment);
+  const each = lengths.map(({ parts, buy }) => ({ buy, titles: titlesOf(parts) }));
+  ledger.note(say('twoLengths', { cloth, lengths: each, one }));
+};
+
+/** The rows of what a cloth's parts need and of what to buy. */
+const rowsOf = (
+  ledger: WorksheetLedger,
+  { key, parts }: Group,
+  label: Message,
+  wide: Exact | undefined,
+  { need, spare, buy, lengths }: BoughtLengths & { need: Exact; spare: Exact },
+): void => {
+  const added = sum(parts.map(({ need }) => need));
+  const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
+  const row = ledger.row(`need-${key}`, inches(need), {
+    label,
+    how: say('needOfParts', {
+      parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
+      added,
+      together: need.lt(added) ? { need, isEnough } : undefined,
+    }),
+  });
+  const called = wide ? say('toBuy', { buy, width: wide }) : buy.called;
+  ledger.row(`buy-${key}`, new Purchase(buy.inches, buy.amount, buy.unit, called), {
+    label: say('buyRow'),
+    how: say('upToSteps', {
+      lengths: lengths.map(({ parts, need }) => ({
+        need: lengths.length > 1 ? inches(need) : row,
+        titles: titlesOf(parts),
+      })),
+      step: ledger.stated('increment'),
+      spare,
+    }),
+    from: [`need-${key}`],
+  });
+};
+
+/** The line of parts that are cut from one cloth. */
+const lineOf = (
+  ledger: WorksheetLedger,
+  plan: Planner,
+  group: Group,
+  { called, name, price: ofFabric, several }: OfFabric,
+): CountedLine => {
+  const { letter, parts } = group;
+  const { increment, bolt, kits } = ledger.values;
+  const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
+  const { width, wide } = widthOf(ledger, parts, several);
+  const cloth = say('clothOf', { what: called, width: wide });
+  const { laid, lengths: planned } = planTogether(ledger, parts, plan, cloth);
+  const bought = buyLengths(ledger, planned, cloth);
+  const { buy, lengths } = bought;
+  const need = sum(lengths.map(({ need }) => need));
+  const spare = buy.inches.sub(need);
+  const isOne = lengths.length === 1;
+  if (!isOne) noteLengths(ledger, cloth, lengths);
+  const label = name ? say('clothNamed', { cloth, name }) : cloth;
+  rowsOf(ledger, group, label, wide, { ...bought, need, spare });
+  const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
+  const costOf = (length: Exact): Money | undefined =>
+    price && ledger.paid(toPriced(length, increment).mul(price));
+  const paid = costOf(buy.inches);
+  const line: ShoppingLine = {
+    letter,
+    name,
+    parts: parts.map(({ title, need }) => ({ title, need })),
+    need,
+    saved: sum(parts.map(({ need }) => need)).sub(need),
+    buy,
+    text: say('toBuy', { buy, width: wide }),
+    width,
+    spare,
+    lengths: isOne
+      ? undefined
+      : lengths.map(({ parts, need, buy }) => ({ parts: titlesOf(parts), need, buy })),
+    price: price && ledger.priced(price),
+    cost: paid,
+    bolts,
+    together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
+  };
+  return { line, called, paid, boltCost: costOf(bolt.mul(bolts ?? 0)) };
+};

@@ -1,0 +1,73 @@
+import { textOf } from '../ledger/field.js';
+import type { Exact } from '../measure/exact.js';
+import type { WorkbookFabric, WorkbookPart } from './input.js';
+import { readWritten, tried } from './prices.js';
+import { say } from './sayings.js';
+import { worksheetFields, type WorksheetLedger } from './shape.js';
+
+/** A fabric's letter, with one space wherever there are several. */
+export const letterOf = (written: unknown): string => textOf(written).replace(/\s+/g, ' ').trim();
+
+/** A fabric that parts may name. */
+export interface Declared {
+  letter: string;
+  name: string;
+  /** As it was written. */
+  price: unknown;
+}
+
+/** The fabrics that the page declares; of two with one letter the first. */
+export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]): Declared[] => {
+  const declared: Declared[] = [];
+  for (const { name, price, fabricWidth, ...fabric } of fabrics) {
+    const letter = letterOf(fabric.letter);
+    if (!letter) ledger.note(say('noLetter'));
+    else if (declared.some((one) => one.letter === letter)) ledger.note(say('sameLetter', { letter }));
+    else {
+      tried(ledger, say('widthOfFabric', { letter }), () =>
+        readWritten(ledger, worksheetFields.fabricWidth, fabricWidth, 'fabricWidth'),
+      );
+      declared.push({ letter, name: textOf(name), price });
+    }
+  }
+  return declared;
+};
+
+/** All that is cut from one fabric. */
+export interface Group {
+  /** Tells its rows from those of others. */
+  key: string;
+  letter: string;
+  parts: WorkbookPart[];
+}
+
+/** The parts of each fabric; one that names none is a group of its own, since its cloth may be any. */
+export const groupsOf = (declared: Declared[], parts: WorkbookPart[]): Group[] => {
+  const groups = new Map<string, Group>(
+    declared.map(({ letter }) => [letter, { key: letter, letter, parts: [] }]),
+  );
+  for (const [at, part] of parts.entries()) {
+    const letter = part.fabric;
+    const key = letter || `part ${at}`;
+    const group = groups.get(key) ?? { key, letter, parts: [] };
+    group.parts.push(part);
+    groups.set(key, group);
+  }
+  return [...groups.values()];
+};
+
+/** The widths that these are sold in, each once; 0 is a width that is not known. */
+const widthsOf = (parts: WorkbookPart[]): Exact[] => {
+  const widths: Exact[] = [];
+  for (const { sold } of parts)
+    if (!sold.equals(0) && !widths.some((width) => width.equals(sold))) widths.push(sold);
+  return widths;
+};
+
+/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+export const byWidth = (parts: WorkbookPart[]): WorkbookPart[][] => {
+  const widths = widthsOf(parts);
+  return widths.length < 2
+    ? [parts]
+    : widths.map((width, at) => parts.filter(({ sold }) => sold.equals(width) || (!at && sold.equals(0))));
+};

@@ -1,0 +1,184 @@
+import type { LooseCut } from '../calculators/calculator.js';
+import { textOf } from '../ledger/field.js';
+import { Ledger, type Input, type Reckoning } from '../ledger/ledger.js';
+import { readLength } from '../ledger/lengths.js';
+import { ownWords } from '../ledger/own-words.js';
+import type { Planner } from '../ledger/planning.js';
+import { refuse, unlessRefused } from '../ledger/refusal.js';
+import { sayOfShop } from '../ledger/shop.js';
+import type { Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import { planCloth } from '../planner/plan.js';
+import type { WorkbookInput, WorkbookItem, WorkbookPart } from './input.js';
+import { letterOf } from './parts.js';
+import { adoptCurrency } from './prices.js';
+import { reckonOn } from './reckon.js';
+import { say } from './sayings.js';
+import { worksheetFields, type WorksheetAnswer, type WorksheetLedger } from './shape.js';
+
+/** A fabric as the page declares it. */
+export interface FabricInput {
+  letter: string;
+  name?: string | undefined;
+  /** Of one yard or metre. */
+  price?: unknown;
+  /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+  fabricWidth?: unknown;
+}
+
+/**
+ * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
+ * the worksheet's `units` are.
+ */
+export interface PartInput {
+  /** `Binding`, `Borders` … */
+  title: string;
+  /** The fabric's letter; empty where the part names none. */
+  fabric: string;
+  /** Exact inches of cloth, before rounding. */
+  need: string;
+  /** The cloth's usable width it was reckoned with, exact inches. */
+  width?: string;
+  /** The same as sold, where a wash leaves less of it. Default `width`. */
+  sold?: string;
+  /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
+  pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
+  /** Inches bought for one inch of washed cloth. Default 1. */
+  washed?: string;
+  /** Where its fabric has none: of one `per`. */
+  price?: unknown;
+  /** `yd` or `m`: what its price is of. Default: what the worksheet's fabrics are priced by. */
+  per?: string;
+}
+
+/** Something bought by the piece: a package of batting, fat quarters. */
+export interface ItemInput {
+  title: string;
+  /** The letter of the fabric it is of, where it is cloth. */
+  fabric?: string | undefined;
+  /** What to buy: `5 fat quarters`. */
+  text: string;
+  /** A decimal number, with its currency or without. */
+  cost?: string | undefined;
+}
+
+/** Input of {@link reckonWorksheet}. */
+export type WorksheetInput = Input<typeof worksheetFields> & {
+  fabrics?: FabricInput[];
+  parts?: PartInput[];
+  items?: ItemInput[];
+  /** What is wrong elsewhere on the worksheet, in sentences. */
+  troubles?: string[];
+  /** What is not on the list yet, in sentences. */
+  unfinished?: string[];
+  /** Letters that parts name, whether or not anything is cut from them. */
+  named?: string[];
+};
+
+/** The entries of a list, as far as a page wrote one: whatever is in them. */
+const entries = <T extends object>(list: T[] | undefined): { [K in keyof T]?: unknown }[] =>
+  Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
+const texts = (list: unknown): string[] => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
+
+/** Cloth in inches. Throws a `Refusal`. */
+const readAmount = (written: unknown): Exact => {
+  const value = readLength(written, { units: 'in' });
+  return value.lt(0) ? refuse(say('negativeCloth')) : value;
+};
+
+/** A person's text as one and the same message wherever it stands. */
+type Words = (text: string) => Message;
+const wordsOnce = (): Words => {
+  const known = new Map<string, Message>();
+  return (text) => {
+    const message = known.get(text) ?? ownWords(text);
+    known.set(text, message);
+    return message;
+  };
+};
+
+const readPieces = (pieces: PartInput['pieces'], words: Words): LooseCut[] =>
+  entries(pieces).map(({ piece, width, length, count, turn }) => {
+    const name = textOf(piece);
+    return {
+      ...(name && { piece: words(name) }),
+      width: readAmount(width),
+      length: readAmount(length),
+      count: typeof count === 'number' ? count : 0,
+      turn: !!turn,
+    };
+  });
+
+const readPart = (
+  {
+    title,
+    fabric,
+    need,
+    width = '0',
+    sold = width,
+    washed = '1',
+    pieces,
+    price,
+    per,
+  }: ReturnType<typeof entries<PartInput>>[number],
+  words: Words,
+): WorkbookPart => {
+  const name = textOf(title);
+  const called = name ? words(name) : say('somePart');
+  const read = (): WorkbookPart => ({
+    title: called,
+    fabric: letterOf(fabric),
+    need: readAmount(need),
+    width: readAmount(width),
+    sold: readAmount(sold),
+    washed: readAmount(washed),
+    pieces: Array.isArray(pieces) ? readPieces(pieces, words) : [],
+    price: { written: price },
+    per: per === 'yd' || per === 'm' ? per : undefined,
+  });
+  return unlessRefused(read, ({ problem: says }) =>
+    refuse(sayOfShop('about', { what: called, says }), 'parts'),
+  );
+};
+
+const readItem = ({
+  title,
+  fabric,
+  text,
+  cost,
+}: ReturnType<typeof entries<ItemInput>>[number]): WorkbookItem => {
+  const words = textOf(text) || textOf(title);
+  return {
+    title: ownWords(textOf(title)),
+    fabric: textOf(fabric),
+    buy: words ? ownWords(words) : say('something'),
+    cost: { written: cost },
+  };
+};
+
+/** A worksheet's plain input as values. Throws a `Refusal`. */
+const readInput = (ledger: WorksheetLedger, input: WorksheetInput): WorkbookInput => {
+  const words = wordsOnce();
+  const fabrics = entries(input.fabrics).map(({ letter, ...fabric }) => ({ letter, ...fabric }));
+  const parts = entries(input.parts);
+  const items = entries(input.items).map(readItem);
+  // A price that names the currency holds, even where a part cannot be read.
+  adoptCurrency(ledger, { fabrics, parts: parts.map(({ price }) => ({ price: { written: price } })), items });
+  return {
+    fabrics,
+    parts: parts.map((part) => readPart(part, words)),
+    items,
+    troubles: texts(input.troubles).map(ownWords),
+    unfinished: texts(input.unfinished).map(ownWords),
+    named: texts(input.named),
+  };
+};
+
+/** The shopping list of a plain input. */
+export const reckonPlain = (
+  input: WorksheetInput | null = {},
+  plan: Planner = planCloth,
+): Reckoning<WorksheetAnswer> => {
+  const ledger: WorksheetLedger = new Ledger(worksheetFields, input);
+  return ledger.finish(() => reckonOn(ledger, readInput(ledger, input ?? {}), plan));
+};
