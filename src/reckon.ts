@@ -6,12 +6,21 @@ import type { BattingAnswer, BattingInput } from './calculators/batting/shape.js
 import { binding } from './calculators/binding/binding.js';
 import type { BindingAnswer, BindingInput } from './calculators/binding/shape.js';
 import { borders } from './calculators/borders/borders.js';
-import type { BordersAnswer, BordersInput } from './calculators/borders/shape.js';
+import type {
+  Border as OneBorder,
+  BorderPiece as OneBorderPiece,
+  BordersAnswer,
+  BordersInput,
+} from './calculators/borders/shape.js';
 import { cutting } from './calculators/cutting/cutting.js';
-import type { CuttingAnswer, CuttingInput } from './calculators/cutting/shape.js';
+import type { CuttingAnswer, CuttingInput, FabricPlan as Plan } from './calculators/cutting/shape.js';
 import type { TopAnswer, TopInput } from './calculators/top/shape.js';
 import { top } from './calculators/top/top.js';
 import type { Answer as AnyAnswer } from './ledger/answer.js';
+import type { Planner } from './ledger/planning.js';
+import type { CutStrip as Strip, LaidPiece as Piece } from './ledger/strips.js';
+import { reckonPlain, type WorksheetInput } from './workbook/plain.js';
+import { worksheetFields, type ShoppingLine as Line, type WorksheetAnswer } from './workbook/shape.js';
 import { backing as backingWords } from './words/en/backing.js';
 import { batting as battingWords } from './words/en/batting.js';
 import { binding as bindingWords } from './words/en/binding.js';
@@ -27,13 +36,33 @@ export type {
   Refused,
   WorkingRow as Row,
   WrittenCut as Cut,
+  WrittenMoney as Money,
   WrittenPurchase as Purchase,
 } from './words/told.js';
+export type {
+  BackingInput,
+  BattingInput,
+  BindingInput,
+  BordersInput,
+  CuttingInput,
+  TopInput,
+  WorksheetInput,
+};
 export { learn } from './words/languages.js';
-export type { BackingInput, BattingInput, BindingInput, BordersInput, CuttingInput, TopInput };
 
 /** What every calculator gives back. */
 export type Answer = Result<AnyAnswer>;
+/** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
+export type LaidPiece = Written<Piece>;
+/** Strips cut alike across the cloth, and what each gives. */
+export type CutStrip = Written<Strip>;
+
+type Calculator<Input, Answer extends object> = (input?: Input | null) => Result<Answer> | Refused;
+/** A planner in its second place stands for the usual one. */
+type PlanningCalculator<Input, Answer extends object> = (
+  input?: Input | null,
+  plan?: Planner,
+) => Result<Answer> | Refused;
 
 /** What {@link reckonBacking} gives back. Lengths are exact inches. */
 export type BackingResult = Result<BackingAnswer>;
@@ -44,7 +73,69 @@ export type BackingLayout = Written<Layout>;
  * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
  * Impossible inputs give `errors`, never an exception.
  */
-export const reckonBacking: (input?: BackingInput | null) => BackingResult | Refused = headless(
-  backing,
-  backingWords,
+export const reckonBacking: Calculator<BackingInput, BackingAnswer> = headless(backing, backingWords);
+
+/** What {@link reckonBatting} gives back. Lengths are exact inches. */
+export type BattingResult = Result<BattingAnswer>;
+/** A package that is sold, and whether it will do. */
+export type BattingPackageResult = BattingResult['packages'][number];
+/** One way to cut the batting from a roll. */
+export type BattingRoll = BattingResult['rolls'][number];
+/**
+ * Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. Impossible inputs
+ * give `errors`, never an exception.
+ */
+export const reckonBatting: Calculator<BattingInput, BattingAnswer> = headless(batting, battingWords);
+
+/** What {@link reckonBinding} gives back. Lengths are exact inches. */
+export type BindingResult = Result<BindingAnswer>;
+/**
+ * Cloth for a quilt's binding: strips across the cloth joined end to end, or squares for continuous bias; and the same
+ * from fat quarters. Impossible inputs give `errors`, never an exception.
+ */
+export const reckonBinding: Calculator<BindingInput, BindingAnswer> = headless(binding, bindingWords);
+
+/** What {@link reckonBorders} gives back; `fabric` and `buy` are for all borders from one cloth. Lengths are exact inches. */
+export type BordersResult = Result<BordersAnswer>;
+/** One border. */
+export type Border = Written<OneBorder>;
+/** Equal pieces of one border. */
+export type BorderPiece = Written<OneBorderPiece>;
+/**
+ * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
+ * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
+ */
+export const reckonBorders: Calculator<BordersInput, BordersAnswer> = headless(borders, bordersWords);
+
+/** What {@link reckonCutting} gives back. Lengths are exact inches. */
+export type CuttingResult = Result<CuttingAnswer>;
+/** One fabric's plan. */
+export type FabricPlan = Written<Plan>;
+/**
+ * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
+ * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
+ */
+export const reckonCutting: PlanningCalculator<CuttingInput, CuttingAnswer> = headless(cutting, cuttingWords);
+
+/** What {@link reckonTop} gives back. Lengths are exact inches. */
+export type TopResult = Result<TopAnswer>;
+/**
+ * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
+ * the blocks' own patches are a cut list's matter.
+ */
+export const reckonTop: PlanningCalculator<TopInput, TopAnswer> = headless(top, topWords);
+
+/** What {@link reckonWorksheet} gives back. Lengths are exact inches. */
+export type WorksheetResult = Result<WorksheetAnswer>;
+/** One fabric, in one width, on the shopping list. */
+export type ShoppingLine = Written<Line>;
+/**
+ * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
+ * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
+ * still gets its line.
+ */
+export const reckonWorksheet: PlanningCalculator<WorksheetInput, WorksheetAnswer> = headless(
+  { name: 'worksheet', fields: worksheetFields, reckon: reckonPlain },
+  worksheetWords,
 );

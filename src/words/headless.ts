@@ -15,13 +15,18 @@ export const tellerOf = (name: CalculatorName, words: OwnWords) => {
 };
 
 /** A calculator as a function from plain input to a plain result. */
-export const headless = <I extends Input, A extends object>(
-  { name, fields, reckon }: { name: CalculatorName; fields: Fields; reckon(input: I | null): Reckoning<A> },
+export const headless = <I extends Input, A extends object, More extends unknown[]>(
+  calculator: {
+    name: CalculatorName;
+    fields: Fields;
+    reckon(input: I | null, ...more: More): Reckoning<A>;
+  },
   words: OwnWords,
-): ((input?: I | null) => Result<A> | Refused) => {
+): ((input?: I | null, ...more: More) => Result<A> | Refused) => {
+  const { name, fields } = calculator;
   const teller = tellerOf(name, words);
-  return (input = null) => {
-    const reckoning = reckon(input);
+  return (input = null, ...more) => {
+    const reckoning = calculator.reckon(input, ...more);
     return told(reckoning, fields, teller(reckoning));
   };
 };
