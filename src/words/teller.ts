@@ -123,6 +123,11 @@ export class Teller {
     return this.amount(value, currency);
   }
 
+  /** The same as a plain number: `12.50`; a price of less than a coin keeps what it has. */
+  plainMoney({ value, isWholeCoins, decimals }: Money): string {
+    return isWholeCoins ? value.valueOf().toFixed(decimals) : decimal(value, 6);
+  }
+
   private amount(value: Exact, currency: string | undefined): string {
     try {
       return numbersIn(this.lang, {

@@ -4,7 +4,7 @@ import { Cut, Money, Purchase } from '../ledger/purchase.js';
 import { Quantity } from '../ledger/quantity.js';
 import type { GivenRow, ReckonedRow, Row } from '../ledger/row.js';
 import { isExact, type Exact } from '../measure/exact.js';
-import { decimal, mixed } from '../measure/format.js';
+import { mixed } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { equals, type Teller } from './teller.js';
 
@@ -97,9 +97,6 @@ export interface Refused {
   buy?: undefined;
 }
 
-const amountOf = ({ value, isWholeCoins, decimals }: Money): string =>
-  isWholeCoins ? value.valueOf().toFixed(decimals) : decimal(value, 6);
-
 /** Plain data: every exact number as a mixed number, every message as its sentence, and nothing undefined. */
 const written = (value: unknown, t: Teller): unknown => {
   if (typeof value !== 'object' || !value) return value;
@@ -110,7 +107,7 @@ const written = (value: unknown, t: Teller): unknown => {
     const { inches, amount, unit } = value;
     return { inches: mixed(inches), amount: t.shopAmount(amount, unit), unit, text: t.bought(value) };
   }
-  if (value instanceof Money) return { amount: amountOf(value), text: t.money(value) };
+  if (value instanceof Money) return { amount: t.plainMoney(value), text: t.money(value) };
   if (value instanceof Cut) {
     const { count, piece, width, length } = value;
     return { count, piece: t.say(piece), width: mixed(width), length: mixed(length), text: t.size(value) };
