@@ -1,41 +1,16 @@
-import { drawBatting } from '../../drawing/batting.js';
-import { lengthOf, sizeOf } from '../../drawing/picture.js';
-import { exact, type Exact } from '../../measure/exact.js';
-import type { Style } from '../../measure/format.js';
-import { battingFields, reckonBatting, type BattingResult } from '../../reckon/batting.js';
-import { propertiesOf, type Calculator, type Listing } from '../../face/calculator.js';
-import { QuiltSheet } from '../../face/sheet.js';
-
-const bySize = <T>(things: T[], size: (thing: T) => Exact): T[] =>
-  [...things].sort((a, b) => size(a).compare(size(b)));
-
-const offers = ({ packages, rolls }: BattingResult, style: Style): Listing[] => [
-  {
-    caption: 'Packages',
-    head: ['Package', 'Size', 'Does it do?'],
-    rows: bySize(packages, ({ width, length }) => exact(width).mul(exact(length))).map((pack) => [
-      pack.name,
-      sizeOf(pack, style),
-      `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
-    ]),
-  },
-  {
-    caption: 'From the roll',
-    head: ['Roll', 'Lengths', 'Buy'],
-    rows: bySize(rolls, ({ width }) => exact(width)).map(({ width, lengths, length, buy }) => [
-      lengthOf(width, style),
-      `${lengths > 1 ? `${lengths}, butted, each ` : ''}${lengthOf(length, style)}`,
-      buy.text,
-    ]),
-  },
-];
+import { batting } from '../../calculators/batting/batting.js';
+import { battingFields, type BattingAnswer } from '../../calculators/batting/shape.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { Face } from '../../face/face.js';
+import { batting as words } from '../../words/en/batting.js';
+import { inEnglish } from '../../words/en/english.js';
 
 /**
  * Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed.
  *
  * @tagname quilt-batting
  */
-export class QuiltBatting extends QuiltSheet<BattingResult> {
+export class QuiltBatting extends Face<BattingAnswer> {
   static override properties = propertiesOf(battingFields);
 
   /** Batting added on each side of the quilt. A length. Default `4 in`. */
@@ -52,18 +27,8 @@ export class QuiltBatting extends QuiltSheet<BattingResult> {
   /** Length to tuck under the pillows. Default 0. */
   declare tuck: string | number | undefined;
 
-  override readonly calculator: Calculator<BattingResult> = {
-    title: 'Batting',
-    fields: battingFields,
-    reckon: reckonBatting,
-    draw: (result, style) => [drawBatting(result, style)],
-    listings: offers,
-    own: ['shrinkage'],
-    byPiece: () => true,
-    takes: ({ fabric: need, cuts, buy, cost }, [fabric = '']) => [
-      { fabric, need, cuts, item: buy.text, cost: cost?.amount },
-    ],
-  };
+  override readonly calculator = batting;
+  protected override readonly english = inEnglish(words);
 }
 
 declare global {

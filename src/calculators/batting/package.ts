@@ -1,0 +1,36 @@
+import { Cut, Purchase } from '../../ledger/purchase.js';
+import type { Quantity } from '../../ledger/quantity.js';
+import { facing, sidesOf, type Size } from '../../ledger/quilt.js';
+import { costOf, SMALL_SPARE } from '../../ledger/shop.js';
+import { exact, least, ONE } from '../../measure/exact.js';
+import type { BattingLedger } from './bed.js';
+import type { RankedPackage } from './rank.js';
+import { say, type BattingAnswer } from './shape.js';
+
+/** What is bought, and how it is cut. */
+export type Bought = Pick<BattingAnswer, 'buy' | 'fabric' | 'spare' | 'summary' | 'cuts'>;
+
+/** One package: what it leaves over both ways, and its price where the list gives one. */
+export const buyPackage = (ledger: BattingLedger, pack: RankedPackage, need: Size<Quantity>): Bought => {
+  const { name, width, length, turned, price } = pack;
+  const [across, along] = facing(need, turned);
+  const [beside, beyond] = [width.sub(across.value), length.sub(along.value)];
+  const buy = new Purchase(length, exact(1), 'package', say('packageToBuy', pack));
+  ledger.row('buy', buy, { how: say('packageFits', { pack, across, along }), from: ['packages'] });
+  ledger.row('spare', say('bothWays', { beside, beyond }), {
+    how: say('leftBothWays', { pack, across, along }),
+    from: ['buy'],
+  });
+  if (price) costOf(ledger, ONE, say('onePackage', { name }), price, ['buy', 'packages']);
+  ledger.note(say('readLabel'));
+  const spare = least(beside, beyond);
+  if (spare.lt(SMALL_SPARE)) ledger.note(say('spareOneWay', { spare }));
+  const size = sidesOf(need);
+  return {
+    buy,
+    fabric: along.value,
+    spare: beyond,
+    summary: say('packageSummary', { need: size, turned }),
+    cuts: [new Cut(1, say('batting'), size.width, size.length)],
+  };
+};

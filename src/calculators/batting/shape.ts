@@ -1,0 +1,131 @@
+import type { Answer } from '../../ledger/answer.js';
+import { optional } from '../../ledger/field.js';
+import { choiceField } from '../../ledger/kinds.js';
+import type { Input } from '../../ledger/ledger.js';
+import { lengthField, lengthsField } from '../../ledger/lengths.js';
+import type { Money, Purchase } from '../../ledger/purchase.js';
+import type { Quantity } from '../../ledger/quantity.js';
+import { overageField, quiltFields, type Size } from '../../ledger/quilt.js';
+import { shopFields, type ShopRow } from '../../ledger/shop.js';
+import type { Exact } from '../../measure/exact.js';
+import { sayings, type Message } from '../../measure/message.js';
+import type { RollPlan } from '../../planner/rolls.js';
+import { BEDS } from '../../trade/beds.js';
+import { BED_DROP } from '../../trade/conventions.js';
+import { packagesField, type Package, type PackageSayings } from './packages.js';
+import type { RankedPackage } from './rank.js';
+
+export const battingFields = {
+  bed: choiceField(['none', ...BEDS]),
+  width: optional(quiltFields.width),
+  length: optional(quiltFields.length),
+  drop: lengthField({ initial: BED_DROP, zero: true, most: '60 in' }),
+  tuck: lengthField({ initial: '0', zero: true, most: '60 in' }),
+  overage: overageField,
+  roll: optional(lengthsField({ most: '400 in' })),
+  packages: optional(packagesField),
+  ...shopFields,
+};
+
+/** Input of {@link reckonBatting}: `width` and `length`, or `bed`, `drop` and `tuck`; `overage`, `packages`, `roll`, … */
+export type BattingInput = Input<typeof battingFields>;
+
+/** The rows that it reckons. */
+export type BattingRow =
+  | 'mattress'
+  | 'bedWidth'
+  | 'bedLength'
+  | 'needWidth'
+  | 'needLength'
+  | 'washed'
+  | 'lengths'
+  | 'each'
+  | ShopRow;
+
+/** What it says. */
+export interface BattingSayings extends PackageSayings {
+  size: Size;
+  measureYours: undefined;
+  sizeForBed: undefined;
+  eachSideWashed: { width: Quantity; length: Quantity; shrinkage: Quantity };
+  notForCrib: undefined;
+  batting: undefined;
+  /** One package: what it is called, why it is this one, and what it leaves. */
+  onePackage: Pick<Package, 'name'>;
+  packageToBuy: Package;
+  packageFits: { pack: Package; across: Quantity; along: Quantity };
+  bothWays: { beside: Exact; beyond: Exact };
+  leftBothWays: { pack: Package; across: Quantity; along: Quantity };
+  readLabel: undefined;
+  spareOneWay: { spare: Exact };
+  packageSummary: { need: Size; turned: boolean };
+  /** From a roll. */
+  tooManyLengths: { roll: Exact; lengths: number };
+  lengthsOfRoll: { roll: Exact };
+  lengthsReach: { reach: Quantity; need: Quantity; lengths: number };
+  eachLength: { side: 'width' | 'length'; from: Quantity };
+  noPackage: undefined;
+  moreThanTwo: { lengths: number };
+  ofRoll: { bought: Purchase; roll: Exact };
+  lengthOfBatting: undefined;
+  rollSummary: { lengths: number; roll: Exact; need: Size };
+  /** The price of a package: as a plain number, and as it is shown. */
+  plainPrice: { price: Money };
+  shownPrice: { price: Money };
+  /** In the lists. */
+  packageList: undefined;
+  packageHead: undefined;
+  sizeHead: undefined;
+  fitsHead: undefined;
+  fits: Pick<BattingPackage, 'fits' | 'priceText'>;
+  rollList: undefined;
+  rollHead: undefined;
+  lengthsHead: undefined;
+  lengthsToCut: Pick<BattingRoll, 'lengths' | 'length'>;
+  /** In the drawing. */
+  picture: { summary: Message };
+  quiltInPicture: undefined;
+}
+
+export const say = sayings<BattingSayings>();
+
+/** A package that is sold, and whether it will do. Lengths are exact inches. */
+export interface BattingPackage extends Size {
+  name: string | Message;
+  /** Whether it covers the batting needed, one way round or the other. */
+  fits: boolean;
+  /** The price of one, where the list gives it: a decimal number, and as it is shown. */
+  price?: Message | undefined;
+  priceText?: Message | undefined;
+}
+
+/** One way to cut the batting from a roll. Lengths are exact inches. */
+export interface BattingRoll {
+  /** How wide the roll is. */
+  width: Exact;
+  /** Lengths side by side: one, or two butted edge to edge; more only where no roll does with two. */
+  lengths: number;
+  /** What each is cut to. */
+  length: Exact;
+  /** `lengthwise`: the roll's length runs along the quilt's length; `crosswise`: across it. */
+  direction: RollPlan['direction'];
+  seams: number;
+  fabric: Exact;
+  buy: Purchase;
+}
+
+/** What {@link reckonBatting} gives back. */
+export interface BattingAnswer extends Answer {
+  /** The batting's size before quilting. */
+  need: Size;
+  /** The finished quilt: as given, or for the bed. */
+  quilt: Size;
+  /** About what the quilt will be once washed. */
+  washed: Size;
+  /** Every package, best first: those that fit, by price, and those without a price after them by area. */
+  packages: BattingPackage[];
+  /** Ways to cut it from a roll, best first: the fewest lengths, then the least batting. */
+  rolls: BattingRoll[];
+  /** The package that is bought; where there is none, it is the first way from a roll. */
+  used: Answer['used'] & { pack: RankedPackage | undefined };
+}
