@@ -68,9 +68,11 @@ export type Written<T> = T extends Exact | Message | Quantity
       ? WrittenMoney
       : T extends Cut
         ? WrittenCut
-        : T extends object
-          ? { [K in keyof T as K extends 'used' ? never : K]: Written<T[K]> }
-          : T;
+        : T extends readonly (infer One)[]
+          ? Written<One>[]
+          : T extends object
+            ? { [K in keyof T as K extends 'used' ? never : K]: Written<T[K]> }
+            : T;
 
 /** What a calculator gives: its answer, and how it was got. */
 export type Result<Own extends object> = Written<Own> & {

@@ -6,12 +6,12 @@ import { drawBorders } from '../../src/drawing/borders.js';
 import { drawCutting } from '../../src/drawing/cutting.js';
 import type { Box, Line, Picture, Shape } from '../../src/drawing/picture.js';
 import { drawTop } from '../../src/drawing/top.js';
-import { reckonBacking } from '../../src/reckon/backing.js';
-import { reckonBatting } from '../../src/reckon/batting.js';
-import { reckonBinding } from '../../src/reckon/binding.js';
-import { reckonBorders } from '../../src/reckon/borders.js';
-import { reckonCutting } from '../../src/reckon/cutting.js';
-import { reckonTop } from '../../src/reckon/top.js';
+import { reckonBacking } from '../../src/reckon.js';
+import { reckonBatting } from '../../src/reckon.js';
+import { reckonBinding } from '../../src/reckon.js';
+import { reckonBorders } from '../../src/reckon.js';
+import { reckonCutting } from '../../src/reckon.js';
+import { reckonTop } from '../../src/reckon.js';
 import { answersOf } from '../reckon/asked.js';
 
 const INCHES = { units: 'in' } as const;

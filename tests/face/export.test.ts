@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/reckon/answer.js';
+import type { Answer } from '../../src/reckon.js';
 import { cellsOf, csvOf, tabbedOf } from '../../src/face/export.js';
 import { readCsv } from './csv.js';
 

@@ -1,14 +1,14 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import '../../src/index.js';
-import type { Answer, Refused } from '../../src/reckon/answer.js';
-import type { QuiltSheet } from '../../src/face/sheet.js';
+import type { Answer, Refused } from '../../src/reckon.js';
+import type { Face } from '../../src/face/face.js';
 import { CALCULATORS, type Attributes } from '../calculators.js';
 import { inThisEngine } from '../engine.js';
 
 export { until } from '../until.js';
 
-export type Sheet = QuiltSheet;
+export type Sheet = Face;
 export type { Attributes };
 
 /** Every calculator, and what gives each a good answer. */

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { initialOf, type Field, type Fields } from '../../src/reckon/fields.js';
+import { initialOf, type Field, type Fields } from '../../src/ledger/field.js';
 import { loaded } from '../tools/bundle.mjs';
 import { filesIn } from '../tools/fresh-dist.mjs';
 import { ROOT } from '../tools/run.mjs';

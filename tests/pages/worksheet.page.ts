@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import type { WorksheetResult } from '../../src/reckon/worksheet.js';
+import type { WorksheetResult } from '../../src/reckon.js';
 import { QUILT } from '../hosts/quilt-parts.js';
 import { pasted, TEN, THOUSAND } from '../tools/long-lists.mjs';
 import { atRest, site } from './site.js';

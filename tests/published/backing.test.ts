@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBacking } from '../../src/reckon/backing.js';
+import { reckonBacking } from '../../src/reckon.js';
 
 // "Math for Quilters, part 4", TQA News, 22 March 2012: a top no longer than 80 in takes a cross seam and 2 × (width + 6 in); longer, but
 // no wider than 80 in, 2 × (length + 6); both over 80 in, 3 × (width + 6). Cloth there is sold as 44 in; 43 1/2 in of it are usable here, so

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBatting, type BattingResult } from '../../src/reckon/batting.js';
+import { reckonBatting, type BattingResult } from '../../src/reckon.js';
 
 const good = (input: Parameters<typeof reckonBatting>[0]): BattingResult => {
   const result = reckonBatting(input);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBinding } from '../../src/reckon/binding.js';
+import { reckonBinding } from '../../src/reckon.js';
 
 describe('published examples', () => {
   test('50 × 60 in quilt, 40 in cloth, 2 in strips: 6 strips (Castilleja Cotton, June 2013)', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBorders } from '../../src/reckon/borders.js';
+import { reckonBorders } from '../../src/reckon.js';
 
 // "45 degree border math", The Quilting Board: a mitred strip = side + 2 × border width + 1 in. The thread leaves open
 // whether its border width is finished or cut; ours is never below either.

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FAT_QUARTER_SQUARES } from './charts.js';
-import { reckonCutting, type CuttingResult } from '../../src/reckon/cutting.js';
+import { reckonCutting, type CuttingResult } from '../../src/reckon.js';
 
 const good = (input: Parameters<typeof reckonCutting>[0]): CuttingResult => {
   const result = reckonCutting(input);

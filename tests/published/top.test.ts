@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { SETTING_TRIANGLES } from './charts.js';
-import { reckonTop, type TopResult } from '../../src/reckon/top.js';
+import { reckonTop, type TopResult } from '../../src/reckon.js';
 
 const good = (input: Parameters<typeof reckonTop>[0]): TopResult => {
   const result = reckonTop(input);

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { rowIn, type Answer, type Refused, type Row } from '../../src/reckon/answer.js';
+import { rowIn, type Answer, type Refused, type Row } from '../../src/reckon.js';
 
 type Calculator<Input, Result extends Answer, More extends unknown[]> = (
   input?: Input,

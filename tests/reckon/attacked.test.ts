@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import type { Answer, Refused } from '../../src/reckon/answer.js';
-import { reckonBacking } from '../../src/reckon/backing.js';
-import { reckonBatting } from '../../src/reckon/batting.js';
-import { reckonBinding } from '../../src/reckon/binding.js';
-import { reckonBorders } from '../../src/reckon/borders.js';
-import { reckonCutting } from '../../src/reckon/cutting.js';
-import { reckonTop } from '../../src/reckon/top.js';
+import type { Answer, Refused } from '../../src/reckon.js';
+import { reckonBacking } from '../../src/reckon.js';
+import { reckonBatting } from '../../src/reckon.js';
+import { reckonBinding } from '../../src/reckon.js';
+import { reckonBorders } from '../../src/reckon.js';
+import { reckonCutting } from '../../src/reckon.js';
+import { reckonTop } from '../../src/reckon.js';
 
 type Reckon = (input: never) => Answer | Refused;
 const ALL: Record<string, Reckon> = {

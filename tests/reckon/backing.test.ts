@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { reckonBacking, type BackingInput, type BackingLayout } from '../../src/reckon/backing.js';
+import { reckonBacking, type BackingInput, type BackingLayout } from '../../src/reckon.js';
 import { answersOf, inches } from './asked.js';
 
 const good = answersOf(reckonBacking);

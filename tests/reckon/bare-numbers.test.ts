@@ -11,7 +11,7 @@ import {
 import { answersOf, row } from './asked.js';
 import { cutListInUnit } from '../../src/reckon/cut-list.js';
 import { packagesInUnit } from '../../src/reckon/packages.js';
-import { cuttingFields } from '../../src/reckon/cutting.js';
+import { cuttingFields } from '../../src/reckon.js';
 
 // Which unit a number without one has is the convention of this project, not a fact of the trade.
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonBorders, type BordersResult } from '../../src/reckon/borders.js';
+import { reckonBorders, type BordersResult } from '../../src/reckon.js';
 import { CORNERS, eighths, inputs } from './borders-inputs.js';
 import { answersOf, inches } from './asked.js';
 

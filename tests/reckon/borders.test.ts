@@ -5,7 +5,7 @@ import {
   type Border,
   type BordersInput,
   type BordersResult,
-} from '../../src/reckon/borders.js';
+} from '../../src/reckon.js';
 import { answersOf } from './asked.js';
 
 const reckon = answersOf(reckonBorders);

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
 import { readCutList, writeCutList } from '../../src/reckon/cut-list.js';
-import { reckonCutting } from '../../src/reckon/cutting.js';
-import { Refusal } from '../../src/reckon/fields.js';
+import { reckonCutting } from '../../src/reckon.js';
+import { Refusal } from '../../src/ledger/field.js';
 
 const inInches = { style: { units: 'in' }, mark: exact(1, 8), seam: exact(1, 4) } as const;
 

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import { reckonCutting, type CuttingInput, type FabricPlan } from '../../src/reckon/cutting.js';
-import type { Planner } from '../../src/reckon/planning.js';
+import { reckonCutting, type CuttingInput, type FabricPlan } from '../../src/reckon.js';
+import type { Planner } from '../../src/ledger/planning.js';
 import { answersOf, inches } from './asked.js';
 
 const good = answersOf(reckonCutting);

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { reckonBacking } from '../../src/reckon/backing.js';
-import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';
+import { reckonBacking } from '../../src/reckon.js';
+import { reckonTop, type TopInput, type TopResult } from '../../src/reckon.js';
 
 afterEach(() => void vi.restoreAllMocks());
 

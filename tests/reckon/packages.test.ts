@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Refusal } from '../../src/reckon/fields.js';
+import { Refusal } from '../../src/ledger/field.js';
 import { readPackages, writePackages } from '../../src/reckon/packages.js';
 
 const inches = { units: 'in' } as const;

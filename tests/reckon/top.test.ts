@@ -4,8 +4,8 @@ import { sentence } from '../sentences.js';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import type { Cut } from '../../src/reckon/answer.js';
-import { reckonTop, type TopInput, type TopResult } from '../../src/reckon/top.js';
+import type { Cut } from '../../src/reckon.js';
+import { reckonTop, type TopInput, type TopResult } from '../../src/reckon.js';
 import { answersOf, inches } from './asked.js';
 
 const good = answersOf(reckonTop);

@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { reckonTop } from '../../src/reckon/top.js';
+import { reckonTop } from '../../src/reckon.js';
 
 /** A planner that puts all pieces of a strip at its left edge, one on the other. */
 vi.mock(import('../../src/planner/plan.js'), async (original) => {

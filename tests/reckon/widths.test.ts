@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { reckonBorders, type BordersInput } from '../../src/reckon/borders.js';
-import { reckonTop, type TopInput } from '../../src/reckon/top.js';
+import { reckonBorders, type BordersInput } from '../../src/reckon.js';
+import { reckonTop, type TopInput } from '../../src/reckon.js';
 import { answersOf } from './asked.js';
 
 const borders = answersOf(reckonBorders);

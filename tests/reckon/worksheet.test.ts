@@ -3,15 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth, type Cloth, type CutPiece, type CuttingPlan } from '../../src/planner/plan.js';
 import { exact, sum, type Exact } from '../../src/measure/exact.js';
-import type { Planner } from '../../src/reckon/planning.js';
+import type { Planner } from '../../src/ledger/planning.js';
 import {
   reckonWorksheet,
   type PartInput,
   type ShoppingLine,
   type WorksheetInput,
   type WorksheetResult,
-} from '../../src/reckon/worksheet.js';
-import { reckonTop } from '../../src/reckon/top.js';
+} from '../../src/reckon.js';
+import { reckonTop } from '../../src/reckon.js';
 import { answersOf } from './asked.js';
 
 const good = answersOf(reckonWorksheet);

@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { QuiltCutting } from '../../../src/index.js';
-import type { CuttingResult } from '../../../src/reckon/cutting.js';
+import type { CuttingResult } from '../../../src/reckon.js';
 import {
   all,
   answer,

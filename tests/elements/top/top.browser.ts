@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { QuiltTop } from '../../../src/index.js';
-import type { TopResult } from '../../../src/reckon/top.js';
+import type { TopResult } from '../../../src/reckon.js';
 import {
   answer,
   answered,

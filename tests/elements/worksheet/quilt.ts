@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { QuiltWorksheet } from '../../../src/index.js';
-import type { WorksheetResult } from '../../../src/reckon/worksheet.js';
+import type { WorksheetResult } from '../../../src/reckon.js';
 import type { Cells } from '../../../src/face/export.js';
 import { answered, settled, show, type Sheet } from '../../face/fixture.js';
 
