@@ -9,6 +9,8 @@ export class Message<Code extends string = string> {
   ) {}
 }
 
+export const isMessage = (value: unknown): value is Message => value instanceof Message;
+
 /** A set of codes, each with the values that its sentence needs; `undefined` where it needs none. */
 export type Sayings = object;
 
