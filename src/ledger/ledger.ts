@@ -60,6 +60,8 @@ export interface Reckoning<Own extends object = object> {
   /** What the reader should know about this answer. */
   notes: Message[];
   cost: Money | undefined;
+  /** What a yard or a metre costs, where that was given. */
+  price: Money | undefined;
   /** How numbers are shown, and the language that was asked for. */
   style: Style;
   lang: string;
@@ -267,7 +269,9 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     if (!this.issues.length) this.#collect(() => (own = work()));
     const { issues, notes, cost, style, lang } = this;
     const rows = own ? this.rows : Object.keys(this.fields).map((key) => this.#givenRow(key));
-    return { issues, own, rows, notes, cost, style, lang };
+    const values: Record<string, unknown> = this.values;
+    const price = isExact(values['price']) ? this.priced(values['price']) : undefined;
+    return { issues, own, rows, notes, cost, price, style, lang };
   }
 }
 

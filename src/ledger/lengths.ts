@@ -1,4 +1,4 @@
-import { exact, type Exact } from '../measure/exact.js';
+import { exact, isExact, type Exact } from '../measure/exact.js';
 import { asTyped, type Style } from '../measure/format.js';
 import { bothSides, inUnit, parseLength, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
@@ -15,8 +15,12 @@ import {
 } from './field.js';
 import { refuse, unlessRefused } from './refusal.js';
 
-/** Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. Throws a `Refusal`. */
+/**
+ * Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. One that was reckoned is
+ * taken as it is. Throws a `Refusal`.
+ */
 export const readLength = (raw: unknown, style: Style): Exact => {
+  if (isExact(raw)) return raw;
   // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
   const parsed = parseLength(Number.isFinite(raw) ? (raw as number).toFixed(6) : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.problem);

@@ -1,4 +1,4 @@
-import { sayings } from '../measure/message.js';
+import { sayings, type Message } from '../measure/message.js';
 import type { NoPlan } from '../planner/grid.js';
 import type { Cloth, CuttingPlan, CutPiece } from '../planner/plan.js';
 
@@ -13,3 +13,7 @@ export interface PlanningSayings {
 }
 
 export const sayOfPlan = sayings<PlanningSayings>();
+
+/** Whether this is said of a layout that is not ready yet. */
+export const isPlanning = ({ code }: Pick<Message, 'code'>): boolean =>
+  code === ('planning' satisfies keyof PlanningSayings);

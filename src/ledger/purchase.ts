@@ -1,6 +1,6 @@
 import { exact, sum, type Exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
-import type { Message } from '../measure/message.js';
+import { isMessage, Message } from '../measure/message.js';
 import { toStep, type Step } from '../measure/shop.js';
 import { toUnit } from '../measure/units.js';
 
@@ -29,6 +29,26 @@ export const enoughFor = (need: Exact, step: Step): Purchase => ofCloth(toStep(n
 /** Several lengths bought together, as one amount. */
 export const allOf = (purchases: Purchase[], step: Step): Purchase =>
   ofCloth(sum(purchases.map(({ inches }) => inches)), step);
+
+/** Whether a name says how many there are: `5 fat quarters`, which has a `count`, itself or within what it says. */
+const isCounted = ({ values }: Message): boolean =>
+  Object.entries(values).some(([key, value]) => key === 'count' || (isMessage(value) && isCounted(value)));
+
+/** The same name for so many times as many. */
+const timesMore = ({ code, values }: Message, times: number): Message => {
+  const more: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(values as Record<string, unknown>)) {
+    if (key === 'count' && typeof value === 'number') more[key] = value * times;
+    else more[key] = isMessage(value) ? timesMore(value, times) : value;
+  }
+  return new Message(code, more);
+};
+
+/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+export const manyOf = ({ inches, amount, unit, called }: Purchase, times: number): Purchase | undefined =>
+  called && isCounted(called)
+    ? new Purchase(inches.mul(times), amount.mul(times), unit, timesMore(called, times))
+    : undefined;
 
 /** An amount of money as it is paid, or a price. */
 export class Money {

@@ -203,6 +203,14 @@ class UnitTeller extends Teller {
   override many(count: number, forms: Forms): string {
     return this.form(count, forms);
   }
+
+  override bought(purchase: Purchase): string {
+    return this.unitOf(purchase);
+  }
+
+  override as(calculator: string): Teller {
+    return new UnitTeller(super.as(calculator).words, this.style, this.lang);
+  }
 }
 
 /** `58 + 2 × 4 = 66 in`; what is not exact says so itself. */

@@ -3,21 +3,10 @@ import { enoughFor, type Purchase } from '../ledger/purchase.js';
 import { wholeDown } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import type { WorkbookPart } from './input.js';
+import type { BoughtLengths } from './lengths.js';
 import type { Group } from './parts.js';
 import { say } from './sayings.js';
 import type { WorksheetLedger } from './shape.js';
-import type { Length } from './together.js';
-
-/** A length, and what is bought for it. */
-export interface BoughtLength extends Length {
-  buy: Purchase;
-}
-
-/** What is bought of one cloth, in how many lengths. */
-export interface BoughtLengths {
-  buy: Purchase;
-  lengths: BoughtLength[];
-}
 
 /** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
 export const boltsFor = (
@@ -58,7 +47,9 @@ const noteTooLong = (
   parts: WorkbookPart[],
   fitting: (buy: Purchase) => number,
 ): void => {
-  const apart = parts.map(({ title, need }) => ({ title, buy: enoughFor(need, ledger.values.increment) }));
+  const apart = parts
+    .filter(({ need }) => need.gt(0))
+    .map(({ title, need }) => ({ title, buy: enoughFor(need, ledger.values.increment) }));
   const bolt = ledger.stated('bolt');
   const isHeld = apart.every(({ buy }) => fitting(buy));
   ledger.note(say('longerThanBolt', { cloth, buy, bolt, apart: isHeld ? apart : [] }));

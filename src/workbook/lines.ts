@@ -1,20 +1,20 @@
 import type { Planner } from '../ledger/planning.js';
-import { allOf, enoughFor, Purchase, type Money } from '../ledger/purchase.js';
+import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
 import { inches } from '../ledger/quantity.js';
 import { ownLength } from '../ledger/lengths.js';
-import { sayOfShop, spareOf } from '../ledger/shop.js';
 import { least, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { toPriced } from '../measure/shop.js';
 import { INCHES } from '../measure/units.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
-import { boltsFor, type BoughtLengths } from './bolts.js';
+import { boltsFor } from './bolts.js';
 import type { WorkbookPart } from './input.js';
-import { byWidth, type Declared, type Group } from './parts.js';
+import { buyLengths, noteLengths, type BoughtLengths } from './lengths.js';
+import { byWidth, titlesOf, type Declared, type Group } from './parts.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import type { ShoppingLine, WorksheetLedger } from './shape.js';
-import { planTogether, type Length } from './together.js';
+import { planTogether } from './together.js';
 
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
@@ -35,8 +35,6 @@ interface OfFabric {
   /** It is cut from cloth of several widths, each with a line of its own. */
   several: boolean;
 }
-
-const titlesOf = (parts: WorkbookPart[]): Message[] => parts.map(({ title }) => title);
 
 const calledOf = (letter: string, [first]: WorkbookPart[]): Message =>
   letter || !first ? say('fabricOf', { letter }) : first.title;
@@ -95,31 +93,6 @@ const widthOf = (
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
   const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH);
   return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
-};
-
-/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
-const buyLengths = (ledger: WorksheetLedger, lengths: Length[], cloth: Message): BoughtLengths => {
-  const { increment } = ledger.values;
-  const isOne = lengths.length === 1;
-  const bought = lengths.map((length) => {
-    const buy = enoughFor(length.need, increment);
-    const what = isOne ? cloth : say('lengthFor', { cloth, titles: titlesOf(length.parts) });
-    if (!ledger.input.shared)
-      for (const says of spareOf(length.need, buy.inches, increment))
-        ledger.note(sayOfShop('about', { what, says }));
-    return { ...length, buy };
-  });
-  const buys = bought.map(({ buy }) => buy);
-  const all = allOf(buys, increment);
-  const buy = isOne ? all : new Purchase(all.inches, all.amount, all.unit, say('allOf', { buys }));
-  return { buy, lengths: bought };
-};
-
-/** Says what each of two lengths is for, and what one length would be. */
-const noteLengths = (ledger: WorksheetLedger, cloth: Message, lengths: BoughtLengths['lengths']): void => {
-  const one = enoughFor(sum(lengths.map(({ need }) => need)), ledger.values.increment);
-  const each = lengths.map(({ parts, buy }) => ({ buy, titles: titlesOf(parts) }));
-  ledger.note(say('twoLengths', { cloth, lengths: each, one }));
 };
 
 /** The rows of what a cloth's parts need and of what to buy. */

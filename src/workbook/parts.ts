@@ -1,5 +1,6 @@
 import { textOf } from '../ledger/field.js';
 import type { Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
 import type { WorkbookFabric, WorkbookPart } from './input.js';
 import { readWritten, tried } from './prices.js';
 import { say } from './sayings.js';
@@ -71,3 +72,5 @@ export const byWidth = (parts: WorkbookPart[]): WorkbookPart[][] => {
     ? [parts]
     : widths.map((width, at) => parts.filter(({ sold }) => sold.equals(width) || (!at && sold.equals(0))));
 };
+
+export const titlesOf = (parts: Pick<WorkbookPart, 'title'>[]): Message[] => parts.map(({ title }) => title);

@@ -82,9 +82,15 @@ interface GatherSayings {
   fromWorksheet: undefined;
   fromFabric: { letter: string };
   fromPart: { title: Message };
-  fromSeveral: { first: Message; others: { letter: string; width: Exact | string }[] };
+  fromSeveral: { first: Message; others: FromFabric[] };
   noClothForBlocks: undefined;
   listForOtherBlocks: { now: Blocks; written: Blocks };
+}
+
+/** A fabric that is of another width: a length, or what was written and cannot be read. */
+export interface FromFabric {
+  letter: string;
+  width: Exact | string;
 }
 
 /** The blocks of a top: so many, of this side. */

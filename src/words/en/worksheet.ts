@@ -34,7 +34,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
   options: {},
   entries: {},
   sentences: {
-    titleOf: ({ calculator }, t) => t.as(calculator).words.title,
+    titleOf: ({ calculator }, t) => t.words.others?.[calculator]?.title ?? calculator,
     saidBy: ({ calculator, says }, t) => t.as(calculator).say(says),
     somePart: 'Part',
     something: 'something',

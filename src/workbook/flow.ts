@@ -1,0 +1,115 @@
+import type { Calculator } from '../calculators/calculator.js';
+import type { Answer } from '../ledger/answer.js';
+import type { Input, Reckoning } from '../ledger/ledger.js';
+import { isExact } from '../measure/exact.js';
+import { Message } from '../measure/message.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { flowing, type Fabrics } from './fabrics.js';
+import { say, type Blocks } from './sayings.js';
+
+/** Values a worksheet gives the calculators inside it, and where those come from that a reader may wonder about. */
+export interface Flow {
+  values: Record<string, unknown>;
+  from: Record<string, Message>;
+}
+
+/** A part that sizes flow through. */
+export interface FlowingPart {
+  /** The calculator's own name: `borders`. */
+  name: string;
+  calculator: Calculator;
+  /** The letters of its fabrics, as they are written on it. */
+  fabric?: unknown;
+  /** What is written on it. */
+  input: Input;
+  /** Of a top: its blocks as its author wrote them and as they are now; undefined where they cannot be reckoned. */
+  blocks?: { written: Blocks | undefined; now: Blocks | undefined } | undefined;
+  /** Whether it is a list of what to cut for the blocks. */
+  isCutList?: boolean | undefined;
+}
+
+/** What the worksheet itself says, as it is written there. */
+export interface FlowSource {
+  width?: unknown;
+  length?: unknown;
+  seam?: unknown;
+  units?: unknown;
+  shown?: unknown;
+  shrinkage?: unknown;
+  increment?: unknown;
+  currency?: unknown;
+}
+
+/** A quilt's size as it flows from one part to the next. */
+interface QuiltSize {
+  width?: unknown;
+  length?: unknown;
+}
+
+/** A part that makes the quilt from blocks comes first, then what makes it larger; the others take what comes of it. */
+const place = ({ calculator }: FlowingPart): number =>
+  calculator.finishes ? Number('width' in calculator.fields) : 2;
+
+/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+const cautionOf = (
+  { written, now }: NonNullable<FlowingPart['blocks']>,
+  hasList: boolean,
+): Message | undefined => {
+  if (!now) return undefined;
+  if (!hasList) return say('noClothForBlocks');
+  const isSame = !written || (written.count === now.count && written.side.equals(now.side));
+  return isSame ? undefined : say('listForOtherBlocks', { now, written });
+};
+
+/** What flows to every part alike. */
+const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics) => {
+  const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
+  const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH;
+  const size: QuiltSize = { width: wide, length: long };
+  return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
+};
+
+/**
+ * Lets sizes and settings flow once through the parts. One pass: nothing flows back. `give` hands a part what flows to it, and
+ * gives back what it has reckoned of that.
+ */
+export const flow = <P extends FlowingPart>(
+  source: FlowSource,
+  parts: P[],
+  fabrics: Fabrics,
+  give: (part: P, flow: Flow) => Reckoning<Answer>,
+): { size: QuiltSize; caution: Message | undefined } => {
+  const all = forAll(source, fabrics);
+  const hasList = parts.some(({ isCutList }) => isCutList);
+  let { size } = all;
+  let from: Message = say('fromWorksheet');
+  let caution: Message | undefined;
+  for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
+    const { calculator } = part;
+    const letters = fabrics.lettersIn(part.fabric);
+    const { fabricWidth, fabricWidths, from: clothFrom } = fabrics.widthsOf(letters);
+    // What is bought by the piece is bought by itself.
+    const shared = !calculator.byPiece?.(part.input);
+    const cloth = { letters, fabricWidth, fabricWidths, shared };
+    const values: Flow['values'] = { ...all.values, ...size, ...cloth, caution };
+    for (const key of calculator.own ?? []) delete values[key];
+    const { own: answer } = give(part, {
+      values,
+      from: { width: from, length: from, fabricWidth: clothFrom },
+    });
+    if (part.blocks) caution ??= cautionOf(part.blocks, hasList);
+    if (!calculator.finishes) continue;
+    size = answer ? calculator.finishes(answer) : {};
+    from = say('fromPart', { title: say('titleOf', { calculator: part.name }) });
+  }
+  return { size, caution };
+};
+
+/** Whether two values that flow are the same, however deep: exact numbers and messages too. */
+export const isSame = (a: unknown, b: unknown): boolean => {
+  if (isExact(a) && isExact(b)) return a.equals(b);
+  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return Object.is(a, b);
+  if (a instanceof Message && b instanceof Message && a.code !== b.code) return false;
+  const [keys, others] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
+  return keys.size === others.size && [...keys].every(([key, value]) => isSame(value, others.get(key)));
+};

@@ -1,0 +1,84 @@
+import type { Calculator } from '../calculators/calculator.js';
+import type { Answer } from '../ledger/answer.js';
+import { textOf } from '../ledger/field.js';
+import type { Reckoning } from '../ledger/ledger.js';
+import { isPlanning } from '../ledger/planning.js';
+import type { Cut } from '../ledger/purchase.js';
+import type { Message } from '../measure/message.js';
+import type { Fabrics } from './fabrics.js';
+import type { WorkbookInput } from './input.js';
+import { letterOf } from './parts.js';
+import { say } from './sayings.js';
+import { takesOf, type PartTake } from './takes.js';
+
+/** A calculator on a worksheet, and what it has reckoned. */
+export interface PartOnPage {
+  /** The calculator's own name, as its words are found by: `backing`. */
+  name: string;
+  calculator: Calculator;
+  reckoning: Reckoning<Answer>;
+  /** The letters of its fabrics, as they are written on it. */
+  fabric?: unknown;
+}
+
+/** One line of the cut list of all parts. */
+export interface PieceOfPart {
+  /** Of its fabric; empty where the part names none. */
+  letter: string;
+  /** The fabric's name; what it is for, where it has no letter. */
+  name: string | Message;
+  title: Message;
+  cut: Cut;
+}
+
+const titleOf = ({ name }: PartOnPage): Message => say('titleOf', { calculator: name });
+
+const whyNot = (part: PartOnPage): Message[] => {
+  const [issue] = part.reckoning.issues;
+  return issue ? [say('notYet', { title: titleOf(part), isPlanning: isPlanning(issue) })] : [];
+};
+
+/** That a name with a space was read as several letters, where one of them stands for no fabric: one may be meant. */
+const splitName = (part: PartOnPage, letters: string[], takes: PartTake[], fabrics: Fabrics): Message[] => {
+  const written = letterOf(part.fabric);
+  const isKnown = (letter: string): boolean =>
+    fabrics.nameOf(letter) !== undefined || takes.some(({ fabric }) => fabric === letter);
+  return part.reckoning.issues.length ||
+    !written.includes(' ') ||
+    written.includes(',') ||
+    letters.every(isKnown)
+    ? []
+    : [say('readAsSeveral', { title: titleOf(part), written, letters })];
+};
+
+/** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
+export const gather = (
+  parts: PartOnPage[],
+  fabrics: Fabrics,
+  isColour: (swatch: string) => boolean,
+): { gathered: WorkbookInput; pieces: PieceOfPart[] } => {
+  const taken = parts.map((part) => {
+    const letters = fabrics.lettersIn(part.fabric);
+    const takes = takesOf(part.calculator, part.reckoning, letters, part.name);
+    return { letters, takes, troubles: splitName(part, letters, takes, fabrics) };
+  });
+  const takes = taken.flatMap((part) => part.takes);
+  return {
+    pieces: takes.flatMap(({ fabric: letter, title, cuts }) =>
+      cuts.map((cut) => ({ letter, name: letter ? (fabrics.nameOf(letter) ?? '') : title, title, cut })),
+    ),
+    gathered: {
+      troubles: [...fabrics.troubles(isColour), ...taken.flatMap(({ troubles }) => troubles)],
+      unfinished: parts.flatMap(whyNot),
+      named: taken.flatMap(({ letters }) => letters),
+      fabrics: fabrics.declared.map(({ letter, name, price, fabricWidth }) => ({
+        letter: textOf(letter),
+        name,
+        price,
+        fabricWidth,
+      })),
+      parts: takes.flatMap(({ part }) => part ?? []),
+      items: takes.flatMap(({ item }) => item ?? []),
+    },
+  };
+};

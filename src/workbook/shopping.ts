@@ -1,0 +1,123 @@
+import type { ListCell, Listing } from '../ledger/listing.js';
+import { sayInList } from '../ledger/listing.js';
+import { manyOf, Purchase, type Money } from '../ledger/purchase.js';
+import type { Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import { titlesOf } from './parts.js';
+import { say } from './sayings.js';
+import type { WorksheetAnswer } from './shape.js';
+
+/** One line of the shopping list: cloth by length, or something bought by the piece. */
+export interface ListLine {
+  letter: string;
+  name: string;
+  /** What it is for. */
+  uses: Message;
+  /** Undefined for what is bought by the piece. */
+  need?: Exact;
+  /** Undefined where only its words are known. */
+  buy: Purchase | undefined;
+  text: Message;
+  price?: Money | undefined;
+  cost?: Money | undefined;
+  bolts?: number | undefined;
+  width?: Exact | undefined;
+}
+
+/** The list's lines in the order of their letters; what has no letter comes last. */
+export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 'items'>): ListLine[] =>
+  [
+    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }): ListLine => {
+      const uses = say('uses', { titles: titlesOf(parts) });
+      // The amount alone: `text` says which lengths it is bought in.
+      const { inches, amount, unit } = buy;
+      return {
+        letter,
+        name,
+        uses,
+        need,
+        buy: new Purchase(inches, amount, unit),
+        text,
+        price,
+        cost,
+        bolts,
+        width,
+      };
+    }),
+    ...items.map(({ title, fabric, name, text, cost, used: { buy } }): ListLine => {
+      return { letter: fabric, name, uses: say('uses', { titles: [title] }), buy, text, cost };
+    }),
+  ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
+
+/** What all the kits take: whole bolts, or so many times what one kit takes. */
+const forKits = ({ bolts, buy, text }: ListLine, kits: number): Message | Purchase =>
+  bolts
+    ? say('bolts', { count: bolts })
+    : ((buy && manyOf(buy, kits)) ?? say('timesEach', { times: kits, what: text }));
+
+const totalLine = ({ soFar }: WorksheetAnswer): Message => say('totalLine', { soFar: !!soFar });
+
+/** How a fabric is named in the list: `A · Sand`. */
+export const namedOf = ({ letter, name }: { letter: string; name: string }): string =>
+  [letter, name].filter(Boolean).join(' · ') || '–';
+
+/** The shopping list as it is shown. */
+export const shopping = (answer: WorksheetAnswer): Listing => {
+  const { total, kits } = answer;
+  const count = kits?.count;
+  const row = (line: ListLine): ListCell[] => [
+    namedOf(line),
+    line.uses,
+    line.need,
+    line.text,
+    ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
+    ...(count ? [forKits(line, count)] : []),
+  ];
+  return {
+    caption: count ? say('shoppingListOfKit') : say('shoppingList'),
+    head: [
+      say('fabricHead'),
+      say('forHead'),
+      say('neededHead'),
+      sayInList('buyHead'),
+      ...(total ? [say('priceHead'), say('costHead')] : []),
+      ...(count ? [say('forKitsHead', { kits: count })] : []),
+    ],
+    rows: [
+      ...listLines(answer).map(row),
+      ...(total ? [[totalLine(answer), ...Array<undefined>(4), total, ...(count ? [undefined] : [])]] : []),
+    ],
+  };
+};
+
+/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+export const fabricKey = (
+  answer: Pick<WorksheetAnswer, 'fabrics' | 'items'>,
+): { letter: string; name: string; amounts: Message[] }[] => {
+  const key = new Map<string, { letter: string; name: string; amounts: Message[] }>();
+  for (const { letter, name, text } of listLines(answer)) {
+    if (!letter) continue;
+    const entry = key.get(letter) ?? { letter, name, amounts: [] };
+    entry.amounts.push(text);
+    key.set(letter, entry);
+  }
+  return [...key.values()];
+};
+
+/** What stands in large type: what all costs, or how many things there are to buy. */
+export const headline = ({ total, soFar = false, fabrics, items, kits }: WorksheetAnswer): Message => {
+  if (kits?.cost)
+    return say('headline', {
+      lead: say('leadForKits', { kits: kits.count, soFar }),
+      what: say('money', { money: kits.cost }),
+    });
+  if (total)
+    return say('headline', {
+      lead: say('leadTotal', { isKit: !!kits, soFar }),
+      what: say('money', { money: total }),
+    });
+  return say('headline', {
+    lead: say('leadBuy', { soFar }),
+    what: say('things', { count: fabrics.length + items.length }),
+  });
+};

@@ -1,0 +1,71 @@
+import type { Calculator, LooseCut, Take } from '../calculators/calculator.js';
+import type { Answer } from '../ledger/answer.js';
+import type { Reckoning } from '../ledger/ledger.js';
+import { Cut, Purchase } from '../ledger/purchase.js';
+import { ONE, ZERO } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import type { WorkbookItem, WorkbookPart } from './input.js';
+import { say } from './sayings.js';
+
+/** What a part takes from one fabric. */
+export interface PartTake {
+  /** The fabric's letter; empty where the part names none. */
+  fabric: string;
+  title: Message;
+  /** All that is cut from it. */
+  cuts: Cut[];
+  /** Cloth; undefined where it takes none. */
+  part?: WorkbookPart | undefined;
+  /** Something bought by the piece in its place. */
+  item?: WorkbookItem | undefined;
+}
+
+/** Makes a calculator's messages ones that the worksheet can say; the same one stays one and the same. */
+const saidBy = (calculator: string): ((says: Message) => Message) => {
+  const known = new Map<Message, Message>();
+  return (says) => {
+    const message = known.get(says) ?? say('saidBy', { calculator, says });
+    known.set(says, message);
+    return message;
+  };
+};
+
+/**
+ * What a calculator takes from the fabrics of these letters; nothing while it has something to mend. `name` is the
+ * calculator's own: `backing`.
+ */
+export const takesOf = <A extends Answer>(
+  calculator: Calculator<A>,
+  { own, price }: Reckoning<A>,
+  letters: string[],
+  name: string,
+): PartTake[] => {
+  if (!own) return [];
+  const { used, fabric, cuts, buy } = own;
+  const takes = calculator.takes?.(own, letters) ?? [{ fabric: letters[0] ?? '', need: fabric, cuts }];
+  const said = saidBy(name);
+  const cut = ({ count, piece, width, length }: Cut): Cut => new Cut(count, said(piece), width, length);
+  const loose = ({ piece, ...cut }: LooseCut): LooseCut => ({ ...cut, ...(piece && { piece: said(piece) }) });
+  const whole = (cuts: Cut[]): LooseCut[] =>
+    cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: true }));
+  const partOf = (take: Take, title: Message): WorkbookPart => ({
+    title,
+    fabric: take.fabric,
+    need: take.need,
+    width: take.width ?? used.cloth?.width.value ?? ZERO,
+    sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
+    washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
+    pieces: (take.pieces ?? whole(take.cuts)).map(loose),
+    price,
+    // What is cut by inches is priced by the yard.
+    per: buy.unit === 'm' ? 'm' : 'yd',
+  });
+  return takes.map((take) => {
+    const title = take.title ? said(take.title) : say('titleOf', { calculator: name });
+    const taken = { fabric: take.fabric, title, cuts: take.cuts.map(cut) };
+    if (!take.item) return take.need.equals(0) ? taken : { ...taken, part: partOf(take, title) };
+    const { inches, amount, unit, called } = take.item;
+    const bought = new Purchase(inches, amount, unit, called && said(called));
+    return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost } };
+  });
+};
