@@ -26,16 +26,13 @@ import {
 } from './shape.js';
 import { sheetOf, sheetsToBuy } from './sheets.js';
 
-/** What is cut: how wide it is, and what a wash leaves of it. */
-type Uncut = Pick<Cloth, 'width' | 'kept' | 'toBuy'>;
-
 /** A list that is being planned, and what it is cut from: cloth by length, or sheets. */
 interface Job {
   ledger: CuttingLedger;
   input: CuttingInput;
   plan: Planner;
   sheet: Sheet | undefined;
-  uncut: Uncut;
+  cloth: Cloth;
   /** Whether the list names one fabric, or none. */
   isOne: boolean;
 }
@@ -55,10 +52,10 @@ export const reckon = (
     ledger.given('list', 'sheet');
     const listed = ledger.blame('list', () => readCutList(list, { style: ledger.style, mark, seam }));
     const sheet = sheetOf(ledger, ONE.sub(shrinkage));
-    const { uncut, used } = uncutOf(ledger, sheet);
+    const cloth = sheet ? clothOfSheet(sheet) : clothOf(ledger);
     ledger.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
     const letters = [...new Set(listed.map(({ fabric }) => fabric))];
-    const job: Job = { ledger, input, plan, sheet, uncut, isOne: letters.length === 1 };
+    const job: Job = { ledger, input, plan, sheet, cloth, isOne: letters.length === 1 };
     const fabrics = letters.map((letter) =>
       planFabric(
         job,
@@ -75,41 +72,39 @@ export const reckon = (
       fabrics,
       cuts: fabrics.flatMap(({ pieces }) => pieces),
       summary: summaryOf(job, fabrics),
-      used: { ...used, sheet, oneWay },
+      used: { ...(sheet ? {} : { cloth }), sheet, oneWay },
     };
   });
 };
 
-/** What is cut; of a sheet its size is said as a wash leaves it. */
-const uncutOf = (
-  ledger: CuttingLedger,
-  sheet: Sheet | undefined,
-): { uncut: Uncut; used: { cloth?: Cloth } } => {
-  if (sheet) return { uncut: { width: inches(sheet.width), kept: ONE, toBuy: (length) => length }, used: {} };
-  const cloth = clothOf(ledger);
-  return { uncut: cloth, used: { cloth } };
-};
+/** A sheet as cloth: its size is said as a wash leaves it. */
+const clothOfSheet = ({ width }: Sheet): Cloth => ({
+  width: inches(width),
+  sold: inches(width),
+  kept: ONE,
+  toBuy: (washed) => washed,
+});
 
 /** How wide a fabric is, and how wide it was sold, before a wash. */
-const widthOf = ({ ledger, input, sheet, uncut }: Job, fabric: string): OwnCloth => {
+const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
   const { widths, usualWidth } = input;
   const written =
     widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : usualWidth;
   const own = sheet || !fabric ? undefined : written;
-  return ownCloth(ledger, { width: uncut.width.value, kept: uncut.kept }, own, (says) =>
+  return ownCloth(ledger, { width: cloth.width.value, kept: cloth.kept }, own, (says) =>
     say('widthOfFabric', { fabric, says }),
   );
 };
 
 /** Plans one fabric's pieces. */
 const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan => {
-  const { ledger, sheet, uncut } = job;
+  const { ledger, sheet, cloth } = job;
   const { increment, price } = ledger.values;
   const { width, sold } = widthOf(job, fabric);
   const [step] = increment.sizes;
   // Of what is added to other parts before it is rounded up, less than a step counts too.
   const inSteps = increment.sizes.length === 1 && !ledger.input.shared;
-  const on = { width, height: sheet?.length, step: inSteps ? step?.mul(uncut.kept) : undefined };
+  const on = { width, height: sheet?.length, step: inSteps ? step?.mul(cloth.kept) : undefined };
   const planned = planFor(job, listed, on);
   const laid = laidOut(
     planned,
@@ -123,7 +118,7 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
   return {
     ...laid,
     fabric,
-    need: sheet ? ZERO : planned.length.div(uncut.kept),
+    need: sheet ? ZERO : planned.length.div(cloth.kept),
     sheets: sheet && planned.count,
     buy,
     cost: cost?.amount,
@@ -149,7 +144,7 @@ const planFor = ({ ledger, plan }: Job, listed: ListedPiece[], on: PlanCloth): C
 
 /** What to buy for a fabric's plan, with its rows. */
 const buyFor = (
-  { ledger, sheet, uncut, isOne }: Job,
+  { ledger, sheet, cloth, isOne }: Job,
   fabric: string,
   { count: sheets, exact: isLeast }: CuttingPlan,
   { strips, width }: { strips: CutStrip[]; width: PlanCloth['width'] },
@@ -164,8 +159,8 @@ const buyFor = (
       from: ['list', 'sheet', 'oneWay'],
     });
   }
-  const need = uncut.toBuy(stack);
-  const across = width.equals(uncut.width.value) ? uncut.width : inches(width);
+  const need = cloth.toBuy(stack);
+  const across = width.equals(cloth.width.value) ? cloth.width : inches(width);
   const about = {
     how: say('stripsAcross', { width: across, need, isLeast }),
     from: ['list', 'fabricWidth', 'oneWay'],

@@ -94,6 +94,8 @@ export interface CuttingSayings extends CutListSayings {
   pictureOfSome: { fabric: string; alike: number; of: Message };
   sides: { short: Exact; long: Exact | undefined };
   fabricHead: undefined;
+  /** Stands in place of a letter in the list of strips. */
+  noFabric: undefined;
 }
 
 export const say = sayings<CuttingSayings>();
