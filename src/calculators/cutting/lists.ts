@@ -5,7 +5,7 @@ import { say, type CuttingAnswer } from './shape.js';
 /** The strips to cut of each fabric. */
 export const lists = ({ fabrics }: CuttingAnswer): Listing[] => [
   stripList(
-    fabrics.map(({ fabric, strips }) => ({ of: fabric || undefined, strips })),
+    fabrics.map(({ fabric, strips }) => ({ of: fabric || say('noFabric'), strips })),
     say('fabricHead'),
   ),
 ];

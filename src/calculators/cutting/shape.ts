@@ -94,6 +94,8 @@ export interface CuttingSayings extends CutListSayings {
   pictureOfSome: { fabric: string; alike: number; of: Message };
   sides: { short: Exact; long: Exact | undefined };
   fabricHead: undefined;
+  /** Stands in place of a letter in the list of strips. */
+  noFabric: undefined;
 }
 
 export const say = sayings<CuttingSayings>();
@@ -105,13 +107,13 @@ export interface FabricPlan extends LaidPlan {
   /** Exact inches of cloth before rounding; 0 where it is cut from sheets. */
   need: Exact;
   /** Sheets needed, where it is cut from sheets. */
-  sheets: number | undefined;
+  sheets?: number | undefined;
   buy: Purchase;
   /** What it costs, as a decimal number, where a price was given. */
-  cost: string | undefined;
+  cost?: string | undefined;
   pieces: Cut[];
   /** The usable width as sold, before a wash. */
-  sold: Exact | undefined;
+  sold?: Exact | undefined;
   /** What it costs, and its pieces without its letter. No part of the public result. */
   used: { cost: Money | undefined; cuts: Cut[] };
 }
@@ -119,7 +121,7 @@ export interface FabricPlan extends LaidPlan {
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
   /** Sheets in all, where the list is cut from sheets. */
-  sheets: number | undefined;
+  sheets?: number | undefined;
   /** The first fabric's layout. */
   layout: LaidPiece[];
   fabrics: FabricPlan[];

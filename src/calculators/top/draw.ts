@@ -1,6 +1,5 @@
 import { corner, type Box, type Picture, type Shape } from '../../ledger/picture.js';
-import type { Layout, TopAnswer } from './shape.js';
-import { say } from './shape.js';
+import { say, type Layout, type TopAnswer } from './shape.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;

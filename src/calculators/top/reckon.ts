@@ -38,17 +38,16 @@ export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): 
     const layout = layoutOf(ledger);
     const { finished, unfinished } = sizesOf(ledger, layout);
     const cloth = clothOf(ledger);
-    const kinds: Kind[] = [];
     const plans = new Plans(ledger, plan, cloth);
     const clothAt = ownCloths(ledger, cloth);
     ledger.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
     const { sashes, stones } = sashingPieces(layout, finished.width, ledger.values);
     const triangles = layout.onPoint ? settingTriangles(ledger) : undefined;
-    kinds.push(
+    const kinds: Kind[] = [
       { kind: 'sashing', cuts: sashes, input: 'sashing' },
       { kind: 'cornerstones', cuts: stones, input: 'cornerstones' },
       { kind: 'triangles', cuts: triangles?.cuts ?? [], input: 'block' },
-    );
+    ];
     if (layout.onPoint && layout.sashing.gt(0) && !layout.frame) ledger.note(say('runsRound'));
     const parts = kinds.filter(({ cuts }) => cuts.length).map((kind, at) => partOf(plans, kind, clothAt(at)));
     const areOne = parts.length > 1 && parts.every((part) => part.cloth.width.equals(cloth.width.value));

@@ -106,5 +106,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     pictureOfSome: ({ fabric, alike, of }, t) => drawn(fabric, `cut ${alike} of the ${t.say(of)} like this`),
     sides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
     fabricHead: 'Fabric',
+    noFabric: '–',
   },
 };
