@@ -1,12 +1,5 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Fields } from '../ledger/field.js';
-import type { Message } from '../measure/message.js';
-
-/** Values a worksheet gives the calculators inside it, and where each comes from. */
-export interface Flow {
-  values: Record<string, unknown>;
-  from: Record<string, Message>;
-}
 
 /** `fabricWidth` → `fabric-width`. */
 export const attributeOf = (key: string): string =>

@@ -1,12 +1,25 @@
 import type { Answer } from '../ledger/answer.js';
-import { exact } from '../measure/exact.js';
+import type { ListCell } from '../ledger/listing.js';
+import { Money, Purchase } from '../ledger/purchase.js';
+import { exact, isExact, upTo } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
+import { toUnit } from '../measure/units.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
 import type { WorkingRow } from '../words/told.js';
 
 /** Rows of cells, the heads first. Numbers stay numbers, so that a spreadsheet can add them up. */
 export type Cells = (string | number)[][];
+
+/** A cell of a list in a spreadsheet: a length in the reader's units, money and what is bought as numbers. */
+export const spreadsheetCell = (cell: ListCell, t: Teller): string | number => {
+  if (typeof cell === 'number') return cell;
+  if (isExact(cell)) return +decimal(toUnit(cell, t.style.units), 4);
+  if (cell instanceof Money) return +decimal(cell.value, 4);
+  // Of what is bought a third is not 0.3333: that much would be short.
+  if (cell instanceof Purchase) return +decimal(upTo(cell.amount, exact(1, 10_000)), 4);
+  return t.cell(cell);
+};
 
 /** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */
 export const cellsOf = (working: WorkingRow[], { cuts }: Answer, t: Teller): Cells => [

@@ -14,7 +14,8 @@ import { sayInFace } from '../words/face-sayings.js';
 import { wordsIn } from '../words/languages.js';
 import { Teller, type Vocabulary } from '../words/teller.js';
 import type { Refused, Result, WorkingRow } from '../words/told.js';
-import { attributeOf, type Flow } from './calculator.js';
+import type { Flow } from '../workbook/flow.js';
+import { attributeOf } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 import { followLanguage, languageAt, leaveLanguage } from './language.js';
 import { goodOf, Outcome, type Good } from './outcome.js';
@@ -159,7 +160,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   }
 
   /** The inputs as the calculator takes them. */
-  protected reckonInput(): Input {
+  reckonInput(): Input {
     const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
       key,
       this.own[key] ?? this.flow?.values[key],

@@ -10,6 +10,7 @@ import type { PlanningSayings } from './planning.js';
 import type { OverageSayings } from './quilt.js';
 import type { ShopSayings } from './shop.js';
 import type { StripSayings } from './strip-list.js';
+import type { LaidSayings } from './strips.js';
 import type { Quantity } from './quantity.js';
 
 /** What any calculator may say. */
@@ -25,6 +26,7 @@ export interface CommonSayings
     ListSayings,
     OwnWordsSayings,
     PlanningSayings,
+    LaidSayings,
     StripSayings,
     PictureSayings {
   quoted: { text: string };

@@ -1,6 +1,7 @@
 import type { Exact } from '../measure/exact.js';
-import type { Message } from '../measure/message.js';
+import { sayings, type Message } from '../measure/message.js';
 import { everyPiece, type Cloth, type CuttingPlan } from '../planner/plan.js';
+import type { Purchase } from './purchase.js';
 import { count, inches, total, type Quantity } from './quantity.js';
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
@@ -32,6 +33,16 @@ export interface LaidPlan {
   width: Exact;
   height: Exact;
 }
+
+/** What a drawing of a plan says. */
+export interface LaidSayings {
+  laidPicture: { caption: Message; pieces: Message[] };
+  laidOn: { fabric: string; buy: Purchase };
+  laidOnSome: { fabric: string; alike: number; of: Message };
+  laidSides: { short: Exact; long: Exact | undefined };
+}
+
+export const sayOfLayout = sayings<LaidSayings>();
 
 /** Pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;

@@ -1,8 +1,9 @@
 import type { Purchase } from '../ledger/purchase.js';
+import type { FlowSayings } from '../workbook/flow-sayings.js';
 import { sayings, type Message } from '../measure/message.js';
 
 /** What the face says around a calculator's own words. */
-export interface FaceSayings {
+export interface FaceSayings extends FlowSayings {
   // The answer.
   buyLead: undefined;
   byItselfLead: undefined;
@@ -46,13 +47,6 @@ export interface FaceSayings {
   rowHead: undefined;
   inchesHead: undefined;
   cutCell: { piece: Message };
-
-  // Where a value in a worksheet comes from.
-  fromWorksheet: undefined;
-  fromTop: undefined;
-  fromBorders: undefined;
-  fromFabric: { letter: string };
-  fromFabrics: { first: Message; others: { letter: string; width: string }[] };
 }
 
 export const sayInFace = sayings<FaceSayings>();

@@ -7,7 +7,7 @@ import type { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import type { WorkbookFabric } from './input.js';
 import { letterOf } from './parts.js';
-import { say, type FromFabric } from './sayings.js';
+import { sayOfFlow, type FromFabric } from './flow-sayings.js';
 import { swatchTrouble } from './swatch.js';
 
 /** A fabric as it is declared, with what it looks like. */
@@ -86,7 +86,7 @@ export class Fabrics {
     const { value: width, inches } = flowing(isOwn ? own : this.width, this.style);
     return {
       width,
-      from: isOwn ? say('fromFabric', { letter }) : say('fromWorksheet'),
+      from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
       inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH) : ZERO),
     };
   }
@@ -104,7 +104,7 @@ export class Fabrics {
     return {
       fabricWidth,
       fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH),
-      from: say('fromSeveral', { first: from, others: differ.map(shown) }),
+      from: sayOfFlow('fromSeveral', { first: from, others: differ.map(shown) }),
     };
   }
 

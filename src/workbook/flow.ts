@@ -1,11 +1,12 @@
 import type { Calculator } from '../calculators/calculator.js';
+import type { Blocks } from '../calculators/top/shape.js';
 import type { Answer } from '../ledger/answer.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
 import { isExact } from '../measure/exact.js';
 import { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
-import { say, type Blocks } from './sayings.js';
+import { sayOfFlow } from './flow-sayings.js';
 
 /** Values a worksheet gives the calculators inside it, and where those come from that a reader may wonder about. */
 export interface Flow {
@@ -15,8 +16,6 @@ export interface Flow {
 
 /** A part that sizes flow through. */
 export interface FlowingPart {
-  /** The calculator's own name: `borders`. */
-  name: string;
   calculator: Calculator;
   /** The letters of its fabrics, as they are written on it. */
   fabric?: unknown;
@@ -56,9 +55,9 @@ const cautionOf = (
   hasList: boolean,
 ): Message | undefined => {
   if (!now) return undefined;
-  if (!hasList) return say('noClothForBlocks');
-  const isSame = !written || (written.count === now.count && written.side.equals(now.side));
-  return isSame ? undefined : say('listForOtherBlocks', { now, written });
+  if (!hasList) return sayOfFlow('noClothForBlocks');
+  const isSame = !written || (written.count === now.count && written.block.equals(now.block));
+  return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
 };
 
 /** What flows to every part alike. */
@@ -82,7 +81,7 @@ export const flow = <P extends FlowingPart>(
   const all = forAll(source, fabrics);
   const hasList = parts.some(({ isCutList }) => isCutList);
   let { size } = all;
-  let from: Message = say('fromWorksheet');
+  let from: Message = sayOfFlow('fromWorksheet');
   let caution: Message | undefined;
   for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
     const { calculator } = part;
@@ -100,7 +99,7 @@ export const flow = <P extends FlowingPart>(
     if (part.blocks) caution ??= cautionOf(part.blocks, hasList);
     if (!calculator.finishes) continue;
     size = answer ? calculator.finishes(answer) : {};
-    from = say('fromPart', { title: say('titleOf', { calculator: part.name }) });
+    from = sayOfFlow('fromPart', { part: calculator.name });
   }
   return { size, caution };
 };

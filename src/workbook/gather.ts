@@ -13,8 +13,6 @@ import { takesOf, type PartTake } from './takes.js';
 
 /** A calculator on a worksheet, and what it has reckoned. */
 export interface PartOnPage {
-  /** The calculator's own name, as its words are found by: `backing`. */
-  name: string;
   calculator: Calculator;
   reckoning: Reckoning<Answer>;
   /** The letters of its fabrics, as they are written on it. */
@@ -31,7 +29,7 @@ export interface PieceOfPart {
   cut: Cut;
 }
 
-const titleOf = ({ name }: PartOnPage): Message => say('titleOf', { calculator: name });
+const titleOf = ({ calculator }: PartOnPage): Message => say('titleOf', { calculator: calculator.name });
 
 const whyNot = (part: PartOnPage): Message[] => {
   const [issue] = part.reckoning.issues;
@@ -59,7 +57,7 @@ export const gather = (
 ): { gathered: WorkbookInput; pieces: PieceOfPart[] } => {
   const taken = parts.map((part) => {
     const letters = fabrics.lettersIn(part.fabric);
-    const takes = takesOf(part.calculator, part.reckoning, letters, part.name);
+    const takes = takesOf(part.calculator, part.reckoning, letters);
     return { letters, takes, troubles: splitName(part, letters, takes, fabrics) };
   });
   const takes = taken.flatMap((part) => part.takes);

@@ -65,3 +65,13 @@ export interface WorkbookInput {
   /** Letters that parts name, whether or not anything is cut from them. */
   named: string[];
 }
+
+/** Before anything was gathered. */
+export const NOTHING: WorkbookInput = {
+  fabrics: [],
+  parts: [],
+  items: [],
+  troubles: [],
+  unfinished: [],
+  named: [],
+};

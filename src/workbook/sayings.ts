@@ -79,24 +79,6 @@ interface GatherSayings {
   notYet: { title: Message; isPlanning: boolean };
   readAsSeveral: { title: Message; written: string; letters: string[] };
   noSwatch: { letter: string; swatch: string };
-  fromWorksheet: undefined;
-  fromFabric: { letter: string };
-  fromPart: { title: Message };
-  fromSeveral: { first: Message; others: FromFabric[] };
-  noClothForBlocks: undefined;
-  listForOtherBlocks: { now: Blocks; written: Blocks };
-}
-
-/** A fabric that is of another width: a length, or what was written and cannot be read. */
-export interface FromFabric {
-  letter: string;
-  width: Exact | string;
-}
-
-/** The blocks of a top: so many, of this side. */
-export interface Blocks {
-  count: number;
-  side: Exact;
 }
 
 /** The shopping list and the cut list, as they are shown and as cells. */
@@ -104,6 +86,9 @@ interface ListSayings {
   shoppingList: undefined;
   shoppingListOfKit: undefined;
   cutList: undefined;
+  cutFrom: { fabric: string };
+  fabricKey: undefined;
+  allAmounts: { amounts: Message[] };
   fabricHead: undefined;
   nameHead: undefined;
   forHead: undefined;
@@ -129,8 +114,7 @@ interface ListSayings {
   unitOf: { buy: Purchase };
   cutSize: { width: Exact; length: Exact };
   stripsTogether: undefined;
-  /** In large type: its lead and itself. */
-  headline: { lead: Message; what: Message };
+  /** In large type, and what stands before it. */
   leadForKits: { kits: number; soFar: boolean };
   leadTotal: { isKit: boolean; soFar: boolean };
   leadBuy: { soFar: boolean };

@@ -104,20 +104,20 @@ export const fabricKey = (
   return [...key.values()];
 };
 
-/** What stands in large type: what all costs, or how many things there are to buy. */
-export const headline = ({ total, soFar = false, fabrics, items, kits }: WorksheetAnswer): Message => {
+/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+export const headline = ({
+  total,
+  soFar = false,
+  fabrics,
+  items,
+  kits,
+}: WorksheetAnswer): { lead: Message; large: Message } => {
   if (kits?.cost)
-    return say('headline', {
+    return {
       lead: say('leadForKits', { kits: kits.count, soFar }),
-      what: say('money', { money: kits.cost }),
-    });
+      large: say('money', { money: kits.cost }),
+    };
   if (total)
-    return say('headline', {
-      lead: say('leadTotal', { isKit: !!kits, soFar }),
-      what: say('money', { money: total }),
-    });
-  return say('headline', {
-    lead: say('leadBuy', { soFar }),
-    what: say('things', { count: fabrics.length + items.length }),
-  });
+    return { lead: say('leadTotal', { isKit: !!kits, soFar }), large: say('money', { money: total }) };
+  return { lead: say('leadBuy', { soFar }), large: say('things', { count: fabrics.length + items.length }) };
 };

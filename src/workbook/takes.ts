@@ -30,19 +30,16 @@ const saidBy = (calculator: string): ((says: Message) => Message) => {
   };
 };
 
-/**
- * What a calculator takes from the fabrics of these letters; nothing while it has something to mend. `name` is the
- * calculator's own: `backing`.
- */
+/** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
 export const takesOf = <A extends Answer>(
   calculator: Calculator<A>,
   { own, price }: Reckoning<A>,
   letters: string[],
-  name: string,
 ): PartTake[] => {
   if (!own) return [];
   const { used, fabric, cuts, buy } = own;
   const takes = calculator.takes?.(own, letters) ?? [{ fabric: letters[0] ?? '', need: fabric, cuts }];
+  const { name } = calculator;
   const said = saidBy(name);
   const cut = ({ count, piece, width, length }: Cut): Cut => new Cut(count, said(piece), width, length);
   const loose = ({ piece, ...cut }: LooseCut): LooseCut => ({ ...cut, ...(piece && { piece: said(piece) }) });

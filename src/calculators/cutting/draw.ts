@@ -1,6 +1,6 @@
 import { corner, type Box, type Dimension, type Line, type Picture } from '../../ledger/picture.js';
-import type { LaidPiece } from '../../ledger/strips.js';
-import { type Message } from '../../measure/message.js';
+import { sayOfLayout, type LaidPiece, type LaidPlan } from '../../ledger/strips.js';
+import type { Message } from '../../measure/message.js';
 import { say, type CuttingAnswer, type FabricPlan } from './shape.js';
 
 /** Sheets drawn of one fabric; sheets cut alike are drawn once. */
@@ -9,8 +9,14 @@ const MOST_SHEETS = 8;
 const LOOKS = ['piece', 'cloth', 'other'] as const;
 
 /** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
-export const draw = ({ fabrics, used: { sheet } }: Pick<CuttingAnswer, 'fabrics' | 'used'>): Picture[] =>
-  fabrics.flatMap((plan) => {
+export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer): Picture[] => drawPlans(fabrics, sheet);
+
+/** A plan of one fabric. */
+type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
+
+/** The same for plans of cloth that may be no cut list's. */
+export const drawPlans = (plans: DrawnPlan[], sheet?: CuttingAnswer['used']['sheet']): Picture[] =>
+  plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
     const boxes = boxesOf(plan.layout, kinds);
@@ -22,15 +28,15 @@ export const draw = ({ fabrics, used: { sheet } }: Pick<CuttingAnswer, 'fabrics'
       .map(({ from, to, alike }): Picture => {
         const caption =
           sheet && sheets > alike
-            ? say('pictureOfSome', {
+            ? sayOfLayout('laidOnSome', {
                 fabric,
                 alike,
                 of: say('sheets', { count: sheets, kind: sheet.kind, size: undefined }),
               })
-            : say('pictureOf', { fabric, buy });
+            : sayOfLayout('laidOn', { fabric, buy });
         const shown = boxes.slice(from, to);
         return {
-          title: say('picture', { caption, pieces: kinds }),
+          title: sayOfLayout('laidPicture', { caption, pieces: kinds }),
           caption,
           width: spare.width,
           height: spare.height,
@@ -66,7 +72,7 @@ const boxesOf = (layout: LaidPiece[], kinds: Message[]): Box[] => {
 /** A piece's sides in few words: the shorter one first, and a square's once. */
 const sidesOf = ({ width, height }: Pick<LaidPiece, 'width' | 'height'>): Message => {
   const [short, long] = width.lte(height) ? [width, height] : [height, width];
-  return say('sides', { short, long: long.equals(short) ? undefined : long });
+  return sayOfLayout('laidSides', { short, long: long.equals(short) ? undefined : long });
 };
 
 /** The sheets that are cut in different ways: of each the first one's pieces, by their places, and how many are cut so. */
@@ -103,7 +109,7 @@ const diagonalsOf = ({ x, y, width, height }: Box, triangles: number, part: numb
 };
 
 /** The heights of the strips down the cloth; of strips cut alike, of the first. */
-const stripLines = ({ strips }: FabricPlan): Dimension[] => {
+const stripLines = ({ strips }: LaidPlan): Dimension[] => {
   let at = 0;
   return strips.map(({ count, height }) => {
     const from = at;

@@ -89,10 +89,6 @@ export interface CuttingSayings extends CutListSayings {
   boughtEach: { fabrics: { fabric: string; buy: Purchase }[]; size: Size | undefined };
   piecesFrom: { count: number; need: Exact; width: Exact };
   /** In the drawing. */
-  picture: { caption: Message; pieces: Message[] };
-  pictureOf: { fabric: string; buy: Purchase };
-  pictureOfSome: { fabric: string; alike: number; of: Message };
-  sides: { short: Exact; long: Exact | undefined };
   fabricHead: undefined;
   /** Stands in place of a letter in the list of strips. */
   noFabric: undefined;

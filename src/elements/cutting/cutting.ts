@@ -79,7 +79,7 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
     super.change(key, value);
   }
 
-  protected override reckonInput(): Input {
+  override reckonInput(): Input {
     const { widths, usualWidth, caution } = this.flow?.values ?? {};
     const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
     return {

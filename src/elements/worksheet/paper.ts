@@ -1,69 +1,81 @@
 import { html, isServer, nothing, type TemplateResult } from 'lit';
-import type { Style } from '../../measure/format.js';
-import type { WorksheetResult } from '../../reckon/worksheet.js';
-import { CUTTER_CAUTION, figures, listing, MEASURE_FIRST } from '../../face/lists.js';
-import type { QuiltSheet } from '../../face/sheet.js';
-import { linesOf, nameOf, shopping, type Piece } from './shopping.js';
-import { isColour, isPicture } from './swatch.js';
+import { figures, listing } from '../../face/lists.js';
+import type { Face } from '../../face/face.js';
+import type { Good } from '../../face/outcome.js';
+import { isPicture } from '../../workbook/swatch.js';
+import { fabricKey, namedOf, shopping } from '../../workbook/shopping.js';
+import type { WorksheetAnswer } from '../../workbook/shape.js';
+import { say } from '../../workbook/sayings.js';
+import type { PieceOfPart } from '../../workbook/gather.js';
+import { sayInFace } from '../../words/face-sayings.js';
+import type { Teller } from '../../words/teller.js';
+
+/** A server cannot tell: it takes whatever is written for one. */
+export const isColour = (swatch: string): boolean => isServer || CSS.supports('color', swatch);
+
+/** A swatch as a page shows it. */
+const swatchOf = (swatch: string): unknown => {
+  if (isServer) return html`<span></span>`;
+  if (isColour(swatch)) return html`<span .style=${`background-color:${swatch}`}></span>`;
+  return isPicture(swatch) ? html`<img src=${swatch} alt="" />` : nothing;
+};
 
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
-export const fabricKey = (result: WorksheetResult, swatches: Map<string, string>): unknown => {
-  const amounts = new Map<string, { letter: string; name: string; texts: string[] }>();
-  for (const { letter, name, text } of linesOf(result))
-    if (letter) amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-  const shown = (swatch: string): unknown =>
-    isServer
-      ? html`<span></span>`
-      : isColour(swatch)
-        ? html`<span .style=${`background-color:${swatch}`}></span>`
-        : isPicture(swatch)
-          ? html`<img src=${swatch} alt="" />`
-          : nothing;
+export const keyOf = ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string, string>): unknown => {
+  const key = fabricKey(answer);
   const box = (swatch: string | undefined): TemplateResult =>
-    html`<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
-  return amounts.size
+    html`<td class="swatch">${swatch ? swatchOf(swatch) : nothing}</td>`;
+  return key.length
     ? html`<table part="list" class="key">
-        <caption>Fabric key</caption>
+        <caption>${t.say(say('fabricKey'))}</caption>
         <tbody>
-          ${[...amounts.values()].map(({ letter, name, texts }) => html`<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${texts.join(' and ')}</td></tr>`)}
+          ${key.map(({ letter, name, amounts }) => html`<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)}
         </tbody>
       </table>`
     : nothing;
 };
 
+/** What is cut from which fabric, by its name. */
+const cutLists = (pieces: PieceOfPart[], t: Teller): TemplateResult[] => {
+  const called = ({ letter, name }: PieceOfPart): string =>
+    namedOf({ letter, name: typeof name === 'string' ? name : t.say(name) });
+  const names = new Map<string, PieceOfPart[]>();
+  for (const piece of pieces) names.set(called(piece), [...(names.get(called(piece)) ?? []), piece]);
+  return [...names].map(([fabric, pieces]) =>
+    listing(
+      {
+        caption: say('cutFrom', { fabric }),
+        rows: pieces.map(({ cut }) => [
+          sayInFace('times', cut),
+          say('cutSize', { width: cut.width, length: cut.length }),
+          cut.piece,
+        ]),
+      },
+      t,
+    ),
+  );
+};
+
+/** A part's drawings, with what it says and its lists that say how to cut. */
+const drawn = (part: Face): unknown => {
+  const { answer, calculator, teller: t, outcome } = part;
+  if (!answer) return nothing;
+  const [first, ...others] = figures(calculator.draw(answer), t);
+  const strips = part.lists(answer).filter(({ toCut }) => toCut);
+  const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
+  return html`<section><h2>${t.words.title}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
+};
+
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 export const requirementSheet = (
-  result: WorksheetResult,
-  {
-    parts,
-    pieces,
-    key,
-    joint,
-    size,
-    style,
-  }: { parts: QuiltSheet[]; pieces: Piece[]; key: unknown; joint: unknown; size: string; style: Style },
-): TemplateResult => {
-  const names = [...new Set(pieces.map(nameOf))];
-  const cutFrom = (name: string): TemplateResult =>
-    listing({
-      caption: `Cut from ${name}`,
-      rows: pieces
-        .filter((piece) => nameOf(piece) === name)
-        .map(({ cut }) => [`${cut.count} ×`, cut.text, cut.piece]),
-    });
-  const drawn = ({ calculator, result, lengthStyle }: QuiltSheet): unknown => {
-    if (result.errors) return nothing;
-    const [first, ...others] = figures(calculator.draw(result, lengthStyle));
-    const strips = calculator.listings?.(result, lengthStyle).filter(({ toCut }) => toCut);
-    return html`<section><h2>${calculator.title}</h2><p>${[result.summary, ...result.notes].join(' ')}</p>${first}</section>${others}${strips?.map(listing)}`;
-  };
-  return html`<section class="paper">
-    <h1>${document.title}</h1>
-    <p>${size} ${MEASURE_FIRST}</p>
-    ${listing(shopping(result, style))} ${result.notes.map((note) => html`<p class="note">${note}</p>`)} ${key}
-    <div class="columns">
-      <p>${CUTTER_CAUTION}</p>
-      ${names.map(cutFrom)} ${joint} ${parts.map(drawn)}
-    </div>
-  </section>`;
-};
+  { answer, reckoning, t }: Good<WorksheetAnswer>,
+  about: { parts: Face[]; pieces: PieceOfPart[]; key: unknown; joint: unknown; size: string },
+): TemplateResult => html`<section class="paper">
+  <h1>${document.title}</h1>
+  <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
+  ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
+  <div class="columns">
+    <p>${t.say(sayInFace('cutterCaution'))}</p>
+    ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)}
+  </div>
+</section>`;

@@ -1,34 +1,46 @@
 import { html, isServer, type TemplateResult } from 'lit';
-import { drawCutting } from '../../drawing/cutting.js';
-import { length, type Style } from '../../measure/format.js';
-import type { Input } from '../../reckon/answer.js';
-import { isBlank } from '../../reckon/fields.js';
-import { plural } from '../../reckon/shared.js';
-import { reckonWorksheet, worksheetFields, type WorksheetResult } from '../../reckon/worksheet.js';
-import { BackgroundSheet } from '../../face/background-sheet.js';
-import { propertiesOf, type Calculator, type Listing } from '../../face/calculator.js';
-import { cellsOf, type Cells } from '../../face/export.js';
+import type { Calculator } from '../../calculators/calculator.js';
+import { drawPlans } from '../../calculators/cutting/draw.js';
+import type { Input } from '../../ledger/ledger.js';
+import type { Listing } from '../../ledger/listing.js';
+import type { Size } from '../../ledger/quilt.js';
+import { stripList } from '../../ledger/strip-list.js';
+import { isBlank } from '../../ledger/field.js';
+import { isExact } from '../../measure/exact.js';
+import type { Message } from '../../measure/message.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { spreadsheetCell, type Cells } from '../../face/export.js';
+import type { Face } from '../../face/face.js';
 import type { Fault } from '../../face/form-field.js';
 import { figures, listing } from '../../face/lists.js';
+import type { Good } from '../../face/outcome.js';
+import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
-import type { QuiltSheet } from '../../face/sheet.js';
 import { isCrowd } from '../../face/turns.js';
-import { stripList } from '../cutting/strips.js';
+import { worksheetCells } from '../../workbook/cells.js';
+import { Fabrics } from '../../workbook/fabrics.js';
+import { flow, isSame } from '../../workbook/flow.js';
+import { gather, type PieceOfPart } from '../../workbook/gather.js';
+import { NOTHING } from '../../workbook/input.js';
+import { reckon } from '../../workbook/reckon.js';
+import { say } from '../../workbook/sayings.js';
+import { worksheetFields, type WorksheetAnswer } from '../../workbook/shape.js';
+import { headline, shopping } from '../../workbook/shopping.js';
+import { inEnglish } from '../../words/en/english.js';
+import { worksheet as words } from '../../words/en/worksheet.js';
+import { Teller } from '../../words/teller.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
-import { Fabrics, flowing } from './fabrics.js';
-import { flow } from './flow.js';
-import { gather, type Gathered } from './gather.js';
 import { inside, passedOn } from './inside.js';
-import { fabricKey, requirementSheet } from './paper.js';
-import { shopping, worksheetCells, type Piece } from './shopping.js';
+import { flowingPart, giveTo, isCutList, partOnPage } from './parts.js';
+import { isColour, keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
-const isPart = (element: Element): element is QuiltSheet => 'calculator' in element;
+const isPart = (element: Element): element is Face => 'calculator' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
 
 /** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
-const givenBy = new WeakMap<QuiltSheet, QuiltWorksheet>();
+const givenBy = new WeakMap<Face, QuiltWorksheet>();
 
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
@@ -37,8 +49,8 @@ const givenBy = new WeakMap<QuiltSheet, QuiltWorksheet>();
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
-  static override styles = [...BackgroundSheet.styles, worksheetStyles];
+export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
+  static override styles = [...ReadingFace.styles, worksheetStyles];
   static override properties = propertiesOf(worksheetFields);
 
   /** How many kits to cut, for a shop. Default none. */
@@ -46,34 +58,30 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   /** How much cloth a bolt holds. A length. Default `15 yd`. */
   declare bolt: string | number | undefined;
 
-  /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
-  #gathered: Gathered = {};
-  #told = '';
+  /** What the parts and the fabrics say. */
+  #gathered = NOTHING;
   /** Parts that sizes were given to. */
-  #given: QuiltSheet[] = [];
-  #pieces: Piece[] = [];
+  #given: Face[] = [];
+  #pieces: PieceOfPart[] = [];
   #swatches = new Map<string, string>();
-  #size = '';
+  #size: Size | undefined;
   /** That the reader has changed the blocks, and not the cut list that was written for them. */
-  #outgrown = '';
+  #outgrown: Message | undefined;
   /** Whether a part has drawn itself since that was read. */
   #isUnread = false;
 
-  override readonly calculator: Calculator<WorksheetResult> = {
-    title: 'Shopping list',
+  override readonly calculator: Calculator<WorksheetAnswer> = {
+    name: 'worksheet',
     fields: worksheetFields,
     reckon: (input) =>
-      isServer ? reckonWorksheet(input) : this.plans.reckon((plan) => reckonWorksheet(input, plan)),
-    headline: ({ total, soFar, fabrics, items, kits }) =>
-      kits?.cost
-        ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
-        : total
-          ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
-          : [soFar ? 'Buy, so far' : 'Buy', plural(fabrics.length + items.length, 'thing')],
-    draw: (result) =>
-      drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
-    listings: (result, style) => [shopping(result, style), ...joint(result, style)],
+      isServer
+        ? reckon(input, this.#gathered)
+        : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
+    headline,
+    draw: ({ fabrics }) => drawPlans(fabrics.flatMap(({ together }) => together ?? [])),
+    lists: (answer) => [shopping(answer), ...joint(answer)],
   };
+  protected override readonly english = inEnglish(words);
 
   constructor() {
     super();
@@ -114,8 +122,8 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
 
   /** What it lacks may be what the author left out; but not what the reader has to write. */
   protected override fault(): Fault | undefined {
-    const message = this.#outgrown;
-    return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
+    const outgrown = this.#outgrown;
+    return super.fault() ?? (outgrown && { flag: 'badInput', message: this.teller.say(outgrown) });
   }
 
   // So many parts are not reckoned before the page has had its turn.
@@ -128,9 +136,9 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     if (this.#isUnread) this.readInside();
   }
 
-  protected override reckonInput(): Input {
+  override reckonInput(): Input {
     this.settle();
-    return { ...super.reckonInput(), ...this.#gathered };
+    return { ...super.reckonInput(), gathered: this.#gathered };
   }
 
   /** Those inside this worksheet, and not in one inside it. */
@@ -138,7 +146,7 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     return isServer ? insideOnServer(this) : inside(this);
   }
 
-  get #parts(): QuiltSheet[] {
+  get #parts(): Face[] {
     return this.#inside.filter(isPart);
   }
 
@@ -150,64 +158,80 @@ export class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
   protected override readInside(): void {
     this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
-    const { lengthStyle } = this;
     const parts = this.#parts;
-    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
-    const { size, caution, lists } = flow(this, parts, fabrics);
-    parts.forEach((part) => givenBy.set(part, this));
-    for (const part of this.#given)
-      if (!parts.includes(part) && givenBy.get(part) === this) part.flow = undefined;
-    this.#given = parts;
-    const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
-    this.#size = wide && long ? `${length(wide, lengthStyle)} × ${length(long, lengthStyle)}.` : '';
+    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
+    const { size, caution } = flow(this, parts.map(flowingPart), fabrics, giveTo);
+    this.#takeOn(parts);
+    const { width, length } = size;
+    this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
-    const { gathered, pieces } = gather(parts, fabrics);
+    const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
     this.#pieces = pieces;
+    const lists = parts.filter(isCutList);
+    this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
+    if (caution && (this.#outgrown || !lists[0])) gathered.unfinished.push(caution);
+    if (isSame([gathered, fabrics.swatches], [this.#gathered, this.#swatches])) return;
     this.#swatches = fabrics.swatches;
-    this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : '';
-    if (caution && (this.#outgrown || !lists[0])) gathered.unfinished!.push(caution);
-    const told = JSON.stringify([gathered, ...this.#swatches.values()]);
-    if (told === this.#told) return;
-    this.#told = told;
     this.#gathered = gathered;
     this.requestUpdate();
     // Whoever hears of what was typed may ask its form at once.
     if (this.form) this.send();
   }
 
+  /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
+  #takeOn(parts: Face[]): void {
+    parts.forEach((part) => givenBy.set(part, this));
+    for (const part of this.#given)
+      if (!parts.includes(part) && givenBy.get(part) === this) part.flow = undefined;
+    this.#given = parts;
+  }
+
+  /** It says what its parts say, in their words. */
+  override get teller(): Teller {
+    const own = super.teller;
+    const others = Object.fromEntries(
+      this.#given.map(({ calculator, teller }) => [calculator.name, teller.words]),
+    );
+    const isKnown = this.#spoken?.style === own.style && this.#spoken.lang === own.lang;
+    if (this.#spoken && isKnown && isSame(this.#spoken.words.others, others)) return this.#spoken;
+    return (this.#spoken = new Teller({ ...own.words, others }, own.style, own.lang));
+  }
+  #spoken: Teller | undefined;
+
   protected override render(): TemplateResult {
     return html`<slot></slot>${super.render()}`;
   }
 
-  protected override more(result: WorksheetResult): unknown {
-    return fabricKey(result, this.#swatches);
+  protected override more(good: Good<WorksheetAnswer>): unknown {
+    return keyOf(good, this.#swatches);
   }
 
-  protected override cells(result: WorksheetResult): Cells {
-    const cells = [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+  protected override cells(good: Good<WorksheetAnswer>): Cells {
+    const { answer, reckoning, t } = good;
+    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+    const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
     const widest = Math.max(...cells.map((row) => row.length));
     return cells.map((row) => [...row, ...Array<string>(widest - row.length).fill('')]);
   }
 
-  protected override paper = (result: WorksheetResult): TemplateResult => {
-    const { lengthStyle: style } = this;
-    return requirementSheet(result, {
+  protected override paper = (good: Good<WorksheetAnswer>): TemplateResult => {
+    const { answer, t } = good;
+    const pictures = figures(this.calculator.draw(answer), t);
+    return requirementSheet(good, {
       parts: this.#given,
       pieces: this.#pieces,
-      key: this.more(result),
-      joint: [...figures(this.calculator.draw(result, style)), ...joint(result, style).map(listing)],
-      size: this.#size,
-      style,
+      key: this.more(good),
+      joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
+      size: this.#size ? `${t.size(this.#size)}.` : '',
     });
   };
 }
 
 /** The strips of parts that are laid out together. */
-const joint = ({ fabrics }: WorksheetResult, style: Style): Listing[] => {
+const joint = ({ fabrics }: WorksheetAnswer): Listing[] => {
   const plans = fabrics.flatMap(({ together }) => together ?? []);
-  return plans.length
-    ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }]
-    : [];
+  const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
+  return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
 };
 
 declare global {

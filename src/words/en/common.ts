@@ -7,6 +7,10 @@ const like = (examples: Example): string => `Write it like ${examples.join(' or 
 const STEPS = '1/8 yd, 1/4 yd, thirds or 10 cm';
 const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
 
+/** What is drawn of a fabric: `Fabric A: 2 yd`. */
+const drawn = (fabric: string, what: string): string =>
+  `${fabric ? `Fabric ${fabric}` : 'The cloth'}: ${what}`;
+
 /** What all calculators share, in English. */
 export const common: CommonWords = {
   lang: 'en',
@@ -141,6 +145,11 @@ export const common: CommonWords = {
     gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
 
     // In drawings.
+    laidPicture: ({ caption, pieces }, t) =>
+      `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
+    laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
+    laidOnSome: ({ fabric, alike, of }, t) => drawn(fabric, `cut ${alike} of the ${t.say(of)} like this`),
+    laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
     quiltSide: ({ side }, t) => `quilt ${t.l(side)}`,
     topSide: ({ side }, t) => `top ${t.l(side)}`,
     boughtSide: ({ side }, t) => `bought ${t.l(side)}`,

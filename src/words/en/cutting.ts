@@ -17,10 +17,6 @@ const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the di
 
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
-/** What is drawn of a fabric: `Fabric A: 2 yd`. */
-const drawn = (fabric: string, what: string): string =>
-  `${fabric ? `Fabric ${fabric}` : 'The cloth'}: ${what}`;
-
 /** The cutting plan's words in English. */
 export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingSayings, CommonLabel> = {
   title: 'Cutting plan',
@@ -100,11 +96,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     caution: ({ text }) => text,
 
     // The drawing and the list.
-    picture: ({ caption, pieces }, t) =>
-      `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
-    pictureOf: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
-    pictureOfSome: ({ fabric, alike, of }, t) => drawn(fabric, `cut ${alike} of the ${t.say(of)} like this`),
-    sides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
     fabricHead: 'Fabric',
     noFabric: '–',
   },

@@ -1,5 +1,18 @@
+import type { CalculatorName } from '../../calculators/calculator.js';
+import { isExact } from '../../measure/exact.js';
+import type { Blocks } from '../../calculators/top/shape.js';
 import type { FaceSayings } from '../face-sayings.js';
+import type { Forms, Teller } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
+
+const BLOCKS: Forms = { one: 'block', other: 'blocks' };
+const blocksOf = ({ count, block }: Blocks, t: Teller): string =>
+  `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
+
+const FROM: Partial<Record<CalculatorName, string>> = {
+  top: 'from the quilt top',
+  borders: 'from the borders',
+};
 
 /** The face's words in English. */
 export const face: Sentences<FaceSayings> = {
@@ -48,10 +61,18 @@ export const face: Sentences<FaceSayings> = {
   inchesHead: 'Inches',
   cutCell: ({ piece }, t) => `Cut: ${t.say(piece)}`,
 
+  // Where a value in a worksheet comes from, and what its blocks lack.
   fromWorksheet: 'from the worksheet',
-  fromTop: 'from the quilt top',
-  fromBorders: 'from the borders',
   fromFabric: ({ letter }) => `fabric ${letter}`,
-  fromFabrics: ({ first, others }, t) =>
-    [t.say(first), ...others.map(({ letter, width }) => `fabric ${letter}: ${width}`)].join('; '),
+  fromPart: ({ part }) => FROM[part] ?? 'from another part',
+  fromSeveral: ({ first, others }, t) => {
+    const also = others.map(
+      ({ letter, width }) => `fabric ${letter}: ${isExact(width) ? t.typed(width) : width}`,
+    );
+    return [t.say(first), ...also].join('; ');
+  },
+  noClothForBlocks:
+    'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.',
+  listForOtherBlocks: ({ now, written }, t) =>
+    `Cloth for ${blocksOf(now, t)} is not in this list: the cut list was written for ${blocksOf(written, t)}. Write in it how many pieces those take, and of what size.`,
 };

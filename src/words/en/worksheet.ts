@@ -1,7 +1,6 @@
 import type { Message } from '../../measure/message.js';
-import { isExact } from '../../measure/exact.js';
 import type { worksheetFields } from '../../workbook/shape.js';
-import type { Blocks, WorksheetSayings } from '../../workbook/sayings.js';
+import type { WorksheetSayings } from '../../workbook/sayings.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms, type Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
@@ -10,15 +9,12 @@ const KITS: Forms = { one: 'kit', other: 'kits' };
 const FABRICS: Forms = { one: 'fabric', other: 'fabrics' };
 const BOLTS: Forms = { one: 'bolt', other: 'bolts' };
 const LENGTHS: Forms = { one: 'length', other: 'lengths' };
-const BLOCKS: Forms = { one: 'block', other: 'blocks' };
 const THINGS: Forms = { one: 'thing', other: 'things' };
 
 /** A title inside a sentence. */
 const inside = (title: Message, t: Teller): string => t.say(title).toLowerCase();
 const and = (titles: Message[], t: Teller): string => titles.map((title) => inside(title, t)).join(' and ');
 const soFarOr = (soFar: boolean): string => (soFar ? ' so far' : '');
-const blocksOf = ({ count, side }: Blocks, t: Teller): string =>
-  `${t.many(count, BLOCKS)} of ${t.typed(side)}`;
 
 /** The worksheet's words in English. */
 export const worksheet: CalculatorWords<typeof worksheetFields, never, WorksheetSayings, CommonLabel> = {
@@ -127,24 +123,14 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. To name one so, declare it: <quilt-fabric letter="${written}">.`,
     noSwatch: ({ letter, swatch }, t) =>
       `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
-    fromWorksheet: 'from the worksheet',
-    fromFabric: ({ letter }) => `fabric ${letter}`,
-    fromPart: ({ title }, t) => `from the ${inside(title, t)}`,
-    fromSeveral: ({ first, others }, t) => {
-      const also = others.map(
-        ({ letter, width }) => `fabric ${letter}: ${isExact(width) ? t.typed(width) : width}`,
-      );
-      return [t.say(first), ...also].join('; ');
-    },
-    noClothForBlocks:
-      'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.',
-    listForOtherBlocks: ({ now, written }, t) =>
-      `Cloth for ${blocksOf(now, t)} is not in this list: the cut list was written for ${blocksOf(written, t)}. Write in it how many pieces those take, and of what size.`,
 
     // The lists.
     shoppingList: 'Shopping list',
     shoppingListOfKit: 'Shopping list for one kit',
     cutList: 'Cut list',
+    cutFrom: ({ fabric }) => `Cut from ${fabric}`,
+    fabricKey: 'Fabric key',
+    allAmounts: ({ amounts }, t) => amounts.map((amount) => t.say(amount)).join(' and '),
     fabricHead: 'Fabric',
     nameHead: 'Name',
     forHead: 'For',
@@ -168,7 +154,6 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     unitOf: ({ buy }, t) => t.unitOf(buy),
     cutSize: (size, t) => t.size(size),
     stripsTogether: 'Parts cut together: strips, from the top of the cloth',
-    headline: ({ lead, what }, t) => `${t.say(lead)} ${t.say(what)}`,
     leadForKits: ({ kits, soFar }, t) => `For ${t.many(kits, KITS)}${soFar ? ', so far' : ''}`,
     leadTotal: ({ isKit, soFar }) => (soFar ? 'So far' : isKit ? 'One kit' : 'In all'),
     leadBuy: ({ soFar }) => (soFar ? 'Buy, so far' : 'Buy'),

@@ -1,0 +1,42 @@
+import type { Answer } from '../../ledger/answer.js';
+import type { Reckoning } from '../../ledger/ledger.js';
+import type { Face } from '../../face/face.js';
+import { isSame, type Flow, type FlowingPart } from '../../workbook/flow.js';
+import type { PartOnPage } from '../../workbook/gather.js';
+import type { QuiltCutting } from '../cutting/cutting.js';
+import type { QuiltTop } from '../top/top.js';
+
+/** A list of what to cut for the blocks. */
+export const isCutList = (part: Face): part is QuiltCutting => 'isAsWritten' in part;
+
+const isTop = (part: Face): part is QuiltTop => 'blocks' in part;
+
+/** A part that sizes flow through. */
+interface PartInPage extends FlowingPart {
+  part: Face;
+}
+
+export const flowingPart = (part: Face): PartInPage => ({
+  part,
+  calculator: part.calculator,
+  fabric: part.fabric,
+  input: part.reckonInput(),
+  isCutList: isCutList(part),
+  // Its blocks hold once it has its sizes.
+  get blocks() {
+    return isTop(part) ? part.blocks : undefined;
+  },
+});
+
+/** Hands a part what flows to it, and gives back what it makes of that. */
+export const giveTo = ({ part }: PartInPage, flow: Flow): Reckoning<Answer> => {
+  if (!isSame(flow, part.flow)) part.flow = flow;
+  return part.outcome.reckoning;
+};
+
+/** A part, and what it has reckoned. */
+export const partOnPage = ({ calculator, outcome, fabric }: Face): PartOnPage => ({
+  calculator,
+  reckoning: outcome.reckoning,
+  fabric,
+});
