@@ -1,5 +1,5 @@
 import { tablesWritten } from './elements/cutting/tables-written.js';
-import { writeAgain } from './sheet/server.js';
+import { writeAgain } from './face/server.js';
 
 /**
  * Writes a page on a server with what stands inside its elements: worksheets with all that they come to, cutting plans with

@@ -27,6 +27,4 @@ export interface Good<A extends Answer> {
 
 /** An outcome as one with an answer, if it has one. */
 export const goodOf = <A extends Answer>({ reckoning, result, t }: Outcome<A>): Good<A> | undefined =>
-  reckoning.own && !result.errors
-    ? { answer: reckoning.own, reckoning, result: result as Result<A>, t }
-    : undefined;
+  reckoning.own && !result.errors ? { answer: reckoning.own, reckoning, result: result, t } : undefined;

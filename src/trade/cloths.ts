@@ -4,7 +4,6 @@ export type SheetKind = 'fat-quarter' | 'fat-eighth' | 'strip' | 'square' | 'she
 /** Cloth as shops sell it in a fixed size, usable once its selvage is off. */
 export interface Sheet {
   kind: SheetKind;
-  name: string;
   width: string;
   height: string;
 }
@@ -14,11 +13,11 @@ export interface Sheet {
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 export const SHEETS: Record<string, Sheet> = {
-  'fat-quarter': { kind: 'fat-quarter', name: 'fat quarter', width: '20 in', height: '18 in' },
-  'fat-eighth': { kind: 'fat-eighth', name: 'fat eighth', width: '20 in', height: '9 in' },
-  'strip-2.5': { kind: 'strip', name: 'strip', width: '40 in', height: '2 1/2 in' },
-  'square-10': { kind: 'square', name: 'square', width: '10 in', height: '10 in' },
-  'square-5': { kind: 'square', name: 'square', width: '5 in', height: '5 in' },
+  'fat-quarter': { kind: 'fat-quarter', width: '20 in', height: '18 in' },
+  'fat-eighth': { kind: 'fat-eighth', width: '20 in', height: '9 in' },
+  'strip-2.5': { kind: 'strip', width: '40 in', height: '2 1/2 in' },
+  'square-10': { kind: 'square', width: '10 in', height: '10 in' },
+  'square-5': { kind: 'square', width: '5 in', height: '5 in' },
 };
 
 /** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */

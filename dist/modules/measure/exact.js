@@ -4,6 +4,8 @@ import Fraction from 'fraction.js';
 const over = (top, bottom) => new Fraction(top, bottom);
 /** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
 const read = (text) => {
+    if (/^\d+$/.test(text))
+        return over(BigInt(text));
     if (text.startsWith('-'))
         return read(text.slice(1)).neg();
     const [first = '', second] = text.split(' ');
@@ -14,7 +16,8 @@ const read = (text) => {
     return over(BigInt(whole + places), BigInt(bottom) * 10n ** BigInt(places.length));
 };
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
-const exact = (value, divisor) => typeof value === 'string' || (typeof value === 'number' && divisor === undefined)
+const exact = (value, divisor) => typeof value === 'string' ||
+    (typeof value === 'number' && divisor === undefined && !Number.isInteger(value))
     ? read(`${value}`)
     : over(value, divisor);
 const isExact = (value) => value instanceof Fraction;
@@ -60,18 +63,24 @@ const rootDown = (value, step) => {
     const above = (count) => step.mul(count + 1);
     return step.mul(leastWhole((count) => above(count).mul(above(count)).gt(value), 0));
 };
+/** The least whole number whose square is not below the value. */
+const wholeRootUp = (value) => {
+    // Floating point is off by far less than 1 here, so the floor is not yet too much.
+    let root = BigInt(Math.floor(Math.sqrt(Number(value))));
+    while (root * root < value)
+        root += 1n;
+    return root;
+};
 /**
  * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. A 6 3/8 in block
- * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A whole-number
- * root is found exactly.
+ * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A root that is
+ * a whole number or a fraction is found exactly: what is in centimetres is a fraction of an inch.
  */
 const rootUp = (value) => {
-    const scaled = value.mul(10n ** 12n).ceil();
-    // Floating point is off by far less than 1 here, so the floor is not yet too much.
-    let root = BigInt(Math.floor(Math.sqrt(Number(scaled.n))));
-    while (root * root < scaled.n)
-        root += 1n;
-    return exact(root, 1000000n);
+    const [top, bottom] = [wholeRootUp(value.n), wholeRootUp(value.d)];
+    if (top * top === value.n && bottom * bottom === value.d)
+        return exact(top, bottom);
+    return exact(wholeRootUp(value.mul(10n ** 12n).ceil().n), 1000000n);
 };
 
 export { ONE, ZERO, downTo, exact, isExact, least, leastWhole, most, nearestTo, rootDown, rootUp, sum, toMark, upTo, wholeDown, wholeUp };

@@ -2,7 +2,13 @@ import { exact, nearestTo } from './exact.js';
 import { toUnit } from './units.js';
 
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
-const mixed = (value) => value.toFraction(true);
+const mixed = ({ s, n, d }) => {
+    const sign = s < 0n ? '-' : '';
+    if (d === 1n)
+        return `${sign}${n}`;
+    const whole = n / d;
+    return `${sign}${whole ? `${whole} ` : ''}${n % d}/${d}`;
+};
 /**
  * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
@@ -15,21 +21,21 @@ const decimal = (value, places, comma = false) => {
     const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());
     return comma ? text.replace('.', ',') : text;
 };
-const isMultiple = (value, step) => value.div(step).d === 1n;
-const FINE_INCH = exact(1, 64);
+/** The finest parts of an inch and of a centimetre that are shown: so many in one. */
+const FINE_INCHES = 64n;
+const FINE_CMS = 1000n;
 const SHOWN_INCH = exact(1, 16);
-const FINE_CM = exact(1, 1000);
 /**
  * A length in the style's units without the unit: `52 1/2`, `133.35`. Shown exactly where a person could read it
  * (64ths and thirds of an inch, thousandths of a centimetre); otherwise to the nearest 1/16 in or millimetre, behind an ≈.
  */
 const number = (inches, { units, comma }) => {
     if (units === 'in') {
-        const readable = isMultiple(inches, FINE_INCH) || inches.d <= 12n;
+        const readable = FINE_INCHES % inches.d === 0n || inches.d <= 12n;
         return readable ? mixed(inches) : `≈${mixed(nearestTo(inches, SHOWN_INCH))}`;
     }
     const cm = toUnit(inches, 'cm');
-    return isMultiple(cm, FINE_CM) ? decimal(cm, 3, comma) : `≈${decimal(cm, 1, comma)}`;
+    return FINE_CMS % cm.d === 0n ? decimal(cm, 3, comma) : `≈${decimal(cm, 1, comma)}`;
 };
 /** A length with its unit: `52 1/2 in`, `133.35 cm`. */
 const length = (inches, style) => `${number(inches, style)} ${style.units}`;

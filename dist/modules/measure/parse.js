@@ -1,14 +1,20 @@
 import { exact, ZERO, nearestTo } from './exact.js';
-import { toUnit, fromUnit, INCHES } from './units.js';
+import { sayings } from './message.js';
+import { fromUnit, INCHES, toUnit } from './units.js';
 
+const say = sayings();
 const LONGEST_TEXT = 100;
 const LARGEST = 1e12;
-/** What is wrong with the text: a sentence for the reader, which ends with something that works. */
-const stop = (what, example = '52 1/2') => {
-    throw new Error(`${what} Write it like ${example}.`);
+/** What is wrong with a text, on its way out of the arithmetic. */
+class Unreadable extends Error {
+    constructor(problem) {
+        super(problem.code);
+        this.problem = problem;
+    }
+}
+const stop = (problem) => {
+    throw new Unreadable(problem);
 };
-/** Somebody's text inside a sentence. */
-const quoted = (text) => (text ? `“${text.replace(/^(.{24}).+/su, '$1…')}”` : 'This');
 /** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
 const plain = (text) => text
     .replace(/[\d/¼-¾⅐-⅞](?=\p{No})|[¼-¾⅐-⅞](?=\d)/gu, '$& ')
@@ -41,7 +47,7 @@ const asThird = (value, places = '') => {
  *   three (`60 1 / 2`, `60-1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
- * The value is exact inches. Never throws: a problem is a sentence.
+ * The value is exact inches. Never throws: a problem is a message.
  */
 const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) => {
     let rest = '';
@@ -53,16 +59,16 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
         return found;
     };
     const stuck = () => take(NUMBER)
-        ? stop('Two numbers stand side by side.', '52 1/2, 4 ft 6 in or 12 + 4')
+        ? stop(say('twoNumbers'))
         : take(UNIT)
-            ? stop('A unit goes right after its number.', '2 in + 4 in')
-            : stop(`${quoted(text)} is not a length.`, '52 1/2, 52 in or 132 cm');
+            ? stop(say('unitFirst'))
+            : stop(say('notLength', { text }));
     const number = () => {
         const written = take(NUMBER)?.[0];
         if (!written)
             return undefined;
         if (written.includes(',') && !comma)
-            stop('A comma does not mark decimals here.', '52.5 or 52 1/2');
+            stop(say('noComma'));
         const [part, whole] = written
             .replace(',', '.')
             .replace(/\s*\/\s*/, '/')
@@ -72,7 +78,7 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
         if (!whole)
             return asThird(value, part.split('.')[1]);
         if (value.gte(1))
-            stop(`${quoted(written)} can be read two ways.`);
+            stop(say('twoReadings', { text: written }));
         return value.add(exact(whole));
     };
     const unit = () => {
@@ -102,7 +108,7 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
         if (sign !== '(')
             return [sign === '-' ? value.neg() : value, power];
         if (!take(/^\)/))
-            stop('A bracket has to close after a length.', '2 * (12 + 4)');
+            stop(say('openBracket'));
         const its = power ? undefined : unit();
         return its ? [fromUnit(value, its), 1] : [value, power];
     };
@@ -115,15 +121,11 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
             else if (by.n)
                 [value, power] = [value.div(by), power - its];
             else
-                stop('Nothing can be divided by 0.');
+                stop(say('divideByZero'));
         }
         return [value, power];
     };
-    const inches = (value, power) => power === 1
-        ? value
-        : power
-            ? stop('Only plain numbers multiply or divide a length.', '3 * 12 in')
-            : fromUnit(value, bare);
+    const inches = (value, power) => power === 1 ? value : power ? stop(say('notPlain')) : fromUnit(value, bare);
     const sum = () => {
         let [value, power] = product();
         // The sign belongs to the next product: taking away is adding a number below 0.
@@ -135,18 +137,20 @@ const parseLength = (text, { units = 'in', comma = false, bare = units } = {}) =
     };
     try {
         if (text.length > LONGEST_TEXT)
-            stop('That is too long to be a length.');
+            stop(say('tooLong'));
         rest = plain(text);
         const [total, power] = sum();
         if (rest.trim())
             stuck();
         const value = inches(total, power);
         if (value.n + value.d > LARGEST)
-            stop('That is too large or too fine to be a length.');
+            stop(say('tooFine'));
         return { ok: true, value };
     }
-    catch (problem) {
-        return { ok: false, message: problem.message };
+    catch (stopped) {
+        if (!(stopped instanceof Unreadable))
+            throw stopped;
+        return { ok: false, problem: stopped.problem };
     }
 };
 /** What may follow a text that is no length yet: figures, a unit of which a part stands there, what closes brackets. */
@@ -216,4 +220,4 @@ const bothSides = (text, reading) => {
         : undefined;
 };
 
-export { bothSides, inUnit, isBegun, parseLength, placesOf, quoted, sameUnit, splitSize };
+export { bothSides, inUnit, isBegun, parseLength, placesOf, sameUnit, say, splitSize };

@@ -1,24 +1,17 @@
 import { exact, nearestTo, least, upTo, downTo, sum } from './exact.js';
-import { mixed, decimal } from './format.js';
-import { parseLength, quoted } from './parse.js';
+import { decimal, mixed } from './format.js';
+import { parseLength, say } from './parse.js';
 import { toUnit } from './units.js';
 
-const STEP_EXAMPLES = '1/8 yd, 1/4 yd, thirds or 10 cm';
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
 const parseStep = (text, reading) => {
     if (/^\s*thirds\s*$/i.test(text))
         return { ok: true, value: { sizes: [exact(9, 2), exact(12)], unit: 'yd' } };
     const parsed = parseLength(text, reading);
     if (!parsed.ok)
-        return {
-            ok: false,
-            message: `${quoted(text)} is not a step a shop cuts in. Write it like ${STEP_EXAMPLES}.`,
-        };
+        return { ok: false, problem: say('notStep', { text }) };
     if (parsed.value.lt(exact(1, 8)) || parsed.value.gt(360))
-        return {
-            ok: false,
-            message: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEP_EXAMPLES}.`,
-        };
+        return { ok: false, problem: say('stepRange') };
     const isMetric = /m/i.test(text) || ((reading.bare ?? reading.units) === 'cm' && /\p{N}\s*$/u.test(text));
     return { ok: true, value: { sizes: [parsed.value], unit: isMetric ? 'm' : /y/i.test(text) ? 'yd' : 'in' } };
 };
@@ -66,17 +59,5 @@ const soldLength = (inches, { units, comma }) => {
         return `${decimal(metres, 4, comma)} m`;
     return `${inYards ? mixed(yards) : decimal(yards, 4, comma)} yd`;
 };
-/** An amount on a step, in the shop's unit. */
-const purchase = (inches, { unit }, comma = false) => {
-    const amount = toUnit(inches, unit);
-    // Metres are rounded up where they have no end: less than the need is never written.
-    const written = (comma = false) => unit === 'm' ? decimal(upTo(amount, exact(1, 10_000)), 4, comma) : mixed(amount);
-    return {
-        inches: mixed(inches),
-        amount: written(),
-        unit,
-        text: `${written(comma)} ${unit}`,
-    };
-};
 
-export { inLengths, parseStep, purchase, soldLength, stepAbove, toCoin, toPriced, toStep };
+export { inLengths, parseStep, soldLength, stepAbove, toCoin, toPriced, toStep };

@@ -29,16 +29,27 @@ const numbersIn = (lang, options) => {
     known.set(key, made);
     return made;
 };
-/** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
-const writesComma = (lang) => {
+/** Whether each language that was asked about writes decimals with a comma. */
+const commas = new Map();
+const findComma = (lang) => {
     try {
-        return numbersIn(lang || 'en')
-            .format(1.5)
-            .includes(',');
+        return numbersIn(lang).format(1.5).includes(',');
     }
     catch {
         return false;
     }
+};
+/** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
+const writesComma = (lang) => {
+    const tag = lang || 'en';
+    const known = commas.get(tag);
+    if (known !== undefined)
+        return known;
+    if (commas.size >= MOST_KNOWN)
+        commas.clear();
+    const comma = findComma(tag);
+    commas.set(tag, comma);
+    return comma;
 };
 
 export { INCHES, fromUnit, numbersIn, toUnit, unitsOr, writesComma };

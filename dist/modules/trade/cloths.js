@@ -3,11 +3,11 @@
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 const SHEETS = {
-    'fat-quarter': { name: 'fat quarter', width: '20 in', height: '18 in' },
-    'fat-eighth': { name: 'fat eighth', width: '20 in', height: '9 in' },
-    'strip-2.5': { name: 'strip', width: '40 in', height: '2 1/2 in' },
-    'square-10': { name: 'square', width: '10 in', height: '10 in' },
-    'square-5': { name: 'square', width: '5 in', height: '5 in' },
+    'fat-quarter': { kind: 'fat-quarter', width: '20 in', height: '18 in' },
+    'fat-eighth': { kind: 'fat-eighth', width: '20 in', height: '9 in' },
+    'strip-2.5': { kind: 'strip', width: '40 in', height: '2 1/2 in' },
+    'square-10': { kind: 'square', width: '10 in', height: '10 in' },
+    'square-5': { kind: 'square', width: '5 in', height: '5 in' },
 };
 /** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
 const BOLT_WIDTHS = [

@@ -4,9 +4,9 @@
  * Girl, 11 June 2018. Geometry needs 2 + √2 = 3.41… and 2 + 2 √2 = 4.83…, so no allowance comes out short.
  */
 const PATCHES = {
-    rectangle: { seams: 2, each: 1, words: '' },
-    half: { seams: '7/2', each: 2, words: 'cut once on the diagonal' },
-    quarter: { seams: 5, each: 4, words: 'cut twice on the diagonal' },
+    rectangle: { seams: 2, each: 1 },
+    half: { seams: '7/2', each: 2 },
+    quarter: { seams: 5, each: 4 },
 };
 /** A usual ruler and cutting mat. Common practice, no source. */
 const RULER = '24 in';

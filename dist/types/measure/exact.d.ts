@@ -25,7 +25,7 @@ export declare const leastWhole: (fits: (count: number) => boolean, from?: numbe
 export declare const rootDown: (value: Exact, step: Exact) => Exact;
 /**
  * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. A 6 3/8 in block
- * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A whole-number
- * root is found exactly.
+ * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A root that is
+ * a whole number or a fraction is found exactly: what is in centimetres is a fraction of an inch.
  */
 export declare const rootUp: (value: Exact) => Exact;

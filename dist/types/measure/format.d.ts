@@ -8,7 +8,7 @@ export interface Style {
     bare?: Units | undefined;
 }
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
-export declare const mixed: (value: Exact) => string;
+export declare const mixed: ({ s, n, d }: Exact) => string;
 /**
  * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
  * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.

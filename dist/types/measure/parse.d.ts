@@ -1,13 +1,36 @@
 import { type Exact } from './exact.js';
+import { type Message } from './message.js';
 import { type Units } from './units.js';
-/** What was read, or a sentence about why it could not be. */
+/** What was read, or why it could not be. */
 export type Parsed<Value = Exact> = {
     ok: true;
     value: Value;
 } | {
     ok: false;
-    message: string;
+    problem: Message;
 };
+/** Why a text cannot be read as a length, or as the step that a shop cuts in. */
+export interface ReadingSayings {
+    notLength: {
+        text: string;
+    };
+    twoNumbers: undefined;
+    unitFirst: undefined;
+    noComma: undefined;
+    twoReadings: {
+        text: string;
+    };
+    openBracket: undefined;
+    divideByZero: undefined;
+    notPlain: undefined;
+    tooLong: undefined;
+    tooFine: undefined;
+    notStep: {
+        text: string;
+    };
+    stepRange: undefined;
+}
+export declare const say: <Code extends "tooLong" | "notLength" | "twoNumbers" | "unitFirst" | "noComma" | "twoReadings" | "openBracket" | "divideByZero" | "notPlain" | "tooFine" | "notStep" | "stepRange">(code: Code, ...[values]: ReadingSayings[Code] extends undefined ? [] : [values: ReadingSayings[Code]]) => Message<Code>;
 export interface Reading {
     /** What a bare number is in. Default `in`. */
     units?: Units;
@@ -29,7 +52,7 @@ export declare const quoted: (text: string) => string;
  *   three (`60 1 / 2`, `60-1 / 2`); any other slash divides;
  * - a point marks decimals everywhere, a comma only where the page's language writes so; nothing marks thousands.
  *
- * The value is exact inches. Never throws: a problem is a sentence.
+ * The value is exact inches. Never throws: a problem is a message.
  */
 export declare const parseLength: (text: string, { units, comma, bare }?: Reading) => Parsed;
 /** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */

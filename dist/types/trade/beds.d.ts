@@ -1,10 +1,40 @@
 /** A mattress, in inches. */
 export interface Mattress {
-    name: string;
     width: string;
     length: string;
 }
 /**
  * Crib: 16 CFR Part 1219 (full-size baby cribs), interior 28 × 52 3/8 in. The others: "Mattresses", sizes.com.
  */
-export declare const MATTRESSES: Record<string, Mattress>;
+export declare const BED_SIZES: {
+    readonly crib: {
+        readonly width: "28";
+        readonly length: "52 3/8";
+    };
+    readonly twin: {
+        readonly width: "39";
+        readonly length: "75";
+    };
+    readonly 'twin-long': {
+        readonly width: "39";
+        readonly length: "80";
+    };
+    readonly full: {
+        readonly width: "54";
+        readonly length: "75";
+    };
+    readonly queen: {
+        readonly width: "60";
+        readonly length: "80";
+    };
+    readonly king: {
+        readonly width: "78";
+        readonly length: "80";
+    };
+    readonly 'california-king': {
+        readonly width: "72";
+        readonly length: "84";
+    };
+};
+export type Bed = keyof typeof BED_SIZES;
+export declare const BEDS: Bed[];

@@ -1,6 +1,8 @@
+/** What cloth of a fixed size is called; a fat quarter and a fat eighth say their size by that. */
+export type SheetKind = 'fat-quarter' | 'fat-eighth' | 'strip' | 'square' | 'sheet';
 /** Cloth as shops sell it in a fixed size, usable once its selvage is off. */
 export interface Sheet {
-    name: string;
+    kind: SheetKind;
     width: string;
     height: string;
 }

@@ -7,17 +7,14 @@ export declare const PATCHES: {
     readonly rectangle: {
         readonly seams: 2;
         readonly each: 1;
-        readonly words: "";
     };
     readonly half: {
         readonly seams: "7/2";
         readonly each: 2;
-        readonly words: "cut once on the diagonal";
     };
     readonly quarter: {
         readonly seams: 5;
         readonly each: 4;
-        readonly words: "cut twice on the diagonal";
     };
 };
 /** A usual ruler and cutting mat. Common practice, no source. */

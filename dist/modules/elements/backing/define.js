@@ -1,4 +1,4 @@
-import { define } from '../../sheet/define.js';
+import { define } from '../../face/define.js';
 import { QuiltBacking } from './backing.js';
 
 define('quilt-backing', QuiltBacking);

@@ -1,51 +1,20 @@
-import { drawBatting } from '../../drawing/batting.js';
-import { sizeOf, lengthOf } from '../../drawing/picture.js';
-import { exact } from '../../measure/exact.js';
-import { reckonBatting, battingFields } from '../../reckon/batting.js';
-import { propertiesOf } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { batting } from '../../calculators/batting/batting.js';
+import { battingFields } from '../../calculators/batting/shape.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { Face } from '../../face/face.js';
+import { batting as batting$1 } from '../../words/en/batting.js';
+import { inEnglish } from '../../words/en/english.js';
 
-const bySize = (things, size) => [...things].sort((a, b) => size(a).compare(size(b)));
-const offers = ({ packages, rolls }, style) => [
-    {
-        caption: 'Packages',
-        head: ['Package', 'Size', 'Does it do?'],
-        rows: bySize(packages, ({ width, length }) => exact(width).mul(exact(length))).map((pack) => [
-            pack.name,
-            sizeOf(pack, style),
-            `${pack.fits ? 'yes' : 'too small'}${pack.priceText ? `, ${pack.priceText}` : ''}`,
-        ]),
-    },
-    {
-        caption: 'From the roll',
-        head: ['Roll', 'Lengths', 'Buy'],
-        rows: bySize(rolls, ({ width }) => exact(width)).map(({ width, lengths, length, buy }) => [
-            lengthOf(width, style),
-            `${lengths > 1 ? `${lengths}, butted, each ` : ''}${lengthOf(length, style)}`,
-            buy.text,
-        ]),
-    },
-];
 /**
  * Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed.
  *
  * @tagname quilt-batting
  */
-class QuiltBatting extends QuiltSheet {
+class QuiltBatting extends Face {
     constructor() {
         super(...arguments);
-        this.calculator = {
-            title: 'Batting',
-            fields: battingFields,
-            reckon: reckonBatting,
-            draw: (result, style) => [drawBatting(result, style)],
-            listings: offers,
-            own: ['shrinkage'],
-            byPiece: () => true,
-            takes: ({ fabric: need, cuts, buy, cost }, [fabric = '']) => [
-                { fabric, need, cuts, item: buy.text, cost: cost?.amount },
-            ],
-        };
+        this.calculator = batting;
+        this.english = inEnglish(batting$1);
     }
     static { this.properties = propertiesOf(battingFields); }
 }

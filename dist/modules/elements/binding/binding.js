@@ -1,22 +1,20 @@
-import { drawBinding } from '../../drawing/binding.js';
-import { reckonBinding, bindingFields } from '../../reckon/binding.js';
-import { propertiesOf } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { binding } from '../../calculators/binding/binding.js';
+import { bindingFields } from '../../calculators/binding/shape.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { Face } from '../../face/face.js';
+import { binding as binding$1 } from '../../words/en/binding.js';
+import { inEnglish } from '../../words/en/english.js';
 
 /**
  * Strips and cloth for a quilt's binding: double-fold or single-fold, cut straight or on the bias.
  *
  * @tagname quilt-binding
  */
-class QuiltBinding extends QuiltSheet {
+class QuiltBinding extends Face {
     constructor() {
         super(...arguments);
-        this.calculator = {
-            title: 'Binding',
-            fields: bindingFields,
-            reckon: reckonBinding,
-            draw: (result, style) => [drawBinding(result, style)],
-        };
+        this.calculator = binding;
+        this.english = inEnglish(binding$1);
     }
     static { this.properties = propertiesOf(bindingFields); }
 }

@@ -1,4 +1,4 @@
-import { define } from '../../sheet/define.js';
+import { define } from '../../face/define.js';
 import { QuiltBinding } from './binding.js';
 
 define('quilt-binding', QuiltBinding);

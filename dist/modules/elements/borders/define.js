@@ -1,4 +1,4 @@
-import { define } from '../../sheet/define.js';
+import { define } from '../../face/define.js';
 import { QuiltBorders } from './borders.js';
 
 define('quilt-borders', QuiltBorders);

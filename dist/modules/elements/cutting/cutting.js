@@ -1,19 +1,22 @@
-import { drawCutting } from '../../drawing/cutting.js';
-import { cuttingFields, reckonCutting } from '../../reckon/cutting.js';
-import { isBlank } from '../../reckon/fields.js';
-import { BackgroundSheet } from '../../sheet/background-sheet.js';
-import { propertiesOf } from '../../sheet/calculator.js';
-import { tableOnServer, isAsServed } from '../../sheet/server.js';
-import { stripList } from './strips.js';
+import { cutting } from '../../calculators/cutting/cutting.js';
+import { reckon } from '../../calculators/cutting/reckon.js';
+import { say, cuttingFields } from '../../calculators/cutting/shape.js';
+import { isBlank } from '../../ledger/field.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { ReadingFace } from '../../face/planning-face.js';
+import { tableOnServer, isAsServed } from '../../face/server.js';
+import { cutting as cutting$1 } from '../../words/en/cutting.js';
+import { inEnglish } from '../../words/en/english.js';
 
+/** Its price was of what it was cut from before. */
+const OTHER_PRICE = say('otherPrice');
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
 const listIn = (element) => {
     const table = element.querySelector('table');
     return table
-        ? [...table.rows].map(({ cells }) => [...cells].map((cell) => (cell.querySelector('table') ? 'a table in a cell' : cell.textContent)))
+        ? [...table.rows].map(({ cells }) => [...cells].map((cell) => (cell.querySelector('table') ? '(table)' : cell.textContent)))
         : undefined;
 };
-const OTHER_PRICE = 'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.';
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -21,7 +24,7 @@ const OTHER_PRICE = 'The price was of what it was cut from before, and is left o
  *
  * @tagname quilt-cutting
  */
-class QuiltCutting extends BackgroundSheet {
+class QuiltCutting extends ReadingFace {
     static { this.properties = propertiesOf(cuttingFields); }
     #written;
     /** What it was cut from when its price was written, where the reader changed that since. */
@@ -30,27 +33,12 @@ class QuiltCutting extends BackgroundSheet {
         super();
         this.#written = tableOnServer();
         this.calculator = {
-            title: 'Cutting plan',
-            fields: cuttingFields,
-            reckon: (input) => isAsServed(this) ? reckonCutting(input) : this.plans.reckon((plan) => reckonCutting(input, plan)),
-            draw: drawCutting,
-            byPiece: () => !!this.sheet,
-            listings: ({ fabrics }, style) => [stripList(fabrics, style)],
-            takes: ({ fabrics }, letters) => fabrics.map(({ fabric, need, sheets, buy, cost, width, sold, pieces }) => {
-                const prefix = fabric && `${fabric} · `;
-                const cuts = pieces.map((cut) => ({ ...cut, piece: cut.piece.slice(prefix.length) }));
-                return {
-                    fabric: fabric || (letters[0] ?? ''),
-                    need,
-                    width,
-                    sold,
-                    cuts,
-                    pieces: cuts.map((cut) => ({ ...cut, turn: !this.oneWay })),
-                    ...(sheets && { item: buy.text, cost }),
-                };
-            }),
+            ...cutting,
+            reckon: (input) => (isAsServed(this) ? reckon(input) : this.plans.reckon((plan) => reckon(input, plan))),
         };
+        this.english = inEnglish(cutting$1);
         this.watched = { childList: true, characterData: true, subtree: true };
+        this.#said = [];
         this.oneWay = false;
     }
     readInside() {
@@ -69,15 +57,22 @@ class QuiltCutting extends BackgroundSheet {
         super.change(key, value);
     }
     reckonInput() {
-        const { widths, usualWidth, caution = '' } = this.flow?.values ?? {};
+        const { widths, usualWidth, caution } = this.flow?.values ?? {};
         const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
         return {
             ...super.reckonInput(),
-            caution: `${this.isAsWritten ? caution : ''} ${isOtherPrice ? OTHER_PRICE : ''}`.trim(),
+            caution: this.#cautions(this.isAsWritten ? caution : undefined, isOtherPrice),
             ...(isOtherPrice && { price: undefined }),
             list: this.list ?? this.#written,
             ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
         };
+    }
+    #said;
+    /** What the reader should know about this list; the same array as long as it says the same. */
+    #cautions(caution, isOtherPrice) {
+        const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
+        const isSame = cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);
+        return isSame ? this.#said : (this.#said = cautions);
     }
 }
 

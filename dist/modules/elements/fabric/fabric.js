@@ -1,5 +1,5 @@
 import { LitElement, nothing } from 'lit';
-import { isUnknown } from '../../sheet/server.js';
+import { isUnknown } from '../../face/server.js';
 
 /**
  * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.

@@ -1,4 +1,4 @@
-import { define } from '../../sheet/define.js';
+import { define } from '../../face/define.js';
 import { QuiltTop } from './top.js';
 
 define('quilt-top', QuiltTop);

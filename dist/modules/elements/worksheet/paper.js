@@ -1,43 +1,54 @@
-import { html, nothing, isServer } from 'lit';
-import { MEASURE_FIRST, CUTTER_CAUTION, listing, figures } from '../../sheet/lists.js';
-import { nameOf, shopping, linesOf } from './shopping.js';
-import { isColour, isPicture } from './swatch.js';
+import { html, isServer, nothing } from 'lit';
+import { listing, figures } from '../../face/lists.js';
+import { isPicture } from '../../workbook/swatch.js';
+import { shopping, fabricKey, namedOf } from '../../workbook/shopping.js';
+import { say } from '../../workbook/sayings.js';
+import { sayInFace } from '../../words/face-sayings.js';
 
+/** A server cannot tell: it takes whatever is written for one. */
+const isColour = (swatch) => isServer || CSS.supports('color', swatch);
+/** A swatch as a page shows it. */
+const swatchOf = (swatch) => {
+    if (isServer)
+        return html `<span></span>`;
+    if (isColour(swatch))
+        return html `<span .style=${`background-color:${swatch}`}></span>`;
+    return isPicture(swatch) ? html `<img src=${swatch} alt="" />` : nothing;
+};
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
-const fabricKey = (result, swatches) => {
-    const amounts = new Map();
-    for (const { letter, name, text } of linesOf(result))
-        if (letter)
-            amounts.set(letter, { letter, name, texts: [...(amounts.get(letter)?.texts ?? []), text] });
-    const shown = (swatch) => isServer
-        ? html `<span></span>`
-        : isColour(swatch)
-            ? html `<span .style=${`background-color:${swatch}`}></span>`
-            : isPicture(swatch)
-                ? html `<img src=${swatch} alt="" />`
-                : nothing;
-    const box = (swatch) => html `<td class="swatch">${swatch ? shown(swatch) : nothing}</td>`;
-    return amounts.size
-        ? html `<table part="list" class="key"> <caption>Fabric key</caption> <tbody> ${[...amounts.values()].map(({ letter, name, texts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${texts.join(' and ')}</td></tr>`)} </tbody> </table>`
+const keyOf = ({ answer, t }, swatches) => {
+    const key = fabricKey(answer);
+    const box = (swatch) => html `<td class="swatch">${swatch ? swatchOf(swatch) : nothing}</td>`;
+    return key.length
+        ? html `<table part="list" class="key"> <caption>${t.say(say('fabricKey'))}</caption> <tbody> ${key.map(({ letter, name, amounts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)} </tbody> </table>`
         : nothing;
 };
-/** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
-const requirementSheet = (result, { parts, pieces, key, joint, size, style, }) => {
-    const names = [...new Set(pieces.map(nameOf))];
-    const cutFrom = (name) => listing({
-        caption: `Cut from ${name}`,
-        rows: pieces
-            .filter((piece) => nameOf(piece) === name)
-            .map(({ cut }) => [`${cut.count} ×`, cut.text, cut.piece]),
-    });
-    const drawn = ({ calculator, result, lengthStyle }) => {
-        if (result.errors)
-            return nothing;
-        const [first, ...others] = figures(calculator.draw(result, lengthStyle));
-        const strips = calculator.listings?.(result, lengthStyle).filter(({ toCut }) => toCut);
-        return html `<section><h2>${calculator.title}</h2><p>${[result.summary, ...result.notes].join(' ')}</p>${first}</section>${others}${strips?.map(listing)}`;
-    };
-    return html `<section class="paper"> <h1>${document.title}</h1> <p>${size} ${MEASURE_FIRST}</p> ${listing(shopping(result, style))} ${result.notes.map((note) => html `<p class="note">${note}</p>`)} ${key} <div class="columns"> <p>${CUTTER_CAUTION}</p> ${names.map(cutFrom)} ${joint} ${parts.map(drawn)} </div> </section>`;
+/** What is cut from which fabric, by its name. */
+const cutLists = (pieces, t) => {
+    const called = ({ letter, name }) => namedOf({ letter, name: typeof name === 'string' ? name : t.say(name) });
+    const names = new Map();
+    for (const piece of pieces)
+        names.set(called(piece), [...(names.get(called(piece)) ?? []), piece]);
+    return [...names].map(([fabric, pieces]) => listing({
+        caption: say('cutFrom', { fabric }),
+        rows: pieces.map(({ cut }) => [
+            sayInFace('times', cut),
+            say('cutSize', { width: cut.width, length: cut.length }),
+            cut.piece,
+        ]),
+    }, t));
 };
+/** A part's drawings, with what it says and its lists that say how to cut. */
+const drawn = (part) => {
+    const { answer, calculator, teller: t, outcome } = part;
+    if (!answer)
+        return nothing;
+    const [first, ...others] = figures(calculator.draw(answer), t);
+    const strips = part.lists(answer).filter(({ toCut }) => toCut);
+    const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
+    return html `<section><h2>${t.words.title}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
+};
+/** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
+const requirementSheet = ({ answer, reckoning, t }, about) => html `<section class="paper"> <h1>${document.title}</h1> <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p> ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html `<p class="note">${t.say(note)}</p>`)} ${about.key} <div class="columns"> <p>${t.say(sayInFace('cutterCaution'))}</p> ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)} </div> </section>`;
 
-export { fabricKey, requirementSheet };
+export { isColour, keyOf, requirementSheet };

@@ -1,22 +1,29 @@
 import { isServer, html } from 'lit';
-import { drawCutting } from '../../drawing/cutting.js';
-import { length } from '../../measure/format.js';
-import { isBlank } from '../../reckon/fields.js';
-import { plural } from '../../reckon/shared.js';
-import { worksheetFields, reckonWorksheet } from '../../reckon/worksheet.js';
-import { BackgroundSheet } from '../../sheet/background-sheet.js';
-import { propertiesOf } from '../../sheet/calculator.js';
-import { cellsOf } from '../../sheet/export.js';
-import { figures, listing } from '../../sheet/lists.js';
-import { answerOnServer, insideOnServer } from '../../sheet/server.js';
-import { isCrowd } from '../../sheet/turns.js';
-import { stripList } from '../cutting/strips.js';
-import { Fabrics, flowing } from './fabrics.js';
-import { flow } from './flow.js';
-import { gather } from './gather.js';
+import { drawPlans } from '../../calculators/cutting/draw.js';
+import { stripList } from '../../ledger/strip-list.js';
+import { isBlank } from '../../ledger/field.js';
+import { isExact } from '../../measure/exact.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { spreadsheetCell } from '../../face/export.js';
+import { figures, listing } from '../../face/lists.js';
+import { ReadingFace } from '../../face/planning-face.js';
+import { answerOnServer, insideOnServer } from '../../face/server.js';
+import { isCrowd } from '../../face/turns.js';
+import { worksheetCells } from '../../workbook/cells.js';
+import { Fabrics } from '../../workbook/fabrics.js';
+import { flow, isSame } from '../../workbook/flow.js';
+import { gather } from '../../workbook/gather.js';
+import { NOTHING } from '../../workbook/input.js';
+import { reckon } from '../../workbook/reckon.js';
+import { say } from '../../workbook/sayings.js';
+import { worksheetFields } from '../../workbook/shape.js';
+import { headline, shopping } from '../../workbook/shopping.js';
+import { inEnglish } from '../../words/en/english.js';
+import { worksheet } from '../../words/en/worksheet.js';
+import { Teller } from '../../words/teller.js';
 import { inside, passedOn } from './inside.js';
-import { requirementSheet, fabricKey } from './paper.js';
-import { shopping, worksheetCells } from './shopping.js';
+import { flowingPart, partOnPage, isCutList, giveTo } from './parts.js';
+import { requirementSheet, keyOf, isColour } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
@@ -31,12 +38,11 @@ const givenBy = new WeakMap();
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-class QuiltWorksheet extends BackgroundSheet {
-    static { this.styles = [...BackgroundSheet.styles, worksheetStyles]; }
+class QuiltWorksheet extends ReadingFace {
+    static { this.styles = [...ReadingFace.styles, worksheetStyles]; }
     static { this.properties = propertiesOf(worksheetFields); }
-    /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
+    /** What the parts and the fabrics say. */
     #gathered;
-    #told;
     /** Parts that sizes were given to. */
     #given;
     #pieces;
@@ -48,30 +54,25 @@ class QuiltWorksheet extends BackgroundSheet {
     #isUnread;
     constructor() {
         super();
-        /** What the parts and the fabrics say, and the same as text, to tell when it changes. */
-        this.#gathered = {};
-        this.#told = '';
+        /** What the parts and the fabrics say. */
+        this.#gathered = NOTHING;
         /** Parts that sizes were given to. */
         this.#given = [];
         this.#pieces = [];
         this.#swatches = new Map();
-        this.#size = '';
-        /** That the reader has changed the blocks, and not the cut list that was written for them. */
-        this.#outgrown = '';
         /** Whether a part has drawn itself since that was read. */
         this.#isUnread = false;
         this.calculator = {
-            title: 'Shopping list',
+            name: 'worksheet',
             fields: worksheetFields,
-            reckon: (input) => isServer ? reckonWorksheet(input) : this.plans.reckon((plan) => reckonWorksheet(input, plan)),
-            headline: ({ total, soFar, fabrics, items, kits }) => kits?.cost
-                ? [`For ${plural(kits.count, 'kit')}${soFar ? ', so far' : ''}`, kits.cost.text]
-                : total
-                    ? [soFar ? 'So far' : kits ? 'One kit' : 'In all', total.text]
-                    : [soFar ? 'Buy, so far' : 'Buy', plural(fabrics.length + items.length, 'thing')],
-            draw: (result) => drawCutting({ fabrics: result.fabrics.flatMap(({ together }) => together ?? []) }, this.lengthStyle),
-            listings: (result, style) => [shopping(result, style), ...joint(result, style)],
+            reckon: (input) => isServer
+                ? reckon(input, this.#gathered)
+                : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
+            headline,
+            draw: ({ fabrics }) => drawPlans(fabrics.flatMap(({ together }) => together ?? [])),
+            lists: (answer) => [shopping(answer), ...joint(answer)],
         };
+        this.english = inEnglish(worksheet);
         /**
          * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
          * drawn with them are done.
@@ -86,15 +87,15 @@ class QuiltWorksheet extends BackgroundSheet {
                 queueMicrotask(() => this.settle());
             }
         };
-        this.paper = (result) => {
-            const { lengthStyle: style } = this;
-            return requirementSheet(result, {
+        this.paper = (good) => {
+            const { answer, t } = good;
+            const pictures = figures(this.calculator.draw(answer), t);
+            return requirementSheet(good, {
                 parts: this.#given,
                 pieces: this.#pieces,
-                key: this.more(result),
-                joint: [...figures(this.calculator.draw(result, style)), ...joint(result, style).map(listing)],
-                size: this.#size,
-                style,
+                key: this.more(good),
+                joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
+                size: this.#size ? `${t.size(this.#size)}.` : '',
             });
         };
         answerOnServer(this, (first) => {
@@ -124,8 +125,8 @@ class QuiltWorksheet extends BackgroundSheet {
     }
     /** What it lacks may be what the author left out; but not what the reader has to write. */
     fault() {
-        const message = this.#outgrown;
-        return super.fault() ?? (message ? { flag: 'badInput', message } : undefined);
+        const outgrown = this.#outgrown;
+        return super.fault() ?? (outgrown && { flag: 'badInput', message: this.teller.say(outgrown) });
     }
     // So many parts are not reckoned before the page has had its turn.
     putsOff() {
@@ -138,7 +139,7 @@ class QuiltWorksheet extends BackgroundSheet {
     }
     reckonInput() {
         this.settle();
-        return { ...super.reckonInput(), ...this.#gathered };
+        return { ...super.reckonInput(), gathered: this.#gathered };
     }
     /** Those inside this worksheet, and not in one inside it. */
     get #inside() {
@@ -155,51 +156,64 @@ class QuiltWorksheet extends BackgroundSheet {
         this.#isUnread = false;
         if (!isServer)
             passedOn(this).forEach((passed) => this.watch(passed));
-        const { lengthStyle } = this;
         const parts = this.#parts;
-        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
-        const { size, caution, lists } = flow(this, parts, fabrics);
-        parts.forEach((part) => givenBy.set(part, this));
-        for (const part of this.#given)
-            if (!parts.includes(part) && givenBy.get(part) === this)
-                part.flow = undefined;
-        this.#given = parts;
-        const [wide, long] = [size.width, size.length].map((side) => flowing(side, lengthStyle).inches);
-        this.#size = wide && long ? `${length(wide, lengthStyle)} × ${length(long, lengthStyle)}.` : '';
-        const { gathered, pieces } = gather(parts, fabrics);
+        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
+        const { size, caution } = flow(this, parts.map(flowingPart), fabrics, giveTo);
+        this.#takeOn(parts);
+        const { width, length } = size;
+        this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
+        const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
         this.#pieces = pieces;
-        this.#swatches = fabrics.swatches;
-        this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : '';
+        const lists = parts.filter(isCutList);
+        this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
         if (caution && (this.#outgrown || !lists[0]))
             gathered.unfinished.push(caution);
-        const told = JSON.stringify([gathered, ...this.#swatches.values()]);
-        if (told === this.#told)
+        if (isSame([gathered, fabrics.swatches], [this.#gathered, this.#swatches]))
             return;
-        this.#told = told;
+        this.#swatches = fabrics.swatches;
         this.#gathered = gathered;
         this.requestUpdate();
         // Whoever hears of what was typed may ask its form at once.
         if (this.form)
             this.send();
     }
+    /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
+    #takeOn(parts) {
+        parts.forEach((part) => givenBy.set(part, this));
+        for (const part of this.#given)
+            if (!parts.includes(part) && givenBy.get(part) === this)
+                part.flow = undefined;
+        this.#given = parts;
+    }
+    /** It says what its parts say, in their words. */
+    get teller() {
+        const own = super.teller;
+        const others = Object.fromEntries(this.#given.map(({ calculator, teller }) => [calculator.name, teller.words]));
+        const isKnown = this.#spoken?.style === own.style && this.#spoken.lang === own.lang;
+        if (this.#spoken && isKnown && isSame(this.#spoken.words.others, others))
+            return this.#spoken;
+        return (this.#spoken = new Teller({ ...own.words, others }, own.style, own.lang));
+    }
+    #spoken;
     render() {
         return html `<slot></slot>${super.render()}`;
     }
-    more(result) {
-        return fabricKey(result, this.#swatches);
+    more(good) {
+        return keyOf(good, this.#swatches);
     }
-    cells(result) {
-        const cells = [...worksheetCells(result, this.#pieces, this.lengthStyle), ...cellsOf(result)];
+    cells(good) {
+        const { answer, reckoning, t } = good;
+        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+        const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
         const widest = Math.max(...cells.map((row) => row.length));
         return cells.map((row) => [...row, ...Array(widest - row.length).fill('')]);
     }
 }
 /** The strips of parts that are laid out together. */
-const joint = ({ fabrics }, style) => {
+const joint = ({ fabrics }) => {
     const plans = fabrics.flatMap(({ together }) => together ?? []);
-    return plans.length
-        ? [{ ...stripList(plans, style), caption: 'Parts cut together: strips, from the top of the cloth' }]
-        : [];
+    const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
+    return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
 };
 
 export { QuiltWorksheet };

@@ -1,12 +1,11 @@
-import { type BackingResult } from '../../reckon/backing.js';
-import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { type BackingAnswer } from '../../calculators/backing/shape.js';
+import { Face } from '../../face/face.js';
 /**
  * Cloth for a quilt's back: panels, seams, every layout that is possible, and what to buy.
  *
  * @tagname quilt-backing
  */
-export declare class QuiltBacking extends QuiltSheet<BackingResult> {
+export declare class QuiltBacking extends Face<BackingAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** Cloth added on each side of the quilt. A length. Default `4 in`. */
     overage: string | number | undefined;
@@ -16,8 +15,9 @@ export declare class QuiltBacking extends QuiltSheet<BackingResult> {
     oneWay: boolean;
     /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
     piecedStrip: boolean;
+    readonly calculator: import("../../calculators/calculator.js").Calculator<BackingAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
     constructor();
-    readonly calculator: Calculator<BackingResult>;
 }
 declare global {
     interface HTMLElementTagNameMap {

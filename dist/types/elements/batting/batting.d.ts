@@ -1,12 +1,11 @@
-import { type BattingResult } from '../../reckon/batting.js';
-import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { type BattingAnswer } from '../../calculators/batting/shape.js';
+import { Face } from '../../face/face.js';
 /**
  * Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed.
  *
  * @tagname quilt-batting
  */
-export declare class QuiltBatting extends QuiltSheet<BattingResult> {
+export declare class QuiltBatting extends Face<BattingAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** Batting added on each side of the quilt. A length. Default `4 in`. */
     overage: string | number | undefined;
@@ -20,7 +19,8 @@ export declare class QuiltBatting extends QuiltSheet<BattingResult> {
     drop: string | number | undefined;
     /** Length to tuck under the pillows. Default 0. */
     tuck: string | number | undefined;
-    readonly calculator: Calculator<BattingResult>;
+    readonly calculator: import("../../calculators/calculator.js").Calculator<BattingAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
 }
 declare global {
     interface HTMLElementTagNameMap {

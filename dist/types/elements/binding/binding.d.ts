@@ -1,12 +1,11 @@
-import { type BindingResult } from '../../reckon/binding.js';
-import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { type BindingAnswer } from '../../calculators/binding/shape.js';
+import { Face } from '../../face/face.js';
 /**
  * Strips and cloth for a quilt's binding: double-fold or single-fold, cut straight or on the bias.
  *
  * @tagname quilt-binding
  */
-export declare class QuiltBinding extends QuiltSheet<BindingResult> {
+export declare class QuiltBinding extends Face<BindingAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
     perimeter: string | number | undefined;
@@ -26,7 +25,8 @@ export declare class QuiltBinding extends QuiltSheet<BindingResult> {
     join: 'diagonal' | 'straight' | undefined;
     /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
-    readonly calculator: Calculator<BindingResult>;
+    readonly calculator: import("../../calculators/calculator.js").Calculator<BindingAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
 }
 declare global {
     interface HTMLElementTagNameMap {

@@ -1,12 +1,11 @@
-import { type BordersResult } from '../../reckon/borders.js';
-import { type Calculator } from '../../sheet/calculator.js';
-import { QuiltSheet } from '../../sheet/sheet.js';
+import { type BordersAnswer } from '../../calculators/borders/shape.js';
+import { Face } from '../../face/face.js';
 /**
  * Borders round a quilt top: cut lengths, strips, cloth, and the finished size.
  *
  * @tagname quilt-borders
  */
-export declare class QuiltBorders extends QuiltSheet<BordersResult> {
+export declare class QuiltBorders extends Face<BordersAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** Finished widths from the inside out: `2, 4 1/2`. Required unless `target` is given. */
     borders: string | number | undefined;
@@ -20,7 +19,8 @@ export declare class QuiltBorders extends QuiltSheet<BordersResult> {
     join: 'diagonal' | 'straight' | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
-    readonly calculator: Calculator<BordersResult>;
+    readonly calculator: import("../../calculators/calculator.js").Calculator<BordersAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
 }
 declare global {
     interface HTMLElementTagNameMap {

@@ -1,7 +1,7 @@
-import type { Input } from '../../reckon/answer.js';
-import { type CuttingResult } from '../../reckon/cutting.js';
-import { BackgroundSheet } from '../../sheet/background-sheet.js';
-import { type Calculator } from '../../sheet/calculator.js';
+import type { Calculator } from '../../calculators/calculator.js';
+import { type CuttingAnswer } from '../../calculators/cutting/shape.js';
+import type { Input } from '../../ledger/ledger.js';
+import { ReadingFace } from '../../face/planning-face.js';
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -9,7 +9,7 @@ import { type Calculator } from '../../sheet/calculator.js';
  *
  * @tagname quilt-cutting
  */
-export declare class QuiltCutting extends BackgroundSheet<CuttingResult> {
+export declare class QuiltCutting extends ReadingFace<CuttingAnswer> {
     #private;
     static properties: import("lit").PropertyDeclarations;
     /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
@@ -25,7 +25,8 @@ export declare class QuiltCutting extends BackgroundSheet<CuttingResult> {
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     constructor();
-    readonly calculator: Calculator<CuttingResult>;
+    readonly calculator: Calculator<CuttingAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
     protected readonly watched: {
         childList: boolean;
         characterData: boolean;
@@ -35,7 +36,7 @@ export declare class QuiltCutting extends BackgroundSheet<CuttingResult> {
     /** Whether the list is still the one that the page wrote. */
     get isAsWritten(): boolean;
     protected change(key: string, value: unknown): void;
-    protected reckonInput(): Input;
+    reckonInput(): Input;
 }
 declare global {
     interface HTMLElementTagNameMap {

@@ -1,12 +1,12 @@
-import { type TopResult } from '../../reckon/top.js';
-import { PlanningSheet } from '../../sheet/background-sheet.js';
-import { type Calculator } from '../../sheet/calculator.js';
+import type { Calculator } from '../../calculators/calculator.js';
+import { type Blocks, type TopAnswer } from '../../calculators/top/shape.js';
+import { PlanningFace } from '../../face/planning-face.js';
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
  *
  * @tagname quilt-top
  */
-export declare class QuiltTop extends PlanningSheet<TopResult> {
+export declare class QuiltTop extends PlanningFace<TopAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** A block's finished side. A length. Required. */
     block: string | number | undefined;
@@ -25,12 +25,13 @@ export declare class QuiltTop extends PlanningSheet<TopResult> {
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     constructor();
-    /** Its blocks as its attributes have them, and as they are now: `20 blocks of 12 in`. Empty where something is wrong. */
+    /** Its blocks as its attributes have them, and as they are now; undefined where something is wrong. */
     get blocks(): {
-        written: string;
-        now: string;
+        written: Blocks | undefined;
+        now: Blocks | undefined;
     };
-    readonly calculator: Calculator<TopResult>;
+    readonly calculator: Calculator<TopAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
 }
 declare global {
     interface HTMLElementTagNameMap {

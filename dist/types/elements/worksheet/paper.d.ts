@@ -1,16 +1,17 @@
 import { type TemplateResult } from 'lit';
-import type { Style } from '../../measure/format.js';
-import type { WorksheetResult } from '../../reckon/worksheet.js';
-import type { QuiltSheet } from '../../sheet/sheet.js';
-import { type Piece } from './shopping.js';
+import type { Face } from '../../face/face.js';
+import type { Good } from '../../face/outcome.js';
+import type { WorksheetAnswer } from '../../workbook/shape.js';
+import type { PieceOfPart } from '../../workbook/gather.js';
+/** A server cannot tell: it takes whatever is written for one. */
+export declare const isColour: (swatch: string) => boolean;
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
-export declare const fabricKey: (result: WorksheetResult, swatches: Map<string, string>) => unknown;
+export declare const keyOf: ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string, string>) => unknown;
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
-export declare const requirementSheet: (result: WorksheetResult, { parts, pieces, key, joint, size, style, }: {
-    parts: QuiltSheet[];
-    pieces: Piece[];
+export declare const requirementSheet: ({ answer, reckoning, t }: Good<WorksheetAnswer>, about: {
+    parts: Face[];
+    pieces: PieceOfPart[];
     key: unknown;
     joint: unknown;
     size: string;
-    style: Style;
 }) => TemplateResult;

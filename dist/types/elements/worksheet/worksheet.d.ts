@@ -1,10 +1,12 @@
 import { type TemplateResult } from 'lit';
-import type { Input } from '../../reckon/answer.js';
-import { type WorksheetResult } from '../../reckon/worksheet.js';
-import { BackgroundSheet } from '../../sheet/background-sheet.js';
-import { type Calculator } from '../../sheet/calculator.js';
-import { type Cells } from '../../sheet/export.js';
-import type { Fault } from '../../sheet/form-field.js';
+import type { Calculator } from '../../calculators/calculator.js';
+import type { Input } from '../../ledger/ledger.js';
+import { type Cells } from '../../face/export.js';
+import type { Fault } from '../../face/form-field.js';
+import type { Good } from '../../face/outcome.js';
+import { ReadingFace } from '../../face/planning-face.js';
+import { type WorksheetAnswer } from '../../workbook/shape.js';
+import { Teller } from '../../words/teller.js';
 /**
  * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
  * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
@@ -12,7 +14,7 @@ import type { Fault } from '../../sheet/form-field.js';
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
  */
-export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
+export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     #private;
     static styles: import("lit").CSSResult[];
     static properties: import("lit").PropertyDeclarations;
@@ -20,7 +22,8 @@ export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     kits: string | number | undefined;
     /** How much cloth a bolt holds. A length. Default `15 yd`. */
     bolt: string | number | undefined;
-    readonly calculator: Calculator<WorksheetResult>;
+    readonly calculator: Calculator<WorksheetAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
     constructor();
     connectedCallback(): void;
     protected get switchable(): boolean;
@@ -30,13 +33,15 @@ export declare class QuiltWorksheet extends BackgroundSheet<WorksheetResult> {
     protected putsOff(): boolean;
     /** Gives its parts their sizes, if something is still to be read. */
     settle(): void;
-    protected reckonInput(): Input;
+    reckonInput(): Input;
     /** Lets the sizes flow through the parts, and gathers what all take. */
     protected readInside(): void;
+    /** It says what its parts say, in their words. */
+    get teller(): Teller;
     protected render(): TemplateResult;
-    protected more(result: WorksheetResult): unknown;
-    protected cells(result: WorksheetResult): Cells;
-    protected paper: (result: WorksheetResult) => TemplateResult;
+    protected more(good: Good<WorksheetAnswer>): unknown;
+    protected cells(good: Good<WorksheetAnswer>): Cells;
+    protected paper: (good: Good<WorksheetAnswer>) => TemplateResult;
 }
 declare global {
     interface HTMLElementTagNameMap {

@@ -1,2 +1,0 @@
-/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */
-import{J as t,H as r,f as e,A as a}from"./sheet-CehRDmIl.js";let s=(s,{cloth:i,kept:l},h,d)=>{if(t(h))return{width:i,sold:s.values.fabricWidth};let o=s.blame("fabricWidth",()=>r(e.fabricWidth,h,s.style),d),u=o.mul(l);return{width:s.rows.some(({id:t,role:r})=>"washedWidth"===t&&"measured"===r)?a(i,u):u,sold:o}},i=(t,r)=>{let{fabricWidths:e}=t.input,a=Array.isArray(e)?e:[];return e=>{let i=Math.min(e,a.length-1);return s(t,r,a[i],`Cloth ${i+1}: `)}};export{s as a,i as o};

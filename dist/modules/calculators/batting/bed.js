@@ -1,0 +1,27 @@
+import { inches } from '../../ledger/quantity.js';
+import { sidesOf } from '../../ledger/quilt.js';
+import { BED_SIZES } from '../../trade/beds.js';
+import { say } from './shape.js';
+
+/** The finished quilt: as it was given, or as it hangs over a bed. */
+const quiltOrBed = (ledger) => {
+    const { bed, width, length } = ledger.values;
+    ledger.given('bed');
+    if (bed === 'none') {
+        ledger.given('width', 'length');
+        return { width: ledger.needed('width'), length: ledger.needed('length') };
+    }
+    if (width || length)
+        ledger.note(say('sizeForBed'));
+    const mattress = { width: inches(BED_SIZES[bed].width), length: inches(BED_SIZES[bed].length) };
+    ledger.row('mattress', say('size', sidesOf(mattress)), { how: say('measureYours'), from: ['bed'] });
+    ledger.given('drop', 'tuck');
+    const { drop, tuck } = ledger.inputs;
+    const from = ['mattress'];
+    return {
+        width: ledger.measurable('bedWidth', mattress.width.plus(drop.times(2)), { from }),
+        length: ledger.measurable('bedLength', mattress.length.plus(drop).plus(tuck), { from }),
+    };
+};
+
+export { quiltOrBed };

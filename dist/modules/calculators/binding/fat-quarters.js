@@ -1,0 +1,49 @@
+import { ownLength } from '../../ledger/lengths.js';
+import { inches, count, ONE_WHOLE } from '../../ledger/quantity.js';
+import { wholeDown } from '../../measure/exact.js';
+import { biasSquares } from '../../planner/bias.js';
+import { fewest } from '../../planner/joins.js';
+import { FAT_QUARTER } from '../../trade/conventions.js';
+import { biasNeed, reachBy } from './job.js';
+import { say } from './shape.js';
+
+/** The same binding from fat quarters, with its rows; a row says so where none holds it. */
+const fromFatQuarters = (job) => {
+    const { ledger, strip, cloth } = job;
+    const washed = (side) => cloth.washed(inches(ownLength(side))).asResult();
+    const sides = { long: washed(FAT_QUARTER.width), high: washed(FAT_QUARTER.height) };
+    const found = ledger.values.cut === 'bias' ? squaresFrom(sides, job) : stripsFrom(sides, job);
+    if (found)
+        return found;
+    const size = { width: sides.high.value, length: sides.long.value };
+    ledger.row('fatQuarters', say('notPossible'), { how: say('tooWideForFatQuarter', { strip, size }) });
+    return undefined;
+};
+/** A bias square of each. */
+const squaresFrom = ({ high }, job) => {
+    const { ledger, need, strip } = job;
+    const squares = biasSquares(biasNeed(job), high.value);
+    if (!squares)
+        return undefined;
+    const { seam } = ledger.inputs;
+    const how = say('squareFromEach', { side: squares.side, need, strip, seam });
+    ledger.row('fatQuarters', count(squares.count), { how });
+    return { strips: squares.count, count: squares.count };
+};
+/** Strips along the longer side. */
+const stripsFrom = ({ long, high }, job) => {
+    const { ledger, need, strip, loss } = job;
+    const each = wholeDown(high.value.div(strip.value));
+    const strips = each && fewest(need.value, long.value, loss.value);
+    if (!strips)
+        return undefined;
+    const reach = reachBy(strips, long, job);
+    const all = ledger.row('fatStrips', count(strips), { how: say('stripsReach', { reach, need }) });
+    const quarters = ledger.row('fatQuarters', all.over(each).upTo(ONE_WHOLE), {
+        how: say('stripsFromEach', { high, strip, each }),
+        from: ['fatStrips'],
+    });
+    return { strips, count: quarters.value.valueOf() };
+};
+
+export { fromFatQuarters };

@@ -1,0 +1,107 @@
+import { clothOf } from '../../ledger/cloth.js';
+import { Ledger } from '../../ledger/ledger.js';
+import { total } from '../../ledger/quantity.js';
+import { sidesOf } from '../../ledger/quilt.js';
+import { buyCloth } from '../../ledger/shop.js';
+import { ownCloths } from '../../ledger/widths.js';
+import { sewBorder } from './cut.js';
+import { bordersFields, say, rowOf } from './shape.js';
+import { countOf, along } from './strips.js';
+import { GrowingTop } from './top.js';
+import { lastBorder } from './wanted.js';
+
+/**
+ * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
+ * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
+ */
+const reckon = (input = {}) => {
+    const ledger = new Ledger(bordersFields, input);
+    return ledger.finish(() => {
+        const { borders: listed = [], target, grain } = ledger.values;
+        const many = listed.length + (target ? 1 : 0);
+        if (!many)
+            ledger.refuse('borders', say('noBorder'));
+        // The corners' row has those of every border.
+        ledger.values.corners = cornersFor(ledger, many);
+        ledger.given('width', 'length', 'borders', 'target', 'corners');
+        const cloth = clothOf(ledger);
+        const top = new GrowingTop(ledger);
+        const sewn = sewAll(ledger, top, cloth);
+        const made = sewn.map(({ made }) => made);
+        const borders = made.map(({ border }) => border);
+        ledger.given();
+        const isOneCloth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
+        const bought = buyAll(ledger, sewn, isOneCloth ? cloth : undefined);
+        if (borders.length > 1 && isOneCloth && !ledger.input.shared)
+            ledger.note(say('fromDifferentCloths', { buys: borders.map(({ buy }) => buy) }));
+        ledger.note(say('measureTop'));
+        const finished = sidesOf(top);
+        const [strips, joins] = [countOf(borders, 'strips'), countOf(borders, 'joins')];
+        return {
+            ...bought,
+            finished,
+            summary: say('summary', { strips, joins, grain, borders: borders.length, finished }),
+            borders,
+            cuts: made.flatMap(({ cuts }) => cuts),
+            used: { cloth, borders: made },
+        };
+    });
+};
+/** A corner style for each border, or one for all. A reader may have added a border, or taken one away. */
+const cornersFor = (ledger, borders) => {
+    const { corners } = ledger.values;
+    const styles = corners.length;
+    if (styles === 1 || styles === borders)
+        return corners;
+    ledger.note(say(styles < borders ? 'cornersCopied' : 'cornersUnused', { styles, borders }));
+    return Array.from({ length: borders }, (_, at) => cornersAt(corners, at));
+};
+/** A border's corners; where it has none of its own, it has those of the border before it. */
+const cornersAt = (corners, at) => corners[at] ?? corners.at(-1) ?? 'sides-first';
+/** Sews on every border, from the inside out; the last as wide as the wanted size takes. */
+const sewAll = (ledger, top, cloth) => {
+    const clothAt = ownCloths(ledger, cloth);
+    ledger.given('grain', 'join', 'seam');
+    const { borders: listed = [], corners, target } = ledger.values;
+    const sewn = [];
+    const sew = (widths) => {
+        const at = sewn.length;
+        const wanted = { number: at + 1, corners: cornersAt(corners, at), widths };
+        const border = sewBorder(ledger, top, wanted, cloth, clothAt(at));
+        if (border)
+            sewn.push(border);
+    };
+    listed.forEach((value, at) => {
+        const width = ledger.entry('borders', at, value);
+        sew({ side: width, end: width });
+    });
+    if (target)
+        sew(lastBorder(ledger, top, target));
+    return sewn;
+};
+/** Buys the cloth for all borders; `shared` is the one cloth that all of them are cut from. */
+const buyAll = (ledger, sewn, shared) => {
+    const howOf = ({ fabric, longest }) => longest ?? fabric;
+    const [only, ...more] = sewn;
+    if (only && !more.length)
+        return buyCloth(ledger, only.plan.fabric, { how: howOf(only.plan), from: only.from });
+    const needs = sewn.map(({ made: { number }, plan, from }) => ledger.row(rowOf(number, 'Fabric'), plan.fabric, {
+        how: howOf(plan),
+        label: say('borderRow', { number, is: 'cloth' }),
+        from,
+    }));
+    const apart = total(needs);
+    // Along the cloth, pieces of several borders may lie side by side.
+    const [together] = shared && ledger.values.grain === 'along'
+        ? along(ledger, sewn.flatMap(({ lots }) => lots), shared)
+        : [];
+    if (!together?.fabric.value.lt(apart.value))
+        return buyCloth(ledger, apart);
+    const { how, fabric, longest } = together;
+    return buyCloth(ledger, fabric, {
+        how: say('allAlong', { how, fabric, longest }),
+        from: needs.map(({ row }) => row),
+    });
+};
+
+export { reckon };

@@ -1,0 +1,132 @@
+import { joined } from '../../ledger/joined.js';
+import { total, count } from '../../ledger/quantity.js';
+import { wholeDown, toMark } from '../../measure/exact.js';
+import { fewest } from '../../planner/joins.js';
+import { fewestShared } from '../../planner/share.js';
+import { say } from './shape.js';
+
+/**
+ * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
+ * anybody can cut: then the size itself counts, so that cloth is never short of either.
+ */
+const lotsOf = (pieces, mark) => {
+    const takes = (size) => toMark(size.value, mark.value).gt(size.value) ? size.onMark(mark).asResult() : size;
+    const lots = [];
+    for (const piece of pieces) {
+        const width = takes(piece.width);
+        let lot = lots.find((lot) => lot.width.value.equals(width.value));
+        if (!lot)
+            lots.push((lot = { width, pieces: [] }));
+        lot.pieces.push({ count: piece.count, length: takes(piece.length) });
+    }
+    return lots;
+};
+const times = ({ length, count: many }) => count(many).times(length);
+const joinAll = (lot, cloth, loss) => {
+    const need = total(lot.pieces.map(times));
+    const strips = fewest(need.value, cloth.value, loss.value);
+    if (!strips)
+        return undefined;
+    const joins = strips - 1;
+    const reach = joined(strips, cloth, count(joins).times(loss));
+    return { lot, strips, joins, how: say('allJoined', { reach, need }) };
+};
+const makeEach = (lot, cloth, loss) => {
+    const gained = cloth.minus(loss);
+    /** What is to be cut of each piece beside its whole strips. */
+    const rests = [];
+    let whole = 0;
+    for (const { length, count } of lot.pieces) {
+        const strips = fewest(length.value, cloth.value, loss.value);
+        if (!strips)
+            return undefined;
+        whole += (strips - 1) * count;
+        rests.push({ length: length.minus(gained.times(strips - 1)).asResult(), count });
+    }
+    const shared = fewestShared(rests.flatMap(({ length, count }) => Array(count).fill(length.value)), cloth.value);
+    const how = say('eachSeparate', { whole, shared, pieces: rests.map(times), loss });
+    return { lot, strips: whole + shared, joins: whole, how };
+};
+const countOf = (things, key) => things.reduce((all, thing) => all + thing[key], 0);
+/** Strips from selvage to selvage; none where the cloth is too narrow for its joins. */
+const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width, toBuy }) => {
+    const made = lots.flatMap((lot) => cut(lot, width, join === 'diagonal' ? lot.width : seam.times(2).asResult()) ?? []);
+    if (made.length < lots.length)
+        return [];
+    return [
+        {
+            plan,
+            strips: countOf(made, 'strips'),
+            joins: countOf(made, 'joins'),
+            fabric: toBuy(total(made.map(({ lot, strips }) => count(strips).times(lot.width)))),
+            how: say('eachWidth', { widths: made.map(({ how }) => how) }),
+        },
+    ];
+};
+/**
+ * Pieces side by side as far as the cloth is wide, longest first; a row is as long as its longest piece, and shorter ones
+ * lie one behind another in it. Gives back the longest piece of each row.
+ */
+const laidAlong = (lots, cloth) => {
+    const pieces = lots
+        .flatMap(({ width, pieces }) => pieces.flatMap(({ length, count }) => Array.from({ length: count }, () => ({ width, length }))))
+        .sort((a, b) => b.length.value.compare(a.length.value));
+    const rows = [];
+    const columns = [];
+    let isBehind = false;
+    for (const { width: { value: width }, length, } of pieces) {
+        let column = columns.find((column) => column.width.gte(width) && column.length.gte(length.value));
+        if (column)
+            isBehind = true;
+        else {
+            let row = rows.find(({ left }) => left.gte(width));
+            if (!row)
+                rows.push((row = { longest: length, left: cloth }));
+            row.left = row.left.sub(width);
+            columns.push((column = { width, length: row.longest.value }));
+        }
+        column.length = column.length.sub(length.value);
+    }
+    return { rows: rows.map(({ longest }) => longest), pieces: pieces.length, isBehind };
+};
+/** Strips parallel to the selvage; none where one is wider than the cloth. */
+const along = ({ inputs }, lots, { width, kept, toBuy }) => {
+    if (lots.some((lot) => lot.width.value.gt(width.value)))
+        return [];
+    const { rows, pieces, isBehind } = laidAlong(lots, width.value);
+    const [first, ...others] = lots;
+    const each = first && !others.length ? width.over(first.width) : undefined;
+    const fabric = toBuy(total(rows));
+    const shrinkage = kept.equals(1) ? undefined : inputs.shrinkage;
+    return [
+        {
+            plan: 'along',
+            strips: pieces,
+            joins: 0,
+            fabric,
+            how: say('sideBySide', {
+                across: each,
+                fit: each ? wholeDown(each.value) : 0,
+                rows: rows.length,
+                isBehind,
+            }),
+            longest: rows.length > 1 ? undefined : say('longestPiece', { fabric, shrinkage }),
+        },
+    ];
+};
+/** Every way to cut a border that this cloth allows: joined, separate, along. */
+const plansFor = (ledger, lots, cloth) => [
+    ...across(ledger, 'joined', joinAll, lots, cloth),
+    ...across(ledger, 'separate', makeEach, lots, cloth),
+    ...along(ledger, lots, cloth),
+];
+/**
+ * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
+ * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept
+ * apart.
+ */
+const bestPlan = (plans, grain) => plans
+    .filter(({ plan }) => (plan === 'along') === (grain === 'along'))
+    .sort((a, b) => a.fabric.value.compare(b.fabric.value) || a.joins - b.joins)[0];
+
+export { along, bestPlan, countOf, lotsOf, plansFor };

@@ -1,0 +1,125 @@
+import { ownLength } from '../../ledger/lengths.js';
+import { inches } from '../../ledger/quantity.js';
+import { toMark } from '../../measure/exact.js';
+import { MITRE_SAFETY } from '../../trade/conventions.js';
+import { rowOf, say } from './shape.js';
+
+/** What strips along a side of the top are called, and which side of it they are as long as. */
+const ALONG = {
+    side: { part: 'Sides', side: 'length', top: 'TopLength' },
+    end: { part: 'Ends', side: 'width', top: 'TopWidth' },
+};
+/** What something measures with so much more on both sides. */
+const grown = (before, by) => by.value.equals(0) ? before : before.plus(by.times(2));
+/** One border while it is sewn on: its pieces, and the rows that say their sizes. */
+class Sewing {
+    #seams;
+    constructor(ledger, number, corners, wanted) {
+        this.ledger = ledger;
+        this.number = number;
+        this.corners = corners;
+        this.pieces = [];
+        this.#seams = ledger.inputs.seam.times(2);
+        const isEven = wanted.side.value.equals(wanted.end.value);
+        this.side = this.#strip('Width', isEven ? 'cutWidth' : 'sidesCutWidth', wanted.side);
+        this.end = isEven ? this.side : this.#strip('EndsWidth', 'endsCutWidth', wanted.end);
+    }
+    #label(is) {
+        return say('borderRow', { number: this.number, is });
+    }
+    #strip(part, is, finished) {
+        return finished.value.gt(0)
+            ? this.#measured(part, this.#label(is), finished)
+            : { finished, cut: undefined };
+    }
+    /** How a size was got, and what it is cut to where it lies between the ruler's marks. */
+    #onMark(size) {
+        const cut = toMark(size.value, this.ledger.values.mark);
+        return cut.equals(size.value) ? size : say('cutOnMark', { size, cut });
+    }
+    /** A size that can be typed over, from raw edge to raw edge, and what it then measures finished. */
+    #measured(part, label, before) {
+        const id = rowOf(this.number, part);
+        const reckoned = before.plus(this.#seams);
+        const cut = this.ledger.measurable(id, reckoned, { how: this.#onMark(reckoned), label });
+        if (cut.value.equals(reckoned.value))
+            return { finished: before, cut };
+        if (cut.value.lte(this.#seams.value))
+            this.ledger.refuse(id, say('seamsLeaveNothing', { measured: cut.value, reckoned: reckoned.value }));
+        return { finished: cut.minus(this.#seams), cut };
+    }
+    /** Cuts the two strips that go along such a side of the top; gives back what that side measures. */
+    #along(piece, before) {
+        const { cut: width } = this[piece];
+        if (!width)
+            return before;
+        const { ledger, number, corners } = this;
+        const { part, side, top } = ALONG[piece];
+        if (corners !== 'mitred') {
+            const { finished, cut } = this.#measured(part, this.#label(piece), before);
+            this.pieces.push({ piece, count: 2, length: cut, width });
+            return finished;
+        }
+        const { finished } = this.#measured(top, say('topBefore', { number, side }), before);
+        const reckoned = finished.plus(width.times(2)).plus(inches(ownLength(MITRE_SAFETY)));
+        const length = ledger.row(rowOf(number, part), reckoned, {
+            how: this.#onMark(reckoned),
+            label: this.#label(piece),
+        });
+        this.pieces.push({ piece, count: 2, length, width });
+        return finished;
+    }
+    /** Sews it round a top; gives back the top's sides with it. */
+    round(top) {
+        const { corners, side, end, pieces } = this;
+        if (corners === 'ends-first') {
+            const width = grown(this.#along('end', top.width), side.finished);
+            return { width, length: this.#along('side', grown(top.length, end.finished)) };
+        }
+        const length = grown(this.#along('side', top.length), end.finished);
+        const width = corners === 'sides-first'
+            ? this.#along('end', grown(top.width, side.finished))
+            : grown(this.#along('end', top.width), side.finished);
+        if (corners === 'squares' && side.cut && end.cut)
+            pieces.push({ piece: 'corner', count: 4, length: end.cut, width: side.cut });
+        return { width, length };
+    }
+}
+/** The top while borders are sewn on, one after the other; each puts its rows into the ledger. */
+class GrowingTop {
+    constructor(ledger) {
+        this.ledger = ledger;
+        const { width, length } = ledger.inputs;
+        this.width = width;
+        this.length = length;
+    }
+    /**
+     * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
+     * makes it as wide as that finishes.
+     */
+    sew(number, corners, wanted) {
+        const { ledger } = this;
+        const border = new Sewing(ledger, number, corners, wanted);
+        const { width, length } = border.round(this);
+        const { pieces, side, end } = border;
+        if (pieces.length) {
+            const label = (side) => ({
+                label: say('topWith', { number, side }),
+            });
+            this.width = ledger.row(rowOf(number, 'FinishedWidth'), width, label('width'));
+            this.length = ledger.row(rowOf(number, 'FinishedLength'), length, label('length'));
+        }
+        return { pieces, side: side.finished, end: end.finished };
+    }
+    /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
+    lacking([width, length]) {
+        const { ledger } = this;
+        const half = (id, wanted, now) => ledger.row(id, wanted.minus(now).over(2));
+        return {
+            side: half('targetSides', ledger.entry('target', 0, width), this.width),
+            end: half('targetEnds', ledger.entry('target', 1, length), this.length),
+        };
+    }
+}
+
+export { GrowingTop };

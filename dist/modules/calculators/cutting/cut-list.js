@@ -1,0 +1,159 @@
+import { textOf } from '../../ledger/field.js';
+import { readLength } from '../../ledger/lengths.js';
+import { refuse, unlessRefused } from '../../ledger/refusal.js';
+import { exact, ZERO, least, toMark } from '../../measure/exact.js';
+import { sayings } from '../../measure/message.js';
+import { inUnit, splitSize } from '../../measure/parse.js';
+import { MOST_PIECES } from '../../planner/grid.js';
+import { PATCHES } from '../../trade/patches.js';
+import { bareSize, HEADS, kindOf, isOfSquares, isFinished } from './list-words.js';
+
+const say = sayings();
+const MOST_LINES = 500;
+/** What stands between the cells of a line: the first of these that is in it. */
+const MARKS = ['\t', '|', ';'];
+/** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
+const linesOf = (list) => {
+    const lines = Array.isArray(list)
+        ? list.map((line) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
+        : textOf(list)
+            .split(/\r?\n/)
+            .map((line) => line.trimEnd().replace(/;$/, '').trimEnd())
+            .map((line) => line.split(MARKS.find((mark) => line.includes(mark)) ?? '\n'));
+    return lines
+        .map((line) => line.map((cell) => cell.replace(/\s+/g, ' ').trim()))
+        .filter((line) => line.some(Boolean));
+};
+const written = (lines) => lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
+/** The list as text, a line each with | between its cells. */
+const writeCutList = (list) => written(linesOf(list));
+/** From the words in the head; each column is taken once. */
+const columnsOf = (head) => {
+    const columns = {};
+    const taken = new Set();
+    for (const [name, words] of HEADS) {
+        const at = head.findIndex((cell, at) => !taken.has(at) && words.test(cell));
+        if (at < 0 || columns[name] !== undefined)
+            continue;
+        columns[name] = at;
+        taken.add(at);
+    }
+    return columns;
+};
+const USUAL = { fabric: 0, piece: 1, size: 2, count: 3 };
+/** The columns of a list, and whether its first line is their head. */
+const layoutOf = (lines) => {
+    const [head = []] = lines;
+    const named = columnsOf(head);
+    const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
+    return { columns: hasHead ? named : USUAL, hasHead };
+};
+const sizeOf = (written, words, { style, mark, seam }) => {
+    const plain = bareSize(written);
+    const [first, second] = splitSize(plain) ?? [plain, plain];
+    const width = readLength(first, style);
+    const length = readLength(second, style);
+    const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
+    // What lies between two marks is cut on the upper one, and takes that much cloth.
+    const cut = (side) => toMark(side.add(added), mark);
+    if (least(width, length, cut(width), cut(length)).lte(0))
+        refuse(say('sizeOfZero', { text: written }));
+    const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
+    return { width: cut(width), length: cut(length), between };
+};
+const countOf = (written) => {
+    const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
+    if (!/^\d{1,9}$/.test(bare))
+        refuse(say('noCount', { text: written }));
+    const count = Number(bare);
+    return count > MOST_PIECES ? refuse(say('countTooLarge')) : count;
+};
+/** The messages of pieces: one of each, so that a drawing can tell kinds apart by them. */
+class Names {
+    #pieces = new Map();
+    #squares = new Map();
+    piece(name) {
+        return madeOnce(this.#pieces, name, () => say('piece', { name }));
+    }
+    squareFor(name) {
+        return madeOnce(this.#squares, name, () => say('squareFor', { piece: this.piece(name) }));
+    }
+}
+const madeOnce = (made, key, make) => {
+    const found = made.get(key) ?? make();
+    made.set(key, found);
+    return found;
+};
+/** One line of the list. */
+const readLine = (cells, { columns, sizeHead, cutting, names }) => {
+    const cell = (column) => cells[columns[column] ?? -1] ?? '';
+    if (cells.length === 1)
+        refuse(say('cellsTogether'));
+    const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
+    const name = cell('piece');
+    const words = `${name} ${size} ${sizeHead}`;
+    const count = countOf(cell('count'));
+    const kind = kindOf(words);
+    const asSquares = isOfSquares(name);
+    return {
+        fabric: cell('fabric'),
+        piece: names.piece(name),
+        ...sizeOf(size, words, cutting),
+        count: asSquares ? count : Math.ceil(count / PATCHES[kind].each),
+        kind,
+        cutAs: kind === 'rectangle' || asSquares ? names.piece(name) : names.squareFor(name),
+    };
+};
+/** Why a list cannot be read as a whole; nothing where its lines can be. */
+const problemOf = (lines, { size, width, length, count }) => {
+    if (!lines.length)
+        return say('emptyList');
+    if (size === undefined && (width === undefined || length === undefined))
+        return say('noSizeColumn');
+    if (count === undefined)
+        return say('noCountColumn');
+    return lines.length > MOST_LINES ? say('tooManyLines', { most: MOST_LINES }) : undefined;
+};
+/** What the head says of sizes. */
+const sizeHeadOf = (head, { size, width, length }) => `${head[size ?? width ?? -1] ?? ''} ${head[length ?? size ?? -1] ?? ''}`;
+/**
+ * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
+ * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
+ * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
+ * triangles"). Throws a `Refusal` that names the line.
+ */
+const readCutList = (list, cutting) => {
+    const lines = linesOf(list);
+    const [head = []] = lines;
+    const { columns, hasHead } = layoutOf(lines);
+    const body = hasHead ? lines.slice(1) : lines;
+    const problem = problemOf(body, columns);
+    if (problem)
+        return refuse(problem);
+    const common = {
+        columns,
+        sizeHead: hasHead ? sizeHeadOf(head, columns) : '',
+        cutting,
+        names: new Names(),
+    };
+    const listed = body.map((cells, at) => unlessRefused(() => readLine(cells, common), ({ problem: says }) => refuse(say('inLine', { number: at + 1, piece: cells[columns.piece ?? -1] ?? '', says }))));
+    return listed.some(({ count }) => count) ? listed : refuse(say('noPiece'));
+};
+/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+const cutListInUnit = (list, unit) => {
+    const lines = linesOf(list);
+    if (!lines.some((line) => line.length > 1))
+        return list;
+    const { columns } = layoutOf(lines);
+    const sizes = [columns.size, columns.width, columns.length];
+    const marked = (cell) => {
+        const plain = bareSize(cell);
+        const inside = inUnit(plain, unit, true);
+        return cell.includes(plain)
+            ? cell.replace(plain, inside)
+            : `${inside} ${cell.replace(/[\d/.,x×]+/g, '')}`;
+    };
+    return written(lines.map((line) => line.map((cell, at) => (sizes.includes(at) ? marked(cell) : cell))));
+};
+
+export { cutListInUnit, readCutList, writeCutList };

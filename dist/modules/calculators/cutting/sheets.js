@@ -1,0 +1,42 @@
+import { selvagesOf } from '../../ledger/cloth.js';
+import { readLength } from '../../ledger/lengths.js';
+import { Purchase } from '../../ledger/purchase.js';
+import { most, least, exact } from '../../measure/exact.js';
+import { splitSize } from '../../measure/parse.js';
+import { SHEETS } from '../../trade/cloths.js';
+import { say } from './shape.js';
+
+/** So many of them, to buy. */
+const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
+/** Those that say their size by what they are called. */
+const SAY_THEIR_SIZE = ['fat-quarter', 'fat-eighth'];
+/** The sides of a sheet as they are written; a sheet with a name has those of its name. */
+const sidesOf = (ledger, written) => {
+    const key = written.toLowerCase().replace(/\s+/g, '-');
+    const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
+    const [first, second] = named
+        ? [named.width, named.height]
+        : (splitSize(written) ?? ledger.refuse('sheet', say('notSheet', { text: written })));
+    const read = (side) => ledger.blame('sheet', () => readLength(side, ledger.style));
+    const sides = { width: read(first), length: read(second), kind: named?.kind ?? 'sheet' };
+    return least(sides.width, sides.length).gt(0) ? sides : ledger.refuse('sheet', say('sheetOfNothing'));
+};
+/** Sheets by their names, or a size written out; undefined for cloth by length. */
+const sheetOf = (ledger, kept) => {
+    const { sheet: written, oneWay } = ledger.values;
+    if (!written)
+        return undefined;
+    const { kind, ...sold } = sidesOf(ledger, written);
+    const longer = most(sold.width, sold.length);
+    ledger.notes.push(...selvagesOf(longer));
+    // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+    const { width, length } = oneWay ? sold : { width: longer, length: least(sold.width, sold.length) };
+    return {
+        width: width.mul(kept),
+        length: length.mul(kept),
+        kind,
+        sold: SAY_THEIR_SIZE.includes(kind) ? undefined : sold,
+    };
+};
+
+export { sheetOf, sheetsToBuy };

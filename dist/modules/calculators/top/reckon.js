@@ -1,0 +1,138 @@
+import { clothOf } from '../../ledger/cloth.js';
+import { Ledger } from '../../ledger/ledger.js';
+import { enoughFor } from '../../ledger/purchase.js';
+import { count } from '../../ledger/quantity.js';
+import { sidesOf } from '../../ledger/quilt.js';
+import { buyCloth } from '../../ledger/shop.js';
+import { ownCloths } from '../../ledger/widths.js';
+import { planCloth } from '../../planner/plan.js';
+import { sashingPieces, settingTriangles } from './pieces.js';
+import { Plans, lessOf } from './plans.js';
+import { topFields, say } from './shape.js';
+
+/**
+ * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
+ * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
+ */
+const reckon = (input = {}, plan = planCloth) => {
+    const ledger = new Ledger(topFields, input);
+    return ledger.finish(() => {
+        const layout = layoutOf(ledger);
+        const { finished, unfinished } = sizesOf(ledger, layout);
+        const cloth = clothOf(ledger);
+        const plans = new Plans(ledger, plan, cloth);
+        const clothAt = ownCloths(ledger, cloth);
+        ledger.given('seam', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+        const { sashes, stones } = sashingPieces(layout, finished.width, ledger.values);
+        const triangles = layout.onPoint ? settingTriangles(ledger) : undefined;
+        const kinds = [
+            { kind: 'sashing', cuts: sashes, input: 'sashing' },
+            { kind: 'cornerstones', cuts: stones, input: 'cornerstones' },
+            { kind: 'triangles', cuts: triangles?.cuts ?? [], input: 'block' },
+        ];
+        if (layout.onPoint && layout.sashing.gt(0) && !layout.frame)
+            ledger.note(say('runsRound'));
+        const parts = kinds.filter(({ cuts }) => cuts.length).map((kind, at) => partOf(plans, kind, clothAt(at)));
+        const areOne = parts.length > 1 && parts.every((part) => part.cloth.width.equals(cloth.width.value));
+        const { cuts, fabric, strips } = allOf(plans, parts, areOne);
+        if (plans.areUnfinished)
+            ledger.note(say('mayTakeLess'));
+        const bought = buyCloth(ledger, fabric, {
+            how: parts.length ? say('stripsAcross', { need: fabric }) : say('onlyBlocks'),
+            label: areOne ? say('ifAllFromOne') : undefined,
+            from: ['sashing', 'block', 'fabricWidth'],
+        });
+        const isSaid = parts.length && !ledger.input.shared;
+        return {
+            ...bought,
+            finished,
+            unfinished,
+            blocks: layout.count,
+            pieces: cuts,
+            ...triangles?.squares,
+            parts,
+            strips,
+            cuts,
+            summary: say('summary', {
+                layout,
+                finished,
+                parts: parts.map(({ part }) => part),
+                areOne,
+                buy: isSaid ? bought.buy : undefined,
+            }),
+            used: { cloth, layout },
+        };
+    });
+};
+/** How the top is laid out, with the row of its blocks. */
+const layoutOf = (ledger) => {
+    const { set, ...values } = ledger.values;
+    const onPoint = set === 'on-point';
+    if (onPoint && values.sashing.gt(0) && !values.cornerstones)
+        ledger.refuse('cornerstones', say('needsCornerstones'));
+    ledger.given('block', 'across', 'down', 'set', 'sashing', 'cornerstones', 'frame');
+    const { across, down } = ledger.inputs;
+    const oneLess = (blocks) => blocks.minus(count(1)).asResult();
+    const inRows = across.times(down);
+    const all = onPoint ? inRows.plus(oneLess(across).times(oneLess(down))) : inRows;
+    const { value } = ledger.row('blocks', all, { from: ['set'] });
+    return { ...values, onPoint, count: value.valueOf() };
+};
+/** The top's size, finished and before it is sewn to anything, with its rows. */
+const sizesOf = (ledger, layout) => {
+    const { across, down, seam } = ledger.inputs;
+    const from = ['block', 'sashing', 'set', 'frame'];
+    const finished = {
+        width: ledger.measurable('finishedWidth', sideOf(ledger, layout, across), { from }),
+        length: ledger.measurable('finishedLength', sideOf(ledger, layout, down), { from }),
+    };
+    const allowance = seam.times(2);
+    const unfinished = sidesOf({
+        width: finished.width.plus(allowance),
+        length: finished.length.plus(allowance),
+    });
+    ledger.row('unfinished', say('unfinishedSize', { size: unfinished }), {
+        how: say('moreEachWay', { allowance }),
+        from: ['finishedWidth', 'finishedLength'],
+    });
+    return { finished: sidesOf(finished), unfinished };
+};
+/** A side of so many blocks, and the sashing between them. */
+const sideOf = ({ inputs }, { onPoint, frame, sashing }, blocks) => {
+    const isSashed = sashing.gt(0);
+    const { block } = inputs;
+    if (!isSashed)
+        return onPoint ? blocks.times(block).diagonal() : blocks.times(block);
+    if (onPoint)
+        return blocks.times(block.plus(inputs.sashing)).plus(inputs.sashing).diagonal();
+    const strips = frame ? blocks.plus(count(1)) : blocks.minus(count(1));
+    return blocks.times(block).plus(strips.asResult().times(inputs.sashing));
+};
+/** Pieces of one kind from their own cloth. */
+const partOf = (plans, { kind, cuts, input }, cloth) => {
+    const ways = plans.ways(cuts, input, cloth.width);
+    if (kind === 'sashing')
+        plans.sayJoins(cuts, ways, cloth.width);
+    const best = lessOf(ways.whole, ways.joined);
+    const fabric = best.fabric.value;
+    return {
+        part: say('part', { kind }),
+        fabric,
+        buy: enoughFor(fabric, plans.ledger.values.increment),
+        cloth,
+        cuts: best.cuts,
+        strips: best.strips,
+        used: { kind, pieces: cuts },
+    };
+};
+/** All parts, from one cloth where that is possible: several kinds may take less one below the other. */
+const allOf = (plans, parts, areOne) => {
+    const apart = plans.of(parts.flatMap(({ cuts }) => cuts), parts.flatMap(({ strips }) => strips));
+    if (!areOne)
+        return apart;
+    const { whole, joined } = plans.ways(parts.flatMap(({ used }) => used.pieces), 'sashing', plans.cloth.width.value);
+    return lessOf(lessOf(whole, joined), apart);
+};
+
+export { reckon };

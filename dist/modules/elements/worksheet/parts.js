@@ -1,0 +1,30 @@
+import { isSame } from '../../workbook/flow.js';
+
+/** A list of what to cut for the blocks. */
+const isCutList = (part) => 'isAsWritten' in part;
+const isTop = (part) => 'blocks' in part;
+const flowingPart = (part) => ({
+    part,
+    calculator: part.calculator,
+    fabric: part.fabric,
+    input: part.reckonInput(),
+    isCutList: isCutList(part),
+    // Its blocks hold once it has its sizes.
+    get blocks() {
+        return isTop(part) ? part.blocks : undefined;
+    },
+});
+/** Hands a part what flows to it, and gives back what it makes of that. */
+const giveTo = ({ part }, flow) => {
+    if (!isSame(flow, part.flow))
+        part.flow = flow;
+    return part.outcome.reckoning;
+};
+/** A part, and what it has reckoned. */
+const partOnPage = ({ calculator, outcome, fabric }) => ({
+    calculator,
+    reckoning: outcome.reckoning,
+    fabric,
+});
+
+export { flowingPart, giveTo, isCutList, partOnPage };

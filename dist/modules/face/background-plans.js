@@ -1,0 +1,97 @@
+import { canBeCut } from '../planner/check.js';
+import { planCloth, planClothAsync } from '../planner/plan.js';
+import { isCrowd } from './turns.js';
+
+/** So few pieces are planned at once; the page does not feel it. */
+const PLANNED_AT_ONCE = 30;
+/** So few more in all, at first: a page that is being shown would jump when a plan came later. */
+const PLANNED_AT_FIRST = 300;
+/** Plans kept beside those in use, so that going back to an earlier list is free. */
+const MOST_KEPT = 20;
+/** Lets the page draw and answer. */
+const pause = () => new Promise((done) => setTimeout(done));
+/** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
+class BackgroundPlans {
+    #plans = new Map();
+    /** What the last answer asked for; lists whose plan is not ready are in `#wanted` too. */
+    #used = new Set();
+    #wanted = new Map();
+    #atFirst = PLANNED_AT_FIRST;
+    #job;
+    /**
+     * @param renew is called when a plan is ready, to reckon with it.
+     * @param tell is called after that, to show it, and now and then before.
+     */
+    constructor(renew, tell) {
+        this.renew = renew;
+        this.tell = tell;
+    }
+    /** Reckons with the plans that are ready, and goes on with those that are not. */
+    reckon(work) {
+        this.#used.clear();
+        this.#wanted.clear();
+        const result = work(this.#plan);
+        if (this.#job && !this.#wanted.has(this.#job.key))
+            this.stop();
+        const [next] = this.#wanted;
+        if (next && !this.#job)
+            void this.#start(...next);
+        return result;
+    }
+    stop() {
+        this.#job?.stop.abort();
+        this.#job = undefined;
+    }
+    #plan = (...asked) => {
+        const key = JSON.stringify(asked, (_, value) => typeof value === 'bigint' ? `${value}` : value);
+        this.#used.add(key);
+        const ready = this.#plans.get(key);
+        if (ready)
+            return ready;
+        void pause().then(() => (this.#atFirst = 0));
+        const count = asked[0].reduce((all, { count }) => all + count, 0);
+        // Where sheets take turns the page is not whole at first anyway.
+        if (count <= Math.max(PLANNED_AT_ONCE, isCrowd() ? 0 : this.#atFirst)) {
+            this.#atFirst -= count;
+            return this.#keep(key, planCloth(...asked));
+        }
+        this.#wanted.set(key, asked);
+        return this.#job?.key === key ? this.#job.done : 0;
+    };
+    #keep(key, plan) {
+        for (const old of this.#plans.keys())
+            if (this.#plans.size >= MOST_KEPT && !this.#used.has(old))
+                this.#plans.delete(old);
+        this.#plans.set(key, plan);
+        return plan;
+    }
+    async #start(key, asked) {
+        const job = (this.#job = { key, stop: new AbortController(), done: 0 });
+        const { signal } = job.stop;
+        const onProgress = (done) => {
+            if (done - job.done < 0.1)
+                return;
+            job.done = done;
+            this.tell(false);
+        };
+        const plan = await planClothAsync(...asked, { signal, onProgress }).catch((reason) => {
+            if (!signal.aborted)
+                throw reason;
+        });
+        // To check a long plan, to reckon with it and to draw it each take a while of their own.
+        await pause();
+        if (plan?.ok && !signal.aborted)
+            canBeCut(...asked, plan);
+        await pause();
+        if (!plan || signal.aborted)
+            return;
+        this.#keep(key, plan);
+        this.#job = undefined;
+        this.renew();
+        await pause();
+        if (this.#used.has(key))
+            this.tell(true);
+    }
+}
+
+export { BackgroundPlans };

@@ -1,0 +1,34 @@
+import { nothing, html, noChange, isServer } from 'lit';
+import { sayInFace } from '../words/face-sayings.js';
+
+/**
+ * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
+ * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
+ * kept for the way back.
+ */
+const cell = ({ id, field, text, label, options, wrong, t }) => {
+    const invalid = wrong ? 'true' : nothing;
+    if (field?.options) {
+        const chosen = text.split(', ');
+        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...options, [value]: options[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}`;
+    }
+    if (field?.kind === 'own' && field.lines)
+        return html `<textarea
+      part="cell"
+      id=${id}
+      data-row=${id}
+      rows=${Math.min(12, text.split('\n').length + 1)}
+      spellcheck="false"
+      aria-describedby="how-${id}"
+      aria-invalid=${invalid}
+      .value=${text}
+    ></textarea>`;
+    const tick = field?.kind === 'flag';
+    return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .defaultChecked=${text === 'yes'} .defaultValue=${text} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
+};
+/** A button; `open` says whether what it unfolds is seen. */
+const action = (words, act, { off = false, open } = {}) => html `<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
+/** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
+const fractionKeys = (type, name) => html `<span class="keys" role="group" aria-label=${name}> ${[...'⅛¼⅜½⅝¾⅞⅓⅔'].map((sign) => html `<button type="button" tabindex="-1" @pointerdown=${(event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`)} </span>`;
+
+export { action, cell, fractionKeys };

@@ -1,0 +1,276 @@
+import { isServer, html, nothing } from 'lit';
+import { textOf } from '../ledger/field.js';
+import { LONGEST_LIST } from '../ledger/lengths.js';
+import { unbroken } from '../measure/format.js';
+import { sayInFace } from '../words/face-sayings.js';
+import { attributeOf } from './calculator.js';
+import { action } from './cell.js';
+import { drawingStyles } from './drawing.js';
+import { cellsOf, tabbedOf, download, csvOf } from './export.js';
+import { figures, cutList, listing } from './lists.js';
+import { printAlone } from './print.js';
+import { entryOf } from './reckoned.js';
+import { row } from './row.js';
+import { isAsServed, isUnknown } from './server.js';
+import { faceStyles } from './styles.js';
+import { Typed } from './typed.js';
+
+/** So long after the last key the answer is announced. */
+const PAUSE = 1000;
+/**
+ * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
+ * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ *
+ * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
+ * @fires input - Something was typed; `result` already follows it.
+ * @fires change - A cell was left with another value.
+ * @csspart sheet - The whole sheet.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
+ * @csspart table - The rows.
+ * @csspart label - What a row is.
+ * @csspart cell - A cell to type in.
+ * @csspart value - A reckoned value.
+ * @csspart how - How a value was got.
+ * @csspart figure - What holds a drawing.
+ * @csspart error - What is wrong in a row.
+ * @csspart drawing - The drawing to scale.
+ * @csspart list - The cut list and other lists.
+ * @csspart action - Copy, CSV and print.
+ * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
+ * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
+ */
+class Face extends Typed {
+    static { this.styles = [drawingStyles, faceStyles]; }
+    #open = false;
+    /** What was announced last, and all that it was about; the notes under the answer then; and when the next is due. */
+    #announced = '';
+    #about = '';
+    #notes = [];
+    #due;
+    /** What copying came to, and with which outcome. */
+    #told;
+    constructor() {
+        super();
+        if (!isServer)
+            for (const type of ['input', 'change'])
+                this.addEventListener(type, this.#acted);
+    }
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        clearTimeout(this.#due);
+    }
+    render() {
+        const { outcome, english, said, good } = this;
+        const hasIssues = outcome.reckoning.issues.length > 0;
+        if (isAsServed(this) && (isUnknown(this) || hasIssues))
+            return html `<slot></slot>`;
+        const title = this.teller.words.title || english.title;
+        const rows = this.rows();
+        const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#answer(rows)} ${this.#table(title, rows)} ${good && this.#below(good)} <p>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+    }
+    #say(code) {
+        return this.teller.say(sayInFace(code));
+    }
+    /** The rows, the refinements folded away under them. */
+    #table(title, rows) {
+        const { said, teller: t } = this;
+        // In one order, whatever is written in them: a cell must not move while it is typed in.
+        const refined = Object.keys(this.calculator.fields).flatMap((key) => rows.filter(({ id, more }) => more && id === key));
+        const open = this.#open || refined.some(({ id }) => said.some(({ input }) => input === id));
+        const labels = refined.map(({ label }) => label);
+        const unfold = t.say(open ? sayInFace('fewerSettings') : sayInFace('moreSettings', { labels }));
+        return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${refined[0] &&
+            html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
+    }
+    /** What stands under the rows: the drawing, what to cut, other lists. */
+    #below(good) {
+        const { answer, t } = good;
+        const { calculator } = this;
+        return html `<div> ${figures(calculator.draw(answer), t)} ${cutList(answer, t)} ${answer.cuts[0] && html `<p>${t.say(sayInFace('cutterCaution'))}</p>`} ${this.lists(answer)
+            .filter(({ toCut }) => toCut !== 'paper')
+            .map((list) => listing(list, t))} ${this.more(good)} </div>`;
+    }
+    #actions(off) {
+        const { teller: t } = this;
+        const told = this.#told?.[0] === this.outcome && this.#told[1];
+        const units = this.lengthStyle.units === 'in' ? 'showInCentimetres' : 'showInInches';
+        return html `<p class="actions"> ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing} ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })} <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span> </p>`;
+    }
+    /** The lists under the drawing. */
+    lists(answer) {
+        return this.calculator.lists?.(answer, this.#letters) ?? [];
+    }
+    /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
+    get #letters() {
+        const { letters } = this.flow?.values ?? {};
+        return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
+    }
+    /** What an element shows besides, under its lists. */
+    more(_good) {
+        return nothing;
+    }
+    /** What stands before the answer, and the answer. */
+    #headline({ answer, t }) {
+        const own = this.calculator.headline?.(answer);
+        if (own)
+            return { lead: t.say(own.lead), large: t.say(own.large) };
+        const lead = sayInFace(this.flow?.values['shared'] ? 'byItselfLead' : 'buyLead');
+        return { lead: t.say(lead), large: t.bought(answer.buy) };
+    }
+    /** What stands under the answer. */
+    #notesOf(good) {
+        const { said, teller: t } = this;
+        if (said[0]) {
+            const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
+            return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
+        }
+        const { issues, notes } = this.outcome.reckoning;
+        if (issues.length)
+            return [];
+        return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
+    }
+    #answer(rows) {
+        const { good, teller: t } = this;
+        const { lead, large } = good ? this.#headline(good) : { lead: '', large: '' };
+        const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
+        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
+    }
+    /** The answer is announced once, when the reader pauses: not each figure on the way, nor what she did elsewhere. */
+    #acted = ({ target }) => {
+        if (target !== this)
+            return;
+        clearTimeout(this.#due);
+        this.#due = setTimeout(this.#announce, PAUSE);
+    };
+    #announce = () => {
+        const { outcome, said, good, teller: t } = this;
+        const { issues, own } = outcome.reckoning;
+        if (issues.length && !said[0])
+            return;
+        const notes = this.#notesOf(good);
+        const answer = own && good
+            ? [
+                t.say(sayInFace('announced', { ...this.#headline(good), cost: good.result.cost?.text ?? '' })),
+                t.say(own.summary),
+            ]
+            : said.map((issue) => t.say(issue));
+        const about = [...answer, ...notes].join(' ');
+        if (about === this.#about)
+            return;
+        this.#about = about;
+        // What was announced with another answer is not said again.
+        this.#announced = [...answer, ...notes.filter((note) => !this.#notes.includes(note))].join(' ');
+        this.#notes = notes;
+        this.requestUpdate();
+    };
+    /** A row for each entry, where each has a cell. */
+    #apart = (row) => {
+        const { id } = row;
+        return this.calculator.fields[id]?.each
+            ? this.entries(id).map((value, at) => ({
+                ...row,
+                id: at ? `${id}${at + 1}` : id,
+                label: this.teller.label(entryOf(id, at)),
+                value,
+            }))
+            : [row];
+    };
+    /** A row as it is shown; where each entry of a list has a cell, so many, and one more to write the next in. */
+    #rowsOf = (row) => {
+        const { id } = row;
+        const rows = this.#apart(row);
+        const at = rows.length;
+        const isOpen = !this.off && !this.locks(attributeOf(id)) && at < LONGEST_LIST;
+        if (this.calculator.fields[id]?.each && isOpen)
+            rows.push({
+                ...row,
+                id: at ? `${id}${at + 1}` : id,
+                label: this.teller.label(entryOf(id, at)),
+                value: '',
+                how: at ? this.teller.say(sayInFace('oneMore')) : row.how,
+            });
+        return rows.map(this.#row);
+    };
+    /** How a row was got: where it flows from, or what its page holds fast. */
+    #howOf({ id, how }, isLocked) {
+        const { teller: t } = this;
+        const source = this.flow?.values[id] !== undefined && this.flow.from[id];
+        if (source)
+            return t.say(source);
+        return (isLocked && t.words.lockedHints[id]) || how;
+    }
+    #row = (shown) => {
+        const { id, value, role, reckoned } = shown;
+        const { teller: t, off } = this;
+        const { field, key, at } = this.placeOf(id);
+        const issue = this.said.find((issue) => this.cellOf(issue) === id);
+        const editing = this.editing?.id === id ? this.editing : undefined;
+        const text = editing ? editing.text : (issue && this.measured?.[id]) || value;
+        const isLocked = this.locks(attributeOf(key));
+        const isOpen = !off && (field ? !isLocked : role !== 'reckoned');
+        const flows = field && this.flow?.values[id];
+        const isOwn = (this.own[key] ?? undefined) !== undefined;
+        const hasOwn = role === 'measured' || (!!flows && isOwn);
+        return row({
+            ...shown,
+            field,
+            text,
+            options: t.words.options[key] ?? {},
+            how: this.#howOf(shown, isLocked),
+            message: issue && t.say(issue),
+            isOpen,
+            isMarked: this.marked.includes(id),
+            isEdited: !!editing,
+            isWrong: !!issue && (!!text || isOwn),
+            isNext: !!field?.each && !value,
+            instead: hasOwn ? (reckoned ?? textOf(flows)) : undefined,
+            takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
+            off,
+            t,
+            putBack: () => this.putBack(id),
+            take: () => this.takeAway(id),
+            typeIn: this.typeIn,
+        });
+    };
+    #fold(open) {
+        this.#open = open;
+        this.requestUpdate();
+    }
+    // Taking it away
+    /** What is copied and downloaded. */
+    cells({ answer, result, t }) {
+        return cellsOf(result.working.flatMap(this.#apart), answer, t);
+    }
+    #copy = async () => {
+        const { good } = this;
+        if (!good)
+            return;
+        let words = 'copied';
+        try {
+            // Absent on a page without https.
+            await navigator.clipboard.writeText(tabbedOf(this.cells(good), this.lengthStyle.comma));
+        }
+        catch {
+            words = 'cannotCopy';
+        }
+        this.#told = [this.outcome, this.teller.say(sayInFace(words))];
+        this.requestUpdate();
+    };
+    #download = () => {
+        const { good } = this;
+        if (good)
+            download(`${this.teller.words.title.toLowerCase()}.csv`, csvOf(this.cells(good), this.lengthStyle.comma));
+    };
+    #print = () => {
+        const { good, shadowRoot } = this;
+        if (good && shadowRoot)
+            printAlone(shadowRoot, this.teller.words.title, this.paper?.(good));
+    };
+}
+
+export { Face };

@@ -1,0 +1,37 @@
+import { ONE, exact } from '../measure/exact.js';
+import { sayings } from '../measure/message.js';
+import { BOLT_WIDTHS } from '../trade/cloths.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { percentField } from './kinds.js';
+import { lengthField } from './lengths.js';
+
+/** The cloth as it lies in the shop. */
+const clothFields = { fabricWidth: lengthField({ initial: COTTON_WIDTH }) };
+/** How much it shrinks in the wash. */
+const shrinkageField = percentField({ initial: '0', more: true });
+const sayOfCloth = sayings();
+/** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
+const selvagesOf = (width) => {
+    const [, , usable] = BOLT_WIDTHS.find(([from, to]) => width.gte(from) && width.lte(to)) ?? [];
+    return usable ? [sayOfCloth('selvages', { width, usable: exact(usable) })] : [];
+};
+/** Adds the cloth's usable width, and its width once washed where it shrinks. */
+const clothOf = (ledger) => {
+    const { fabricWidth: sold, shrinkage } = ledger.inputs;
+    const kept = ONE.sub(shrinkage.value);
+    ledger.given('fabricWidth');
+    ledger.notes.push(...selvagesOf(sold.value));
+    if (kept.equals(1)) {
+        const same = (length) => length;
+        return { width: sold, sold, kept, washed: same, toBuy: same };
+    }
+    ledger.given('shrinkage');
+    ledger.note(sayOfCloth('washFirst'));
+    const washed = (sold) => sold.lessPercent(shrinkage);
+    const width = ledger.measurable('washedWidth', washed(sold));
+    if (width.value.gt(sold.value))
+        ledger.refuse('washedWidth', sayOfCloth('washedWider', { width: sold.value }));
+    return { width, sold, kept, washed, toBuy: (length) => length.beforeLoss(shrinkage) };
+};
+
+export { clothFields, clothOf, sayOfCloth, selvagesOf, shrinkageField };

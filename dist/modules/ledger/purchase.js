@@ -1,0 +1,73 @@
+import { exact, sum } from '../measure/exact.js';
+import { decimal } from '../measure/format.js';
+import { isMessage, Message } from '../measure/message.js';
+import { toStep } from '../measure/shop.js';
+import { toUnit } from '../measure/units.js';
+
+/** An amount to buy, already rounded up to a step the shop cuts. */
+class Purchase {
+    constructor(inches, 
+    /** In its unit. */
+    amount, unit, 
+    /** What it is called, where amount and unit do not say it all. */
+    called) {
+        this.inches = inches;
+        this.amount = amount;
+        this.unit = unit;
+        this.called = called;
+    }
+}
+/** Cloth of this length, which is on a step. */
+const ofCloth = (inches, { unit }) => new Purchase(inches, toUnit(inches, unit), unit);
+/** Cloth that is enough for this length. */
+const enoughFor = (need, step) => ofCloth(toStep(need, step), step);
+/** Several lengths bought together, as one amount. */
+const allOf = (purchases, step) => ofCloth(sum(purchases.map(({ inches }) => inches)), step);
+/** Whether a name says how many there are: `5 fat quarters`, which has a `count`, itself or within what it says. */
+const isCounted = ({ values }) => Object.entries(values).some(([key, value]) => key === 'count' || (isMessage(value) && isCounted(value)));
+/** The same name for so many times as many. */
+const timesMore = ({ code, values }, times) => {
+    const more = {};
+    for (const [key, value] of Object.entries(values)) {
+        if (key === 'count' && typeof value === 'number')
+            more[key] = value * times;
+        else
+            more[key] = isMessage(value) ? timesMore(value, times) : value;
+    }
+    return new Message(code, more);
+};
+/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+const manyOf = ({ inches, amount, unit, called }, times) => called && isCounted(called)
+    ? new Purchase(inches.mul(times), amount.mul(times), unit, timesMore(called, times))
+    : undefined;
+/** An amount of money as it is paid, or a price. */
+class Money {
+    constructor(value, 
+    /** ISO 4217; a bare number where it is undefined. */
+    currency, 
+    /** How many decimals the currency has. */
+    decimals) {
+        this.value = value;
+        this.currency = currency;
+        this.decimals = decimals;
+    }
+    /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
+    get isWholeCoins() {
+        return exact(this.value.valueOf().toFixed(this.decimals)).equals(this.value);
+    }
+    /** The same as plain data: `"12.50"`. */
+    get amount() {
+        return this.isWholeCoins ? this.value.valueOf().toFixed(this.decimals) : decimal(this.value, 6);
+    }
+}
+/** One line of a cut list: so many pieces of one size, on the ruler's marks. */
+class Cut {
+    constructor(count, piece, width, length) {
+        this.count = count;
+        this.piece = piece;
+        this.width = width;
+        this.length = length;
+    }
+}
+
+export { Cut, Money, Purchase, allOf, enoughFor, manyOf, ofCloth };

@@ -1,0 +1,33 @@
+import { most } from '../measure/exact.js';
+import { sayings } from '../measure/message.js';
+import { OVERAGE } from '../trade/conventions.js';
+import { sideField, lengthField, ownLength } from './lengths.js';
+
+/** The finished quilt's two sides. */
+const quiltFields = { width: sideField(), length: sideField() };
+/** What is added round the quilt for its back and its batting. */
+const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
+/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+const MOST_JOINED = 100;
+/** The exact sides of a size. */
+const sidesOf = ({ width, length }) => ({
+    width: width.value,
+    length: length.value,
+});
+/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+const facing = ({ width, length }, turned) => (turned ? [length, width] : [width, length]);
+const say = sayings();
+/** The rows that add the overage to a quilt, for its backing or its batting; gives back the size needed. */
+const withOverage = (ledger, quilt) => {
+    ledger.given('overage');
+    const { overage } = ledger.inputs;
+    const { width, length } = sidesOf(quilt);
+    if (overage.value.gt(most(width, length, ownLength(OVERAGE))))
+        ledger.refuse('overage', say('overageTooLarge'));
+    return {
+        width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),
+        length: ledger.row('needLength', quilt.length.plus(overage.times(2))),
+    };
+};
+
+export { MOST_JOINED, facing, overageField, quiltFields, sidesOf, withOverage };

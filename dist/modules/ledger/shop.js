@@ -1,0 +1,57 @@
+import { exact, most, downTo } from '../measure/exact.js';
+import { sayings } from '../measure/message.js';
+import { toPriced, stepAbove } from '../measure/shop.js';
+import { STEP } from '../trade/conventions.js';
+import { shrinkageField } from './cloth.js';
+import { currencyField, moneyField, stepField } from './kinds.js';
+import { enoughFor, ofCloth } from './purchase.js';
+import { Quantity } from './quantity.js';
+
+/** How the cloth is washed, sold and priced. */
+const shopFields = {
+    shrinkage: shrinkageField,
+    increment: stepField({ initial: STEP, more: true }),
+    price: moneyField(),
+    currency: currencyField(),
+};
+const sayOfShop = sayings();
+/** Less than this to spare calls for a warning. Common practice, no source. */
+const SMALL_SPARE = exact(1);
+/** A warning, where so little is left of so much that a crooked cut would leave the reader short. */
+const spareOf = (need, bought, step) => {
+    const spare = bought.sub(need);
+    if (need.lte(0) || spare.gte(SMALL_SPARE))
+        return [];
+    const next = enoughFor(stepAbove(bought, step), step);
+    return [spare.gt(0) ? sayOfShop('onlyToSpare', { spare, next }) : sayOfShop('nothingToSpare', { next })];
+};
+/** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
+const buyCloth = (ledger, fabric, about = {}) => {
+    ledger.given('increment');
+    const step = ledger.values.increment;
+    const buy = enoughFor(fabric.value, step);
+    if (ledger.input.shared)
+        ledger.note(sayOfShop('boughtTogether'));
+    else
+        ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
+    const need = ledger.row('fabric', fabric, about);
+    const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
+    const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
+    ledger.row('buy', buy, {
+        how: sayOfShop('upToStep', { need, below, step: ledger.stated('increment'), unit: step.unit }),
+    });
+    const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
+    const spare = bought.minus(need);
+    ledger.row('spare', spare);
+    if (ledger.values.price)
+        costOf(ledger, toPriced(buy.inches, step), buy, ledger.values.price, ['buy', 'price']);
+    return { buy, fabric: fabric.value, spare: spare.value };
+};
+/** Adds the cost of so much, at this price. */
+const costOf = (ledger, amount, bought, price, from) => {
+    ledger.cost = ledger.paid(amount.mul(price));
+    const how = sayOfShop('costOf', { bought, price: ledger.priced(price) });
+    ledger.row('cost', ledger.cost, { how, from });
+};
+
+export { SMALL_SPARE, buyCloth, costOf, sayOfShop, shopFields, spareOf };

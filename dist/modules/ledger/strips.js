@@ -1,0 +1,38 @@
+import { sayings } from '../measure/message.js';
+import { everyPiece } from '../planner/plan.js';
+import { total, count, inches } from './quantity.js';
+
+const sayOfLayout = sayings();
+/** Pieces that a drawing shows one by one. */
+const MOST_DRAWN = 1500;
+/** A plan's strips from the top of the cloth; `names` has those of the pieces. */
+const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => strips.map((strip) => ({
+    count: strip.times * times,
+    height: strip.height,
+    gives: strip.cuts.flatMap(({ piece, count }) => {
+        const name = names[piece];
+        return name ? { piece: name, count } : [];
+    }),
+})));
+/** What strips come to, one below the other, those of one height together: `8 × 2 1/2 + 1 × 12 1/2`. */
+const stacked = (strips) => {
+    const heights = new Map();
+    for (const { count, height } of strips) {
+        const key = height.toFraction();
+        heights.set(key, { height, times: (heights.get(key)?.times ?? 0) + count });
+    }
+    return total([...heights.values()].map(({ height, times }) => count(times).times(inches(height))));
+};
+/** A plan's strips, and where each piece lies. */
+const laidOut = (plan, { width, height = plan.length }, names, triangles = []) => ({
+    strips: stripsOf(plan, names),
+    layout: everyPiece(plan, MOST_DRAWN).flatMap(({ piece, sheet, x, y, width, height }) => {
+        const name = names[piece];
+        const each = triangles[piece] ?? 1;
+        return name ? { x, y, width, height, piece: name, sheet, triangles: each > 1 ? each : undefined } : [];
+    }),
+    width,
+    height,
+});
+
+export { laidOut, sayOfLayout, stacked, stripsOf };

@@ -1,0 +1,19 @@
+/**
+ * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
+ * code reads one back.
+ */
+class Message {
+    constructor(code, values) {
+        this.code = code;
+        this.values = values;
+    }
+}
+const isMessage = (value) => value instanceof Message;
+/**
+ * Makes the messages of one set. A code that is not in the set, or a value that its sentence lacks, does not compile:
+ * `const say = sayings<BackingSayings>(); say('seamsLeaveNothing', { seam, cloth })`.
+ */
+const sayings = () => (code, ...[values]) => new Message(code, values ?? NONE);
+const NONE = {};
+
+export { Message, isMessage, sayings };

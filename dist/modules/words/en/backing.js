@@ -1,0 +1,49 @@
+/** The backing's words in English. */
+const backing = {
+    title: 'Backing',
+    labels: {
+        needWidth: 'Backing width',
+        needLength: 'Backing length',
+        seam: 'Seam joining panels',
+        repeat: 'Pattern repeat',
+        oneWay: 'One-way print',
+        piecedStrip: 'Allow a pieced strip',
+        panels: 'Panels side by side',
+        panel: 'Each panel, along the cloth',
+        strip: 'Strip, each piece',
+        stripCount: 'Pieces in the strip',
+    },
+    hints: {
+        repeat: '0 where nothing has to match',
+        oneWay: 'it has a right way up',
+        piecedStrip: 'less cloth, more seams',
+    },
+    options: {},
+    entries: {},
+    sentences: {
+        seamsLeaveNothing: ({ seam, cloth, isSeam }, t) => `Two seams of ${t.l(seam)} leave nothing of cloth ${t.l(cloth)} wide. Write ${isSeam ? 'a smaller seam, like 1/2 in' : 'wider cloth, like 40 in'}.`,
+        tooManyPanels: ({ cloth, panels }, t) => `Cloth ${t.l(cloth)} wide takes ${panels} panels. Write wider cloth, like 40 in.`,
+        panelsReach: ({ reach, need, isShort }, t) => isShort
+            ? `${t.reckoned(reach)} < ${t.l(need)}: a strip makes up the rest`
+            : `${t.reckoned(reach)} ≥ ${t.l(need)}`,
+        panelLength: ({ side }) => `the backing’s ${side}`,
+        backingPanel: 'backing panel',
+        stripToJoin: 'strip, to be joined end to end',
+        summary: ({ panels, seams, direction, strip, oneWay, need }, t) => {
+            const made = `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}`;
+            const running = direction === 'lengthwise' ? 'along the quilt’s length' : 'across the quilt';
+            const sewn = seams ? `${seams} seam${seams > 1 ? 's' : ''}, running ${running}` : 'no seam';
+            return `${made}, ${sewn}${oneWay ? ', as a one-way print has to lie' : ''}, for a back ${t.size(need)}.`;
+        },
+        layouts: 'Ways to lay it out',
+        panelsHead: 'Panels',
+        seamsHead: 'Seams',
+        layout: ({ panels, strip, seams, direction }) => `${panels} ${panels > 1 ? 'panels' : 'panel'}${strip ? ` and a strip pieced from ${strip.count}` : ''}, ${seams === 0 ? 'cloth' : 'seams'} ${direction === 'lengthwise' ? 'along the length' : 'across'}`,
+        picture: ({ summary }, t) => `${t.say(summary)} The broken line is the quilt.`,
+        panelNumber: ({ number }) => `panel ${number}`,
+        stripInPicture: 'strip',
+        pieced: 'A pieced strip',
+    },
+};
+
+export { backing };

@@ -1,0 +1,108 @@
+const USUAL = {
+    craft: 'craft',
+    crib: 'crib',
+    throw: 'throw',
+    twin: 'twin',
+    full: 'full',
+    queen: 'queen',
+    king: 'king',
+};
+const LIKE = 'Write it like large 90 x 100 @ 29.';
+const BUTTED = ', butted edge to edge with no overlap';
+/** `1 twin package`; a package may have no name. */
+const onePackage = (name, t) => {
+    const called = typeof name === 'string' ? name : t.say(name);
+    return `1 ${called ? `${called} ` : ''}package`;
+};
+/** The batting's words in English. */
+const batting = {
+    title: 'Batting',
+    labels: {
+        bed: 'Quilt for a bed',
+        mattress: 'Mattress',
+        drop: 'Drop over the edge',
+        tuck: 'Tuck under the pillows',
+        bedWidth: 'Quilt width',
+        bedLength: 'Quilt length',
+        needWidth: 'Batting width',
+        needLength: 'Batting length',
+        roll: 'From a roll this wide',
+        packages: 'Packages',
+        washed: 'Quilt once washed, about',
+        lengths: 'Lengths of the roll',
+        each: 'Each length',
+        price: 'Price of a yard or metre from the roll',
+        fabric: 'Batting needed',
+    },
+    hints: {
+        drop: 'at both sides and the foot',
+        roll: 'in place of a package',
+        packages: 'the usual sizes where nothing is written',
+        shrinkage: 'cotton batting 3 to 5 %',
+    },
+    options: {
+        bed: {
+            none: 'no bed',
+            crib: 'crib',
+            twin: 'twin',
+            'twin-long': 'twin long',
+            full: 'full',
+            queen: 'queen',
+            king: 'king',
+            'california-king': 'California king',
+        },
+    },
+    entries: {},
+    sentences: {
+        size: (size, t) => t.size(size),
+        measureYours: 'measure yours',
+        sizeForBed: 'The size is reckoned for the bed; the width and length that were given are not used.',
+        eachSideWashed: ({ width, length, shrinkage }, t) => `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
+        notForCrib: 'A quilt does not belong in a baby’s sleep space: that is a bare crib with a fitted sheet. Follow your local guidance.',
+        batting: 'batting',
+        // A list of packages.
+        usualPackage: ({ size }) => USUAL[size],
+        packageWidth: 'The width',
+        packageLength: 'The length',
+        packagePrice: 'The price',
+        notPackage: ({ text }, t) => `${t.quote(text)} is not a package. ${LIKE}`,
+        inPackage: ({ text, problem }, t) => `${t.quote(text)}: ${t.say(problem)}`,
+        packageCount: ({ most }) => `A list has 1 to ${most} packages. ${LIKE}`,
+        // One package.
+        onePackage: ({ name }, t) => onePackage(name, t),
+        packageToBuy: (pack, t) => `${onePackage(pack.name, t)}, ${t.size(pack)}`,
+        packageFits: ({ pack: { width, length, price }, across, along }, t) => `the ${price ? 'cheapest' : 'smallest'} that fits: ${t.n(width)} ≥ ${t.n(across)} and ${t.n(length)} ≥ ${t.l(along)}`,
+        bothWays: ({ beside, beyond }, t) => `${t.l(beside)} and ${t.l(beyond)}`,
+        leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} and ${t.n(length)} − ${t.n(along)}`,
+        readLabel: 'Read the label before buying: makers’ sizes differ by a few inches.',
+        spareOneWay: ({ spare }, t) => `Only ${t.l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
+        packageSummary: ({ need, turned }, t) => `One package covers ${t.size(need)}${turned ? ', turned' : ''}.`,
+        // From a roll.
+        tooManyLengths: ({ roll, lengths }, t) => `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`,
+        lengthsOfRoll: ({ roll }, t) => `Lengths of a roll ${t.l(roll)} wide`,
+        lengthsReach: ({ reach, need, lengths }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}${lengths > 1 ? BUTTED : ''}`,
+        eachLength: ({ side }) => `the batting’s ${side}`,
+        noPackage: 'No package is large enough, so this is from a roll.',
+        moreThanTwo: ({ lengths }) => `Two lengths are not wide enough, so ${lengths} are butted.`,
+        ofRoll: ({ bought, roll }, t) => `${t.bought(bought)}, ${t.l(roll)} wide`,
+        lengthOfBatting: 'length of batting',
+        rollSummary: ({ lengths, roll, need }, t) => `${lengths > 1 ? `${lengths} lengths` : 'One length'} of a roll ${t.l(roll)} wide${lengths > 1 ? BUTTED : ''}, for ${t.size(need)}.`,
+        // In the lists.
+        plainPrice: ({ price }) => price.amount,
+        shownPrice: ({ price }, t) => t.money(price),
+        packageList: 'Packages',
+        packageHead: 'Package',
+        sizeHead: 'Size',
+        fitsHead: 'Does it do?',
+        fits: ({ fits, priceText }, t) => `${fits ? 'yes' : 'too small'}${priceText ? `, ${t.say(priceText)}` : ''}`,
+        rollList: 'From the roll',
+        rollHead: 'Roll',
+        lengthsHead: 'Lengths',
+        lengthsToCut: ({ lengths, length }, t) => `${lengths > 1 ? `${lengths}, butted, each ` : ''}${t.l(length)}`,
+        // In the drawing.
+        picture: ({ summary }, t) => `${t.say(summary)} The broken line is the quilt; what lies outside the tinted batting is left over.`,
+        quiltInPicture: 'quilt',
+    },
+};
+
+export { batting };

@@ -1,0 +1,86 @@
+const FOLDS = { double: 'double-fold', single: 'single-fold' };
+const NARROWER = {
+    cloth: 'Write wider cloth, like 40 in.',
+    strip: 'Write a narrower one, like 2 1/2 in, or wider cloth.',
+    finished: 'Write a narrower one, like 3/8 in, or wider cloth.',
+};
+const JOINS = {
+    straight: 'straight',
+    smallerSeam: 'a smaller seam, like 1/4 in',
+    widerCloth: 'wider cloth, like 40 in',
+};
+/** The binding's words in English. */
+const binding = {
+    title: 'Binding',
+    labels: {
+        perimeter: 'Way round, measured',
+        around: 'Way round',
+        allowance: 'Corners and closing',
+        need: 'Binding needed',
+        stripWidth: 'Strip width',
+        finished: 'Finished width',
+        fold: 'Fold',
+        thickness: 'Thickness of the quilt',
+        strip: 'Cut the strips',
+        cut: 'Cut',
+        seam: 'Seam',
+        loss: 'Each join uses',
+        strips: 'Strips across the cloth',
+        square: 'Square',
+        rounds: 'Rounds of its tube',
+        yields: 'They give',
+        byArea: 'By area alone, a square of',
+        fatStrips: 'Strips from fat quarters',
+        fatQuarters: 'Or from fat quarters',
+    },
+    hints: {
+        perimeter: 'for curved edges, in place of width and length',
+        allowance: 'mitres and the closing tails',
+        stripWidth: 'as cut; empty for what is usual or what the finished width takes',
+        finished: 'as it shows on the front; may stay empty',
+        thickness: 'goes into a finished width',
+        seam: 'of a straight join, and of the bias tube',
+    },
+    options: { fold: FOLDS, cut: { straight: 'across the cloth', bias: 'on the bias' } },
+    entries: {},
+    sentences: {
+        asMeasured: 'as measured',
+        curvedEdge: 'A curved edge needs bias binding: strips cut straight do not bend round it.',
+        betweenMarks: ({ text, strip }, t) => `${t.quote(text)} lies between the ruler’s marks: the strips are cut ${t.l(strip)} wide.`,
+        upToMark: ({ stripWidth, mark }, t) => `${t.n(stripWidth)}, up to a mark of ${t.stated(mark)}`,
+        usualWidth: 'the usual width',
+        cutOnMark: ({ whole, cut }, t) => `${t.reckonedLength(whole)}${whole.value.equals(cut) ? '' : `, cut ${t.l(cut)}`}`,
+        stripWidthUsed: 'The strip width is used, not the finished width.',
+        stripTooWide: ({ strip, cloth, narrower }, t) => `A strip ${t.l(strip)} wide is wider than the cloth, ${t.l(cloth)}. ${NARROWER[narrower]}`,
+        noSquare: ({ strip, cloth, narrower }, t) => `No square of cloth ${t.l(cloth)} wide holds a bias strip ${t.l(strip)} wide. ${NARROWER[narrower]}`,
+        joinLeavesNothing: ({ loss, cloth, write }, t) => `A join that uses ${t.l(loss)} leaves nothing of strips ${t.l(cloth)} long. Write ${JOINS[write]}.`,
+        joinAtAngle: 'at 45°: the strip’s width',
+        stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
+        bindingStrip: 'binding strip',
+        summary: ({ strips, strip, isDiagonal, need, fold }, t) => {
+            const cut = `${strips > 1 ? `${strips} strips` : 'One strip'} ${t.l(strip)} wide`;
+            const joined = strips > 1 ? `, joined ${isDiagonal ? 'at 45°' : 'straight'},` : '';
+            return `${cut}${joined} for ${t.l(need)} of ${FOLDS[fold]} binding.`;
+        },
+        // Bias.
+        eachSquare: ({ count }) => `Each of ${count} squares`,
+        leastSquare: ({ need, tooNarrow }, t) => `the least whose whole rounds reach ${t.l(need)}${tooNarrow ? `; one does not fit cloth ${t.l(tooNarrow)} wide` : ''}`,
+        roundsFit: ({ across, rounds, strip }, t) => `${t.reckonedLength(across)} across: ${rounds} × ${t.n(strip)} fit`,
+        roundsGive: ({ all, need }, t) => `${t.formula(all)}, not below ${t.l(need)}`,
+        byAreaAlone: ({ side }, t) => `${t.formula(side)}, rounded up; its last round may be too narrow to use`,
+        biasSquare: 'square for continuous bias',
+        biasSummary: ({ count, side, need, fold, strip }, t) => `${count > 1 ? `${count} squares` : 'One square'} of ${t.l(side)} for ${t.l(need)} of ${FOLDS[fold]} bias binding, cut ${t.l(strip)} wide.`,
+        // Fat quarters.
+        squareFromEach: ({ side }, t) => `a ${t.l(side)} square from each`,
+        stripsFromEach: ({ high, strip, each }, t) => `${t.n(high)} ÷ ${t.n(strip)}: ${each} from each`,
+        notPossible: 'not possible',
+        tooWideForFatQuarter: ({ strip, size }, t) => `a strip ${t.l(strip)} wide is too wide for ${t.size(size)}`,
+        // In the drawing.
+        picture: ({ summary }, t) => `${t.say(summary)} Each strip lies across the cloth; the broken lines at the right are the joins.`,
+        biasPicture: ({ side }, t) => `A square of ${t.l(side)} for continuous bias. The heavy broken line is the first cut; the fine ones show the bias strips.`,
+        stripNumber: ({ number }) => `strip ${number}`,
+        stripCount: ({ count }) => `${count} strips`,
+    },
+};
+
+export { binding };

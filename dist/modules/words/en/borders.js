@@ -1,0 +1,107 @@
+import { equals } from '../teller.js';
+
+const BORDER = { one: 'border', other: 'borders' };
+const STRIP = { one: 'strip', other: 'strips' };
+const JOIN = { one: 'join', other: 'joins' };
+const ROW = { one: 'row', other: 'rows' };
+const PARTS = {
+    cutWidth: 'cut width',
+    sidesCutWidth: 'cut width of the sides',
+    endsCutWidth: 'cut width of top and bottom',
+    side: 'sides',
+    end: 'top and bottom',
+    strips: 'strips',
+    cloth: 'cloth',
+};
+const PIECES = { side: 'side', end: 'top or bottom', corner: 'corner' };
+const PLANS = {
+    joined: 'across, all joined into one and cut up',
+    separate: 'across, each border cut on its own',
+    along: 'along the cloth, without joins',
+};
+const eachSide = ({ side, end }, t) => `${t.l(side)} at each side and ${t.l(end)} at top and at bottom`;
+/** The borders' words in English. */
+const borders = {
+    title: 'Borders',
+    labels: {
+        width: 'Top width',
+        length: 'Top length',
+        borders: 'Border width',
+        corners: 'Corners',
+        target: 'Wanted size',
+        grain: 'Strips cut',
+        seam: 'Seam allowance',
+        targetSides: 'Lacking at each side',
+        targetEnds: 'Lacking at top and at bottom',
+    },
+    hints: {
+        width: 'finished, without borders',
+        length: 'finished, without borders',
+        borders: 'finished; from the inside out',
+        target: 'reached with one more border',
+    },
+    options: {
+        corners: {
+            'sides-first': 'sides first',
+            'ends-first': 'ends first',
+            squares: 'corner squares',
+            mitred: 'mitred',
+        },
+        grain: { across: 'across the cloth', along: 'along the cloth' },
+    },
+    entries: { borders: (number) => `Border ${number}, width` },
+    sentences: {
+        // What is wrong.
+        noBorder: 'Write the widths of the borders from the inside out, like 2, 4 1/2, or a wanted size, like 60 x 80.',
+        reachedAlready: ({ borders, size, larger }, t) => `${borders ? `With ${t.many(borders, BORDER)}` : 'Without a border'} it is ${t.size(size)} already. Write a larger size, like ${t.n(larger.width)} x ${t.n(larger.length)}.`,
+        mitredUneven: (widths, t) => `The wanted size takes ${eachSide(widths, t)}, but a mitred border is as wide all round. Write squares or sides-first.`,
+        tooWideAlong: ({ number, wide, cloth }, t) => `Border ${number} is cut ${t.l(wide)} wide, too wide to be cut along cloth of ${t.l(cloth)}. Write across.`,
+        tooShortToJoin: ({ cloth }, t) => `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like 40 in.`,
+        joinedNoLonger: ({ wide, cloth }, t) => `Joined at 45°, strips ${t.l(wide)} wide and ${t.l(cloth)} long get no longer. Write straight.`,
+        seamsLeaveNothing: ({ measured, reckoned }, t) => `The seams leave nothing of ${t.l(measured)}. Measure from edge to edge, like ${t.l(reckoned)}.`,
+        // What is worth knowing.
+        cornersCopied: ({ styles, borders }, t) => `There are ${styles} corner styles for ${t.many(borders, BORDER)}: the others have corners like border ${styles}. Choose another in its row.`,
+        cornersUnused: ({ styles, borders }, t) => {
+            const unused = styles - borders;
+            return `There are ${styles} corner styles for ${t.many(borders, BORDER)}: the last ${unused > 1 ? `${unused} are` : 'is'} not used.`;
+        },
+        reachedWithoutLast: 'The wanted size is reached without a last border.',
+        lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
+        fromDifferentCloths: ({ buys }, t) => `This is for all borders from one cloth. From different cloths buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
+        measureTop: 'Measure your own top through the middle, both ways, before you cut, and write that over the reckoned lengths.',
+        // The rows.
+        borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,
+        topBefore: ({ number, side }) => `Top’s ${side}, edge to edge, before border ${number}`,
+        topWith: ({ number, side }) => `${side === 'width' ? 'Width' : 'Length'} with border ${number}`,
+        cutOnMark: ({ size, cut }, t) => `${t.reckonedLength(size)}, cut ${t.l(cut)}`,
+        stripCount: ({ strips, joins }, t) => `${strips}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
+        eachWidth: ({ widths }, t) => widths.map((width) => t.say(width)).join('; '),
+        allJoined: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.reckoned(need)}`,
+        eachSeparate: ({ whole, shared, pieces, loss }, t) => {
+            const cut = `${shared} cut into ${pieces.map((piece) => t.formula(piece)).join(', ')}`;
+            return whole ? `${whole} whole + ${cut} (each join uses ${t.n(loss)})` : cut;
+        },
+        sideBySide: ({ across, fit, rows, isBehind }, t) => {
+            const beside = across ? `${t.formula(across)}: ${fit} fit` : 'as many as fit';
+            return `${beside} side by side, in ${t.many(rows, ROW)}${isBehind ? ', shorter ones one behind another' : ''}`;
+        },
+        longestPiece: ({ fabric, shrinkage }, t) => equals(`the longest piece${shrinkage ? ` ÷ (1 − ${t.n(shrinkage)})` : ''}`, t.l(fabric)),
+        allAlong: ({ how, fabric, longest }, t) => `all of them, ${t.say(how)}: ${longest ? t.say(longest) : t.reckonedLength(fabric)}`,
+        // The cut list and the answer.
+        borderPiece: ({ number, piece, isSquare }) => `border ${number}, ${piece === 'corner' && isSquare ? 'corner square' : PIECES[piece]}`,
+        borderNumber: ({ number }) => `Border ${number}`,
+        summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the top is ${t.size(finished)}.`,
+        // The lists.
+        plans: 'Ways to cut the strips',
+        borderHead: 'Border',
+        stripsHead: 'Strips',
+        joinsHead: 'Joins',
+        planOf: ({ number, plan }) => `${number}: ${PLANS[plan]}`,
+        stripsForBorders: 'Strips for the borders',
+        // The drawing.
+        picture: ({ summary }, t) => `The borders round the quilt top. ${t.say(summary)}`,
+        quiltTop: 'quilt top',
+    },
+};
+
+export { borders };

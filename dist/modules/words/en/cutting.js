@@ -1,0 +1,79 @@
+import { equals } from '../teller.js';
+
+const SHEETS = {
+    'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
+    'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
+    strip: { one: 'strip', other: 'strips' },
+    square: { one: 'square', other: 'squares' },
+    sheet: { one: 'sheet', other: 'sheets' },
+};
+const PIECES = { one: 'piece', other: 'pieces' };
+const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the diagonal' };
+const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
+/** The cutting plan's words in English. */
+const cutting = {
+    title: 'Cutting plan',
+    labels: {
+        list: 'Cut list',
+        sheet: 'Cut from',
+        seam: 'Seam allowance',
+        oneWay: 'One-way print',
+        ruler: 'Ruler, length',
+        mat: 'Cutting mat',
+        price: 'Price of a yard, a metre or a sheet',
+    },
+    hints: {
+        list: 'fabric | piece | cut size | how many; a line each',
+        sheet: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+        seam: 'what a finished size lacks',
+    },
+    options: {},
+    entries: {},
+    sentences: {
+        // The cut list.
+        piece: ({ name }) => name || 'piece',
+        squareFor: ({ piece }, t) => `square for ${t.say(piece)}`,
+        inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+        cellsTogether: 'Put | between its parts, like A | square | 3 1/2 | 12.',
+        sizeOfZero: ({ text }, t) => `${t.quote(text)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`,
+        noCount: ({ text }, t) => `${text ? `${t.quote(text)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
+        countTooLarge: 'That is more than a million pieces. Write fewer, like 1000.',
+        emptyList: 'The cut list is empty. Write a line like A | square | 3 1/2 | 12.',
+        noSizeColumn: 'The cut list has no column for the cut size. Head one “Cut size”.',
+        noCountColumn: 'The cut list has no column for the number of pieces. Head one “How many”.',
+        tooManyLines: ({ most }) => `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
+        noPiece: 'The cut list asks for no piece at all. Write how many, like 12.',
+        // What it is cut from.
+        notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+        sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
+        widthOfFabric: ({ fabric, says }, t) => `The width of fabric ${fabric}: ${t.say(says)}`,
+        ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
+        otherPrice: 'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.',
+        // What to cut and to buy.
+        cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
+        ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
+        sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
+        fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
+        stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer would not do' : '; no layout on fewer was found'}`,
+        stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less would not do' : '; no layout on less was found'}`,
+        boughtEach: ({ fabrics, size }, t) => {
+            const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
+            return `${bought.join('; ')}${size ? ` of ${t.size(size)}` : ''}.`;
+        },
+        piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
+        // What is worth saying.
+        betweenMarks: ({ sizes, areMore }, t) => `Sizes between the ruler’s marks are cut on one of them: ${sizes
+            .map(({ written, cut }) => `${t.l(written)}, cut ${t.l(cut)}`)
+            .join('; ')}${areMore ? ' …' : '.'}`,
+        foldAcross: ({ folds, reach }, t) => `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
+        tooWideToFold: ({ width, reach }, t) => `A cut across ${t.l(width)} does not fit a ruler and mat of ${t.l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,
+        foldStrips: ({ reach }, t) => `Fold a strip that is taller than ${t.l(reach)} once, end to end, before you cut pieces from it.`,
+        tooTallToFold: ({ height }, t) => `A strip ${t.l(height)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`,
+        caution: ({ text }) => text,
+        // The drawing and the list.
+        fabricHead: 'Fabric',
+        noFabric: '–',
+    },
+};
+
+export { cutting };

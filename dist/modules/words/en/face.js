@@ -1,0 +1,57 @@
+import { isExact } from '../../measure/exact.js';
+
+const BLOCKS = { one: 'block', other: 'blocks' };
+const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
+const FROM = {
+    top: 'from the quilt top',
+    borders: 'from the borders',
+};
+/** The face's words in English. */
+const face = {
+    buyLead: 'Buy',
+    byItselfLead: 'By itself',
+    notReckonedYet: ({ inputs, hasAnswer }) => `Not reckoned${hasAnswer ? ' again' : ''} yet: ${inputs.join(', ')}.`,
+    announced: ({ lead, large, cost }) => `${`${lead} ${large} ${cost}`.trim()}.`,
+    overStock: ({ stock, takes, instead }, t) => `In stock: ${stock}, and this takes ${t.bought(takes)}. ${instead
+        ? `${t.say(instead.way)} would do: ${t.bought(instead.buy)}`
+        : 'A smaller size or wider cloth would take less'}.`,
+    wrongStock: ({ problem }, t) => `Stock, max: ${t.say(problem)}`,
+    strayLock: ({ text, names }, t) => `${t.quote(text)} in lock is no input here. Write it like ${names.join(' ')}.`,
+    valueHead: 'Value',
+    howHead: 'How it was got',
+    fewerSettings: 'Fewer settings',
+    moreSettings: ({ labels }) => `More: ${labels.join(', ').toLowerCase()}`,
+    oneMore: 'one more, if there is one',
+    yourOwn: 'your own',
+    measured: 'measured',
+    putBack: ({ value }) => `put back ${value}`,
+    takeAway: ({ label }) => `take ${label.toLowerCase()} away`,
+    entryOf: ({ label, number }) => `${label}, ${number}`,
+    fractionKeys: 'Fraction keys',
+    cutCaption: 'Cut',
+    times: ({ count }) => `${count} ×`,
+    cutterCaution: 'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.',
+    measureFirst: 'Amounts are for planning: measure your own cloth and quilt before cutting.',
+    showInCentimetres: 'Show in centimetres',
+    showInInches: 'Show in inches',
+    copyTable: 'Copy table',
+    downloadCsv: 'Download CSV',
+    print: 'Print',
+    copied: 'Copied.',
+    cannotCopy: 'This browser does not allow copying here; the CSV holds the same.',
+    rowHead: 'Row',
+    inchesHead: 'Inches',
+    cutCell: ({ piece }, t) => `Cut: ${t.say(piece)}`,
+    // Where a value in a worksheet comes from, and what its blocks lack.
+    fromWorksheet: 'from the worksheet',
+    fromFabric: ({ letter }) => `fabric ${letter}`,
+    fromPart: ({ part }) => FROM[part] ?? 'from another part',
+    fromSeveral: ({ first, others }, t) => {
+        const also = others.map(({ letter, width }) => `fabric ${letter}: ${isExact(width) ? t.typed(width) : width}`);
+        return [t.say(first), ...also].join('; ');
+    },
+    noClothForBlocks: 'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.',
+    listForOtherBlocks: ({ now, written }, t) => `Cloth for ${blocksOf(now, t)} is not in this list: the cut list was written for ${blocksOf(written, t)}. Write in it how many pieces those take, and of what size.`,
+};
+
+export { face };

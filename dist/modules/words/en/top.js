@@ -1,0 +1,83 @@
+import { equals } from '../teller.js';
+
+const BLOCKS = { one: 'block', other: 'blocks' };
+const PARTS = {
+    sashing: 'sashing',
+    cornerstones: 'cornerstones',
+    triangles: 'setting triangles',
+};
+const TITLES = {
+    sashing: 'Sashing',
+    cornerstones: 'Cornerstones',
+    triangles: 'Setting triangles',
+};
+/** The quilt top's words in English. */
+const top = {
+    title: 'Quilt top',
+    labels: {
+        block: 'Block, finished',
+        across: 'Blocks across',
+        down: 'Blocks down',
+        set: 'Set',
+        sashing: 'Sashing, finished',
+        cornerstones: 'Cornerstones',
+        frame: 'Sashing round the outside',
+        seam: 'Seam allowance',
+        blocks: 'Blocks in all',
+        finishedWidth: 'Top width, finished',
+        finishedLength: 'Top length, finished',
+        unfinished: 'Before its borders are sewn on',
+        sideSquare: 'Square for four side triangles',
+        cornerSquare: 'Square for two corner triangles',
+        sideTriangles: 'Side triangles',
+        sashingJoined: 'Sashing, long strips joined',
+        sashingWhole: 'Sashing, cut along the cloth without joins',
+    },
+    hints: { sashing: '0 for none' },
+    options: { set: { straight: 'straight', 'on-point': 'on point' } },
+    entries: {},
+    sentences: {
+        needsCornerstones: 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.',
+        runsRound: 'On point, sashing runs round every block, on the outside too.',
+        unfinishedSize: ({ size }, t) => t.size(size),
+        moreEachWay: ({ allowance }, t) => `${t.l(allowance)} more each way`,
+        upToMark: ({ size }, t) => `${t.formula(size)}, up to the mark`,
+        stripsAcross: ({ need }, t) => `strips across the cloth: ${equals(t.formula(need), t.l(need))}`,
+        onlyBlocks: 'nothing to cut but the blocks',
+        ifAllFromOne: 'Cloth, if all from one',
+        littleTooLong: ({ length, over, saves }, t) => `The sashing of ${t.l(length)} is ${t.l(over)} longer than the cloth is wide. Were it ${t.l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${t.l(saves)} less cloth` : ''}.`,
+        mayTakeLess: 'The layout is being planned: it may take less cloth.',
+        // What is cut.
+        sash: 'sashing',
+        sashBetweenBlocks: 'sashing between blocks',
+        sashBetweenRows: 'sashing between rows',
+        sashBetweenRowsInOne: 'sashing between rows, in one strip',
+        cornerstone: 'cornerstone',
+        wholeToJoin: ({ piece, length }, t) => `${t.say(piece)}, whole width to join to ${t.l(length)}`,
+        endToJoin: ({ piece, length }, t) => `${t.say(piece)}, end to join to ${t.l(length)}`,
+        squareForSides: 'square, cut in four for side triangles',
+        squareForCorners: 'square, cut in two for corner triangles',
+        part: ({ kind }) => PARTS[kind],
+        partTitle: ({ kind }) => TITLES[kind],
+        allParts: 'all',
+        // The answer.
+        summary: ({ layout, finished, parts, areOne, buy }, t) => {
+            const { count, block, onPoint, across, down, sashing } = layout;
+            const set = onPoint ? 'on point' : `${across} by ${down}`;
+            const sashed = sashing.gt(0) ? `, with ${t.l(sashing)} sashing` : '';
+            const takes = parts.map((part) => t.say(part)).join(' and ') + (areOne ? ' from one cloth' : '');
+            const bought = buy ? ` For ${takes} buy ${t.bought(buy)}.` : '';
+            return `${t.many(count, BLOCKS)} of ${t.l(block)}, ${set}${sashed}: the top finishes ${t.size(finished)}.${bought}`;
+        },
+        finished: 'Finished',
+        finishedSize: ({ size }, t) => t.size(size),
+        // The lists and the drawing.
+        clothApart: 'Cloth, each from its own',
+        stripsApart: 'Strips, each from its own cloth',
+        stripsTogether: 'Strips, all from one cloth',
+        partHead: 'Part',
+        picture: ({ summary }, t) => `The top: ${t.say(summary)}`,
+    },
+};
+
+export { top };

@@ -1,0 +1,141 @@
+import { equals } from '../teller.js';
+
+const KITS = { one: 'kit', other: 'kits' };
+const FABRICS = { one: 'fabric', other: 'fabrics' };
+const BOLTS = { one: 'bolt', other: 'bolts' };
+const LENGTHS = { one: 'length', other: 'lengths' };
+const THINGS = { one: 'thing', other: 'things' };
+/** A title inside a sentence. */
+const inside = (title, t) => t.say(title).toLowerCase();
+const and = (titles, t) => titles.map((title) => inside(title, t)).join(' and ');
+const soFarOr = (soFar) => (soFar ? ' so far' : '');
+/** The worksheet's words in English. */
+const worksheet = {
+    title: 'Shopping list',
+    labels: { seam: 'Seam allowance', kits: 'Kits', bolt: 'Cloth on a bolt' },
+    hints: {
+        width: 'where there is no quilt top to reckon it from',
+        length: 'where there is no quilt top to reckon it from',
+        fabricWidth: 'of every fabric that does not say its own',
+        kits: 'for a shop: how many kits to cut',
+        bolt: 'a kit’s cloth is never pieced from two bolts',
+    },
+    options: {},
+    entries: {},
+    sentences: {
+        titleOf: ({ calculator }, t) => t.words.others?.[calculator]?.title ?? calculator,
+        saidBy: ({ calculator, says }, t) => t.as(calculator).say(says),
+        somePart: 'Part',
+        something: 'something',
+        // Lines.
+        fabricOf: ({ letter }) => `Fabric ${letter}`,
+        clothOf: ({ what, width }, t) => `${t.say(what)}${width ? `, ${t.l(width)} wide` : ''}`,
+        clothNamed: ({ cloth, name }, t) => `${t.say(cloth)}, ${name}`,
+        lengthFor: ({ cloth, titles }, t) => `${t.say(cloth)}, ${and(titles, t)}`,
+        toBuy: ({ buy, width }, t) => `${t.bought(buy)}${width ? `, ${t.l(width)} wide` : ''}`,
+        allOf: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
+        buyRow: 'Buy',
+        needOfParts: ({ parts, added, together }, t) => {
+            const [first] = parts;
+            const each = parts.map(({ need, titles }) => `${t.n(need)} (${and(titles, t)})`).join(' + ');
+            const sum = parts.length > 1 || !first ? equals(each, t.l(added)) : and(first.titles, t);
+            if (!together)
+                return sum;
+            const enough = together.isEnough ? ', though what you buy does for each by itself too' : '';
+            return `${sum}; planned together ${t.l(together.need)}${enough}`;
+        },
+        upToSteps: ({ lengths, step, spare }, t) => {
+            const each = lengths.map(({ need, titles }) => lengths.length > 1 ? `${t.n(need)} (${and(titles, t)})` : t.l(need));
+            const upTo = `${each.join(' and ')},${lengths.length > 1 ? ' each' : ''} up to`;
+            return `${upTo} a step of ${t.stated(step)}; ${t.l(spare)} to spare`;
+        },
+        boltsRow: ({ kits }, t) => `Bolts for ${t.many(kits, KITS)}`,
+        boltsOfOneKind: ({ kinds, bolt }, t) => {
+            const each = kinds.map(({ each, buy }) => `${each} × ${t.bought(buy)}`).join(', or ');
+            return `${each}, from each bolt of ${t.stated(bolt)}`;
+        },
+        boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
+        boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts would not do`,
+        undeclared: ({ letter, titles }, t) => `Fabric ${letter} is used by ${and(titles, t)}, but not declared. Add a <quilt-fabric letter="${letter}">.`,
+        namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Write fabric="${like}" on it, or another letter.`,
+        severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
+        twoLengths: ({ cloth, lengths, one }, t) => {
+            const each = lengths.map(({ buy, titles }) => `${t.bought(buy)} for ${and(titles, t)}`);
+            const all = lengths.flatMap(({ titles }) => titles).length > 2 ? 'all' : 'both';
+            return `${t.say(cloth)}: buy two lengths, ${each.join(', and ')}. One length for ${all} would be ${t.bought(one)}.`;
+        },
+        planningTogether: ({ cloth }, t) => `${t.say(cloth)}: the layout is being planned, to see whether its parts fit together on less.`,
+        longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
+            const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inside(title, t)}`).join(', ');
+            const orApart = each && `, or cut its parts as lengths of their own: ${each}`;
+            return `${t.say(cloth)}: a kit’s ${t.bought(buy)} is longer than a bolt of ${t.stated(bolt)}. Write a longer bolt, like ${t.bought(buy)}${orApart}.`;
+        },
+        // Sums.
+        priceOf: ({ what }, t) => `The price of ${t.say(what)}`,
+        priceOfFabric: ({ letter }) => `fabric ${letter}`,
+        priceOfPart: ({ title }, t) => inside(title, t),
+        aPrice: 'A price',
+        widthOfFabric: ({ letter }) => `The width of fabric ${letter}`,
+        pricedInOther: ({ price, here }, t) => `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but the currency here is ${here}. Write it in ${here}, like 12.50.`,
+        noLetter: 'A fabric has no letter. Write letter="A".',
+        sameLetter: ({ letter }) => `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
+        negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
+        itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
+        unusedFabric: ({ letter, isNamed }) => `Fabric ${letter} is declared, but no part is cut from it. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+        leavesOut: ({ things }, t) => {
+            const all = new Set(things.map((thing) => t.say(thing)));
+            return `The total leaves out what has no price: ${[...all].join(', ')}.`;
+        },
+        totalRow: ({ isKit, soFar }) => `${isKit ? 'One kit' : 'Total'}${soFarOr(soFar)}`,
+        sumOf: ({ costs }, t) => costs.map((cost) => t.money(cost)).join(' + '),
+        kitsRow: ({ kits, soFar }) => `${kits > 1 ? `All ${kits} kits` : 'In whole bolts'}${soFarOr(soFar)}`,
+        wholeBolts: ({ hasItems, each }, t) => `whole bolts${hasItems ? ', and the items of every kit' : ''}: ${t.money(each)} a kit`,
+        summary: ({ fabrics, byLength, items, isUnfinished }, t) => {
+            const cloth = fabrics ? [t.many(fabrics, FABRICS) + (byLength ? ' by length' : '')] : [];
+            const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
+            const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
+            return things ? `${things}.` : nothing;
+        },
+        // What is said of the parts and the fabrics.
+        notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'it has something to mend'}.`,
+        readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. To name one so, declare it: <quilt-fabric letter="${written}">.`,
+        noSwatch: ({ letter, swatch }, t) => `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
+        // The lists.
+        shoppingList: 'Shopping list',
+        shoppingListOfKit: 'Shopping list for one kit',
+        cutList: 'Cut list',
+        cutFrom: ({ fabric }) => `Cut from ${fabric}`,
+        fabricKey: 'Fabric key',
+        allAmounts: ({ amounts }, t) => amounts.map((amount) => t.say(amount)).join(' and '),
+        fabricHead: 'Fabric',
+        nameHead: 'Name',
+        forHead: 'For',
+        neededHead: 'Needed',
+        unitHead: 'Unit',
+        priceHead: 'Price',
+        costHead: 'Cost',
+        boltsHead: 'Bolts',
+        pieceHead: 'Piece',
+        countHead: 'How many',
+        cutSizeHead: 'Cut size',
+        neededInHead: (_, t) => `Needed (${t.style.units})`,
+        widthInHead: (_, t) => `Width (${t.style.units})`,
+        lengthInHead: (_, t) => `Length (${t.style.units})`,
+        forKitsHead: ({ kits }, t) => `For ${t.many(kits, KITS)}`,
+        uses: ({ titles }, t) => titles.map((title) => inside(title, t)).join(', '),
+        noPrice: 'no price',
+        totalLine: ({ soFar }) => `Total${soFarOr(soFar)}`,
+        bolts: ({ count }, t) => t.many(count, BOLTS),
+        timesEach: ({ times, what }, t) => `${times} × ${t.say(what)}`,
+        unitOf: ({ buy }, t) => t.unitOf(buy),
+        cutSize: (size, t) => t.size(size),
+        stripsTogether: 'Parts cut together: strips, from the top of the cloth',
+        leadForKits: ({ kits, soFar }, t) => `For ${t.many(kits, KITS)}${soFar ? ', so far' : ''}`,
+        leadTotal: ({ isKit, soFar }) => (soFar ? 'So far' : isKit ? 'One kit' : 'In all'),
+        leadBuy: ({ soFar }) => (soFar ? 'Buy, so far' : 'Buy'),
+        money: ({ money }, t) => t.money(money),
+        things: ({ count }, t) => t.many(count, THINGS),
+    },
+};
+
+export { worksheet };

@@ -1,0 +1,36 @@
+/** How close an operation holds its parts together; what holds less stands in brackets inside it. */
+const STRENGTH = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
+const strengthOf = ({ operation }) => STRENGTH[operation] ?? 3;
+const bracketed = (quantity, least, t) => {
+    const text = formulaOf(quantity, t);
+    return strengthOf(quantity) < least ? `(${text})` : text;
+};
+/** A formula with its numbers filled in: `58 + 2 × 4`. */
+const formulaOf = (quantity, t) => {
+    const { operation, parts } = quantity;
+    const [first, second] = parts;
+    if (!first || operation === 'row' || operation === 'number' || operation === 'result')
+        return t.n(quantity);
+    const side = (part, least) => bracketed(part, least, t);
+    switch (operation) {
+        case '√':
+            return `√(${formulaOf(first, t)})`;
+        case '×√2':
+            return `${side(first, 2)} × √2`;
+        case '÷√2':
+            return `${side(first, 2)} ÷ √2`;
+        case 'up':
+        case 'mark':
+            return t.rounded(operation, formulaOf(first, t), second ?? first);
+        case '+':
+            return `${side(first, 1)} + ${second ? side(second, 1) : ''}`;
+        case '−':
+            return `${side(first, 1)} − ${second ? side(second, 2) : ''}`;
+        case '×':
+            return `${side(first, 2)} × ${second ? side(second, 2) : ''}`;
+        case '÷':
+            return `${side(first, 2)} ÷ ${second ? side(second, 3) : ''}`;
+    }
+};
+
+export { formulaOf };

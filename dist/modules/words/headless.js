@@ -1,0 +1,22 @@
+import { together } from './common.js';
+import { common } from './en/common.js';
+import { wordsIn } from './languages.js';
+import { Teller } from './teller.js';
+import { told } from './told.js';
+
+/** What is told of a reckoning, in the language that was asked for. */
+const tellerOf = (name, words) => {
+    const english = together(common, words);
+    return ({ lang, style }) => new Teller(wordsIn(lang, name, english), style, lang);
+};
+/** A calculator as a function from plain input to a plain result. */
+const headless = (calculator, words) => {
+    const { name, fields } = calculator;
+    const teller = tellerOf(name, words);
+    return (input = null, ...more) => {
+        const reckoning = calculator.reckon(input, ...more);
+        return told(reckoning, fields, teller(reckoning));
+    };
+};
+
+export { headless, tellerOf };

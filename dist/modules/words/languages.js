@@ -1,0 +1,31 @@
+import { together } from './common.js';
+
+/** The languages besides English that this page knows, by their tags. */
+const learned = new Map();
+const vocabularies = new Map();
+/** Takes on a language: from now on results and elements in it speak it. */
+const learn = (language) => {
+    learned.set(language.common.lang.toLowerCase(), language);
+    vocabularies.clear();
+};
+/** A language tag and what it is a kind of: `de-AT`, `de`. */
+const tagsOf = (lang) => {
+    const parts = lang.toLowerCase().split('-');
+    return parts.map((_, at) => parts.slice(0, parts.length - at).join('-'));
+};
+/** A calculator's words in this language, or in English where it is not known. */
+const wordsIn = (lang, name, english) => {
+    if (!learned.size)
+        return english;
+    const tag = tagsOf(lang).find((tag) => learned.has(tag));
+    const language = tag === undefined ? undefined : learned.get(tag);
+    if (!language)
+        return english;
+    const key = `${tag} ${name}`;
+    let words = vocabularies.get(key);
+    if (!words)
+        vocabularies.set(key, (words = together(language.common, language.calculators[name], language.face)));
+    return words;
+};
+
+export { learn, tagsOf, wordsIn };

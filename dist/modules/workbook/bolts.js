@@ -1,0 +1,41 @@
+import { count } from '../ledger/quantity.js';
+import { enoughFor } from '../ledger/purchase.js';
+import { wholeDown } from '../measure/exact.js';
+import { say } from './sayings.js';
+
+/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
+const boltsFor = (ledger, kits, { key, parts }, cloth, { buy, lengths }) => {
+    const fitting = (buy) => wholeDown(ledger.values.bolt.div(buy.inches));
+    const tooLong = lengths.find(({ buy }) => !fitting(buy));
+    if (tooLong) {
+        noteTooLong(ledger, cloth, tooLong.buy, parts, fitting);
+        return undefined;
+    }
+    // Bolts hold both lengths of a kit, or those of one kind each: whichever takes fewer.
+    const each = fitting(buy);
+    const both = each ? Math.ceil(kits / each) : Infinity;
+    const kinds = lengths.map(({ buy }) => ({ each: fitting(buy), buy }));
+    const ofOneKind = kinds.reduce((all, { each }) => all + Math.ceil(kits / each), 0);
+    const bolt = ledger.stated('bolt');
+    const row = (bolts, how) => {
+        const label = say('boltsRow', { kits });
+        const value = count(bolts);
+        ledger.row(`bolts-${key}`, value, { how, label, from: [`buy-${key}`, 'kits', 'bolt'] });
+        return bolts;
+    };
+    if (ofOneKind < both)
+        return row(ofOneKind, say('boltsOfOneKind', { kinds, bolt }));
+    const how = say(lengths.length > 1 ? 'boltsOfBoth' : 'boltsOfLengths', { each, buy, bolt });
+    return row(both, how);
+};
+/** Says that a bolt is too short, and which lengths it holds, where each part is cut from one of its own. */
+const noteTooLong = (ledger, cloth, buy, parts, fitting) => {
+    const apart = parts
+        .filter(({ need }) => need.gt(0))
+        .map(({ title, need }) => ({ title, buy: enoughFor(need, ledger.values.increment) }));
+    const bolt = ledger.stated('bolt');
+    const isHeld = apart.every(({ buy }) => fitting(buy));
+    ledger.note(say('longerThanBolt', { cloth, buy, bolt, apart: isHeld ? apart : [] }));
+};
+
+export { boltsFor };

@@ -1,0 +1,65 @@
+import { sayInList } from '../ledger/listing.js';
+import { say } from './sayings.js';
+import { listLines } from './shopping.js';
+
+/**
+ * The shopping list and the cut list for a spreadsheet. Whoever writes the file writes numbers as numbers: a length in the
+ * reader's units, money without its currency, and of what is bought the amount; its unit has a cell of its own.
+ */
+const worksheetCells = (answer, notes, pieces) => [...shoppingCells(answer), ...notes.map((note) => [note]), [], ...cutCells(pieces), []];
+const shoppingCells = (answer) => {
+    const { total, soFar } = answer;
+    return [
+        [say('shoppingList')],
+        [
+            say('fabricHead'),
+            say('nameHead'),
+            say('forHead'),
+            say('neededInHead'),
+            sayInList('buyHead'),
+            say('unitHead'),
+            say('priceHead'),
+            say('costHead'),
+            say('boltsHead'),
+            say('widthInHead'),
+        ],
+        ...listLines(answer).map(({ letter, name, uses, need, buy, text, price, cost, bolts, width }) => [
+            letter,
+            name,
+            uses,
+            need,
+            buy ?? text,
+            buy && say('unitOf', { buy }),
+            price,
+            cost,
+            bolts,
+            width,
+        ]),
+        ...(total ? [[say('totalLine', { soFar: !!soFar }), ...Array(6), total]] : []),
+    ];
+};
+const cutCells = (pieces) => [
+    [say('cutList')],
+    [
+        say('fabricHead'),
+        say('nameHead'),
+        say('forHead'),
+        say('pieceHead'),
+        say('countHead'),
+        say('widthInHead'),
+        say('lengthInHead'),
+        say('cutSizeHead'),
+    ],
+    ...pieces.map(({ letter, name, title, cut: { piece, count, width, length } }) => [
+        letter,
+        name,
+        title,
+        piece,
+        count,
+        width,
+        length,
+        say('cutSize', { width, length }),
+    ]),
+];
+
+export { worksheetCells };

@@ -1,0 +1,49 @@
+import { textOf } from '../ledger/field.js';
+import { isPlanning } from '../ledger/planning.js';
+import { letterOf } from './parts.js';
+import { say } from './sayings.js';
+import { takesOf } from './takes.js';
+
+const titleOf = ({ calculator }) => say('titleOf', { calculator: calculator.name });
+const whyNot = (part) => {
+    const [issue] = part.reckoning.issues;
+    return issue ? [say('notYet', { title: titleOf(part), isPlanning: isPlanning(issue) })] : [];
+};
+/** That a name with a space was read as several letters, where one of them stands for no fabric: one may be meant. */
+const splitName = (part, letters, takes, fabrics) => {
+    const written = letterOf(part.fabric);
+    const isKnown = (letter) => fabrics.nameOf(letter) !== undefined || takes.some(({ fabric }) => fabric === letter);
+    return part.reckoning.issues.length ||
+        !written.includes(' ') ||
+        written.includes(',') ||
+        letters.every(isKnown)
+        ? []
+        : [say('readAsSeveral', { title: titleOf(part), written, letters })];
+};
+/** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
+const gather = (parts, fabrics, isColour) => {
+    const taken = parts.map((part) => {
+        const letters = fabrics.lettersIn(part.fabric);
+        const takes = takesOf(part.calculator, part.reckoning, letters);
+        return { letters, takes, troubles: splitName(part, letters, takes, fabrics) };
+    });
+    const takes = taken.flatMap((part) => part.takes);
+    return {
+        pieces: takes.flatMap(({ fabric: letter, title, cuts }) => cuts.map((cut) => ({ letter, name: letter ? (fabrics.nameOf(letter) ?? '') : title, title, cut }))),
+        gathered: {
+            troubles: [...fabrics.troubles(isColour), ...taken.flatMap(({ troubles }) => troubles)],
+            unfinished: parts.flatMap(whyNot),
+            named: taken.flatMap(({ letters }) => letters),
+            fabrics: fabrics.declared.map(({ letter, name, price, fabricWidth }) => ({
+                letter: textOf(letter),
+                name,
+                price,
+                fabricWidth,
+            })),
+            parts: takes.flatMap(({ part }) => part ?? []),
+            items: takes.flatMap(({ item }) => item ?? []),
+        },
+    };
+};
+
+export { gather };

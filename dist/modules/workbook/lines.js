@@ -1,0 +1,119 @@
+import { enoughFor, Purchase } from '../ledger/purchase.js';
+import { inches } from '../ledger/quantity.js';
+import { ownLength } from '../ledger/lengths.js';
+import { least, sum } from '../measure/exact.js';
+import { toPriced } from '../measure/shop.js';
+import { INCHES } from '../measure/units.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { boltsFor } from './bolts.js';
+import { buyLengths, noteLengths } from './lengths.js';
+import { byWidth, titlesOf } from './parts.js';
+import { priceOf } from './prices.js';
+import { say } from './sayings.js';
+import { planTogether } from './together.js';
+
+const calledOf = (letter, [first]) => letter || !first ? say('fabricOf', { letter }) : first.title;
+/** Says so where others declare their fabric, and these parts do not. */
+const noteUndeclared = (ledger, [first], { letter, parts }, what) => {
+    if (!first)
+        return;
+    ledger.note(letter
+        ? say('undeclared', { letter, titles: titlesOf(parts) })
+        : say('namesNone', { what, like: first.letter }));
+};
+/** The lines of one fabric: one for each width of cloth that its parts are cut from. */
+const linesOf = (ledger, declared, group, plan) => {
+    const { key, letter, parts } = group;
+    const called = calledOf(letter, parts);
+    const fabric = declared.find((one) => one.letter === letter);
+    if (!fabric)
+        noteUndeclared(ledger, declared, group, called);
+    const price = fabric && priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }));
+    const widths = byWidth(parts);
+    const several = widths.length > 1;
+    if (several) {
+        const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
+        ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
+    }
+    const ofFabric = { called, name: fabric?.name ?? '', price, several };
+    return widths.map((parts, at) => lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric));
+};
+/** A part's own price, of a yard or a metre as the worksheet has it: its own step may be of the other. */
+const ownPrice = (ledger, { title, price, per }) => {
+    const own = priceOf(ledger, price, say('priceOfPart', { title }));
+    return own && per ? own.div(toPriced(INCHES[per], ledger.values.increment)) : own;
+};
+/** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
+const widthOf = ({ values }, parts, several) => {
+    const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
+    const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH);
+    return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
+};
+/** The rows of what a cloth's parts need and of what to buy. */
+const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths }) => {
+    const added = sum(parts.map(({ need }) => need));
+    const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
+    const row = ledger.row(`need-${key}`, inches(need), {
+        label,
+        how: say('needOfParts', {
+            parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
+            added,
+            together: need.lt(added) ? { need, isEnough } : undefined,
+        }),
+    });
+    const called = wide ? say('toBuy', { buy, width: wide }) : buy.called;
+    ledger.row(`buy-${key}`, new Purchase(buy.inches, buy.amount, buy.unit, called), {
+        label: say('buyRow'),
+        how: say('upToSteps', {
+            lengths: lengths.map(({ parts, need }) => ({
+                need: lengths.length > 1 ? inches(need) : row,
+                titles: titlesOf(parts),
+            })),
+            step: ledger.stated('increment'),
+            spare,
+        }),
+        from: [`need-${key}`],
+    });
+};
+/** The line of parts that are cut from one cloth. */
+const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several }) => {
+    const { letter, parts } = group;
+    const { increment, bolt, kits } = ledger.values;
+    const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
+    const { width, wide } = widthOf(ledger, parts, several);
+    const cloth = say('clothOf', { what: called, width: wide });
+    const { laid, lengths: planned } = planTogether(ledger, parts, plan, cloth);
+    const bought = buyLengths(ledger, planned, cloth);
+    const { buy, lengths } = bought;
+    const need = sum(lengths.map(({ need }) => need));
+    const spare = buy.inches.sub(need);
+    const isOne = lengths.length === 1;
+    if (!isOne)
+        noteLengths(ledger, cloth, lengths);
+    const label = name ? say('clothNamed', { cloth, name }) : cloth;
+    rowsOf(ledger, group, label, wide, { ...bought, need, spare });
+    const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
+    const costOf = (length) => price && ledger.paid(toPriced(length, increment).mul(price));
+    const paid = costOf(buy.inches);
+    const line = {
+        letter,
+        name,
+        parts: parts.map(({ title, need }) => ({ title, need })),
+        need,
+        saved: sum(parts.map(({ need }) => need)).sub(need),
+        buy,
+        text: say('toBuy', { buy, width: wide }),
+        width,
+        spare,
+        lengths: isOne
+            ? undefined
+            : lengths.map(({ parts, need, buy }) => ({ parts: titlesOf(parts), need, buy })),
+        price: price && ledger.priced(price),
+        cost: paid,
+        bolts,
+        together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
+    };
+    return { line, called, paid, boltCost: costOf(bolt.mul(bolts ?? 0)) };
+};
+
+export { linesOf };

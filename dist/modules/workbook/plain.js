@@ -1,0 +1,88 @@
+import { textOf } from '../ledger/field.js';
+import { Ledger } from '../ledger/ledger.js';
+import { readLength } from '../ledger/lengths.js';
+import { ownWords } from '../ledger/own-words.js';
+import { unlessRefused, refuse } from '../ledger/refusal.js';
+import { sayOfShop } from '../ledger/shop.js';
+import { planCloth } from '../planner/plan.js';
+import { letterOf } from './parts.js';
+import { adoptCurrency } from './prices.js';
+import { reckonOn } from './reckon.js';
+import { say } from './sayings.js';
+import { worksheetFields } from './shape.js';
+
+/** The entries of a list, as far as a page wrote one: whatever is in them. */
+const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
+const texts = (list) => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
+/** Cloth in inches. Throws a `Refusal`. */
+const readAmount = (written) => {
+    const value = readLength(written, { units: 'in' });
+    return value.lt(0) ? refuse(say('negativeCloth')) : value;
+};
+const wordsOnce = () => {
+    const known = new Map();
+    return (text) => {
+        const message = known.get(text) ?? ownWords(text);
+        known.set(text, message);
+        return message;
+    };
+};
+const readPieces = (pieces, words) => entries(pieces).map(({ piece, width, length, count, turn }) => {
+    const name = textOf(piece);
+    return {
+        ...(name && { piece: words(name) }),
+        width: readAmount(width),
+        length: readAmount(length),
+        count: typeof count === 'number' ? count : 0,
+        turn: !!turn,
+    };
+});
+const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per, }, words) => {
+    const name = textOf(title);
+    const called = name ? words(name) : say('somePart');
+    const read = () => ({
+        title: called,
+        fabric: letterOf(fabric),
+        need: readAmount(need),
+        width: readAmount(width),
+        sold: readAmount(sold),
+        washed: readAmount(washed),
+        pieces: Array.isArray(pieces) ? readPieces(pieces, words) : [],
+        price: { written: price },
+        per: per === 'yd' || per === 'm' ? per : undefined,
+    });
+    return unlessRefused(read, ({ problem: says }) => refuse(sayOfShop('about', { what: called, says }), 'parts'));
+};
+const readItem = ({ title, fabric, text, cost, }) => {
+    const words = textOf(text) || textOf(title);
+    return {
+        title: ownWords(textOf(title)),
+        fabric: textOf(fabric),
+        buy: words ? ownWords(words) : say('something'),
+        cost: { written: cost },
+    };
+};
+/** A worksheet's plain input as values. Throws a `Refusal`. */
+const readInput = (ledger, input) => {
+    const words = wordsOnce();
+    const fabrics = entries(input.fabrics).map(({ letter, ...fabric }) => ({ letter, ...fabric }));
+    const parts = entries(input.parts);
+    const items = entries(input.items).map(readItem);
+    // A price that names the currency holds, even where a part cannot be read.
+    adoptCurrency(ledger, { fabrics, parts: parts.map(({ price }) => ({ price: { written: price } })), items });
+    return {
+        fabrics,
+        parts: parts.map((part) => readPart(part, words)),
+        items,
+        troubles: texts(input.troubles).map(ownWords),
+        unfinished: texts(input.unfinished).map(ownWords),
+        named: texts(input.named),
+    };
+};
+/** The shopping list of a plain input. */
+const reckonPlain = (input = {}, plan = planCloth) => {
+    const ledger = new Ledger(worksheetFields, input);
+    return ledger.finish(() => reckonOn(ledger, readInput(ledger, input ?? {}), plan));
+};
+
+export { reckonPlain };

@@ -1,0 +1,63 @@
+import { Ledger } from '../ledger/ledger.js';
+import { ofCloth } from '../ledger/purchase.js';
+import { sum } from '../measure/exact.js';
+import { planCloth } from '../planner/plan.js';
+import { linesOf } from './lines.js';
+import { readFabrics, groupsOf } from './parts.js';
+import { adoptCurrency } from './prices.js';
+import { say } from './sayings.js';
+import { worksheetFields } from './shape.js';
+import { countItems, totals } from './sums.js';
+
+/** What is on the list, in a sentence. */
+const summaryOf = (lines, items, isUnfinished) => say('summary', {
+    fabrics: new Set(lines.map(({ line }, at) => line.letter || at)).size,
+    byLength: items.some(({ item }) => item.fabric),
+    items: items.map(({ called }) => called),
+    isUnfinished,
+});
+/** The lines of all fabrics, in the order in which they are declared; says which of them nothing is cut from. */
+const allLines = (ledger, declared, { parts, items, unfinished, named }, plan) => groupsOf(declared, parts).flatMap((group) => {
+    if (group.parts.length)
+        return linesOf(ledger, declared, group, plan);
+    const { letter } = group;
+    if (!unfinished.length && !items.some(({ fabric }) => fabric === letter))
+        ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
+    return [];
+});
+/**
+ * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
+ * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
+ * still gets its line.
+ */
+const reckonOn = (ledger, input, plan) => {
+    adoptCurrency(ledger, input);
+    const declared = readFabrics(ledger, input.fabrics);
+    const isUnfinished = input.unfinished.length > 0;
+    ledger.notes.push(...input.troubles, ...input.unfinished);
+    ledger.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam');
+    ledger.given();
+    const lines = allLines(ledger, declared, input, plan);
+    const items = countItems(ledger, input.items, declared);
+    const sums = totals(ledger, lines, items, isUnfinished);
+    const need = sum(lines.map(({ line }) => line.need));
+    const inches = sum(lines.map(({ line }) => line.buy.inches));
+    return {
+        buy: ofCloth(inches, ledger.values.increment),
+        fabric: need,
+        spare: inches.sub(need),
+        summary: summaryOf(lines, items, isUnfinished),
+        cuts: [],
+        fabrics: lines.map(({ line }) => line),
+        items: items.map(({ item }) => item),
+        ...sums,
+        used: {},
+    };
+};
+/** The shopping list of what was gathered from calculators. */
+const reckon = (fields, input, plan = planCloth) => {
+    const ledger = new Ledger(worksheetFields, fields);
+    return ledger.finish(() => reckonOn(ledger, input, plan));
+};
+
+export { reckon, reckonOn };

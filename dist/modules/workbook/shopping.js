@@ -1,0 +1,88 @@
+import { sayInList } from '../ledger/listing.js';
+import { Purchase, manyOf } from '../ledger/purchase.js';
+import { titlesOf } from './parts.js';
+import { say } from './sayings.js';
+
+/** The list's lines in the order of their letters; what has no letter comes last. */
+const listLines = ({ fabrics, items }) => [
+    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }) => {
+        const uses = say('uses', { titles: titlesOf(parts) });
+        // The amount alone: `text` says which lengths it is bought in.
+        const { inches, amount, unit } = buy;
+        return {
+            letter,
+            name,
+            uses,
+            need,
+            buy: new Purchase(inches, amount, unit),
+            text,
+            price,
+            cost,
+            bolts,
+            width,
+        };
+    }),
+    ...items.map(({ title, fabric, name, text, cost, used: { buy } }) => {
+        return { letter: fabric, name, uses: say('uses', { titles: [title] }), buy, text, cost };
+    }),
+].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
+/** What all the kits take: whole bolts, or so many times what one kit takes. */
+const forKits = ({ bolts, buy, text }, kits) => bolts
+    ? say('bolts', { count: bolts })
+    : ((buy && manyOf(buy, kits)) ?? say('timesEach', { times: kits, what: text }));
+const totalLine = ({ soFar }) => say('totalLine', { soFar: !!soFar });
+/** How a fabric is named in the list: `A · Sand`. */
+const namedOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
+/** The shopping list as it is shown. */
+const shopping = (answer) => {
+    const { total, kits } = answer;
+    const count = kits?.count;
+    const row = (line) => [
+        namedOf(line),
+        line.uses,
+        line.need,
+        line.text,
+        ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
+        ...(count ? [forKits(line, count)] : []),
+    ];
+    return {
+        caption: count ? say('shoppingListOfKit') : say('shoppingList'),
+        head: [
+            say('fabricHead'),
+            say('forHead'),
+            say('neededHead'),
+            sayInList('buyHead'),
+            ...(total ? [say('priceHead'), say('costHead')] : []),
+            ...(count ? [say('forKitsHead', { kits: count })] : []),
+        ],
+        rows: [
+            ...listLines(answer).map(row),
+            ...(total ? [[totalLine(answer), ...Array(4), total, ...(count ? [undefined] : [])]] : []),
+        ],
+    };
+};
+/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+const fabricKey = (answer) => {
+    const key = new Map();
+    for (const { letter, name, text } of listLines(answer)) {
+        if (!letter)
+            continue;
+        const entry = key.get(letter) ?? { letter, name, amounts: [] };
+        entry.amounts.push(text);
+        key.set(letter, entry);
+    }
+    return [...key.values()];
+};
+/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+const headline = ({ total, soFar = false, fabrics, items, kits, }) => {
+    if (kits?.cost)
+        return {
+            lead: say('leadForKits', { kits: kits.count, soFar }),
+            large: say('money', { money: kits.cost }),
+        };
+    if (total)
+        return { lead: say('leadTotal', { isKit: !!kits, soFar }), large: say('money', { money: total }) };
+    return { lead: say('leadBuy', { soFar }), large: say('things', { count: fabrics.length + items.length }) };
+};
+
+export { fabricKey, headline, listLines, namedOf, shopping };

@@ -1,0 +1,48 @@
+import { Cut, Purchase } from '../ledger/purchase.js';
+import { ONE, ZERO } from '../measure/exact.js';
+import { say } from './sayings.js';
+
+/** Makes a calculator's messages ones that the worksheet can say; the same one stays one and the same. */
+const saidBy = (calculator) => {
+    const known = new Map();
+    return (says) => {
+        const message = known.get(says) ?? say('saidBy', { calculator, says });
+        known.set(says, message);
+        return message;
+    };
+};
+/** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
+const takesOf = (calculator, { own, price }, letters) => {
+    if (!own)
+        return [];
+    const { used, fabric, cuts, buy } = own;
+    const takes = calculator.takes?.(own, letters) ?? [{ fabric: letters[0] ?? '', need: fabric, cuts }];
+    const { name } = calculator;
+    const said = saidBy(name);
+    const cut = ({ count, piece, width, length }) => new Cut(count, said(piece), width, length);
+    const loose = ({ piece, ...cut }) => ({ ...cut, ...(piece && { piece: said(piece) }) });
+    const whole = (cuts) => cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: true }));
+    const partOf = (take, title) => ({
+        title,
+        fabric: take.fabric,
+        need: take.need,
+        width: take.width ?? used.cloth?.width.value ?? ZERO,
+        sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
+        washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
+        pieces: (take.pieces ?? whole(take.cuts)).map(loose),
+        price,
+        // What is cut by inches is priced by the yard.
+        per: buy.unit === 'm' ? 'm' : 'yd',
+    });
+    return takes.map((take) => {
+        const title = take.title ? said(take.title) : say('titleOf', { calculator: name });
+        const taken = { fabric: take.fabric, title, cuts: take.cuts.map(cut) };
+        if (!take.item)
+            return take.need.equals(0) ? taken : { ...taken, part: partOf(take, title) };
+        const { inches, amount, unit, called } = take.item;
+        const bought = new Purchase(inches, amount, unit, called && said(called));
+        return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost } };
+    });
+};
+
+export { takesOf };

@@ -1,0 +1,46 @@
+import { laidOut } from '../ledger/strips.js';
+import { least, most, ONE, sum } from '../measure/exact.js';
+import { inLengths, toStep } from '../measure/shop.js';
+import { canBeCut } from '../planner/check.js';
+import { say } from './sayings.js';
+
+const needOf = (lengths) => sum(lengths.map(({ need }) => need));
+const alone = (part) => ({ parts: [part], need: part.need });
+/** The lengths to buy for what has to lie in one length each. */
+const lengthsOf = ({ values: { increment } }, lengths) => inLengths(lengths.map(({ need }) => need), increment).map((places) => {
+    const of = lengths.filter((_, at) => places.includes(at));
+    return { parts: of.flatMap(({ parts }) => parts), need: needOf(of) };
+});
+/** A piece as it is planned: its long side across, as a top plans its own, so that the same search comes to the same, or to less. */
+const planned = ({ width, length, count, turn }) => {
+    const [across, along] = turn ? [most(width, length), least(width, length)] : [width, length];
+    return { width: across, height: along, count, turn };
+};
+/**
+ * Several parts of one cloth, in the lengths to buy: all that can be laid out together is, where that takes less than one
+ * after the other, and where one is cut as it lies it still takes no more than its pieces need.
+ */
+const planTogether = (ledger, parts, plan, cloth) => {
+    const apart = lengthsOf(ledger, parts.map(alone));
+    const cut = parts.filter(({ pieces }) => pieces.length);
+    if (parts.length < 2 || !cut.length)
+        return { lengths: apart };
+    const pieces = cut.flatMap(({ pieces }) => pieces.map(planned));
+    const width = { width: least(...cut.map(({ width }) => width)) };
+    const layout = plan(pieces, width);
+    if (typeof layout === 'number')
+        ledger.note(say('planningTogether', { cloth }));
+    if (typeof layout === 'number' || !layout.ok || !canBeCut(pieces, width, layout))
+        return { lengths: apart };
+    const need = layout.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
+    const others = parts.filter(({ pieces }) => !pieces.length);
+    const lengths = lengthsOf(ledger, [{ parts: cut, need }, ...others.map(alone)]);
+    const bought = (lengths) => sum(lengths.map(({ need }) => toStep(need, ledger.values.increment)));
+    const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
+    if (less <= 0)
+        return { lengths: apart };
+    const names = cut.flatMap(({ title, pieces }) => pieces.map(({ piece = title }) => piece));
+    return { lengths, laid: laidOut(layout, width, names) };
+};
+
+export { planTogether };

@@ -1,0 +1,7 @@
+import type { Ledger } from '../../ledger/ledger.js';
+import { type Quantity } from '../../ledger/quantity.js';
+import { type Size } from '../../ledger/quilt.js';
+import { type battingFields, type BattingRow } from './shape.js';
+export type BattingLedger = Ledger<typeof battingFields, BattingRow>;
+/** The finished quilt: as it was given, or as it hangs over a bed. */
+export declare const quiltOrBed: (ledger: BattingLedger) => Size<Quantity>;

@@ -1,0 +1,39 @@
+import { type Field } from '../../ledger/field.js';
+import type { Size } from '../../ledger/quilt.js';
+import { type Exact } from '../../measure/exact.js';
+import { type Message } from '../../measure/message.js';
+import { type UsualPackage } from '../../trade/batting.js';
+export interface PackageSayings {
+    /** What a usual size is called. */
+    usualPackage: {
+        size: UsualPackage;
+    };
+    packageWidth: undefined;
+    packageLength: undefined;
+    packagePrice: undefined;
+    notPackage: {
+        text: string;
+    };
+    /** Something is wrong with one package of a list. */
+    inPackage: {
+        text: string;
+        problem: Message;
+    };
+    packageCount: {
+        most: number;
+    };
+}
+/** A package of batting, as its label or a shop's list names it. */
+export interface Package extends Size {
+    /** A shop's own name for it, or that of a usual size. */
+    name: string | Message;
+    /** It is called what the size for a crib is. */
+    isForCrib: boolean;
+    price?: Exact | undefined;
+    /** The same as it was written, with its currency. */
+    priced?: string | undefined;
+}
+/** The sizes that most shops have. */
+export declare const usualPackages: () => Package[];
+/** A shop's own list. */
+export declare const packagesField: Field<Package[]>;

@@ -1,0 +1,184 @@
+import type { Answer } from '../../ledger/answer.js';
+import { type Cloth } from '../../ledger/cloth.js';
+import type { Input } from '../../ledger/ledger.js';
+import type { Quantity, Stated } from '../../ledger/quantity.js';
+import { type Size } from '../../ledger/quilt.js';
+import { type ShopRow } from '../../ledger/shop.js';
+import type { Exact } from '../../measure/exact.js';
+import { type Message } from '../../measure/message.js';
+export declare const bindingFields: {
+    shrinkage: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
+    price: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    currency: import("../../ledger/field.js").Field<string | undefined>;
+    mark: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    cut: import("../../ledger/field.js").Field<"straight" | "bias"> & {
+        options: readonly ("straight" | "bias")[];
+    };
+    join: import("../../ledger/field.js").Field<"diagonal" | "straight"> & {
+        options: readonly ("diagonal" | "straight")[];
+    };
+    seam: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    fabricWidth: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    width: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    length: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    perimeter: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    allowance: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    stripWidth: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    finished: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
+    fold: import("../../ledger/field.js").Field<"double" | "single"> & {
+        options: readonly ("double" | "single")[];
+    };
+    thickness: import("../../ledger/field.js").Field<import("fraction.js").default>;
+};
+/** Input of {@link reckonBinding}: `width`, `length`, `perimeter`, `allowance`, `stripWidth`, `finished`, `fold`, … */
+export type BindingInput = Input<typeof bindingFields>;
+/** The rows that it reckons. */
+export type BindingRow = 'around' | 'need' | 'strip' | 'washedWidth' | 'loss' | 'strips' | 'square' | 'rounds' | 'yields' | 'byArea' | 'fatStrips' | 'fatQuarters' | ShopRow;
+export type Fold = 'double' | 'single';
+/** How a strip that is too wide can be mended: wider cloth alone, or a narrower strip or finished width too. */
+export type Narrower = 'cloth' | 'strip' | 'finished';
+/** What it says. */
+export interface BindingSayings {
+    asMeasured: {
+        perimeter: Quantity;
+    };
+    curvedEdge: undefined;
+    /** A strip's width that lies between two marks of the ruler is cut on the upper one. */
+    betweenMarks: {
+        text: string;
+        strip: Exact;
+    };
+    upToMark: {
+        stripWidth: Quantity;
+        mark: Stated;
+    };
+    usualWidth: undefined;
+    /** What a finished width takes, and what it is cut to where that lies between marks. */
+    cutOnMark: {
+        whole: Quantity;
+        cut: Exact;
+    };
+    stripWidthUsed: undefined;
+    stripTooWide: {
+        strip: Exact;
+        cloth: Exact;
+        narrower: Narrower;
+    };
+    noSquare: {
+        strip: Exact;
+        cloth: Exact;
+        narrower: Narrower;
+    };
+    joinLeavesNothing: {
+        loss: Exact;
+        cloth: Exact;
+        write: 'straight' | 'smallerSeam' | 'widerCloth';
+    };
+    joinAtAngle: {
+        strip: Quantity;
+    };
+    /** How far the joined strips reach, beside what is needed. */
+    stripsReach: {
+        reach: Quantity;
+        need: Quantity;
+    };
+    bindingStrip: undefined;
+    summary: {
+        strips: number;
+        strip: Exact;
+        isDiagonal: boolean;
+        need: Exact;
+        fold: Fold;
+    };
+    /** Bias: what one of several squares is called, and how its side was found. */
+    eachSquare: {
+        count: number;
+    };
+    leastSquare: {
+        need: Quantity;
+        strip: Quantity;
+        seam: Quantity;
+        tooNarrow: Exact | undefined;
+    };
+    roundsFit: {
+        across: Quantity;
+        rounds: number;
+        strip: Quantity;
+    };
+    roundsGive: {
+        all: Quantity;
+        need: Quantity;
+    };
+    byAreaAlone: {
+        side: Quantity;
+    };
+    biasSquare: undefined;
+    biasSummary: {
+        count: number;
+        side: Exact;
+        need: Exact;
+        fold: Fold;
+        strip: Exact;
+    };
+    /** The same from fat quarters. */
+    squareFromEach: {
+        side: Exact;
+        need: Quantity;
+        strip: Quantity;
+        seam: Quantity;
+    };
+    stripsFromEach: {
+        high: Quantity;
+        strip: Quantity;
+        each: number;
+    };
+    notPossible: undefined;
+    tooWideForFatQuarter: {
+        strip: Quantity;
+        size: Size;
+    };
+    /** In the drawing. */
+    picture: {
+        summary: Message;
+    };
+    biasPicture: {
+        side: Exact;
+    };
+    stripNumber: {
+        number: number;
+    };
+    stripCount: {
+        count: number;
+    };
+}
+export declare const say: <Code extends "stripCount" | "summary" | "picture" | "asMeasured" | "curvedEdge" | "betweenMarks" | "upToMark" | "usualWidth" | "cutOnMark" | "stripWidthUsed" | "stripTooWide" | "noSquare" | "joinLeavesNothing" | "joinAtAngle" | "stripsReach" | "bindingStrip" | "eachSquare" | "leastSquare" | "roundsFit" | "roundsGive" | "byAreaAlone" | "biasSquare" | "biasSummary" | "squareFromEach" | "stripsFromEach" | "notPossible" | "tooWideForFatQuarter" | "biasPicture" | "stripNumber">(code: Code, ...[values]: BindingSayings[Code] extends undefined ? [] : [values: BindingSayings[Code]]) => Message<Code>;
+/** What {@link reckonBinding} gives back. Lengths are exact inches. */
+export interface BindingAnswer extends Answer {
+    /** The binding needed: the way round and the allowance. */
+    length: Exact;
+    /** Strips to join: cut across the cloth, or the one long strip that each bias square gives. */
+    strips: number;
+    /** What each strip is cut to across. */
+    stripWidth: Exact;
+    /** How long the strips are once joined; for bias on a ruler mark, rounded down. */
+    yields: Exact;
+    /** Bias: the side of each square. */
+    square?: Exact;
+    /** Bias: how many squares. */
+    squares?: number;
+    /** Bias: how many whole rounds each square's tube gives. */
+    rounds?: number;
+    /** Bias: the side by area alone, which is the usual rule; its tube can end in a round too narrow to use. */
+    byArea?: Exact;
+    /** The same binding from fat quarters: strips along the longer side, or for bias a square each. Absent where none fits. */
+    fatQuarters?: {
+        strips: number;
+        count: number;
+    } | undefined;
+    used: {
+        cloth: Cloth;
+        isDiagonal: boolean;
+        loss: Exact;
+    };
+}

@@ -1,0 +1,15 @@
+import type { Planner } from '../ledger/planning.js';
+/** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
+export declare class BackgroundPlans {
+    #private;
+    readonly renew: () => void;
+    readonly tell: (ready: boolean) => void;
+    /**
+     * @param renew is called when a plan is ready, to reckon with it.
+     * @param tell is called after that, to show it, and now and then before.
+     */
+    constructor(renew: () => void, tell: (ready: boolean) => void);
+    /** Reckons with the plans that are ready, and goes on with those that are not. */
+    reckon<R>(work: (plan: Planner) => R): R;
+    stop(): void;
+}

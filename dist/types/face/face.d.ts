@@ -1,0 +1,47 @@
+import { type TemplateResult } from 'lit';
+import type { Answer } from '../ledger/answer.js';
+import type { Listing } from '../ledger/listing.js';
+import { type Cells } from './export.js';
+import type { Good } from './outcome.js';
+import { Typed } from './typed.js';
+/**
+ * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
+ * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ *
+ * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
+ * @fires input - Something was typed; `result` already follows it.
+ * @fires change - A cell was left with another value.
+ * @csspart sheet - The whole sheet.
+ * @csspart answer - The answer, and what belongs to it.
+ * @csspart amount - The amount to buy, in the largest type.
+ * @csspart table - The rows.
+ * @csspart label - What a row is.
+ * @csspart cell - A cell to type in.
+ * @csspart value - A reckoned value.
+ * @csspart how - How a value was got.
+ * @csspart figure - What holds a drawing.
+ * @csspart error - What is wrong in a row.
+ * @csspart drawing - The drawing to scale.
+ * @csspart list - The cut list and other lists.
+ * @csspart action - Copy, CSV and print.
+ * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
+ * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
+ * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
+ * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
+ */
+export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
+    #private;
+    static styles: import("lit").CSSResult[];
+    constructor();
+    disconnectedCallback(): void;
+    protected render(): TemplateResult;
+    /** The lists under the drawing. */
+    lists(answer: A): Listing[];
+    /** What an element shows besides, under its lists. */
+    protected more(_good: Good<A>): unknown;
+    /** What is copied and downloaded. */
+    protected cells({ answer, result, t }: Good<A>): Cells;
+    /** What is printed in place of the rows. */
+    protected paper?(good: Good<A>): TemplateResult;
+}

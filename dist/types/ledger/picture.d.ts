@@ -1,0 +1,79 @@
+import type { Exact } from '../measure/exact.js';
+import { type Message } from '../measure/message.js';
+import type { Size } from './quilt.js';
+/** What a shape stands for. */
+export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
+/** In inches from the top left corner. */
+export interface Rectangle {
+    x: number;
+    y: number;
+    width: number;
+    height: number;
+}
+/** What stands in a drawing: words, or a length. */
+export type Caption = Message | Exact;
+export interface Box extends Rectangle {
+    is: Stuff;
+    /** Words in its middle, left out where they do not fit. */
+    label?: Caption | undefined;
+    /** Fewer words, where those do not fit. */
+    short?: Caption | undefined;
+    /** Where words have to stay. Default: all of it. */
+    room?: Rectangle;
+}
+/** Any other closed shape: corner points in inches. */
+export interface Shape {
+    points: [number, number][];
+    is: Stuff;
+}
+export interface Line {
+    from: [number, number];
+    to: [number, number];
+    is: 'seam' | 'fold';
+}
+/** A dimension line along one side of the picture. */
+export interface Dimension {
+    side: 'top' | 'right' | 'bottom' | 'left';
+    from: number;
+    to: number;
+    text: Caption;
+}
+/** A drawing to scale, in inches. */
+export interface Picture {
+    /** What it shows, for someone who cannot see it. */
+    title: Message;
+    /** A heading over it, where there are several. */
+    caption?: Message;
+    width: number;
+    height: number;
+    boxes: Box[];
+    /** No two boxes that look alike overlap: they are drawn as one shape, since a page feels a thousand. */
+    isTiled?: boolean;
+    shapes?: Shape[];
+    lines?: Line[];
+    dimensions?: Dimension[];
+}
+export interface PictureSayings {
+    /** The length of a thing inside the picture: `quilt 60 in`. */
+    quiltSide: {
+        side: Exact;
+    };
+    topSide: {
+        side: Exact;
+    };
+    boughtSide: {
+        side: Exact;
+    };
+}
+export declare const sayInPicture: <Code extends "quiltSide" | "topSide" | "boughtSide">(code: Code, ...[values]: PictureSayings[Code] extends undefined ? [] : [values: PictureSayings[Code]]) => Message<Code>;
+/** A size to draw with. */
+export declare const drawnSize: ({ width, length }: Size) => {
+    width: number;
+    height: number;
+};
+/** Dimension lines at the top and the left of something in the corner. */
+export declare const corner: ({ width, length }: Size) => Dimension[];
+/** Dimension lines at the bottom and the right of something inside, from its top left corner. */
+export declare const inner: (x: number, y: number, { width, length }: Size, called: "quiltSide" | "topSide" | "boughtSide") => Dimension[];
+/** A way to turn things drawn for one direction into the other: `turned` swaps across and along. */
+export declare const turning: (turned: boolean) => (across: number, along: number) => [number, number];

@@ -1,0 +1,52 @@
+import { type Exact } from '../measure/exact.js';
+import { Message } from '../measure/message.js';
+import { type Step } from '../measure/shop.js';
+/** What an amount is counted in: a unit of length, or pieces. */
+export type PurchaseUnit = Step['unit'] | 'package' | 'sheet';
+/** An amount to buy, already rounded up to a step the shop cuts. */
+export declare class Purchase {
+    readonly inches: Exact;
+    /** In its unit. */
+    readonly amount: Exact;
+    readonly unit: PurchaseUnit;
+    /** What it is called, where amount and unit do not say it all. */
+    readonly called?: Message | undefined;
+    constructor(inches: Exact, 
+    /** In its unit. */
+    amount: Exact, unit: PurchaseUnit, 
+    /** What it is called, where amount and unit do not say it all. */
+    called?: Message | undefined);
+}
+/** Cloth of this length, which is on a step. */
+export declare const ofCloth: (inches: Exact, { unit }: Step) => Purchase;
+/** Cloth that is enough for this length. */
+export declare const enoughFor: (need: Exact, step: Step) => Purchase;
+/** Several lengths bought together, as one amount. */
+export declare const allOf: (purchases: Purchase[], step: Step) => Purchase;
+/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+export declare const manyOf: ({ inches, amount, unit, called }: Purchase, times: number) => Purchase | undefined;
+/** An amount of money as it is paid, or a price. */
+export declare class Money {
+    readonly value: Exact;
+    /** ISO 4217; a bare number where it is undefined. */
+    readonly currency: string | undefined;
+    /** How many decimals the currency has. */
+    readonly decimals: number;
+    constructor(value: Exact, 
+    /** ISO 4217; a bare number where it is undefined. */
+    currency: string | undefined, 
+    /** How many decimals the currency has. */
+    decimals: number);
+    /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
+    get isWholeCoins(): boolean;
+    /** The same as plain data: `"12.50"`. */
+    get amount(): string;
+}
+/** One line of a cut list: so many pieces of one size, on the ruler's marks. */
+export declare class Cut {
+    readonly count: number;
+    readonly piece: Message;
+    readonly width: Exact;
+    readonly length: Exact;
+    constructor(count: number, piece: Message, width: Exact, length: Exact);
+}

@@ -1,0 +1,47 @@
+import { type Exact } from '../measure/exact.js';
+import { type Message } from '../measure/message.js';
+/** Why a list cannot be planned. */
+export interface PlanSayings {
+    sizeOfNothing: undefined;
+    longerThanCloth: undefined;
+    wholeCount: undefined;
+    tooManySizes: {
+        most: number;
+    };
+    tooManyPieces: undefined;
+    tooManyToPlace: undefined;
+    largerThanSheet: undefined;
+    largerThanCloth: {
+        cloth: Exact;
+    };
+}
+export declare const say: <Code extends "tooManySizes" | "sizeOfNothing" | "longerThanCloth" | "wholeCount" | "tooManyPieces" | "tooManyToPlace" | "largerThanSheet" | "largerThanCloth">(code: Code, ...[values]: PlanSayings[Code] extends undefined ? [] : [values: PlanSayings[Code]]) => Message<Code>;
+/** What cannot be planned, and why. */
+export interface NoPlan {
+    ok: false;
+    problem: Message;
+    /** The piece at fault (its place in the list), where one is. */
+    piece?: number;
+}
+export declare const noPlan: (problem: Message, piece?: number) => NoPlan;
+/** Lengths as whole numbers, so that a search compares plain integers. */
+export interface Grid {
+    /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */
+    exact: boolean;
+    /** A piece, never smaller than it is. */
+    up: (length: Exact) => number;
+    /** Cloth, never larger than it is. */
+    down: (length: Exact) => number;
+    /** Back to inches. */
+    inches: (steps: number) => Exact;
+}
+/** The greatest common divisor. */
+export declare const gcd: <T extends bigint | number>(a: T, b: T) => T;
+/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+export declare const gridFor: (lengths: Exact[], finest: number) => Grid;
+export declare const MOST_PIECES = 1000000;
+/** Why these sizes and counts cannot be planned; nothing when they can. */
+export declare const refuse: (cloth: Exact[], pieces: {
+    sizes: Exact[];
+    count: number;
+}[]) => NoPlan | undefined;

@@ -1,0 +1,6 @@
+import type { worksheetFields } from '../../workbook/shape.js';
+import type { WorksheetSayings } from '../../workbook/sayings.js';
+import type { CommonLabel } from '../common.js';
+import type { CalculatorWords } from '../vocabulary.js';
+/** The worksheet's words in English. */
+export declare const worksheet: CalculatorWords<typeof worksheetFields, never, WorksheetSayings, CommonLabel>;

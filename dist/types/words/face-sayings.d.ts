@@ -1,0 +1,73 @@
+import type { Purchase } from '../ledger/purchase.js';
+import type { FlowSayings } from '../workbook/flow-sayings.js';
+import { type Message } from '../measure/message.js';
+/** What the face says around a calculator's own words. */
+export interface FaceSayings extends FlowSayings {
+    buyLead: undefined;
+    byItselfLead: undefined;
+    /** These inputs have something to mend; an earlier answer stands, or none. */
+    notReckonedYet: {
+        inputs: string[];
+        hasAnswer: boolean;
+    };
+    /** The answer as it is announced. */
+    announced: {
+        lead: string;
+        large: string;
+        cost: string;
+    };
+    overStock: {
+        stock: string;
+        takes: Purchase;
+        instead: {
+            way: Message;
+            buy: Purchase;
+        } | undefined;
+    };
+    wrongStock: {
+        problem: Message;
+    };
+    strayLock: {
+        text: string;
+        names: string[];
+    };
+    valueHead: undefined;
+    howHead: undefined;
+    fewerSettings: undefined;
+    moreSettings: {
+        labels: string[];
+    };
+    oneMore: undefined;
+    yourOwn: undefined;
+    measured: undefined;
+    putBack: {
+        value: string;
+    };
+    takeAway: {
+        label: string;
+    };
+    entryOf: {
+        label: string;
+        number: number;
+    };
+    fractionKeys: undefined;
+    cutCaption: undefined;
+    times: {
+        count: number;
+    };
+    cutterCaution: undefined;
+    measureFirst: undefined;
+    showInCentimetres: undefined;
+    showInInches: undefined;
+    copyTable: undefined;
+    downloadCsv: undefined;
+    print: undefined;
+    copied: undefined;
+    cannotCopy: undefined;
+    rowHead: undefined;
+    inchesHead: undefined;
+    cutCell: {
+        piece: Message;
+    };
+}
+export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "fewerSettings" | "moreSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "copyTable" | "downloadCsv" | "print" | "copied" | "cannotCopy" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

@@ -1,0 +1,17 @@
+import type { Planner } from '../ledger/planning.js';
+import { type Money } from '../ledger/purchase.js';
+import type { Message } from '../measure/message.js';
+import { type Declared, type Group } from './parts.js';
+import type { ShoppingLine, WorksheetLedger } from './shape.js';
+/** A line of the list, and what it adds to the sums. */
+export interface CountedLine {
+    line: ShoppingLine;
+    /** Its fabric in words: `Fabric A`, or the part where that names none. */
+    called: Message;
+    /** Undefined where it has no price. */
+    paid: Money | undefined;
+    /** The same for whole bolts, where kits are cut. */
+    boltCost: Money | undefined;
+}
+/** The lines of one fabric: one for each width of cloth that its parts are cut from. */
+export declare const linesOf: (ledger: WorksheetLedger, declared: Declared[], group: Group, plan: Planner) => CountedLine[];

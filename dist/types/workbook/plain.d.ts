@@ -1,0 +1,66 @@
+import { type Input, type Reckoning } from '../ledger/ledger.js';
+import type { Planner } from '../ledger/planning.js';
+import { worksheetFields, type WorksheetAnswer } from './shape.js';
+/** A fabric as the page declares it. */
+export interface FabricInput {
+    letter: string;
+    name?: string | undefined;
+    /** Of one yard or metre. */
+    price?: unknown;
+    /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+    fabricWidth?: unknown;
+}
+/**
+ * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
+ * the worksheet's `units` are.
+ */
+export interface PartInput {
+    /** `Binding`, `Borders` … */
+    title: string;
+    /** The fabric's letter; empty where the part names none. */
+    fabric: string;
+    /** Exact inches of cloth, before rounding. */
+    need: string;
+    /** The cloth's usable width it was reckoned with, exact inches. */
+    width?: string;
+    /** The same as sold, where a wash leaves less of it. Default `width`. */
+    sold?: string;
+    /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
+    pieces?: {
+        piece?: string;
+        width: string;
+        length: string;
+        count: number;
+        turn: boolean;
+    }[];
+    /** Inches bought for one inch of washed cloth. Default 1. */
+    washed?: string;
+    /** Where its fabric has none: of one `per`. */
+    price?: unknown;
+    /** `yd` or `m`: what its price is of. Default: what the worksheet's fabrics are priced by. */
+    per?: string;
+}
+/** Something bought by the piece: a package of batting, fat quarters. */
+export interface ItemInput {
+    title: string;
+    /** The letter of the fabric it is of, where it is cloth. */
+    fabric?: string | undefined;
+    /** What to buy: `5 fat quarters`. */
+    text: string;
+    /** A decimal number, with its currency or without. */
+    cost?: string | undefined;
+}
+/** Input of {@link reckonWorksheet}. */
+export type WorksheetInput = Input<typeof worksheetFields> & {
+    fabrics?: FabricInput[];
+    parts?: PartInput[];
+    items?: ItemInput[];
+    /** What is wrong elsewhere on the worksheet, in sentences. */
+    troubles?: string[];
+    /** What is not on the list yet, in sentences. */
+    unfinished?: string[];
+    /** Letters that parts name, whether or not anything is cut from them. */
+    named?: string[];
+};
+/** The shopping list of a plain input. */
+export declare const reckonPlain: (input?: WorksheetInput | null, plan?: Planner) => Reckoning<WorksheetAnswer>;

@@ -1,0 +1,41 @@
+import type { Listing } from '../ledger/listing.js';
+import { Purchase, type Money } from '../ledger/purchase.js';
+import type { Exact } from '../measure/exact.js';
+import type { Message } from '../measure/message.js';
+import type { WorksheetAnswer } from './shape.js';
+/** One line of the shopping list: cloth by length, or something bought by the piece. */
+export interface ListLine {
+    letter: string;
+    name: string;
+    /** What it is for. */
+    uses: Message;
+    /** Undefined for what is bought by the piece. */
+    need?: Exact;
+    /** Undefined where only its words are known. */
+    buy: Purchase | undefined;
+    text: Message;
+    price?: Money | undefined;
+    cost?: Money | undefined;
+    bolts?: number | undefined;
+    width?: Exact | undefined;
+}
+/** The list's lines in the order of their letters; what has no letter comes last. */
+export declare const listLines: ({ fabrics, items }: Pick<WorksheetAnswer, "fabrics" | "items">) => ListLine[];
+/** How a fabric is named in the list: `A · Sand`. */
+export declare const namedOf: ({ letter, name }: {
+    letter: string;
+    name: string;
+}) => string;
+/** The shopping list as it is shown. */
+export declare const shopping: (answer: WorksheetAnswer) => Listing;
+/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+export declare const fabricKey: (answer: Pick<WorksheetAnswer, "fabrics" | "items">) => {
+    letter: string;
+    name: string;
+    amounts: Message[];
+}[];
+/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+export declare const headline: ({ total, soFar, fabrics, items, kits, }: WorksheetAnswer) => {
+    lead: Message;
+    large: Message;
+};
