@@ -107,7 +107,8 @@ const readPieces = (pieces: PartInput['pieces'], words: Words): LooseCut[] =>
       ...(name && { piece: words(name) }),
       width: readAmount(width),
       length: readAmount(length),
-      count: typeof count === 'number' ? count : 0,
+      // Pieces without a number are not planned: their part is cut on its own.
+      count: typeof count === 'number' ? count : NaN,
       turn: !!turn,
     };
   });

@@ -139,6 +139,13 @@ describe('plain input', () => {
     expect(notes.map((note) => note.code)).toContain('longerThanBolt');
   });
 
+  test('plans no pieces whose number it cannot read: too few would be bought', () => {
+    const pieces = [{ width: '2', length: '40', count: '9' as unknown as number, turn: true }];
+    const part = { title: 'Sashing', need: '50', fabric: 'A', width: '40', pieces };
+    const { own } = plain({ parts: [part, part] });
+    expect(own?.fabrics[0]?.need.equals(100)).toBe(true);
+  });
+
   test('never throws, whatever is in it', () => {
     for (const odd of [
       null,
