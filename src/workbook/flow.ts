@@ -8,7 +8,7 @@ import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
 import { sayOfFlow } from './flow-sayings.js';
 
-/** Values a worksheet gives the calculators inside it, and where those come from that a reader may wonder about. */
+/** Values a worksheet gives the calculators inside it, and where the sizes and the cloth’s width come from. */
 export interface Flow {
   values: Record<string, unknown>;
   from: Record<string, Message>;

@@ -75,8 +75,11 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
   named?: string[];
 };
 
-/** The entries of a list, as far as a page wrote one: whatever is in them. */
-const entries = <T extends object>(list: T[] | undefined): { [K in keyof T]?: unknown }[] =>
+/** An entry of a list as a page wrote it: whatever is in it. */
+type AsWritten<T> = { [K in keyof T]?: unknown };
+
+/** The entries of a list, as far as a page wrote one. */
+const entries = <T extends object>(list: T[] | undefined): AsWritten<T>[] =>
   Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const texts = (list: unknown): string[] => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 
@@ -104,23 +107,14 @@ const readPieces = (pieces: PartInput['pieces'], words: Words): LooseCut[] =>
       ...(name && { piece: words(name) }),
       width: readAmount(width),
       length: readAmount(length),
-      count: typeof count === 'number' ? count : 0,
+      // Pieces without a number are not planned: their part is cut on its own.
+      count: typeof count === 'number' ? count : NaN,
       turn: !!turn,
     };
   });
 
 const readPart = (
-  {
-    title,
-    fabric,
-    need,
-    width = '0',
-    sold = width,
-    washed = '1',
-    pieces,
-    price,
-    per,
-  }: ReturnType<typeof entries<PartInput>>[number],
+  { title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per }: AsWritten<PartInput>,
   words: Words,
 ): WorkbookPart => {
   const name = textOf(title);
@@ -141,12 +135,7 @@ const readPart = (
   );
 };
 
-const readItem = ({
-  title,
-  fabric,
-  text,
-  cost,
-}: ReturnType<typeof entries<ItemInput>>[number]): WorkbookItem => {
+const readItem = ({ title, fabric, text, cost }: AsWritten<ItemInput>): WorkbookItem => {
   const words = textOf(text) || textOf(title);
   return {
     title: ownWords(textOf(title)),

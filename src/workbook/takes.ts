@@ -52,7 +52,8 @@ export const takesOf = <A extends Answer>(
     width: take.width ?? used.cloth?.width.value ?? ZERO,
     sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
     washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
-    pieces: (take.pieces ?? whole(take.cuts)).map(loose),
+    // Where nobody says what a wash leaves of the cloth, it is not planned with others: that could be short.
+    pieces: used.cloth ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
     price,
     // What is cut by inches is priced by the yard.
     per: buy.unit === 'm' ? 'm' : 'yd',
