@@ -3,6 +3,7 @@ import type { Answer } from '../ledger/answer.js';
 import { textOf } from '../ledger/field.js';
 import { LONGEST_LIST } from '../ledger/lengths.js';
 import type { Listing } from '../ledger/listing.js';
+import { isExact } from '../measure/exact.js';
 import { unbroken } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { WorkingRow } from '../words/told.js';
@@ -269,6 +270,11 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return (isLocked && t.words.lockedHints[id]) || how;
   }
 
+  /** A value that flows in from the worksheet, as it would be typed. */
+  #flowing(value: unknown): string {
+    return isExact(value) ? this.teller.typed(value) : textOf(value);
+  }
+
   #row = (shown: WorkingRow): TemplateResult => {
     const { id, value, role, reckoned } = shown;
     const { teller: t, off } = this;
@@ -293,7 +299,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       isEdited: !!editing,
       isWrong: !!issue && (!!text || isOwn),
       isNext: !!field?.each && !value,
-      instead: hasOwn ? (reckoned ?? textOf(flows)) : undefined,
+      instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
       takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
       off,
       t,

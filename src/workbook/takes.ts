@@ -33,7 +33,7 @@ const saidBy = (calculator: string): ((says: Message) => Message) => {
 /** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
 export const takesOf = <A extends Answer>(
   calculator: Calculator<A>,
-  { own, price }: Reckoning<A>,
+  { own, price, cost }: Reckoning<A>,
   letters: string[],
 ): PartTake[] => {
   if (!own) return [];
@@ -64,6 +64,6 @@ export const takesOf = <A extends Answer>(
     if (!take.item) return take.need.equals(0) ? taken : { ...taken, part: partOf(take, title) };
     const { inches, amount, unit, called } = take.item;
     const bought = new Purchase(inches, amount, unit, called && said(called));
-    return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost } };
+    return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost ?? cost } };
   });
 };

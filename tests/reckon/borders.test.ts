@@ -1,11 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exact, sum } from '../../src/measure/exact.js';
-import {
-  reckonBorders,
-  type Border,
-  type BordersInput,
-  type BordersResult,
-} from '../../src/reckon.js';
+import { reckonBorders, type Border, type BordersInput, type BordersResult } from '../../src/reckon.js';
 import { answersOf } from './asked.js';
 
 const reckon = answersOf(reckonBorders);

@@ -52,7 +52,7 @@ export interface BattingSayings extends PackageSayings {
   batting: undefined;
   /** One package: what it is called, why it is this one, and what it leaves. */
   onePackage: Pick<Package, 'name'>;
-  packageToBuy: Package;
+  packageToBuy: Package & { count: number };
   packageFits: { pack: Package; across: Quantity; along: Quantity };
   bothWays: { beside: Exact; beyond: Exact };
   leftBothWays: { pack: Package; across: Quantity; along: Quantity };

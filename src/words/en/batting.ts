@@ -2,7 +2,7 @@ import type { battingFields, BattingRow, BattingSayings } from '../../calculator
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
 import type { CommonLabel } from '../common.js';
-import type { Teller } from '../teller.js';
+import type { Forms, Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
 const USUAL: Record<UsualPackage, string> = {
@@ -18,10 +18,12 @@ const USUAL: Record<UsualPackage, string> = {
 const LIKE = 'Write it like large 90 x 100 @ 29.';
 const BUTTED = ', butted edge to edge with no overlap';
 
+const PACKAGES: Forms = { one: 'package', other: 'packages' };
+
 /** `1 twin package`; a package may have no name. */
-const onePackage = (name: string | Message, t: Teller): string => {
+const packages = (count: number, name: string | Message, t: Teller): string => {
   const called = typeof name === 'string' ? name : t.say(name);
-  return `1 ${called ? `${called} ` : ''}package`;
+  return [count, called, t.form(count, PACKAGES)].filter(Boolean).join(' ');
 };
 
 /** The batting's words in English. */
@@ -83,8 +85,8 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     packageCount: ({ most }) => `A list has 1 to ${most} packages. ${LIKE}`,
 
     // One package.
-    onePackage: ({ name }, t) => onePackage(name, t),
-    packageToBuy: (pack, t) => `${onePackage(pack.name, t)}, ${t.size(pack)}`,
+    onePackage: ({ name }, t) => packages(1, name, t),
+    packageToBuy: ({ count, ...pack }, t) => `${packages(count, pack.name, t)}, ${t.size(pack)}`,
     packageFits: ({ pack: { width, length, price }, across, along }, t) =>
       `the ${price ? 'cheapest' : 'smallest'} that fits: ${t.n(width)} ≥ ${t.n(across)} and ${t.n(length)} ≥ ${t.l(along)}`,
     bothWays: ({ beside, beyond }, t) => `${t.l(beside)} and ${t.l(beyond)}`,
