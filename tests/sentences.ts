@@ -1,14 +1,14 @@
-import type { Message } from '../src/measure/message.js';
 import type { Style } from '../src/measure/format.js';
-import { together, type OwnWords } from '../src/words/common.js';
-import { common } from '../src/words/en/common.js';
+import type { Message } from '../src/measure/message.js';
+import type { OwnWords } from '../src/words/common.js';
+import { inEnglish } from '../src/words/en/english.js';
 import { Teller } from '../src/words/teller.js';
 
 const NONE: OwnWords = { title: '', labels: {}, hints: {}, options: {}, entries: {}, sentences: {} };
 
 /** Makes a calculator's sentences in English. */
 export const english = (words: OwnWords = NONE, style: Style = { units: 'in' }): Teller =>
-  new Teller(together(common, words), style, 'en');
+  new Teller(inEnglish(words), style, 'en');
 
 const t = english();
 
