@@ -87,6 +87,8 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     super();
     answerOnServer(this, (first: QuiltWorksheet) => {
       first.readInside();
+      // It speaks in their words.
+      this.#given = first.#given;
       this.#gathered = first.#gathered;
       this.#swatches = first.#swatches;
     });
