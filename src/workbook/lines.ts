@@ -1,6 +1,7 @@
 import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
-import { inches } from '../ledger/quantity.js';
+import { inches, total } from '../ledger/quantity.js';
+import { cutFor } from '../ledger/shop.js';
 import { ownLength } from '../ledger/lengths.js';
 import { least, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
@@ -105,7 +106,9 @@ const rowsOf = (
 ): void => {
   const added = sum(parts.map(({ need }) => need));
   const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
-  const row = ledger.row(`need-${key}`, inches(need), {
+  const isAdded = need.equals(added);
+  const needed = isAdded ? total(parts.map(({ need }) => inches(need))) : inches(need);
+  const row = ledger.row(`need-${key}`, needed, {
     label,
     how: say('needOfParts', {
       parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
@@ -125,6 +128,7 @@ const rowsOf = (
       spare,
     }),
     from: [`need-${key}`],
+    formula: total(lengths.map(({ need }) => cutFor(ledger, lengths.length > 1 ? inches(need) : row))),
   });
 };
 
