@@ -10,7 +10,17 @@ export interface Numerals {
 }
 
 /** How close an operation holds its parts together; what holds less stands in brackets inside it. */
-const STRENGTH: Partial<Record<Operation, number>> = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
+const STRENGTH: Partial<Record<Operation, number>> = {
+  up: 0,
+  step: 0,
+  mark: 0,
+  '+': 1,
+  '−': 1,
+  '×': 2,
+  '×√2': 2,
+  '÷': 2,
+  '÷√2': 2,
+};
 const strengthOf = ({ operation }: Quantity): number => STRENGTH[operation] ?? 3;
 
 const bracketed = (quantity: Quantity, least: number, t: Numerals): string => {

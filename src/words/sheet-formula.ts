@@ -61,7 +61,9 @@ export class Formulas {
   of(quantity: Quantity, per?: Exact): string | undefined {
     this.#refers = false;
     const part = this.#part(quantity);
-    const text = per ? `${side(part, 2)}/${side(this.#length(per), 3)}` : part.text;
+    const unit = per && this.#length(per);
+    const isOther = unit && unit.text !== '1';
+    const text = isOther ? `${side(part, 2)}/${side(unit, 3)}` : part.text;
     return this.#refers ? text : undefined;
   }
 
@@ -84,7 +86,8 @@ export class Formulas {
     this.#refers = true;
     this.used.add(place.address);
     const { address, per } = place;
-    return per && kind === 'length' ? product(`${address}*${side(this.#length(per), 2)}`) : atom(address);
+    const unit = per && kind === 'length' ? this.#length(per) : undefined;
+    return !unit || unit.text === '1' ? atom(address) : product(`${address}*${side(unit, 2)}`);
   }
 
   /** Rounded up to whole steps. */

@@ -130,7 +130,8 @@ export class SheetRows {
       const format = moneyFormat(value.decimals);
       return [{ value: numberOf(value.value), formula, format }, value.currency ?? ''];
     }
-    return [t.say(value), ''];
+    // Of words with a number in them, that: formulas go by it.
+    return [other ? { value: numberOf(other.value), formula } : t.say(value), ''];
   }
 
   /** How it was got: of a formula in words, and as it was on the page; of what was found why. */
@@ -141,7 +142,8 @@ export class SheetRows {
     if (row.role === 'measured') return [saying(t)(sayInFace('measured')), onPage];
     const quantity = 'operation' in value ? value : row.formula;
     if (quantity && this.formulas.of(quantity)) return [formulaOf(quantity, this.#inWords), onPage];
-    return [this.#checked(how, onPage)];
+    const isNumber = 'code' in value && row.formula;
+    return [this.#checked(how, isNumber ? `${t.say(value)}: ${onPage}` : onPage)];
   }
 
   /** Why a number was found, until what is changed makes it too little. */

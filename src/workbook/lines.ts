@@ -1,7 +1,7 @@
 import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
-import { inches, total } from '../ledger/quantity.js';
-import { cutFor } from '../ledger/shop.js';
+import { inches, Quantity, total } from '../ledger/quantity.js';
+import { countedIn, cutFor } from '../ledger/shop.js';
 import { ownLength } from '../ledger/lengths.js';
 import { least, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
@@ -24,6 +24,8 @@ export interface CountedLine {
   called: Message;
   /** Undefined where it has no price. */
   paid: Money | undefined;
+  /** The same as a formula. */
+  costs: Quantity | undefined;
   /** The same for whole bolts, where kits are cut. */
   boltCost: Money | undefined;
 }
@@ -156,7 +158,12 @@ const lineOf = (
   const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
   const costOf = (length: Exact): Money | undefined =>
     price && ledger.paid(toPriced(length, increment).mul(price));
-  const paid = costOf(buy.inches);
+  const costs =
+    price &&
+    countedIn(inches(buy.inches).inRow(`buy-${group.key}`), increment)
+      .times(new Quantity(price, 'money'))
+      .inCoins(ledger.coin);
+  const paid = costs && ledger.priced(costs.value);
   const line: ShoppingLine = {
     letter,
     name,
@@ -175,5 +182,5 @@ const lineOf = (
     bolts,
     together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
   };
-  return { line, called, paid, boltCost: costOf(bolt.mul(bolts ?? 0)) };
+  return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };
