@@ -216,11 +216,15 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   }
 
   protected override cells(good: Good<WorksheetAnswer>): Cells {
-    const { answer, reckoning, t } = good;
-    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
-    const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
+    const cells = [...this.sheetLists(good), ...super.cells(good)];
     const widest = Math.max(...cells.map((row) => row.length));
     return cells.map((row) => [...row, ...Array<string>(widest - row.length).fill('')]);
+  }
+
+  /** The shopping list and the cut list. */
+  protected override sheetLists({ answer, reckoning, t }: Good<WorksheetAnswer>): Cells {
+    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+    return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
   }
 
   protected override paper = (good: Good<WorksheetAnswer>): TemplateResult => {
