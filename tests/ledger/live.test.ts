@@ -9,8 +9,10 @@ import { reckon as reckonTop } from '../../src/calculators/top/reckon.js';
 import { top } from '../../src/calculators/top/top.js';
 import type { Answer } from '../../src/ledger/answer.js';
 import type { Input, Reckoning } from '../../src/ledger/ledger.js';
+import { Purchase } from '../../src/ledger/purchase.js';
 import { Quantity } from '../../src/ledger/quantity.js';
 import type { ReckonedRow } from '../../src/ledger/row.js';
+import { exact, isExact, type Exact } from '../../src/measure/exact.js';
 import { Message } from '../../src/measure/message.js';
 import type { OwnWords } from '../../src/words/common.js';
 import { backing as backingWords } from '../../src/words/en/backing.js';
@@ -43,6 +45,30 @@ const formulasIn = (value: unknown): Quantity[] => {
   if (value instanceof Message) return Object.values(value.values).flatMap(formulasIn);
   return Array.isArray(value) ? value.flatMap(formulasIn) : [];
 };
+
+/** The numbers in a formula that stand in rows. */
+const rowsIn = (quantity: Quantity): Quantity[] =>
+  quantity.operation === 'row' ? [quantity] : quantity.parts.flatMap(rowsIn);
+
+/** The number that stands in a row; of a list, in one place of it. */
+const standsIn = ({ value }: Reckoning['rows'][number], entry: number): Exact | undefined => {
+  const one: unknown = Array.isArray(value) ? value[entry] : value;
+  if (one instanceof Quantity) return one.value;
+  if (one instanceof Purchase) return one.inches;
+  return typeof one === 'number' ? exact(one) : isExact(one) ? one : undefined;
+};
+
+/** What formulas take from rows that are not there, or that hold another number. */
+const strayIn = ({ rows }: Reckoning): string[] =>
+  rows.filter(isReckoned).flatMap(({ id, how }) =>
+    formulasIn(how)
+      .flatMap(rowsIn)
+      .filter(({ row, entry, value }) => {
+        const from = rows.find((one) => one.id === row);
+        return !(from && standsIn(from, entry)?.equals(value));
+      })
+      .map(({ row, value }) => `${id} takes ${value.toFraction()} from ${row}`),
+  );
 
 const isReckoned = (row: Reckoning['rows'][number]): row is ReckonedRow => row.role !== 'given';
 
@@ -78,11 +104,13 @@ describe('what is shown of how a number was got, read by itself, gives that numb
   test.each(SHARES)('$name', ({ name, ...calculator }, words, results) => {
     const roll = dice(results);
     const faults: string[] = [];
+    const strays: string[] = [];
     let good = 0;
     for (let tries = 0; good < results && tries < 3 * results; tries += 1) {
       const result = resultOf({ name, ...calculator }, new Inputs(roll, roll(3) ? 'in' : 'cm'));
       if (!result) continue;
       good += 1;
+      strays.push(...strayIn(result));
       const { units } = result.style;
       for (const how of shownIn(result, { name, ...calculator }, english(words, result.style))) {
         read.push(how);
@@ -91,6 +119,7 @@ describe('what is shown of how a number was got, read by itself, gives that numb
       }
     }
     expect(good).toBe(results);
+    expect(strays.slice(0, 5)).toEqual([]);
     expect(faults.slice(0, 5)).toEqual([]);
   });
 
