@@ -1,6 +1,7 @@
 import { isServer, html, nothing } from 'lit';
 import { textOf } from '../ledger/field.js';
 import { LONGEST_LIST } from '../ledger/lengths.js';
+import { isExact } from '../measure/exact.js';
 import { unbroken } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { attributeOf } from './calculator.js';
@@ -204,6 +205,10 @@ class Face extends Typed {
             return t.say(source);
         return (isLocked && t.words.lockedHints[id]) || how;
     }
+    /** A value that flows in from the worksheet, as it would be typed. */
+    #flowing(value) {
+        return isExact(value) ? this.teller.typed(value) : textOf(value);
+    }
     #row = (shown) => {
         const { id, value, role, reckoned } = shown;
         const { teller: t, off } = this;
@@ -228,7 +233,7 @@ class Face extends Typed {
             isEdited: !!editing,
             isWrong: !!issue && (!!text || isOwn),
             isNext: !!field?.each && !value,
-            instead: hasOwn ? (reckoned ?? textOf(flows)) : undefined,
+            instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
             takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
             off,
             t,

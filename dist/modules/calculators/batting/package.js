@@ -9,7 +9,7 @@ const buyPackage = (ledger, pack, need) => {
     const { name, width, length, turned, price } = pack;
     const [across, along] = facing(need, turned);
     const [beside, beyond] = [width.sub(across.value), length.sub(along.value)];
-    const buy = new Purchase(length, exact(1), 'package', say('packageToBuy', pack));
+    const buy = new Purchase(length, exact(1), 'package', say('packageToBuy', { ...pack, count: 1 }));
     ledger.row('buy', buy, { how: say('packageFits', { pack, across, along }), from: ['packages'] });
     ledger.row('spare', say('bothWays', { beside, beyond }), {
         how: say('leftBothWays', { pack, across, along }),

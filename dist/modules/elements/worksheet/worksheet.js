@@ -158,7 +158,7 @@ class QuiltWorksheet extends ReadingFace {
             passedOn(this).forEach((passed) => this.watch(passed));
         const parts = this.#parts;
         const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-        const { size, caution } = flow(this, parts.map(flowingPart), fabrics, giveTo);
+        const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
         this.#takeOn(parts);
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
@@ -168,14 +168,20 @@ class QuiltWorksheet extends ReadingFace {
         this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
         if (caution && (this.#outgrown || !lists[0]))
             gathered.unfinished.push(caution);
-        if (isSame([gathered, fabrics.swatches], [this.#gathered, this.#swatches]))
+        const { swatches } = fabrics;
+        if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches]))
             return;
-        this.#swatches = fabrics.swatches;
+        this.#swatches = swatches;
         this.#gathered = gathered;
         this.requestUpdate();
         // Whoever hears of what was typed may ask its form at once.
         if (this.form)
             this.send();
+    }
+    /** What it says itself, for its parts. */
+    get #source() {
+        const { width, length, seam, units, shown, shrinkage, increment, currency } = this;
+        return { width, length, seam, units, shown, shrinkage, increment, currency };
     }
     /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
     #takeOn(parts) {
