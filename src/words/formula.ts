@@ -14,6 +14,7 @@ const STRENGTH: Partial<Record<Operation, number>> = {
   up: 0,
   step: 0,
   mark: 0,
+  coin: 0,
   '+': 1,
   '−': 1,
   '×': 2,

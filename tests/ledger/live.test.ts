@@ -9,7 +9,7 @@ import { reckon as reckonTop } from '../../src/calculators/top/reckon.js';
 import { top } from '../../src/calculators/top/top.js';
 import type { Answer } from '../../src/ledger/answer.js';
 import type { Input, Reckoning } from '../../src/ledger/ledger.js';
-import { Purchase } from '../../src/ledger/purchase.js';
+import { Money, Purchase } from '../../src/ledger/purchase.js';
 import { Quantity } from '../../src/ledger/quantity.js';
 import type { ReckonedRow } from '../../src/ledger/row.js';
 import { exact, isExact, type Exact } from '../../src/measure/exact.js';
@@ -50,27 +50,40 @@ const formulasIn = (value: unknown): Quantity[] => {
 const rowsIn = (quantity: Quantity): Quantity[] =>
   quantity.operation === 'row' ? [quantity] : quantity.parts.flatMap(rowsIn);
 
-/** The number that stands in a row; of a list, in one place of it. */
-const standsIn = ({ value }: Reckoning['rows'][number], entry: number): Exact | undefined => {
-  const one: unknown = Array.isArray(value) ? value[entry] : value;
-  if (one instanceof Quantity) return one.value;
-  if (one instanceof Purchase) return one.inches;
-  return typeof one === 'number' ? exact(one) : isExact(one) ? one : undefined;
+type Row = Reckoning['rows'][number];
+const isReckoned = (row: Row): row is ReckonedRow => row.role !== 'given';
+
+/** Its numbers, where it holds any: of a shop's steps their sizes, of what is bought its inches. */
+const numbersIn = (value: unknown): Exact[] => {
+  if (Array.isArray(value)) return value.flatMap(numbersIn);
+  if (value instanceof Quantity || value instanceof Money) return [value.value];
+  if (value instanceof Purchase) return [value.inches];
+  if (typeof value === 'number' || isExact(value)) return [exact(value)];
+  return value && typeof value === 'object' && 'sizes' in value ? numbersIn(value.sizes) : [];
 };
 
-/** What formulas take from rows that are not there, or that hold another number. */
-const strayIn = ({ rows }: Reckoning): string[] =>
-  rows.filter(isReckoned).flatMap(({ id, how }) =>
-    formulasIn(how)
-      .flatMap(rowsIn)
-      .filter(({ row, entry, value }) => {
-        const from = rows.find((one) => one.id === row);
-        return !(from && standsIn(from, entry)?.equals(value));
-      })
-      .map(({ row, value }) => `${id} takes ${value.toFraction()} from ${row}`),
-  );
+/** The number that a formula finds in a row; of a list, in one place of it. */
+const standsIn = (row: Row, { entry, kind }: Quantity): Exact | undefined => {
+  const { value } = row;
+  // What is bought is priced by what its amount counts.
+  if (value instanceof Purchase && kind === 'number') return value.amount;
+  const formula = isReckoned(row) ? row.formula : undefined;
+  return formula?.value ?? numbersIn(value)[entry];
+};
 
-const isReckoned = (row: Reckoning['rows'][number]): row is ReckonedRow => row.role !== 'given';
+/** What formulas take from rows that are not there, or that hold another number; and those that do not come to their row. */
+const strayIn = ({ rows }: Reckoning): string[] =>
+  rows.filter(isReckoned).flatMap(({ id, how, value, formula }) => {
+    const taken = [...formulasIn(how), ...formulasIn(formula)].flatMap(rowsIn).filter((part) => {
+      const from = rows.find((one) => one.id === part.row);
+      return !(from && standsIn(from, part)?.equals(part.value));
+    });
+    const [holds] = numbersIn(value);
+    return [
+      ...taken.map((part) => `${id} takes ${part.value.toFraction()} from ${part.row}`),
+      ...(formula && holds && !formula.value.equals(holds) ? [`${id} holds ${holds.toFraction()}`] : []),
+    ];
+  });
 
 /** What a reader sees of each formula: the rows that have one, and those within sentences. */
 const shownIn = ({ rows }: Reckoning, calculator: Calculator, t: Teller): string[] =>

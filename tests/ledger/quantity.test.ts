@@ -69,6 +69,24 @@ describe('a number that knows how it was got', () => {
     [new Quantity(exact(12), 'money').times(3), 'money'],
   ])('%#: is of the kind that its parts make it', (quantity, kind) => expect(quantity.kind).toBe(kind));
 
+  it.each([
+    [inches(10), [9, 12], 12],
+    [inches(13), [9, 12], 18],
+    [inches(24), [9, 12], 24],
+    [inches('1/3'), [9], 9],
+  ])('%#: goes up to the step that comes to least', (need, steps, cut) => {
+    expect(need.upToLeast(steps.map(inches)).value.equals(cut)).toBe(true);
+  });
+
+  it.each([
+    ['37.504', 37.5],
+    ['37.505', 37.51],
+    ['1/3', 0.33],
+  ])('is paid in coins: %s', (price, paid) => {
+    const cost = new Quantity(exact(price), 'money').inCoins(exact(1, 100));
+    expect([cost.value.valueOf(), cost.kind]).toEqual([paid, 'money']);
+  });
+
   it('is said in the units of its reader, counts and shares as they are', () => {
     const quantity = inches(exact(50, 127))
       .plus(inches(exact(100, 127)).times(2))
