@@ -19,6 +19,7 @@ import { backing as backingWords } from '../../src/words/en/backing.js';
 import { borders as bordersWords } from '../../src/words/en/borders.js';
 import { common } from '../../src/words/en/common.js';
 import { face } from '../../src/words/en/face.js';
+import { spreadsheet } from '../../src/words/en/spreadsheet.js';
 import type { Language } from '../../src/words/language.js';
 import type { CalculatorWords } from '../../src/words/vocabulary.js';
 
@@ -152,7 +153,7 @@ describe('the compiler refuses', () => {
       // @ts-expect-error the entries of a list have no name
       const entries: BordersWords = { ...bordersWords, entries: {} };
       // @ts-expect-error a language has to have all calculators
-      const language: Language = { common, face, calculators: { backing: backingWords } };
+      const language: Language = { common, face, spreadsheet, calculators: { backing: backingWords } };
       return [whole, choices, mitred, choice, entries, language];
     }));
 });
