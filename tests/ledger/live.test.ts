@@ -46,13 +46,17 @@ const formulasIn = (value: unknown): Quantity[] => {
   return Array.isArray(value) ? value.flatMap(formulasIn) : [];
 };
 
+const isReckoned = (row: Reckoning['rows'][number]): row is ReckonedRow => row.role !== 'given';
+
 /** The numbers in a formula that stand in rows. */
 const rowsIn = (quantity: Quantity): Quantity[] =>
   quantity.operation === 'row' ? [quantity] : quantity.parts.flatMap(rowsIn);
 
 /** The number that stands in a row; of a list, in one place of it. */
-const standsIn = ({ value }: Reckoning['rows'][number], entry: number): Exact | undefined => {
+const standsIn = (row: Reckoning['rows'][number], entry: number): Exact | undefined => {
+  const { value } = row;
   const one: unknown = Array.isArray(value) ? value[entry] : value;
+  if (isReckoned(row) && row.formula) return row.formula.value;
   if (one instanceof Quantity) return one.value;
   if (one instanceof Purchase) return one.inches;
   return typeof one === 'number' ? exact(one) : isExact(one) ? one : undefined;
@@ -69,8 +73,6 @@ const strayIn = ({ rows }: Reckoning): string[] =>
       })
       .map(({ row, value }) => `${id} takes ${value.toFraction()} from ${row}`),
   );
-
-const isReckoned = (row: Reckoning['rows'][number]): row is ReckonedRow => row.role !== 'given';
 
 /** What a reader sees of each formula: the rows that have one, and those within sentences. */
 const shownIn = ({ rows }: Reckoning, calculator: Calculator, t: Teller): string[] =>
