@@ -28,7 +28,7 @@ const sum = (text: string): Part => ({ text, strength: 1 });
 
 const side = ({ text, strength }: Part, least: number): string => (strength < least ? `(${text})` : text);
 
-/** Floating point ends: 12 steps stay 12, where division gives 12.000000000000002. */
+/** Floating point ends: 12 steps stay 12, where division gives 12.000000000000002, and half a coin is half of one. */
 const PLACES = 9;
 
 /** Decimals of a plain number, at most: what has more, or no end, is written as a fraction. */
@@ -131,7 +131,7 @@ export class Formulas {
       case 'mark':
         return this.#mark(first, second);
       case 'coin':
-        return atom(`ROUND(${first.text},${decimalsOf(quantity)})`);
+        return atom(`ROUND(ROUND(${first.text},${PLACES}),${decimalsOf(quantity)})`);
       case 'result':
         return first;
     }

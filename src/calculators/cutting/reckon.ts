@@ -197,13 +197,20 @@ const boughtFor = (
         increment,
       );
   if (price && (sheet || !isOne))
-    costOf(ledger, sheet ? count(all) : countedIn(cutForAll(ledger, fabrics), increment), buy, price, [
-      'list',
-      'price',
-    ]);
+    costOf(
+      ledger,
+      sheet ? allSheets(fabrics) : countedIn(cutForAll(ledger, fabrics), increment),
+      buy,
+      price,
+      ['list', 'price'],
+    );
   const need = sum(fabrics.map(({ need }) => need));
   return { buy, fabric: need, spare: sheet ? ZERO : buy.inches.sub(need), sheets: sheet && all };
 };
+
+/** The sheets in the rows of all fabrics. */
+const allSheets = (fabrics: FabricPlan[]): Quantity =>
+  total(fabrics.map(({ fabric, sheets = 0 }) => count(sheets).inRow(`fabric-${fabric}`)));
 
 /** The lengths that the shop cuts for the rows of all fabrics. */
 const cutForAll = (ledger: CuttingLedger, fabrics: FabricPlan[]): Quantity =>

@@ -1,7 +1,8 @@
 import { Purchase, Cut } from '../../ledger/purchase.js';
+import { Quantity, count } from '../../ledger/quantity.js';
 import { facing, sidesOf } from '../../ledger/quilt.js';
 import { costOf, SMALL_SPARE } from '../../ledger/shop.js';
-import { exact, ONE, least } from '../../measure/exact.js';
+import { exact, least } from '../../measure/exact.js';
 import { say } from './shape.js';
 
 /** One package: what it leaves over both ways, and its price where the list gives one. */
@@ -16,7 +17,7 @@ const buyPackage = (ledger, pack, need) => {
         from: ['buy'],
     });
     if (price)
-        costOf(ledger, ONE, say('onePackage', { name }), price, ['buy', 'packages']);
+        costOf(ledger, count(1), say('onePackage', { name }), new Quantity(price, 'money'), ['buy', 'packages']);
     ledger.note(say('readLabel'));
     const spare = least(beside, beyond);
     if (spare.lt(SMALL_SPARE))

@@ -100,6 +100,8 @@ class QuiltWorksheet extends ReadingFace {
         };
         answerOnServer(this, (first) => {
             first.readInside();
+            // It speaks in their words.
+            this.#given = first.#given;
             this.#gathered = first.#gathered;
             this.#swatches = first.#swatches;
         });
@@ -208,11 +210,14 @@ class QuiltWorksheet extends ReadingFace {
         return keyOf(good, this.#swatches);
     }
     cells(good) {
-        const { answer, reckoning, t } = good;
-        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
-        const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
+        const cells = [...this.sheetLists(good), ...super.cells(good)];
         const widest = Math.max(...cells.map((row) => row.length));
         return cells.map((row) => [...row, ...Array(widest - row.length).fill('')]);
+    }
+    /** The shopping list and the cut list. */
+    sheetLists({ answer, reckoning, t }) {
+        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+        return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
     }
 }
 /** The strips of parts that are laid out together. */
