@@ -66,7 +66,7 @@ const numbersIn = (value: unknown): Exact[] => {
 const standsIn = (row: Row, { entry, kind }: Quantity): Exact | undefined => {
   const { value } = row;
   // What is bought is priced by what its amount counts.
-  if (value instanceof Purchase && kind === 'number') return value.amount;
+  if (value instanceof Purchase && kind !== 'length') return value.amount;
   const formula = isReckoned(row) ? row.formula : undefined;
   return formula?.value ?? numbersIn(value)[entry];
 };
