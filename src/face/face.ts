@@ -73,9 +73,12 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   }
 
   protected override render(): TemplateResult {
+    const isServed = isAsServed(this);
+    // What flows in comes with the answer to this, before anything is reckoned.
+    if (isServed && isUnknown(this)) return html`<slot></slot>`;
     const { outcome, english, said, good } = this;
     const hasIssues = outcome.reckoning.issues.length > 0;
-    if (isAsServed(this) && (isUnknown(this) || hasIssues)) return html`<slot></slot>`;
+    if (isServed && hasIssues) return html`<slot></slot>`;
     const title = this.teller.words.title || english.title;
     const rows = this.rows();
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];

@@ -46,7 +46,7 @@ export type Quantities<F extends Fields> = {
     ? Quantity
     : [Values<F>[K]] extends [Exact | number | undefined]
       ? Quantity | undefined
-      : never;
+      : undefined;
 };
 
 /** What was reckoned, or why it could not be. */
