@@ -268,7 +268,7 @@ describe('the button for a spreadsheet file', () => {
   );
 
   it('downloads one under a strict policy, and with a list of many cuts', async () => {
-    const policy = `default-src 'self'; require-trusted-types-for 'script'; trusted-types lit-html`;
+    const policy = `default-src 'self'; require-trusted-types-for 'script'; trusted-types lit-html; img-src data:`;
     const list = Array.from({ length: 40 }, (_, at) => `A | piece ${at} | ${2 + at / 8} x 3 | 3`).join('\n');
     const { page, faults } = await openWith(
       `<script type="module" src="/dist/quilt-cutting.js"></script>${tagOf('cutting', { list })}`,
