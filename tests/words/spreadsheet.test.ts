@@ -199,6 +199,12 @@ describe('a spreadsheet of the working', () => {
     expect(evaluated(longer).get(`D${panels}`)).toMatch(/not enough/i);
   });
 
+  test('a package is counted in its own cell, and its unit has no number of them', () => {
+    const { cells } = spread('batting', { width: '58', length: '70' });
+    const [, count, unit] = cells.find(([label]) => label === 'Buy') ?? [];
+    expect([count, unit]).toEqual([{ value: 1, formula: undefined }, 'twin package, 72 × 90 in']);
+  });
+
   test('a number that no formula goes by says so', () => {
     const { cells } = spread('backing', { width: '58', length: '70' });
     const noted = cells.filter(([, , , how]) => typeof how === 'string' && how.includes('no formula'));

@@ -2,7 +2,7 @@ import type { battingFields, BattingRow, BattingSayings } from '../../calculator
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
 import type { CommonLabel } from '../common.js';
-import type { Forms, Teller } from '../teller.js';
+import type { Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
 const USUAL: Record<UsualPackage, string> = {
@@ -18,12 +18,11 @@ const USUAL: Record<UsualPackage, string> = {
 const LIKE = 'Write it like large 90 x 100 @ 29.';
 const BUTTED = ', butted edge to edge with no overlap';
 
-const PACKAGES: Forms = { one: 'package', other: 'packages' };
-
 /** `1 twin package`; a package may have no name. */
 const packages = (count: number, name: string | Message, t: Teller): string => {
   const called = typeof name === 'string' ? name : t.say(name);
-  return [count, called, t.form(count, PACKAGES)].filter(Boolean).join(' ');
+  const ofThat = (form: string): string => [called, form].filter(Boolean).join(' ');
+  return t.many(count, { one: ofThat('package'), other: ofThat('packages') });
 };
 
 /** The batting's words in English. */
