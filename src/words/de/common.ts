@@ -1,11 +1,9 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { CommonWords } from '../common.js';
-import { LENGTHS, like, listed, SEVERAL, SIZE, so, STEPS, SUM, upTo, PRICE } from './examples.js';
+import { LENGTHS, like, listed, or, SEVERAL, SIZE, so, STEPS, SUM, upTo, PRICE } from './examples.js';
 import type { Teller } from '../teller.js';
 
-const or = (examples: string[], t: Teller): string =>
-  so(`${examples.slice(0, -1).join(', ')} oder ${examples.at(-1) ?? ''}`, t);
 const LENGTH = '52 1/2 in';
 const several = (t: Teller): string => `Mehrere mit Semikolon trennen, zum Beispiel ${so(SEVERAL, t)}.`;
 const steps = (t: Teller): string => `Zum Beispiel ${or(STEPS, t)}.`;
@@ -22,10 +20,10 @@ export const common: CommonWords = {
   labels: {
     width: 'Quiltbreite',
     length: 'Quiltlänge',
-    overage: 'Zugabe je Seite',
+    overage: 'Überstand je Seite',
     fabricWidth: 'Nutzbare Stoffbreite',
     washedWidth: 'Breite nach dem Waschen',
-    join: 'Streifen verbunden',
+    join: 'Streifen verbinden',
     mark: 'Einteilung des Lineals',
     shrinkage: 'Einlaufen beim Waschen',
     increment: 'Verkauft in Schritten von',
@@ -40,7 +38,7 @@ export const common: CommonWords = {
     overage: 'wie für das Longarm-Quilten üblich',
     fabricWidth: 'ohne Webkanten; bitte nachmessen',
     shrinkage: 'Baumwolle beim Vorwaschen etwa 3 %',
-    mark: 'Zuschnittmaße liegen darauf',
+    mark: 'Zuschnittmaße werden darauf aufgerundet',
   },
   lockedHints: { fabricWidth: 'ohne Webkanten; auf dieser Seite festgelegt' },
   options: { join: { diagonal: 'im 45°-Winkel', straight: 'gerade' } },
@@ -89,15 +87,14 @@ export const common: CommonWords = {
     notWhole: ({ what }, t) => `${t.label(what)}: nur ganze Zahlen, zum Beispiel 4.`,
     lessThanHalfPercent: ({ what, text }, t) =>
       `${t.label(what)}: „${text}“ wäre weniger als 1/2 %. Für 3 % nur 3 schreiben.`,
-    notChoice: ({ text, choices }, t) =>
-      `${t.quote(text)} steht nicht zur Wahl. Möglich: ${choices.join(' oder ')}.`,
+    notChoice: ({ text, choices }, t) => `${t.quote(text)} steht nicht zur Wahl. Möglich: ${or(choices, t)}.`,
     notCurrency: ({ text }, t) => `${t.quote(text)} ist kein Code aus drei Buchstaben. Zum Beispiel EUR.`,
     otherCurrency: ({ text, named, here }, t) =>
       `${t.quote(text)} ist in ${named}, gerechnet wird hier in ${here}. Bitte in ${here} schreiben, zum Beispiel ${so(PRICE, t)}.`,
     notUnits: 'Als Einheit geht nur in oder cm. Bitte units="cm" oder units="in" schreiben.',
     measuredLess: ({ what, measured, reckoned }, t) =>
       `${t.label(what)}: gemessen ${t.l(measured)}, gerechnet ${t.l(reckoned)}. Stimmt das Maß noch?`,
-    overageTooLarge: 'Die Zugabe ist größer als der Quilt selbst. Zum Beispiel 10 cm.',
+    overageTooLarge: 'Der Überstand ist größer als der Quilt selbst. Zum Beispiel 10 cm.',
 
     // Why a list cannot be planned.
     sizeOfNothing: 'Ein Maß muss mehr als 0 sein. Zum Beispiel 9 cm.',
