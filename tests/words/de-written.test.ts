@@ -18,7 +18,13 @@ beforeAll(() => learn(de));
 
 describe('an example in German', () => {
   test('is read on a German page', () => {
-    for (const text of [...examples.LENGTHS, examples.SUM])
+    for (const text of [
+      ...examples.LENGTHS,
+      ...examples.TOGETHER,
+      examples.SUM,
+      examples.PRODUCT,
+      examples.BRACKETED,
+    ])
       expect(parseLength(text, GERMAN), text).toHaveProperty('ok', true);
     for (const text of examples.STEPS) expect(parseStep(text, GERMAN), text).toHaveProperty('ok', true);
     expect(splitList(examples.SEVERAL, true)).toEqual(['5 cm', '11,5 cm']);

@@ -68,7 +68,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     noBorder: (_, t) =>
       `Die Breiten der Ränder von innen nach außen eintragen, zum Beispiel ${so(SEVERAL, t)}, oder eine gewünschte Größe, zum Beispiel ${SIZE}.`,
     reachedAlready: ({ borders, size, larger }, t) =>
-      `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Eine größere Größe eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
+      `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Ein größeres Maß eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
     mitredUneven: (widths, t) =>
       `Die gewünschte Größe verlangt ${eachSide(widths, t)}; ein Rand mit Briefecken ist aber ringsum gleich breit. Eckquadrate oder „Seiten zuerst“ wählen.`,
     tooWideAlong: ({ number, wide, cloth }, t) =>

@@ -1,7 +1,22 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { CommonWords } from '../common.js';
-import { LENGTHS, like, listed, or, SEVERAL, SIZE, so, STEPS, SUM, upTo, PRICE } from './examples.js';
+import {
+  BRACKETED,
+  PRODUCT,
+  TOGETHER,
+  LENGTHS,
+  like,
+  listed,
+  or,
+  SEVERAL,
+  SIZE,
+  so,
+  STEPS,
+  SUM,
+  upTo,
+  PRICE,
+} from './examples.js';
 import type { Teller } from '../teller.js';
 
 const LENGTH = '52 1/2 in';
@@ -50,15 +65,13 @@ export const common: CommonWords = {
 
     // Why a text cannot be read.
     notLength: ({ text }, t) => `${t.quote(text)} ist keine Länge. Zum Beispiel ${or(LENGTHS, t)}.`,
-    twoNumbers:
-      'Zwei Zahlen stehen nebeneinander. Zum Beispiel 1 m 32 cm, 30 + 10 cm oder 52 1/2 in schreiben.',
-    unitFirst: 'Die Einheit steht direkt hinter ihrer Zahl. Zum Beispiel 5 cm + 10 cm.',
+    twoNumbers: (_, t) => `Zwei Zahlen stehen nebeneinander. Zum Beispiel ${or(TOGETHER, t)} schreiben.`,
+    unitFirst: `Die Einheit steht direkt hinter ihrer Zahl. Zum Beispiel ${SUM}.`,
     noComma: 'Ein Komma trennt hier keine Dezimalstellen. Zum Beispiel 52.5 oder 52 1/2 schreiben.',
     twoReadings: ({ text }, t) => `${t.quote(text)} ist nicht eindeutig. Zum Beispiel ${LENGTH} schreiben.`,
-    openBracket: `Hinter einer Länge fehlt die schließende Klammer. Zum Beispiel ${SUM}.`,
+    openBracket: `Hinter einer Länge fehlt die schließende Klammer. Zum Beispiel ${BRACKETED}.`,
     divideByZero: `Durch 0 lässt sich nicht teilen. Zum Beispiel ${LENGTH} schreiben.`,
-    notPlain:
-      'Eine Länge lässt sich nur mit einer einfachen Zahl malnehmen oder teilen. Zum Beispiel 3 * 30 cm.',
+    notPlain: `Eine Länge lässt sich nur mit einer einfachen Zahl malnehmen oder teilen. Zum Beispiel ${PRODUCT}.`,
     tooLong: 'Dieser Text ist zu lang für eine Länge. Zum Beispiel 132 cm schreiben.',
     tooFine: 'Diese Zahl ist zu groß oder zu fein für eine Länge. Zum Beispiel 132 cm schreiben.',
     notStep: ({ text }, t) => `In Schritten von ${t.quote(text)} schneidet kein Laden. ${steps(t)}`,
@@ -115,7 +128,7 @@ export const common: CommonWords = {
     washedWider: ({ width }, t) =>
       `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den gerechneten Wert nehmen.`,
     selvages: ({ width, usable }, t) =>
-      `Stoff, der als ${t.l(width)} breit verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
+      `Stoff, der mit ${t.l(width)} Breite verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
 
     ofCloth: ({ number, says }, t) => `Stoff ${number}: ${t.say(says)}`,
 

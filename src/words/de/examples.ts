@@ -25,7 +25,10 @@ export const like = (examples: Example, t: Teller): string => {
 
 /** Texts that the parser reads where a comma marks decimals; the tests go through all of them. */
 export const LENGTHS = ['132 cm', '52,5', '52 1/2 in'];
-export const SUM = '2 * (30 + 10) cm';
+export const TOGETHER = ['1 m 32 cm', '30 + 10 cm', '52 1/2 in'];
+export const SUM = '5 cm + 10 cm';
+export const PRODUCT = '3 * 30 cm';
+export const BRACKETED = '2 * (30 + 10) cm';
 export const STEPS = ['10 cm', '25 cm', '50 cm', '1/4 yd'];
 export const SEVERAL = '5; 11,5 cm';
 export const SIZE = '150 x 200 cm';
