@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { writeBeside } from './tests/tools/beside.mjs';
-import { bundling, inline, standalonePage, unbundling } from './tests/tools/bundle.mjs';
+import { bundling, inline, spreadsheetBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
@@ -59,13 +59,31 @@ export default ({ configOut: out = 'dist' }) => {
   const everything = `import ${JSON.stringify(resolve('src/index.ts'))}`;
   return [
     modules,
-    bundle(elements, {
-      chunkFileNames: 'chunks/[name]-[hash].js',
-      manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
-    }),
-    bundle({ 'quilt-reckoner': 'src/index.ts' }),
+    bundle(
+      elements,
+      {
+        chunkFileNames: 'chunks/[name]-[hash].js',
+        manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
+      },
+      spreadsheetBeside(),
+    ),
+    bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, spreadsheetBeside()),
     bundle({ reckon: 'src/reckon.ts' }),
-    bundle({ [classic]: classic }, { format: 'iife' }, inline(classic, everything)),
-    bundle({ quick: 'demo/quick.html' }, {}, standalonePage(), finish),
+    bundle(
+      { [classic]: classic },
+      { format: 'iife' },
+      spreadsheetBeside({ isClassic: true }),
+      inline(classic, everything),
+    ),
+    // One page has all inside, and works from disk.
+    bundle(
+      { quick: 'demo/quick.html' },
+      {
+        inlineDynamicImports: true,
+        banner: BANNER.replace('. See', '; write-excel-file, MIT; fflate, MIT. See'),
+      },
+      standalonePage(),
+      finish,
+    ),
   ];
 };

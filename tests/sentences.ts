@@ -1,10 +1,16 @@
+import type { Style } from '../src/measure/format.js';
 import type { Message } from '../src/measure/message.js';
-import { together } from '../src/words/common.js';
-import { common } from '../src/words/en/common.js';
+import type { OwnWords } from '../src/words/common.js';
+import { inEnglish } from '../src/words/en/english.js';
 import { Teller } from '../src/words/teller.js';
 
-const words = together(common, { title: '', labels: {}, hints: {}, options: {}, entries: {}, sentences: {} });
-const english = new Teller(words, { units: 'in' }, 'en');
+const NONE: OwnWords = { title: '', labels: {}, hints: {}, options: {}, entries: {}, sentences: {} };
 
-/** What a reader is told of this, in English. */
-export const sentence = (problem: Message): string => english.say(problem);
+/** Makes a calculator's sentences in English. */
+export const english = (words: OwnWords = NONE, style: Style = { units: 'in' }): Teller =>
+  new Teller(inEnglish(words), style, 'en');
+
+const t = english();
+
+/** What a reader is told of this, in English, where it is none of a calculator's own sentences. */
+export const sentence = (problem: Message): string => t.say(problem);

@@ -74,9 +74,9 @@ export const tabbedOf = (cells: Cells, comma?: boolean): string =>
   rowsOf(cells, comma, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
 
 /** Offers a file to the reader. */
-export const download = (name: string, text: string): void => {
+export const download = (name: string, content: BlobPart, about?: BlobPropertyBag): void => {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
+  link.href = URL.createObjectURL(new Blob([content], about));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);

@@ -16,6 +16,7 @@ import type { Good } from './outcome.js';
 import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
+import { loadSpreadsheet } from './spreadsheet.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 import { Typed } from './typed.js';
@@ -72,9 +73,12 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   }
 
   protected override render(): TemplateResult {
+    const isServed = isAsServed(this);
+    // What flows in comes with the answer to this, before anything is reckoned.
+    if (isServed && isUnknown(this)) return html`<slot></slot>`;
     const { outcome, english, said, good } = this;
     const hasIssues = outcome.reckoning.issues.length > 0;
-    if (isAsServed(this) && (isUnknown(this) || hasIssues)) return html`<slot></slot>`;
+    if (isServed && hasIssues) return html`<slot></slot>`;
     const title = this.teller.words.title || english.title;
     const rows = this.rows();
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
@@ -152,7 +156,8 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     const units = this.lengthStyle.units === 'in' ? 'showInCentimetres' : 'showInInches';
     return html`<p class="actions">
       ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing}
-      ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })}
+      ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })}
+      ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })}
       <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span>
     </p>`;
   }
@@ -331,18 +336,41 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     } catch {
       words = 'cannotCopy';
     }
+    this.#tell(words);
+  };
+
+  /** Says what came of a press, until something else is reckoned. */
+  #tell(words: 'copied' | 'cannotCopy' | 'cannotLoad'): void {
     this.#told = [this.outcome, this.teller.say(sayInFace(words))];
     this.requestUpdate();
-  };
+  }
 
   #download = (): void => {
     const { good } = this;
     if (good)
-      download(
-        `${this.teller.words.title.toLowerCase()}.csv`,
-        csvOf(this.cells(good), this.lengthStyle.comma),
-      );
+      download(this.#fileName('csv'), csvOf(this.cells(good), this.lengthStyle.comma), { type: 'text/csv' });
   };
+
+  /** What a spreadsheet file has under the rows, in place of what to cut. */
+  protected sheetLists?(good: Good<A>): Cells;
+
+  #spreadsheet = async (): Promise<void> => {
+    const { good, calculator } = this;
+    if (!good) return;
+    const name = this.#fileName('xlsx');
+    try {
+      const { spreadsheetFile } = await loadSpreadsheet();
+      const file = await spreadsheetFile(good, calculator.fields, this.sheetLists?.(good));
+      download(name, file, { type: file.type });
+    } catch {
+      // What is loaded late can fail to: the page may be offline by now.
+      this.#tell('cannotLoad');
+    }
+  };
+
+  #fileName(kind: 'csv' | 'xlsx'): string {
+    return `${this.teller.words.title.toLowerCase()}.${kind}`;
+  }
 
   /** What is printed in place of the rows. */
   protected paper?(good: Good<A>): TemplateResult;

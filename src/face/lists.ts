@@ -44,7 +44,7 @@ export const cutList = ({ cuts }: Answer, t: Teller): unknown =>
         cuts.map((cut) => [
           unbroken(t.say(sayInFace('times', cut))),
           unbroken(t.say(cut.piece)),
-          unbrokenSize(t.size(cut)),
+          unbroken(unbrokenSize(t.size(cut))),
         ]),
       )
     : nothing;

@@ -46,7 +46,7 @@ export type Quantities<F extends Fields> = {
     ? Quantity
     : [Values<F>[K]] extends [Exact | number | undefined]
       ? Quantity | undefined
-      : never;
+      : undefined;
 };
 
 /** What was reckoned, or why it could not be. */
@@ -72,11 +72,15 @@ export interface MeasuredSayings {
 }
 const say = sayings<MeasuredSayings>();
 
-/** How a row was got, where its own value does not say it; what it is called, where its id does not; further rows it is from. */
+/**
+ * How a row was got, where its own value does not say it; what it is called, where its id does not; further rows it is from;
+ * its value as a formula, where that is no quantity.
+ */
 interface About {
   how?: Quantity | Message;
   label?: Message | undefined;
   from?: readonly string[];
+  formula?: Quantity;
 }
 
 const KINDS = { length: 'length', percent: 'percent', count: 'count', money: 'money' } as const;
@@ -219,9 +223,9 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   row<V extends RowValue>(
     id: R,
     value: V,
-    { how = value instanceof Quantity ? value : NOTHING, label, from = [] }: About = {},
+    { how = value instanceof Quantity ? value : NOTHING, label, from = [], formula }: About = {},
   ): V extends Quantity ? Quantity : V {
-    this.rows.push(new ReckonedRow(id, value, how, label, from));
+    this.rows.push(new ReckonedRow(id, value, how, label, from, formula));
     return (value instanceof Quantity ? value.inRow(id) : value) as V extends Quantity ? Quantity : V;
   }
 
@@ -251,6 +255,11 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     return (this.#coin ??= currency
       ? (numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2)
       : 2);
+  }
+
+  /** The smallest coin. */
+  get coin(): Exact {
+    return exact(1, 10 ** this.#decimals);
   }
 
   /** So much money as can be paid: to the cent, the yen, the fils. */

@@ -1,14 +1,25 @@
-import { exact, isExact, rootUp, toMark, upTo, ZERO, type Exact } from '../measure/exact.js';
+import {
+  exact,
+  isExact,
+  least,
+  nearestTo,
+  rootUp,
+  toMark,
+  upTo,
+  ZERO,
+  type Exact,
+} from '../measure/exact.js';
 
 /** What a number is: this decides how it is shown, and what it may be added to. */
 export type Kind = 'length' | 'count' | 'number' | 'percent' | 'money';
 
 /**
  * How a number was got from others. `row` is another row of the sheet and `number` a number written as it is; `result` shows
- * only its number, though it knows how it was got; `up` is rounded up to whole steps, `mark` to a mark of the ruler.
+ * only its number, though it knows how it was got; `up` is rounded up to whole steps, `step` to whole ones of the size, among
+ * several, that comes to least, `mark` to a mark of the ruler, and `coin` to the nearest coin.
  */
 export type Operation =
-  'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'mark' | 'result';
+  'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'step' | 'mark' | 'coin' | 'result';
 
 /** Roots are not exact: these are never short. */
 const rootOfTwoTimes = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
@@ -78,6 +89,18 @@ export class Quantity {
   /** Rounded up to whole steps. */
   upTo(step: Quantity): Quantity {
     return this.#with('up', upTo(this.value, step.value), step);
+  }
+
+  /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+  upToLeast(sizes: Quantity[]): Quantity {
+    const value = least(...sizes.map((size) => upTo(this.value, size.value)));
+    return new Quantity(value, this.kind, 'step', [this, ...sizes]);
+  }
+
+  /** So much money as can be paid. */
+  inCoins(coin: Exact): Quantity {
+    const nearest = nearestTo(this.value, coin);
+    return new Quantity(nearest, 'money', 'coin', [this, new Quantity(coin, 'money')]);
   }
 
   /** On a mark of the ruler. */

@@ -28,6 +28,8 @@ export class ReckonedRow {
     readonly label: Message | undefined,
     /** Rows that count beside those in its formula or its reason. */
     readonly also: readonly string[],
+    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    readonly formula?: Quantity,
   ) {}
 
   /** The ids of the rows it was reckoned from. */

@@ -1,13 +1,14 @@
 import { downTo, exact, most, type Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
-import { stepAbove, toPriced, type Step } from '../measure/shop.js';
+import { stepAbove, type Step } from '../measure/shop.js';
+import { INCHES } from '../measure/units.js';
 import { STEP } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import type { Field, Label } from './field.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
 import type { Ledger } from './ledger.js';
 import { enoughFor, ofCloth, type Money, type Purchase } from './purchase.js';
-import { Quantity, type Stated } from './quantity.js';
+import { inches, Quantity, type Stated } from './quantity.js';
 
 /** How the cloth is washed, sold and priced. */
 export const shopFields = {
@@ -55,6 +56,19 @@ export interface Bought {
   spare: Exact;
 }
 
+interface SteppedLedger {
+  values: { increment: Step };
+  entry(key: 'increment', at: number, value: Exact): Quantity;
+}
+
+/** So much cloth as the shop cuts for this need. */
+export const cutFor = (ledger: SteppedLedger, need: Quantity): Quantity =>
+  need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
+
+/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+export const countedIn = (length: Quantity, { unit }: Step): Quantity =>
+  length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
+
 /** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
 export const buyCloth = (
   ledger: ShopLedger,
@@ -71,24 +85,30 @@ export const buyCloth = (
   const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
   ledger.row('buy', buy, {
     how: sayOfShop('upToStep', { need, below, step: ledger.stated('increment'), unit: step.unit }),
+    formula: cutFor(ledger, need),
   });
   const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
   const spare = bought.minus(need);
   ledger.row('spare', spare);
-  if (ledger.values.price)
-    costOf(ledger, toPriced(buy.inches, step), buy, ledger.values.price, ['buy', 'price']);
+  const { price } = ledger.inputs;
+  if (!price) return { buy, fabric: fabric.value, spare: spare.value };
+  // A price is of what the row counts in, unless that is inches.
+  const amount =
+    step.unit === 'in' ? countedIn(bought, step) : new Quantity(buy.amount, 'number', 'row', [], 'buy');
+  costOf(ledger, amount, buy, price, ['buy', 'price']);
   return { buy, fabric: fabric.value, spare: spare.value };
 };
 
 /** Adds the cost of so much, at this price. */
 export const costOf = (
   ledger: ShopLedger,
-  amount: Exact,
+  amount: Quantity,
   bought: Purchase | Message,
-  price: Exact,
+  price: Quantity,
   from: readonly string[],
 ): void => {
-  ledger.cost = ledger.paid(amount.mul(price));
-  const how = sayOfShop('costOf', { bought, price: ledger.priced(price) });
-  ledger.row('cost', ledger.cost, { how, from });
+  const formula = amount.times(price).inCoins(ledger.coin);
+  ledger.cost = ledger.priced(formula.value);
+  const how = sayOfShop('costOf', { bought, price: ledger.priced(price.value) });
+  ledger.row('cost', ledger.cost, { how, from, formula });
 };

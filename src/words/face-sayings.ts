@@ -39,9 +39,11 @@ export interface FaceSayings extends FlowSayings {
   showInInches: undefined;
   copyTable: undefined;
   downloadCsv: undefined;
+  downloadSpreadsheet: undefined;
   print: undefined;
   copied: undefined;
   cannotCopy: undefined;
+  cannotLoad: undefined;
 
   // Its cells elsewhere.
   rowHead: undefined;

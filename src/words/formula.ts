@@ -1,13 +1,26 @@
 import type { Operation, Quantity } from '../ledger/quantity.js';
 
+/** The operations that round. */
+export type Rounding = 'up' | 'step' | 'mark' | 'coin';
+
 /** How numbers are written, and what is said of rounding. */
-interface Numerals {
+export interface Numerals {
   n(value: Quantity): string;
-  rounded(how: 'up' | 'mark', formula: string, step: Quantity): string;
+  rounded(how: Rounding, formula: string, step: Quantity): string;
 }
 
 /** How close an operation holds its parts together; what holds less stands in brackets inside it. */
-const STRENGTH: Partial<Record<Operation, number>> = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
+const STRENGTH: Partial<Record<Operation, number>> = {
+  up: 0,
+  step: 0,
+  mark: 0,
+  '+': 1,
+  '−': 1,
+  '×': 2,
+  '×√2': 2,
+  '÷': 2,
+  '÷√2': 2,
+};
 const strengthOf = ({ operation }: Quantity): number => STRENGTH[operation] ?? 3;
 
 const bracketed = (quantity: Quantity, least: number, t: Numerals): string => {
@@ -29,7 +42,9 @@ export const formulaOf = (quantity: Quantity, t: Numerals): string => {
     case '÷√2':
       return `${side(first, 2)} ÷ √2`;
     case 'up':
+    case 'step':
     case 'mark':
+    case 'coin':
       return t.rounded(operation, formulaOf(first, t), second ?? first);
     case '+':
       return `${side(first, 1)} + ${second ? side(second, 1) : ''}`;

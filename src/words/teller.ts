@@ -9,7 +9,7 @@ import { exact, isExact, upTo, type Exact } from '../measure/exact.js';
 import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { numbersIn } from '../measure/units.js';
-import { formulaOf } from './formula.js';
+import { formulaOf, type Rounding } from './formula.js';
 
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
@@ -89,8 +89,8 @@ export class Teller {
   }
 
   /** A formula that is rounded up: to whole steps, or to a mark of the ruler. */
-  rounded(how: 'up' | 'mark', formula: string, step: Quantity): string {
-    return this.sentence(how === 'up' ? 'roundedUp' : 'roundedToMark', { formula, step });
+  rounded(how: Rounding, formula: string, step: Quantity): string {
+    return this.sentence(how === 'mark' ? 'roundedToMark' : 'roundedUp', { formula, step });
   }
 
   /** A sentence from its message. */

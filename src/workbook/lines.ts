@@ -1,6 +1,7 @@
 import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
-import { inches } from '../ledger/quantity.js';
+import { inches, Quantity, total } from '../ledger/quantity.js';
+import { countedIn, cutFor } from '../ledger/shop.js';
 import { ownLength } from '../ledger/lengths.js';
 import { least, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
@@ -23,6 +24,8 @@ export interface CountedLine {
   called: Message;
   /** Undefined where it has no price. */
   paid: Money | undefined;
+  /** The same as a formula. */
+  costs: Quantity | undefined;
   /** The same for whole bolts, where kits are cut. */
   boltCost: Money | undefined;
 }
@@ -105,7 +108,9 @@ const rowsOf = (
 ): void => {
   const added = sum(parts.map(({ need }) => need));
   const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
-  const row = ledger.row(`need-${key}`, inches(need), {
+  const isAdded = need.equals(added);
+  const needed = isAdded ? total(parts.map(({ need }) => inches(need))) : inches(need);
+  const row = ledger.row(`need-${key}`, needed, {
     label,
     how: say('needOfParts', {
       parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
@@ -125,6 +130,7 @@ const rowsOf = (
       spare,
     }),
     from: [`need-${key}`],
+    formula: total(lengths.map(({ need }) => cutFor(ledger, lengths.length > 1 ? inches(need) : row))),
   });
 };
 
@@ -152,7 +158,12 @@ const lineOf = (
   const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
   const costOf = (length: Exact): Money | undefined =>
     price && ledger.paid(toPriced(length, increment).mul(price));
-  const paid = costOf(buy.inches);
+  const costs =
+    price &&
+    countedIn(inches(buy.inches).inRow(`buy-${group.key}`), increment)
+      .times(new Quantity(price, 'money'))
+      .inCoins(ledger.coin);
+  const paid = costs && ledger.priced(costs.value);
   const line: ShoppingLine = {
     letter,
     name,
@@ -171,5 +182,5 @@ const lineOf = (
     bolts,
     together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
   };
-  return { line, called, paid, boltCost: costOf(bolt.mul(bolts ?? 0)) };
+  return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };

@@ -1,6 +1,7 @@
 import { Message } from '../measure/message.js';
 import { sum } from '../measure/exact.js';
 import type { Money, Purchase } from '../ledger/purchase.js';
+import { Quantity, total as sumOf } from '../ledger/quantity.js';
 import type { WorkbookItem } from './input.js';
 import type { CountedLine } from './lines.js';
 import type { Declared } from './parts.js';
@@ -58,6 +59,10 @@ export const totals = (
   const total = ledger.row('total', ledger.paid(sum(costs.map(({ value }) => value))), {
     label: say('totalRow', { isKit: !!kits, soFar }),
     how: say('sumOf', { costs }),
+    formula: sumOf([
+      ...lines.flatMap(({ costs }) => costs ?? []),
+      ...allOf(items.map(({ paid }) => paid)).map(({ value }) => new Quantity(value, 'money')),
+    ]),
   });
   const sums = { total, soFar: soFar || undefined };
   if (!kits) return sums;

@@ -90,7 +90,7 @@ const main = async () => {
   const rounds = {
     'quick units': units(true),
     'slow units': units(false),
-    Chromium: ({ file }) => (file.startsWith('src/drawing/') ? inChromium(file) : undefined),
+    Chromium: ({ file }) => (/\/draw(ing)?\.ts$/.test(file) ? inChromium(file) : undefined),
   };
   for (const [name, round] of Object.entries(rounds)) {
     const open = mutants.filter(({ result }) => !result);

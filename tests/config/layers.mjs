@@ -6,16 +6,14 @@ export const LAYERS = [
   'trade',
   'planner',
   'ledger',
-  'reckon',
   'calculators',
   'workbook',
   'words',
-  'drawing',
   'face',
   'elements',
 ];
 /** The lowest folder that may know of the page; those below it also run without one. */
-const FIRST_WITH_PAGE = 'drawing';
+const FIRST_WITH_PAGE = 'face';
 
 const layerOf = (path) => /(?:^|\/)src\/([^/]+)\//.exec(path)?.[1];
 const isEntry = (path) => /(?:^|\/)src\/[^/]+$/.test(path);

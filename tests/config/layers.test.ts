@@ -1,38 +1,55 @@
+import { readdirSync } from 'node:fs';
 import { ESLint } from 'eslint';
 import { describe, expect, it } from 'vitest';
-import { importFault } from './layers.mjs';
+import { importFault, LAYERS } from './layers.mjs';
 import { ROOT } from '../tools/run.mjs';
 
 describe('imports run downwards', () => {
   it.each([
-    ['src/elements/backing/backing.ts', '../../face/sheet.js'],
+    ['src/elements/backing/backing.ts', '../../face/reckoned.js'],
     ['src/elements/worksheet/worksheet.ts', '../backing/backing.js'],
     ['src/elements/backing/backing.ts', '../../measure/exact.js'],
-    ['src/drawing/backing.ts', '../reckon/backing.js'],
-    ['src/drawing/backing.ts', 'lit'],
+    ['src/face/drawing.ts', '../ledger/picture.js'],
+    ['src/face/drawing.ts', '../words/teller.js'],
+    ['src/face/drawing.ts', 'lit'],
+    ['src/words/en/backing.ts', '../../calculators/backing/shape.js'],
+    ['src/words/en/worksheet.ts', '../../workbook/shape.js'],
+    ['src/workbook/flow.ts', '../calculators/calculator.js'],
+    ['src/calculators/backing/reckon.ts', '../../ledger/ledger.js'],
+    ['src/calculators/backing/reckon.ts', './shape.js'],
+    ['src/ledger/strips.ts', '../planner/plan.js'],
     ['src/trade/beds.ts', '../measure/exact.js'],
     ['src/measure/parse.ts', './exact.js'],
     ['src/measure/exact.ts', 'fraction.js'],
     ['src/index.ts', './elements/backing/define.js'],
-    ['src/reckon.ts', './reckon/backing.js'],
+    ['src/reckon.ts', './calculators/backing/backing.js'],
   ])('%s may import %s', (file, specifier) => {
     expect(importFault(file, specifier)).toBeUndefined();
   });
 
   it.each([
     ['src/measure/exact.ts', '../trade/beds.js', 'above'],
-    ['src/trade/beds.ts', '../planner/strips.js', 'above'],
-    ['src/planner/strips.ts', '../reckon/backing.js', 'above'],
-    ['src/reckon/backing.ts', '../drawing/backing.js', 'above'],
-    ['src/drawing/backing.ts', '../face/sheet.js', 'above'],
-    ['src/face/rows/row.ts', '../../elements/backing/backing.js', 'above'],
+    ['src/trade/beds.ts', '../planner/plan.js', 'above'],
+    ['src/planner/plan.ts', '../ledger/strips.js', 'above'],
+    ['src/ledger/strips.ts', '../calculators/backing/backing.js', 'above'],
+    ['src/calculators/backing/draw.ts', '../../workbook/shape.js', 'above'],
+    ['src/calculators/backing/draw.ts', '../../words/teller.js', 'above'],
+    ['src/workbook/sayings.ts', '../words/en/worksheet.js', 'above'],
+    ['src/words/told.ts', '../face/face.js', 'above'],
+    ['src/face/row.ts', '../elements/backing/backing.js', 'above'],
     ['src/measure/exact.ts', '../index.js', 'entry point'],
-    ['src/face/sheet.ts', '../reckon.js', 'entry point'],
-    ['src/reckon/backing.ts', 'lit', 'without a page'],
+    ['src/face/face.ts', '../reckon.js', 'entry point'],
+    ['src/calculators/backing/draw.ts', 'lit', 'without a page'],
+    ['src/words/teller.ts', 'lit', 'without a page'],
     ['src/measure/exact.ts', '@lit/context', 'without a page'],
-    ['src/face/sheet.ts', '../../tests/pages/site.js', 'outside'],
+    ['src/face/face.ts', '../../tests/pages/site.js', 'outside'],
   ])('%s may not import %s', (file, specifier, reason) => {
     expect(importFault(file, specifier)).toContain(reason);
+  });
+
+  it('every folder of src/ is in its place', () => {
+    const folders = readdirSync(`${ROOT}src`, { withFileTypes: true }).filter((one) => one.isDirectory());
+    expect(folders.map(({ name }) => name).sort()).toEqual([...LAYERS].sort());
   });
 
   it('is what the linter enforces, however the import is written', async () => {
@@ -40,9 +57,9 @@ describe('imports run downwards', () => {
     const [result] = await eslint.lintText(
       [
         `import '../trade/beds.js';`,
-        `export * from '../reckon/backing.js';`,
+        `export * from '../calculators/backing/backing.js';`,
         `export { QuiltBacking } from '../elements/backing/backing.js';`,
-        `export const later = () => import('../face/sheet.js');`,
+        `export const later = () => import('../face/face.js');`,
         `export type Bed = import('../trade/beds.js').Bed;`,
         `import './units.js';`,
       ].join('\n'),

@@ -1,13 +1,17 @@
 import { render } from '@lit-labs/ssr';
 import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
 import { describe, expect, test } from 'vitest';
-import { draw, type Picture } from '../../src/drawing/picture.js';
+import { draw } from '../../src/face/drawing.js';
+import { ownWords } from '../../src/ledger/own-words.js';
+import type { Picture } from '../../src/ledger/picture.js';
+import { exact } from '../../src/measure/exact.js';
+import { english } from '../sentences.js';
 
 type Outline = Record<'x' | 'y' | 'wide' | 'tall', number>;
 
 /** What is drawn: the sheet it is drawn on, and the outlines of its boxes, a list for each path. */
 const drawn = (picture: Picture): { sheet: [number, number]; paths: Outline[][]; markup: string } => {
-  const markup = collectResultSync(render(draw(picture)));
+  const markup = collectResultSync(render(draw(picture, english())));
   const sheet = /viewBox="0 0 (\S+) (\S+)"/.exec(markup)!.slice(1).map(Number) as [number, number];
   const paths = [...markup.matchAll(/<path class="\w+" d="([^"]*z)"/g)].map(([, d]) =>
     [...d!.matchAll(/M(\S+) (\S+)h(\S+)v(\S+)h\S+z/g)].map(([, ...numbers]): Outline => {
@@ -19,7 +23,7 @@ const drawn = (picture: Picture): { sheet: [number, number]; paths: Outline[][];
 };
 
 const cloth = (width: number, height: number): Picture => ({
-  title: 'Cloth',
+  title: ownWords('Cloth'),
   width,
   height,
   boxes: [{ x: 0, y: 0, width, height, is: 'cloth' }],
@@ -49,7 +53,7 @@ describe('how large a picture is', () => {
 
   test('a dimension line makes room for itself on its side alone', () => {
     const plain = drawn(cloth(10, 100)).sheet[1];
-    const line = { from: 0, to: 10, text: '10 in' };
+    const line = { from: 0, to: 10, text: exact(10) };
     const of = (...sides: ('top' | 'bottom')[]): number =>
       drawn({ ...cloth(10, 100), dimensions: sides.map((side) => ({ ...line, side })) }).sheet[1];
     const room = of('top') - plain;
@@ -85,7 +89,9 @@ describe('boxes', () => {
     const words = (width: number, height: number): (string | undefined)[] =>
       drawn({
         ...cloth(124, 62),
-        boxes: [{ x: 0, y: 0, width, height, is: 'piece', label: 'rectangle', short: '3 × 5' }],
+        boxes: [
+          { x: 0, y: 0, width, height, is: 'piece', label: ownWords('rectangle'), short: ownWords('3 × 5') },
+        ],
       })
         .markup.match(/<text transform="([^"]*)">.*<\/text>/)
         ?.map((part) => part.replace(/<!--.*?-->|<\/?text[^>]*>/g, '')) ?? [];

@@ -1,33 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { drawBacking } from '../../src/drawing/backing.js';
-import { drawBatting } from '../../src/drawing/batting.js';
-import { drawBinding } from '../../src/drawing/binding.js';
-import { drawBorders } from '../../src/drawing/borders.js';
-import { drawCutting } from '../../src/drawing/cutting.js';
-import type { Box, Line, Picture, Shape } from '../../src/drawing/picture.js';
-import { drawTop } from '../../src/drawing/top.js';
-import { reckonBacking } from '../../src/reckon.js';
-import { reckonBatting } from '../../src/reckon.js';
+import type { Box, Line, Shape } from '../../src/ledger/picture.js';
 import { reckonBinding } from '../../src/reckon.js';
-import { reckonBorders } from '../../src/reckon.js';
-import { reckonCutting } from '../../src/reckon.js';
-import { reckonTop } from '../../src/reckon.js';
 import { answersOf } from '../reckon/asked.js';
+import { drawn, type Drawn, type DrawnName } from './drawn.js';
 
-const INCHES = { units: 'in' } as const;
-const backing = answersOf(reckonBacking);
-const batting = answersOf(reckonBatting);
-const binding = answersOf(reckonBinding);
-const borders = answersOf(reckonBorders);
-const cutting = answersOf(reckonCutting);
-const top = answersOf(reckonTop);
+/** The one picture of a good answer. */
+const pictureOf = (name: DrawnName, input: object): Drawn => {
+  const [only, ...more] = drawn(name, input);
+  expect(more).toEqual([]);
+  return only ?? expect.fail('Nothing is drawn.');
+};
 
-const places = (boxes: Box[]): number[][] =>
+const places = (boxes: Drawn['boxes']): number[][] =>
   boxes
     .map(({ x, y, width, height }) => [x, y, width, height])
     .sort((a, b) => a[1]! - b[1]! || a[0]! - b[0]!);
-const having = ({ boxes }: Picture, is: Box['is']): number[][] =>
-  places(boxes.filter((box) => box.is === is));
+const having = ({ boxes }: Drawn, is: Box['is']): number[][] => places(boxes.filter((box) => box.is === is));
 
 /** The shorter and the longer side of a shape with four right angles. */
 const sidesOf = ({ points }: Shape): [number, number] => {
@@ -43,7 +31,7 @@ describe('a top', () => {
 
   test('straight, with a cornerstone wherever two strips of sashing cross', () => {
     // Geometry: a block and its sashing are 14 in; inside, three lines of sashing cross two.
-    const picture = drawTop(top(quilt), INCHES);
+    const picture = pictureOf('top', quilt);
     expect(having(picture, 'piece')).toEqual(
       [0, 14, 28].flatMap((y) => [0, 14, 28, 42].map((x) => [x, y, 12, 12])),
     );
@@ -51,7 +39,7 @@ describe('a top', () => {
   });
 
   test('framed, with one at the end of every strip too', () => {
-    const picture = drawTop(top({ ...quilt, frame: true }), INCHES);
+    const picture = pictureOf('top', { ...quilt, frame: true });
     const stones = [0, 14, 28, 42].flatMap((y) => [0, 14, 28, 42, 56].map((x) => [x, y, 2, 2]));
     expect(having(picture, 'cloth')).toEqual(stones);
     expect([picture.width, picture.height]).toEqual([58, 44]);
@@ -59,7 +47,7 @@ describe('a top', () => {
 
   test('on point, of squares that have the block’s own sides', () => {
     // Geometry: 2 × 2 blocks on point and the one between them; the diagonal of 12 in is 12 √2.
-    const { shapes = [], width } = drawTop(top({ block: 12, across: 2, down: 2, set: 'on-point' }), INCHES);
+    const { shapes = [], width } = pictureOf('top', { block: 12, across: 2, down: 2, set: 'on-point' });
     expect(width).toBeCloseTo(24 * Math.SQRT2, 6);
     expect(shapes).toHaveLength(5);
     for (const shape of shapes)
@@ -68,10 +56,14 @@ describe('a top', () => {
 
   test('on point with sashing: strips as long as a block and as wide as the sashing, and squares where they meet', () => {
     // Geometry: five blocks in a cross have 16 sides, 20 less the four that two share, and 12 corners.
-    const { shapes = [] } = drawTop(
-      top({ block: 12, across: 2, down: 2, sashing: 2, cornerstones: true, set: 'on-point' }),
-      INCHES,
-    );
+    const { shapes = [] } = pictureOf('top', {
+      block: 12,
+      across: 2,
+      down: 2,
+      sashing: 2,
+      cornerstones: true,
+      set: 'on-point',
+    });
     const of = (is: Shape['is']): [number, number][] =>
       shapes.filter((shape) => shape.is === is).map(sidesOf);
     const close = (count: number, short: number, long: number): unknown =>
@@ -85,7 +77,7 @@ describe('a top', () => {
 describe('a back', () => {
   // Geometry: two panels of 40 in less a seam of 1/2 in where they meet; the back is 4 in larger all round.
   test('its panels lie side by side, with a seam between them and none at the edge', () => {
-    const picture = drawBacking(backing({ width: 60, length: 66, oneWay: true }), INCHES);
+    const picture = pictureOf('backing', { width: 60, length: 66, oneWay: true });
     expect(having(picture, 'cloth')).toEqual([
       [0, 0, 39.5, 74],
       [39.5, 0, 28.5, 74],
@@ -97,7 +89,7 @@ describe('a back', () => {
   test('a strip has a seam along the panel, and one across it where its pieces meet', () => {
     // Geometry: 83 in of two panels of 42 in, then a strip of 74 in from pieces of 42 in.
     const quilt = { width: 66, length: 84, fabricWidth: 42, piecedStrip: true };
-    const { lines = [] } = drawBacking(backing(quilt), INCHES);
+    const { lines = [] } = pictureOf('backing', quilt);
     const seams = lines.map(({ from, to }) => [...from, ...to].join(' ')).sort();
     expect(seams).toEqual(
       ['0 41.5 74 41.5', '0 82.5 41.5 82.5', '41.5 82.5 41.5 92', '41.5 82.5 74 82.5'].sort(),
@@ -108,7 +100,7 @@ describe('a back', () => {
 describe('batting', () => {
   test('has the quilt in its middle', () => {
     // Geometry: 4 in more all round.
-    const picture = drawBatting(batting({ width: 58, length: 70 }), INCHES);
+    const picture = pictureOf('batting', { width: 58, length: 70 });
     expect(having(picture, 'cloth')).toEqual([[0, 0, 66, 78]]);
     expect(having(picture, 'quilt')).toEqual([[4, 4, 58, 70]]);
   });
@@ -116,23 +108,23 @@ describe('batting', () => {
 
 describe('a binding', () => {
   const quilt = { width: 40, length: 50 };
-  const corners = ({ lines = [] }: Picture): number[][] => lines.map(({ from, to }) => [...from, ...to]);
+  const corners = ({ lines = [] }: Drawn): number[][] => lines.map(({ from, to }) => [...from, ...to]);
 
   test('a join at 45° runs over the square where two strips overlap, a straight one across the strip', () => {
     // Geometry: strips of 2 1/2 in on 40 in cloth; a straight join takes a seam of 1/4 in from both, 1/2 in.
     const ends = [0, 2.5, 5, 7.5];
-    expect(corners(drawBinding(binding({ ...quilt, join: 'diagonal' }), INCHES))).toEqual(
+    expect(corners(pictureOf('binding', { ...quilt, join: 'diagonal' }))).toEqual(
       ends.map((y) => [37.5, y, 40, y + 2.5]),
     );
-    expect(corners(drawBinding(binding({ ...quilt, join: 'straight' }), INCHES))).toEqual(
+    expect(corners(pictureOf('binding', { ...quilt, join: 'straight' }))).toEqual(
       ends.map((y) => [39.5, y, 39.5, y + 2.5]),
     );
   });
 
   test('the strips of a bias square run along its diagonal, each as wide as the one before', () => {
-    const result = binding({ ...quilt, cut: 'bias', stripWidth: '2 1/2' });
-    const side = Number(result.square);
-    const { lines = [] } = drawBinding(result, INCHES);
+    const bias = { ...quilt, cut: 'bias', stripWidth: '2 1/2' };
+    const side = Number(answersOf(reckonBinding)(bias).square);
+    const { lines = [] } = pictureOf('binding', bias);
     const distance = ({ from: [x, y] }: Line): number => (x - y) / Math.SQRT2;
     for (const { from, to } of lines) {
       expect(to[0] - from[0]).toBeCloseTo(to[1] - from[1], 6);
@@ -151,7 +143,7 @@ describe('a binding', () => {
 
 describe('borders', () => {
   const quilt = { width: 58, length: 72, borders: '2' };
-  const labels = ({ boxes }: Picture): string[] => boxes.flatMap(({ label }) => label || []).sort();
+  const labels = ({ boxes }: Drawn): string[] => boxes.flatMap(({ label }) => label || []).sort();
 
   // Geometry: what runs past the corners is 4 in longer; a seam of 1/4 in at both ends.
   test.each([
@@ -159,7 +151,7 @@ describe('borders', () => {
     ['ends-first', '76 1/2 in', '58 1/2 in', 0],
     ['squares', '72 1/2 in', '58 1/2 in', 4],
   ])('%s: sides cut to %s, ends to %s, %i corner squares', (corners, side, end, squares) => {
-    const picture = drawBorders(borders({ ...quilt, corners }), INCHES);
+    const picture = pictureOf('borders', { ...quilt, corners });
     expect(labels(picture)).toEqual([side, side, end, end, 'quilt top'].sort());
     const corner = [0, 74].flatMap((y) => [0, 60].map((x) => [x, y, 2, 2]));
     expect(having(picture, 'other')).toEqual(corner.slice(0, squares));
@@ -169,15 +161,15 @@ describe('borders', () => {
 
 describe('cut cloth', () => {
   // Geometry: eight pieces 5 in wide fill 40 in of cloth.
-  const [picture] = drawCutting(cutting({ list: 'A | rectangle | 3 1/2 x 5 | 8' }), INCHES);
+  const picture = pictureOf('cutting', { list: 'A | rectangle | 3 1/2 x 5 | 8' });
 
   test('each piece lies beside the one before, with its sizes where its name does not fit', () => {
-    const pieces = picture!.boxes.filter(({ is }) => is === 'piece');
+    const pieces = picture.boxes.filter(({ is }) => is === 'piece');
     expect(places(pieces)).toEqual([0, 5, 10, 15, 20, 25, 30, 35].map((x) => [x, 0, 5, 3.5]));
     for (const { label, short } of pieces) expect([label, short]).toEqual(['rectangle', '3 1/2 × 5']);
   });
 
   test('a thousand pieces are as few shapes as they have looks', () => {
-    expect(picture!.isTiled).toBe(true);
+    expect(picture.isTiled).toBe(true);
   });
 });

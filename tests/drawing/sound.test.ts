@@ -1,43 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { drawBacking } from '../../src/drawing/backing.js';
-import { drawBatting } from '../../src/drawing/batting.js';
-import { drawBinding } from '../../src/drawing/binding.js';
-import { drawBorders } from '../../src/drawing/borders.js';
-import { drawCutting } from '../../src/drawing/cutting.js';
-import type { Picture } from '../../src/drawing/picture.js';
-import { drawTop } from '../../src/drawing/top.js';
-import { reckonBacking } from '../../src/reckon.js';
-import { reckonBatting } from '../../src/reckon.js';
-import { reckonBinding } from '../../src/reckon.js';
-import { reckonBorders } from '../../src/reckon.js';
-import { reckonCutting } from '../../src/reckon.js';
-import { reckonTop } from '../../src/reckon.js';
-import type { Answer, Refused } from '../../src/reckon.js';
+import { drawn, DRAWN_NAMES, type Drawn, type DrawnName } from './drawn.js';
 
-const INCHES = { units: 'in' } as const;
 type Input = Record<string, unknown>;
-const calculator =
-  <R extends Answer>(reckon: (input: never) => R | Refused, draw: (result: R) => Picture[]) =>
-  (input: Input): Picture[] => {
-    const result = reckon(input as never);
-    return result.errors ? [] : draw(result);
-  };
-const DRAWN = {
-  backing: calculator(reckonBacking, (result) => [drawBacking(result, INCHES)]),
-  batting: calculator(reckonBatting, (result) => [drawBatting(result, INCHES)]),
-  binding: calculator(reckonBinding, (result) => [drawBinding(result, INCHES)]),
-  borders: calculator(reckonBorders, (result) => [drawBorders(result, INCHES)]),
-  top: calculator(reckonTop, (result) => [drawTop(result, INCHES)]),
-  cutting: calculator(reckonCutting, (result) => drawCutting(result, INCHES)),
-};
-const drawn = (name: keyof typeof DRAWN, input: Input): Picture[] => DRAWN[name](input);
 
 /** Room for what a computer's own numbers lose. */
 const NEAR = 1e-6;
 
 /** Every box and dimension is a number of inches, none below nothing, and lies on the picture. */
-const isSound = ({ width, height, boxes, shapes = [], lines = [], dimensions = [] }: Picture): void => {
+const isSound = ({ width, height, boxes, shapes = [], lines = [], dimensions }: Drawn): void => {
   expect([width, height].every((side) => side > 0 && side < 1e6)).toBe(true);
   for (const box of boxes) {
     expect(Math.min(box.x, box.y, box.width, box.height), JSON.stringify(box)).toBeGreaterThanOrEqual(-NEAR);
@@ -62,7 +33,7 @@ const small = fc.constantFrom('0', '1/8', '1/4', '1', '2', '4 1/2', '12');
 const flag = fc.boolean();
 const measures = (...ids: string[]): fc.Arbitrary<Input> =>
   fc.record(Object.fromEntries(ids.map((id) => [id, side])), { requiredKeys: [] });
-const inputs: Record<keyof typeof DRAWN, fc.Arbitrary<Input>> = {
+const inputs: Record<DrawnName, fc.Arbitrary<Input>> = {
   backing: fc.record({
     width: side,
     length: side,
@@ -129,7 +100,7 @@ const inputs: Record<keyof typeof DRAWN, fc.Arbitrary<Input>> = {
 };
 
 describe('a drawing has no size below nothing, and nothing lies beside it', () => {
-  test.each(Object.keys(DRAWN) as (keyof typeof DRAWN)[])('%s', (name) => {
+  test.each(DRAWN_NAMES)('%s', (name) => {
     let pictures = 0;
     fc.assert(
       fc.property(inputs[name], (input) => {
@@ -159,7 +130,7 @@ describe('borders that were measured', () => {
       width: 56.5,
       height: 72,
     });
-    expect(picture!.dimensions!.map(({ text }) => text)).toContain('top 56 1/2 in');
+    expect(picture!.dimensions.map(({ text }) => text)).toContain('top 56 1/2 in');
   });
 });
 
@@ -184,7 +155,7 @@ describe('binding', () => {
       mark: '1/3',
       fabricWidth: '40 1/3',
     });
-    const texts = picture!.dimensions!.map(({ text }) => text);
+    const texts = picture!.dimensions.map(({ text }) => text);
     expect(texts).toEqual(['40 1/3 in', '21 in', '2 1/3 in']);
   });
 });

@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '../../src/reckon.js';
 import { cellsOf, csvOf, tabbedOf } from '../../src/face/export.js';
+import { ownWords } from '../../src/ledger/own-words.js';
+import { Cut, enoughFor } from '../../src/ledger/purchase.js';
+import { exact } from '../../src/measure/exact.js';
+import type { WorkingRow } from '../../src/words/told.js';
+import { english } from '../sentences.js';
 import { readCsv } from './csv.js';
 
 const withoutMark = (text: string): string => text.replace(/^\uFEFF/, '');
@@ -117,24 +121,29 @@ describe('Text for pasting', () => {
 });
 
 describe('The cells of a sheet', () => {
+  const working: WorkingRow[] = [
+    {
+      id: 'width',
+      label: 'Width',
+      value: '52 1/3 in',
+      inches: '52 1/3',
+      how: 'as typed',
+      from: [],
+      role: 'given',
+    },
+    { id: 'panels', label: 'Panels', value: '2', how: '2 × 40 = 80', from: [], role: 'reckoned' },
+  ];
   const answer = {
-    working: [
-      {
-        id: 'width',
-        label: 'Width',
-        value: '52 1/3 in',
-        inches: '52 1/3',
-        how: 'as typed',
-        from: [],
-        role: 'given',
-      },
-      { id: 'panels', label: 'Panels', value: '2', how: '2 × 40 = 80', from: [], role: 'reckoned' },
-    ],
-    cuts: [{ count: 2, piece: 'panel', width: '40', length: '66', text: '40 × 66 in' }],
-  } as unknown as Answer;
+    buy: enoughFor(exact(132), { unit: 'yd', sizes: [exact(36)] }),
+    fabric: exact(132),
+    spare: exact(12),
+    summary: ownWords(''),
+    cuts: [new Cut(2, ownWords('panel'), exact(40), exact(66))],
+    used: {},
+  };
 
   it('are the working and the cut list, with lengths as shown and as decimal inches', () => {
-    const [heads, ...rows] = cellsOf(answer);
+    const [heads, ...rows] = cellsOf(working, answer, english());
     expect(heads).toHaveLength(4);
     // 52 1/3 to four places
     expect(rows).toEqual([

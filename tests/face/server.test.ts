@@ -23,7 +23,7 @@ describe('in Node, where there is no page', () => {
     expect(inFreshNode(folder, code)).toEqual({ stdout: '8 undefined\n', stderr: '' });
   }, 60_000);
 
-  it.each(paths.filter((path) => /define|index|sheet\/[a-z]+\.js$/.test(path)))(
+  it.each(paths.filter((path) => /define|index|face\/[a-z]+\.js$/.test(path)))(
     '%s is imported first',
     (path) => {
       const { stderr } = inFreshNode(folder, `await import('./${path}')`);

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { rowIn, type Answer, type Refused, type Row } from '../../src/reckon.js';
+import type { Answer, Refused, Row } from '../../src/reckon.js';
 
 type Calculator<Input, Result extends Answer, More extends unknown[]> = (
   input?: Input,
@@ -27,6 +27,6 @@ export const errorsOf =
 
 /** A row of the working, which has to be there. */
 export const row = (result: { working: Row[] }, id: string): Row =>
-  rowIn(result, id) ?? expect.fail(`There is no row ${id}.`);
+  result.working.find((row) => row.id === id) ?? expect.fail(`There is no row ${id}.`);
 
 export const inches = (text: string): number => exact(text).valueOf();

@@ -9,9 +9,9 @@ import {
   reckonWorksheet,
 } from '../../src/reckon.js';
 import { answersOf, row } from './asked.js';
-import { cutListInUnit } from '../../src/reckon/cut-list.js';
-import { packagesInUnit } from '../../src/reckon/packages.js';
-import { cuttingFields } from '../../src/reckon.js';
+import { packagesField } from '../../src/calculators/batting/packages.js';
+import { cutListInUnit } from '../../src/calculators/cutting/cut-list.js';
+import { cuttingFields } from '../../src/calculators/cutting/shape.js';
 
 // Which unit a number without one has is the convention of this project, not a fact of the trade.
 
@@ -43,7 +43,7 @@ describe('a unit at every length that names none', () => {
     ['something', 'something'],
   ])('of the packages %j', (list, marked) => {
     const trimmed = (text: string): string => text.replace(/\s+/g, ' ').trim();
-    expect(trimmed(packagesInUnit(list, 'cm'))).toBe(marked);
+    expect(trimmed(packagesField.marked!(list, 'cm'))).toBe(marked);
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { battingFields, reckonBatting, type BattingInput } from '../../src/reckon.js';
+import { battingFields } from '../../src/calculators/batting/shape.js';
+import { reckonBatting, type BattingInput } from '../../src/reckon.js';
 import { PACKAGES } from '../../src/trade/batting.js';
 import { HOSTILE, inputsOf } from './hostile.js';
 import { answersOf, errorsOf, inches, row } from './asked.js';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact, type Exact } from '../../src/measure/exact.js';
-import { bindingFields, reckonBinding, type BindingInput } from '../../src/reckon.js';
+import { bindingFields } from '../../src/calculators/binding/shape.js';
+import { reckonBinding, type BindingInput } from '../../src/reckon.js';
 import { HOSTILE, inputsOf } from './hostile.js';
 import { answersOf, errorsOf, row } from './asked.js';
 

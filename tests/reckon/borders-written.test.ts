@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { bordersFields, reckonBorders, type BordersResult } from '../../src/reckon.js';
+import { bordersFields } from '../../src/calculators/borders/shape.js';
+import { reckonBorders, type BordersResult } from '../../src/reckon.js';
 import { inputs } from './borders-inputs.js';
 import { answersOf } from './asked.js';
 import { HOSTILE, inputsOf } from './hostile.js';

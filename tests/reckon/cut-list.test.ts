@@ -1,17 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exact } from '../../src/measure/exact.js';
-import { readCutList, writeCutList } from '../../src/reckon/cut-list.js';
+import { readCutList, writeCutList } from '../../src/calculators/cutting/cut-list.js';
+import { Refusal } from '../../src/ledger/refusal.js';
 import { reckonCutting } from '../../src/reckon.js';
-import { Refusal } from '../../src/ledger/field.js';
+import { cutting as words } from '../../src/words/en/cutting.js';
+import { english } from '../sentences.js';
 
+const t = english(words);
 const inInches = { style: { units: 'in' }, mark: exact(1, 8), seam: exact(1, 4) } as const;
 
 /** What is read, as a person would write it: fabric, piece, width, length, how many. */
 const read = (list: unknown, cutting: Parameters<typeof readCutList>[1] = inInches): (string | number)[][] =>
   readCutList(list, cutting).map(({ fabric, piece, width, length, count }) => [
     fabric,
-    piece,
+    t.say(piece),
     width.toFraction(true),
     length.toFraction(true),
     count,
@@ -22,7 +25,7 @@ const refusal = (list: unknown): string => {
   try {
     readCutList(list, inInches);
   } catch (error) {
-    if (error instanceof Refusal) return error.message;
+    if (error instanceof Refusal) return t.say(error.problem);
     throw error;
   }
   return expect.fail('The list was taken.');
@@ -415,7 +418,7 @@ describe('junk', () => {
           }
         } catch (error) {
           if (!(error instanceof Refusal)) throw error;
-          expect(error.message).toMatch(/^[A-Z“].*[.?]$/su);
+          expect(t.say(error.problem)).toMatch(/^[A-Z“].*[.?]$/su);
         }
         expect(typeof writeCutList(list)).toBe('string');
       }),

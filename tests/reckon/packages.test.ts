@@ -1,11 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { Refusal } from '../../src/ledger/field.js';
-import { readPackages, writePackages } from '../../src/reckon/packages.js';
+import { packagesField } from '../../src/calculators/batting/packages.js';
+import { Refusal } from '../../src/ledger/refusal.js';
+import type { Style } from '../../src/measure/format.js';
+import { batting } from '../../src/words/en/batting.js';
+import { english } from '../sentences.js';
 
-const inches = { units: 'in' } as const;
-const read = (raw: unknown, style: Parameters<typeof readPackages>[1] = inches) =>
+const t = english(batting);
+
+const inches: Style = { units: 'in' };
+const readPackages = (raw: unknown, style: Style) => packagesField.read(raw, style, 'packages');
+const writePackages = (raw: unknown): string => packagesField.write!([], inches, raw);
+const read = (raw: unknown, style = inches) =>
   readPackages(raw, style).map(({ name, width, length, price }) => [
-    name,
+    typeof name === 'string' ? name : t.say(name),
     width.toFraction(true),
     length.toFraction(true),
     ...(price ? [price.valueOf()] : []),
@@ -15,7 +22,7 @@ const refusalOf = (raw: unknown): string => {
   try {
     readPackages(raw, inches);
   } catch (refusal) {
-    if (refusal instanceof Refusal) return refusal.message;
+    if (refusal instanceof Refusal) return t.say(refusal.problem);
     throw refusal;
   }
   return expect.fail('That was read.');

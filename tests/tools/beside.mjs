@@ -29,7 +29,7 @@ const eachOnce = (data) => ({
   properties: [...new Map(data.properties.map((property) => [property.name, property])).values()],
 });
 
-const LICENSED = ['lit', 'fraction.js'];
+const LICENSED = ['lit', 'fraction.js', 'write-excel-file', 'fflate'];
 const licenceOf = (name) => `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
 
 /** The page that stands in somebody else's frame, as it lies beside the scripts. */

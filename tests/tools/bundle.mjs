@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
@@ -29,6 +30,42 @@ const forBundles = {
     return path !== id && existsSync(path) ? readFileSync(path, 'utf8') : null;
   },
 };
+
+const LATE = resolve('src/face/spreadsheet.ts');
+const LATE_BANNER =
+  '/*! quilt-reckoner: MIT. Inside: write-excel-file, MIT; fflate, MIT; fraction.js, MIT. See third-party-licenses.txt */';
+
+/** What writes spreadsheets as one script, with all that it needs, and its place, whose name follows what is in it. */
+const lateScript = async () => {
+  const bundle = await rollup({
+    input: 'src/face/spreadsheet-file.ts',
+    plugins: bundling(),
+    logLevel: 'silent',
+  });
+  const { output } = await bundle.generate({ banner: LATE_BANNER });
+  const source = output[0].code;
+  const hash = createHash('sha256').update(source).digest('base64url').slice(0, 8);
+  return { source, fileName: `chunks/spreadsheet-${hash}.js` };
+};
+let late;
+
+/**
+ * Has a bundle load what writes spreadsheets from a script beside it, by its address: a chunk would share modules with a script
+ * that the page may have under another address, `…?v=2`, and a classic script has no chunks.
+ */
+export const spreadsheetBeside = ({ isClassic = false } = {}) => ({
+  name: 'spreadsheet-beside',
+  async load(id) {
+    if (id !== LATE) return null;
+    const { source, fileName } = await (late ??= lateScript());
+    const file = this.emitFile({ type: 'asset', fileName, source });
+    return isClassic
+      ? // It is known while the script runs, and not any more when a button is pressed.
+        `const from = document.currentScript?.src;
+         export const loadSpreadsheet = () => import(new URL('${fileName}', from).href);`
+      : `export const loadSpreadsheet = () => import(import.meta.ROLLUP_FILE_URL_${file});`;
+  },
+});
 
 /** One keyword in place of two says the same in less: a constant that is assigned to would not have compiled. */
 const letForConst = {

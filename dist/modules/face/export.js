@@ -53,9 +53,9 @@ const csvOf = (cells, comma) => '\uFEFF' +
 /** Tabs between cells: pastes into the columns of any spreadsheet. */
 const tabbedOf = (cells, comma) => rowsOf(cells, comma, '\t', '\n', (cell) => cell.replace(/\s+/g, ' '));
 /** Offers a file to the reader. */
-const download = (name, text) => {
+const download = (name, content, about) => {
     const link = document.createElement('a');
-    link.href = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
+    link.href = URL.createObjectURL(new Blob([content], about));
     link.download = name;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 1000);

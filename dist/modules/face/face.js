@@ -1,6 +1,7 @@
 import { isServer, html, nothing } from 'lit';
 import { textOf } from '../ledger/field.js';
 import { LONGEST_LIST } from '../ledger/lengths.js';
+import { isExact } from '../measure/exact.js';
 import { unbroken } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { attributeOf } from './calculator.js';
@@ -11,6 +12,7 @@ import { figures, cutList, listing } from './lists.js';
 import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
+import { loadSpreadsheet } from './spreadsheet.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 import { Typed } from './typed.js';
@@ -64,9 +66,13 @@ class Face extends Typed {
         clearTimeout(this.#due);
     }
     render() {
+        const isServed = isAsServed(this);
+        // What flows in comes with the answer to this, before anything is reckoned.
+        if (isServed && isUnknown(this))
+            return html `<slot></slot>`;
         const { outcome, english, said, good } = this;
         const hasIssues = outcome.reckoning.issues.length > 0;
-        if (isAsServed(this) && (isUnknown(this) || hasIssues))
+        if (isServed && hasIssues)
             return html `<slot></slot>`;
         const title = this.teller.words.title || english.title;
         const rows = this.rows();
@@ -99,7 +105,7 @@ class Face extends Typed {
         const { teller: t } = this;
         const told = this.#told?.[0] === this.outcome && this.#told[1];
         const units = this.lengthStyle.units === 'in' ? 'showInCentimetres' : 'showInInches';
-        return html `<p class="actions"> ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing} ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })} <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span> </p>`;
+        return html `<p class="actions"> ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing} ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })} ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })} <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span> </p>`;
     }
     /** The lists under the drawing. */
     lists(answer) {
@@ -204,6 +210,10 @@ class Face extends Typed {
             return t.say(source);
         return (isLocked && t.words.lockedHints[id]) || how;
     }
+    /** A value that flows in from the worksheet, as it would be typed. */
+    #flowing(value) {
+        return isExact(value) ? this.teller.typed(value) : textOf(value);
+    }
     #row = (shown) => {
         const { id, value, role, reckoned } = shown;
         const { teller: t, off } = this;
@@ -228,7 +238,7 @@ class Face extends Typed {
             isEdited: !!editing,
             isWrong: !!issue && (!!text || isOwn),
             isNext: !!field?.each && !value,
-            instead: hasOwn ? (reckoned ?? textOf(flows)) : undefined,
+            instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
             takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
             off,
             t,
@@ -258,14 +268,36 @@ class Face extends Typed {
         catch {
             words = 'cannotCopy';
         }
+        this.#tell(words);
+    };
+    /** Says what came of a press, until something else is reckoned. */
+    #tell(words) {
         this.#told = [this.outcome, this.teller.say(sayInFace(words))];
         this.requestUpdate();
-    };
+    }
     #download = () => {
         const { good } = this;
         if (good)
-            download(`${this.teller.words.title.toLowerCase()}.csv`, csvOf(this.cells(good), this.lengthStyle.comma));
+            download(this.#fileName('csv'), csvOf(this.cells(good), this.lengthStyle.comma), { type: 'text/csv' });
     };
+    #spreadsheet = async () => {
+        const { good, calculator } = this;
+        if (!good)
+            return;
+        const name = this.#fileName('xlsx');
+        try {
+            const { spreadsheetFile } = await loadSpreadsheet();
+            const file = await spreadsheetFile(good, calculator.fields, this.sheetLists?.(good));
+            download(name, file, { type: file.type });
+        }
+        catch {
+            // What is loaded late can fail to: the page may be offline by now.
+            this.#tell('cannotLoad');
+        }
+    };
+    #fileName(kind) {
+        return `${this.teller.words.title.toLowerCase()}.${kind}`;
+    }
     #print = () => {
         const { good, shadowRoot } = this;
         if (good && shadowRoot)

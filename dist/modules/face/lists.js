@@ -15,7 +15,7 @@ const cutList = ({ cuts }, t) => cuts[0]
     ? ruled(t.say(sayInFace('cutCaption')), [], cuts.map((cut) => [
         unbroken(t.say(sayInFace('times', cut))),
         unbroken(t.say(cut.piece)),
-        unbrokenSize(t.size(cut)),
+        unbroken(unbrokenSize(t.size(cut))),
     ]))
     : nothing;
 const figures = (pictures, t) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t)} </figure>`);

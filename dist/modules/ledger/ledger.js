@@ -127,8 +127,8 @@ class Ledger {
      * Adds a reckoned row and gives its number back as the row it stands in. Its own formula is how it was got, unless `how`
      * says more.
      */
-    row(id, value, { how = value instanceof Quantity ? value : NOTHING, label, from = [] } = {}) {
-        this.rows.push(new ReckonedRow(id, value, how, label, from));
+    row(id, value, { how = value instanceof Quantity ? value : NOTHING, label, from = [], formula } = {}) {
+        this.rows.push(new ReckonedRow(id, value, how, label, from, formula));
         return (value instanceof Quantity ? value.inRow(id) : value);
     }
     /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
@@ -156,6 +156,10 @@ class Ledger {
         return (this.#coin ??= currency
             ? (numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2)
             : 2);
+    }
+    /** The smallest coin. */
+    get coin() {
+        return exact(1, 10 ** this.#decimals);
     }
     /** So much money as can be paid: to the cent, the yen, the fils. */
     paid(value) {

@@ -1,4 +1,4 @@
-import { exact, rootUp, upTo, toMark, isExact, ZERO } from '../measure/exact.js';
+import { exact, rootUp, upTo, least, nearestTo, toMark, isExact, ZERO } from '../measure/exact.js';
 
 var _a;
 /** Roots are not exact: these are never short. */
@@ -60,6 +60,16 @@ class Quantity {
     /** Rounded up to whole steps. */
     upTo(step) {
         return this.#with('up', upTo(this.value, step.value), step);
+    }
+    /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+    upToLeast(sizes) {
+        const value = least(...sizes.map((size) => upTo(this.value, size.value)));
+        return new _a(value, this.kind, 'step', [this, ...sizes]);
+    }
+    /** So much money as can be paid. */
+    inCoins(coin) {
+        const nearest = nearestTo(this.value, coin);
+        return new _a(nearest, 'money', 'coin', [this, new _a(coin, 'money')]);
     }
     /** On a mark of the ruler. */
     onMark(mark) {

@@ -22,12 +22,15 @@ class ReckonedRow {
     /** What it is called, where its id does not say it all: `Border 2, sides`. */
     label, 
     /** Rows that count beside those in its formula or its reason. */
-    also) {
+    also, 
+    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    formula) {
         this.id = id;
         this.value = value;
         this.how = how;
         this.label = label;
         this.also = also;
+        this.formula = formula;
         this.role = 'reckoned';
     }
     /** The ids of the rows it was reckoned from. */

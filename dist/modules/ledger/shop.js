@@ -1,11 +1,12 @@
 import { exact, most, downTo } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
-import { toPriced, stepAbove } from '../measure/shop.js';
+import { stepAbove } from '../measure/shop.js';
+import { INCHES } from '../measure/units.js';
 import { STEP } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
 import { enoughFor, ofCloth } from './purchase.js';
-import { Quantity } from './quantity.js';
+import { Quantity, inches } from './quantity.js';
 
 /** How the cloth is washed, sold and priced. */
 const shopFields = {
@@ -25,6 +26,10 @@ const spareOf = (need, bought, step) => {
     const next = enoughFor(stepAbove(bought, step), step);
     return [spare.gt(0) ? sayOfShop('onlyToSpare', { spare, next }) : sayOfShop('nothingToSpare', { next })];
 };
+/** So much cloth as the shop cuts for this need. */
+const cutFor = (ledger, need) => need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
+/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+const countedIn = (length, { unit }) => length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
 /** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
 const buyCloth = (ledger, fabric, about = {}) => {
     ledger.given('increment');
@@ -39,19 +44,25 @@ const buyCloth = (ledger, fabric, about = {}) => {
     const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
     ledger.row('buy', buy, {
         how: sayOfShop('upToStep', { need, below, step: ledger.stated('increment'), unit: step.unit }),
+        formula: cutFor(ledger, need),
     });
     const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
     const spare = bought.minus(need);
     ledger.row('spare', spare);
-    if (ledger.values.price)
-        costOf(ledger, toPriced(buy.inches, step), buy, ledger.values.price, ['buy', 'price']);
+    const { price } = ledger.inputs;
+    if (!price)
+        return { buy, fabric: fabric.value, spare: spare.value };
+    // A price is of what the row counts in, unless that is inches.
+    const amount = step.unit === 'in' ? countedIn(bought, step) : new Quantity(buy.amount, 'number', 'row', [], 'buy');
+    costOf(ledger, amount, buy, price, ['buy', 'price']);
     return { buy, fabric: fabric.value, spare: spare.value };
 };
 /** Adds the cost of so much, at this price. */
 const costOf = (ledger, amount, bought, price, from) => {
-    ledger.cost = ledger.paid(amount.mul(price));
-    const how = sayOfShop('costOf', { bought, price: ledger.priced(price) });
-    ledger.row('cost', ledger.cost, { how, from });
+    const formula = amount.times(price).inCoins(ledger.coin);
+    ledger.cost = ledger.priced(formula.value);
+    const how = sayOfShop('costOf', { bought, price: ledger.priced(price.value) });
+    ledger.row('cost', ledger.cost, { how, from, formula });
 };
 
-export { SMALL_SPARE, buyCloth, costOf, sayOfShop, shopFields, spareOf };
+export { SMALL_SPARE, buyCloth, costOf, countedIn, cutFor, sayOfShop, shopFields, spareOf };

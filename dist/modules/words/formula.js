@@ -1,5 +1,15 @@
 /** How close an operation holds its parts together; what holds less stands in brackets inside it. */
-const STRENGTH = { '+': 1, '−': 1, '×': 2, '×√2': 2, '÷': 2, '÷√2': 2 };
+const STRENGTH = {
+    up: 0,
+    step: 0,
+    mark: 0,
+    '+': 1,
+    '−': 1,
+    '×': 2,
+    '×√2': 2,
+    '÷': 2,
+    '÷√2': 2,
+};
 const strengthOf = ({ operation }) => STRENGTH[operation] ?? 3;
 const bracketed = (quantity, least, t) => {
     const text = formulaOf(quantity, t);
@@ -20,7 +30,9 @@ const formulaOf = (quantity, t) => {
         case '÷√2':
             return `${side(first, 2)} ÷ √2`;
         case 'up':
+        case 'step':
         case 'mark':
+        case 'coin':
             return t.rounded(operation, formulaOf(first, t), second ?? first);
         case '+':
             return `${side(first, 1)} + ${second ? side(second, 1) : ''}`;

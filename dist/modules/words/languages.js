@@ -23,8 +23,10 @@ const wordsIn = (lang, name, english) => {
         return english;
     const key = `${tag} ${name}`;
     let words = vocabularies.get(key);
-    if (!words)
-        vocabularies.set(key, (words = together(language.common, language.calculators[name], language.face)));
+    if (!words) {
+        const { common, calculators, face, spreadsheet } = language;
+        vocabularies.set(key, (words = together(common, calculators[name], { ...face, ...spreadsheet })));
+    }
     return words;
 };
 

@@ -61,7 +61,7 @@ class Teller {
     }
     /** A formula that is rounded up: to whole steps, or to a mark of the ruler. */
     rounded(how, formula, step) {
-        return this.sentence(how === 'up' ? 'roundedUp' : 'roundedToMark', { formula, step });
+        return this.sentence(how === 'mark' ? 'roundedToMark' : 'roundedUp', { formula, step });
     }
     /** A sentence from its message. */
     say({ code, values }) {

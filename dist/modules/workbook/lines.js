@@ -1,5 +1,6 @@
 import { enoughFor, Purchase } from '../ledger/purchase.js';
-import { inches } from '../ledger/quantity.js';
+import { inches, Quantity, total } from '../ledger/quantity.js';
+import { countedIn, cutFor } from '../ledger/shop.js';
 import { ownLength } from '../ledger/lengths.js';
 import { least, sum } from '../measure/exact.js';
 import { toPriced } from '../measure/shop.js';
@@ -53,7 +54,9 @@ const widthOf = ({ values }, parts, several) => {
 const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths }) => {
     const added = sum(parts.map(({ need }) => need));
     const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
-    const row = ledger.row(`need-${key}`, inches(need), {
+    const isAdded = need.equals(added);
+    const needed = isAdded ? total(parts.map(({ need }) => inches(need))) : inches(need);
+    const row = ledger.row(`need-${key}`, needed, {
         label,
         how: say('needOfParts', {
             parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
@@ -73,6 +76,7 @@ const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths
             spare,
         }),
         from: [`need-${key}`],
+        formula: total(lengths.map(({ need }) => cutFor(ledger, lengths.length > 1 ? inches(need) : row))),
     });
 };
 /** The line of parts that are cut from one cloth. */
@@ -94,7 +98,11 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several })
     rowsOf(ledger, group, label, wide, { ...bought, need, spare });
     const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
     const costOf = (length) => price && ledger.paid(toPriced(length, increment).mul(price));
-    const paid = costOf(buy.inches);
+    const costs = price &&
+        countedIn(inches(buy.inches).inRow(`buy-${group.key}`), increment)
+            .times(new Quantity(price, 'money'))
+            .inCoins(ledger.coin);
+    const paid = costs && ledger.priced(costs.value);
     const line = {
         letter,
         name,
@@ -113,7 +121,7 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several })
         bolts,
         together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
     };
-    return { line, called, paid, boltCost: costOf(bolt.mul(bolts ?? 0)) };
+    return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };
 
 export { linesOf };

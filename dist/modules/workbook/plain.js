@@ -11,7 +11,7 @@ import { reckonOn } from './reckon.js';
 import { say } from './sayings.js';
 import { worksheetFields } from './shape.js';
 
-/** The entries of a list, as far as a page wrote one: whatever is in them. */
+/** The entries of a list, as far as a page wrote one. */
 const entries = (list) => Array.isArray(list) ? list.filter((one) => one && typeof one === 'object') : [];
 const texts = (list) => (Array.isArray(list) ? list.map(textOf).filter(Boolean) : []);
 /** Cloth in inches. Throws a `Refusal`. */
@@ -33,11 +33,12 @@ const readPieces = (pieces, words) => entries(pieces).map(({ piece, width, lengt
         ...(name && { piece: words(name) }),
         width: readAmount(width),
         length: readAmount(length),
-        count: typeof count === 'number' ? count : 0,
+        // Pieces without a number are not planned: their part is cut on its own.
+        count: typeof count === 'number' ? count : NaN,
         turn: !!turn,
     };
 });
-const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per, }, words) => {
+const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per }, words) => {
     const name = textOf(title);
     const called = name ? words(name) : say('somePart');
     const read = () => ({
@@ -53,7 +54,7 @@ const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1'
     });
     return unlessRefused(read, ({ problem: says }) => refuse(sayOfShop('about', { what: called, says }), 'parts'));
 };
-const readItem = ({ title, fabric, text, cost, }) => {
+const readItem = ({ title, fabric, text, cost }) => {
     const words = textOf(text) || textOf(title);
     return {
         title: ownWords(textOf(title)),

@@ -1,5 +1,6 @@
 import { Message } from '../measure/message.js';
 import { sum } from '../measure/exact.js';
+import { total, Quantity } from '../ledger/quantity.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 
@@ -29,14 +30,18 @@ const totals = (ledger, lines, items, isUnfinished) => {
         ledger.note(say('leavesOut', { things }));
     const costs = allOf(counted.map(({ paid }) => paid));
     const soFar = isUnfinished || things.length > 0;
-    const total = ledger.row('total', ledger.paid(sum(costs.map(({ value }) => value))), {
+    const total$1 = ledger.row('total', ledger.paid(sum(costs.map(({ value }) => value))), {
         label: say('totalRow', { isKit: !!kits, soFar }),
         how: say('sumOf', { costs }),
+        formula: total([
+            ...lines.flatMap(({ costs }) => costs ?? []),
+            ...allOf(items.map(({ paid }) => paid)).map(({ value }) => new Quantity(value, 'money')),
+        ]),
     });
-    const sums = { total, soFar: soFar || undefined };
+    const sums = { total: total$1, soFar: soFar || undefined };
     if (!kits)
         return sums;
-    return { ...sums, kits: { count: kits, each: total, cost: kitsCost(ledger, kits, lines, items, soFar) } };
+    return { ...sums, kits: { count: kits, each: total$1, cost: kitsCost(ledger, kits, lines, items, soFar) } };
 };
 /** What all kits cost in whole bolts, with its row; undefined where a bolt is too short for some cloth. */
 const kitsCost = (ledger, kits, lines, items, soFar) => {

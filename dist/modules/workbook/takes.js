@@ -12,7 +12,7 @@ const saidBy = (calculator) => {
     };
 };
 /** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
-const takesOf = (calculator, { own, price }, letters) => {
+const takesOf = (calculator, { own, price, cost }, letters) => {
     if (!own)
         return [];
     const { used, fabric, cuts, buy } = own;
@@ -29,7 +29,8 @@ const takesOf = (calculator, { own, price }, letters) => {
         width: take.width ?? used.cloth?.width.value ?? ZERO,
         sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
         washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
-        pieces: (take.pieces ?? whole(take.cuts)).map(loose),
+        // Where nobody says what a wash leaves of the cloth, it is not planned with others: that could be short.
+        pieces: used.cloth ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
         price,
         // What is cut by inches is priced by the yard.
         per: buy.unit === 'm' ? 'm' : 'yd',
@@ -41,7 +42,7 @@ const takesOf = (calculator, { own, price }, letters) => {
             return take.need.equals(0) ? taken : { ...taken, part: partOf(take, title) };
         const { inches, amount, unit, called } = take.item;
         const bought = new Purchase(inches, amount, unit, called && said(called));
-        return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost } };
+        return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost ?? cost } };
     });
 };
 

@@ -16,4 +16,4 @@ export declare const csvOf: (cells: Cells, comma?: boolean) => string;
 /** Tabs between cells: pastes into the columns of any spreadsheet. */
 export declare const tabbedOf: (cells: Cells, comma?: boolean) => string;
 /** Offers a file to the reader. */
-export declare const download: (name: string, text: string) => void;
+export declare const download: (name: string, content: BlobPart, about?: BlobPropertyBag) => void;

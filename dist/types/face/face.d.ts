@@ -42,6 +42,8 @@ export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
     protected more(_good: Good<A>): unknown;
     /** What is copied and downloaded. */
     protected cells({ answer, result, t }: Good<A>): Cells;
+    /** What a spreadsheet file has under the rows, in place of what to cut. */
+    protected sheetLists?(good: Good<A>): Cells;
     /** What is printed in place of the rows. */
     protected paper?(good: Good<A>): TemplateResult;
 }

@@ -27,7 +27,7 @@ export type Input<F extends Fields = Fields> = {
 };
 /** The inputs that can be reckoned with, each as the row that it stands in. */
 export type Quantities<F extends Fields> = {
-    [K in keyof F]: [Values<F>[K]] extends [Exact | number] ? Quantity : [Values<F>[K]] extends [Exact | number | undefined] ? Quantity | undefined : never;
+    [K in keyof F]: [Values<F>[K]] extends [Exact | number] ? Quantity : [Values<F>[K]] extends [Exact | number | undefined] ? Quantity | undefined : undefined;
 };
 /** What was reckoned, or why it could not be. */
 export interface Reckoning<Own extends object = object> {
@@ -53,11 +53,15 @@ export interface MeasuredSayings {
         reckoned: Exact;
     };
 }
-/** How a row was got, where its own value does not say it; what it is called, where its id does not; further rows it is from. */
+/**
+ * How a row was got, where its own value does not say it; what it is called, where its id does not; further rows it is from;
+ * its value as a formula, where that is no quantity.
+ */
 interface About {
     how?: Quantity | Message;
     label?: Message | undefined;
     from?: readonly string[];
+    formula?: Quantity;
 }
 /**
  * The ledger a calculator writes its working into: it reads the inputs, keeps the rows in order, and gives every number back
@@ -103,9 +107,11 @@ export declare class Ledger<F extends Fields = Fields, R extends string = string
      * Adds a reckoned row and gives its number back as the row it stands in. Its own formula is how it was got, unless `how`
      * says more.
      */
-    row<V extends RowValue>(id: R, value: V, { how, label, from }?: About): V extends Quantity ? Quantity : V;
+    row<V extends RowValue>(id: R, value: V, { how, label, from, formula }?: About): V extends Quantity ? Quantity : V;
     /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
     measurable(id: R, reckoned: Quantity, { how, label, from }?: About): Quantity;
+    /** The smallest coin. */
+    get coin(): Exact;
     /** So much money as can be paid: to the cent, the yen, the fils. */
     paid(value: Exact): Money;
     /** A price, which may be finer than a coin. */

@@ -3,9 +3,10 @@ import { type Exact } from '../measure/exact.js';
 export type Kind = 'length' | 'count' | 'number' | 'percent' | 'money';
 /**
  * How a number was got from others. `row` is another row of the sheet and `number` a number written as it is; `result` shows
- * only its number, though it knows how it was got; `up` is rounded up to whole steps, `mark` to a mark of the ruler.
+ * only its number, though it knows how it was got; `up` is rounded up to whole steps, `step` to whole ones of the size, among
+ * several, that comes to least, `mark` to a mark of the ruler, and `coin` to the nearest coin.
  */
-export type Operation = 'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'mark' | 'result';
+export type Operation = 'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'step' | 'mark' | 'coin' | 'result';
 /**
  * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
@@ -39,6 +40,10 @@ export declare class Quantity {
     root(): Quantity;
     /** Rounded up to whole steps. */
     upTo(step: Quantity): Quantity;
+    /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+    upToLeast(sizes: Quantity[]): Quantity;
+    /** So much money as can be paid. */
+    inCoins(coin: Exact): Quantity;
     /** On a mark of the ruler. */
     onMark(mark: Quantity): Quantity;
     /** The same number, shown as a number and not by its formula. */

@@ -13,6 +13,8 @@ export declare class ReckonedRow {
     readonly label: Message | undefined;
     /** Rows that count beside those in its formula or its reason. */
     readonly also: readonly string[];
+    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    readonly formula?: Quantity | undefined;
     role: 'reckoned' | 'measurable' | 'measured';
     /** Of a measured row, what was reckoned there. */
     reckoned: Quantity | undefined;
@@ -22,7 +24,9 @@ export declare class ReckonedRow {
     /** What it is called, where its id does not say it all: `Border 2, sides`. */
     label: Message | undefined, 
     /** Rows that count beside those in its formula or its reason. */
-    also: readonly string[]);
+    also: readonly string[], 
+    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    formula?: Quantity | undefined);
     /** The ids of the rows it was reckoned from. */
     get from(): string[];
 }

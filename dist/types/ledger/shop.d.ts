@@ -57,6 +57,16 @@ export interface Bought {
     fabric: Exact;
     spare: Exact;
 }
+interface SteppedLedger {
+    values: {
+        increment: Step;
+    };
+    entry(key: 'increment', at: number, value: Exact): Quantity;
+}
+/** So much cloth as the shop cuts for this need. */
+export declare const cutFor: (ledger: SteppedLedger, need: Quantity) => Quantity;
+/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+export declare const countedIn: (length: Quantity, { unit }: Step) => Quantity;
 /** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
 export declare const buyCloth: (ledger: ShopLedger, fabric: Quantity, about?: {
     how?: Quantity | Message;
@@ -64,4 +74,5 @@ export declare const buyCloth: (ledger: ShopLedger, fabric: Quantity, about?: {
     from?: readonly string[];
 }) => Bought;
 /** Adds the cost of so much, at this price. */
-export declare const costOf: (ledger: ShopLedger, amount: Exact, bought: Purchase | Message, price: Exact, from: readonly string[]) => void;
+export declare const costOf: (ledger: ShopLedger, amount: Quantity, bought: Purchase | Message, price: Quantity, from: readonly string[]) => void;
+export {};

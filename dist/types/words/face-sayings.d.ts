@@ -61,13 +61,15 @@ export interface FaceSayings extends FlowSayings {
     showInInches: undefined;
     copyTable: undefined;
     downloadCsv: undefined;
+    downloadSpreadsheet: undefined;
     print: undefined;
     copied: undefined;
     cannotCopy: undefined;
+    cannotLoad: undefined;
     rowHead: undefined;
     inchesHead: undefined;
     cutCell: {
         piece: Message;
     };
 }
-export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "fewerSettings" | "moreSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "copyTable" | "downloadCsv" | "print" | "copied" | "cannotCopy" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;
+export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "fewerSettings" | "moreSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

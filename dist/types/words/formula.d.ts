@@ -1,9 +1,10 @@
 import type { Quantity } from '../ledger/quantity.js';
+/** The operations that round. */
+export type Rounding = 'up' | 'step' | 'mark' | 'coin';
 /** How numbers are written, and what is said of rounding. */
-interface Numerals {
+export interface Numerals {
     n(value: Quantity): string;
-    rounded(how: 'up' | 'mark', formula: string, step: Quantity): string;
+    rounded(how: Rounding, formula: string, step: Quantity): string;
 }
 /** A formula with its numbers filled in: `58 + 2 × 4`. */
 export declare const formulaOf: (quantity: Quantity, t: Numerals) => string;
-export {};

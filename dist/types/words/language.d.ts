@@ -8,6 +8,7 @@ import type { cutting } from './en/cutting.js';
 import type { top } from './en/top.js';
 import type { worksheet } from './en/worksheet.js';
 import type { FaceSayings } from './face-sayings.js';
+import type { SpreadsheetSayings } from './spreadsheet-sayings.js';
 import type { Sentences } from './vocabulary.js';
 /** The words of every calculator. */
 export interface CalculatorsWords extends Record<CalculatorName, OwnWords> {
@@ -23,5 +24,6 @@ export interface CalculatorsWords extends Record<CalculatorName, OwnWords> {
 export interface Language {
     common: CommonWords;
     face: Sentences<FaceSayings>;
+    spreadsheet: Sentences<SpreadsheetSayings>;
     calculators: CalculatorsWords;
 }

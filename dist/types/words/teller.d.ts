@@ -8,6 +8,7 @@ import type { RowValue } from '../ledger/row.js';
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
+import { type Rounding } from './formula.js';
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
     /** The language that they are in. */
@@ -49,7 +50,7 @@ export declare class Teller {
     /** The same with a unit: `2 × 40 − 2 × 1/2 = 79 in`. */
     reckonedLength(quantity: Quantity): string;
     /** A formula that is rounded up: to whole steps, or to a mark of the ruler. */
-    rounded(how: 'up' | 'mark', formula: string, step: Quantity): string;
+    rounded(how: Rounding, formula: string, step: Quantity): string;
     /** A sentence from its message. */
     say({ code, values }: Message | {
         code: string;

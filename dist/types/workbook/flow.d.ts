@@ -4,7 +4,7 @@ import type { Answer } from '../ledger/answer.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
 import { Message } from '../measure/message.js';
 import { type Fabrics } from './fabrics.js';
-/** Values a worksheet gives the calculators inside it, and where those come from that a reader may wonder about. */
+/** Values a worksheet gives the calculators inside it, and where the sizes and the cloth’s width come from. */
 export interface Flow {
     values: Record<string, unknown>;
     from: Record<string, Message>;

@@ -1,5 +1,6 @@
 import type { Planner } from '../ledger/planning.js';
 import { type Money } from '../ledger/purchase.js';
+import { Quantity } from '../ledger/quantity.js';
 import type { Message } from '../measure/message.js';
 import { type Declared, type Group } from './parts.js';
 import type { ShoppingLine, WorksheetLedger } from './shape.js';
@@ -10,6 +11,8 @@ export interface CountedLine {
     called: Message;
     /** Undefined where it has no price. */
     paid: Money | undefined;
+    /** The same as a formula. */
+    costs: Quantity | undefined;
     /** The same for whole bolts, where kits are cut. */
     boltCost: Money | undefined;
 }

@@ -17,4 +17,4 @@ export interface PartTake {
     item?: WorkbookItem | undefined;
 }
 /** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
-export declare const takesOf: <A extends Answer>(calculator: Calculator<A>, { own, price }: Reckoning<A>, letters: string[]) => PartTake[];
+export declare const takesOf: <A extends Answer>(calculator: Calculator<A>, { own, price, cost }: Reckoning<A>, letters: string[]) => PartTake[];

@@ -1,8 +1,8 @@
 import { Cut, Purchase } from '../../ledger/purchase.js';
-import type { Quantity } from '../../ledger/quantity.js';
+import { count, Quantity } from '../../ledger/quantity.js';
 import { facing, sidesOf, type Size } from '../../ledger/quilt.js';
 import { costOf, SMALL_SPARE } from '../../ledger/shop.js';
-import { exact, least, ONE } from '../../measure/exact.js';
+import { exact, least } from '../../measure/exact.js';
 import type { BattingLedger } from './bed.js';
 import type { RankedPackage } from './rank.js';
 import { say, type BattingAnswer } from './shape.js';
@@ -21,7 +21,8 @@ export const buyPackage = (ledger: BattingLedger, pack: RankedPackage, need: Siz
     how: say('leftBothWays', { pack, across, along }),
     from: ['buy'],
   });
-  if (price) costOf(ledger, ONE, say('onePackage', { name }), price, ['buy', 'packages']);
+  if (price)
+    costOf(ledger, count(1), say('onePackage', { name }), new Quantity(price, 'money'), ['buy', 'packages']);
   ledger.note(say('readLabel'));
   const spare = least(beside, beyond);
   if (spare.lt(SMALL_SPARE)) ledger.note(say('spareOneWay', { spare }));

@@ -1,6 +1,6 @@
 import type { Cloth } from '../../ledger/cloth.js';
 import { Cut, enoughFor } from '../../ledger/purchase.js';
-import { inches, type Quantity } from '../../ledger/quantity.js';
+import { count, inches, type Quantity } from '../../ledger/quantity.js';
 import type { OwnCloth } from '../../ledger/widths.js';
 import { most, toMark, type Exact } from '../../measure/exact.js';
 import { rowOf, say, type BorderPlan, type BordersLedger, type Corners, type CutBorder } from './shape.js';
@@ -29,16 +29,17 @@ export const sewBorder = (
   if (!pieces.length) return undefined;
   const lots = lotsOf(pieces, ledger.inputs.mark);
   const isUsual = own.width.equals(cloth.width.value);
-  const plans = plansFor(ledger, lots, isUsual ? cloth : { ...cloth, width: inches(own.width) });
+  const id = rowOf(number, 'Strips');
+  const plans = plansFor(ledger, lots, isUsual ? cloth : { ...cloth, width: inches(own.width) }, id);
   const plan = bestPlan(plans, grain) ?? refusePlan(ledger, number, lots, own.width);
 
   const sizes = new Set(pieces.flatMap(({ width, length }) => [width.row, length.row]));
-  const id = rowOf(number, 'Strips');
   const strips = say('stripCount', { strips: plan.strips, joins: plan.joins });
   ledger.row(id, strips, {
     how: plan.how,
     label: say('borderRow', { number, is: 'strips' }),
     from: [...sizes, 'grain', 'join'],
+    formula: count(plan.strips),
   });
 
   const isEven = side.value.equals(end.value);

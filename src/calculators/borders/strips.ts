@@ -5,7 +5,7 @@ import { toMark, wholeDown, type Exact } from '../../measure/exact.js';
 import type { Message } from '../../measure/message.js';
 import { fewest } from '../../planner/joins.js';
 import { fewestShared } from '../../planner/share.js';
-import { say, type BordersLedger, type Plan } from './shape.js';
+import { say, type BorderRow, type BordersLedger, type Plan } from './shape.js';
 import type { Piece } from './top.js';
 
 /** So many pieces of one length. */
@@ -100,7 +100,10 @@ const across = (
   cut: Cutter,
   lots: Lot[],
   { width, toBuy }: Cloth,
+  row: BorderRow,
 ): WorkedPlan[] => {
+  // The row has the strips of all lots.
+  const counted = (strips: number): Quantity => (lots.length > 1 ? count(strips) : count(strips).inRow(row));
   const made = lots.flatMap(
     (lot) => cut(lot, width, join === 'diagonal' ? lot.width : seam.times(2).asResult()) ?? [],
   );
@@ -110,7 +113,7 @@ const across = (
       plan,
       strips: countOf(made, 'strips'),
       joins: countOf(made, 'joins'),
-      fabric: toBuy(total(made.map(({ lot, strips }) => count(strips).times(lot.width)))),
+      fabric: toBuy(total(made.map(({ lot, strips }) => counted(strips).times(lot.width)))),
       how: say('eachWidth', { widths: made.map(({ how }) => how) }),
     },
   ];
@@ -181,10 +184,10 @@ export const along = (
   ];
 };
 
-/** Every way to cut a border that this cloth allows: joined, separate, along. */
-export const plansFor = (ledger: BordersLedger, lots: Lot[], cloth: Cloth): WorkedPlan[] => [
-  ...across(ledger, 'joined', joinAll, lots, cloth),
-  ...across(ledger, 'separate', makeEach, lots, cloth),
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+export const plansFor = (ledger: BordersLedger, lots: Lot[], cloth: Cloth, row: BorderRow): WorkedPlan[] => [
+  ...across(ledger, 'joined', joinAll, lots, cloth, row),
+  ...across(ledger, 'separate', makeEach, lots, cloth, row),
   ...along(ledger, lots, cloth),
 ];
 

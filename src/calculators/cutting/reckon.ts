@@ -3,8 +3,8 @@ import { isBlank, textOf } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
 import { sayOfPlan, type Planner } from '../../ledger/planning.js';
 import { allOf, Cut, enoughFor, type Purchase } from '../../ledger/purchase.js';
-import { count, inches } from '../../ledger/quantity.js';
-import { buyCloth, costOf, sayOfShop, spareOf } from '../../ledger/shop.js';
+import { count, inches, total, type Quantity } from '../../ledger/quantity.js';
+import { buyCloth, costOf, cutFor, sayOfShop, spareOf, countedIn } from '../../ledger/shop.js';
 import { laidOut, stacked, type CutStrip } from '../../ledger/strips.js';
 import { ownCloth, type OwnCloth } from '../../ledger/widths.js';
 import { exact, ONE, sum, toMark, ZERO } from '../../measure/exact.js';
@@ -187,7 +187,8 @@ const boughtFor = (
   { ledger, sheet, isOne }: Job,
   fabrics: FabricPlan[],
 ): Pick<CuttingAnswer, 'buy' | 'fabric' | 'spare' | 'sheets'> => {
-  const { increment, price } = ledger.values;
+  const { increment } = ledger.values;
+  const { price } = ledger.inputs;
   const all = fabrics.reduce((all, { sheets = 0 }) => all + sheets, 0);
   const buy = sheet
     ? sheetsToBuy(sheet, all)
@@ -196,10 +197,24 @@ const boughtFor = (
         increment,
       );
   if (price && (sheet || !isOne))
-    costOf(ledger, sheet ? exact(all) : toPriced(buy.inches, increment), buy, price, ['list', 'price']);
+    costOf(
+      ledger,
+      sheet ? allSheets(fabrics) : countedIn(cutForAll(ledger, fabrics), increment),
+      buy,
+      price,
+      ['list', 'price'],
+    );
   const need = sum(fabrics.map(({ need }) => need));
   return { buy, fabric: need, spare: sheet ? ZERO : buy.inches.sub(need), sheets: sheet && all };
 };
+
+/** The sheets in the rows of all fabrics. */
+const allSheets = (fabrics: FabricPlan[]): Quantity =>
+  total(fabrics.map(({ fabric, sheets = 0 }) => count(sheets).inRow(`fabric-${fabric}`)));
+
+/** The lengths that the shop cuts for the rows of all fabrics. */
+const cutForAll = (ledger: CuttingLedger, fabrics: FabricPlan[]): Quantity =>
+  total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
 
 const summaryOf = ({ sheet, isOne }: Job, fabrics: FabricPlan[]): Message => {
   const [first] = fabrics;

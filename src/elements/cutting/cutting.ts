@@ -18,7 +18,7 @@ const listIn = (element: Element): string[][] | undefined => {
   const table = element.querySelector('table');
   return table
     ? [...table.rows].map(({ cells }) =>
-        [...cells].map((cell) => (cell.querySelector('table') ? '(table)' : cell.textContent)),
+        [...cells].map((cell) => (cell.querySelector('table') ? '<table>' : cell.textContent)),
       )
     : undefined;
 };

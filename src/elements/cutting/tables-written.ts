@@ -25,7 +25,7 @@ const rowsOf = (table: Tree.Node): string[][] =>
     .flatMap((name) => elementsIn(table, name))
     .flatMap((section) => elementsIn(section, 'tr'))
     .map((row) =>
-      elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '(table)' : textIn(cell))),
+      elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '<table>' : textIn(cell))),
     );
 
 /** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */

@@ -20,7 +20,9 @@ export const flowingPart = (part: Face): PartInPage => ({
   part,
   calculator: part.calculator,
   fabric: part.fabric,
-  input: part.reckonInput(),
+  get input() {
+    return part.reckonInput();
+  },
   isCutList: isCutList(part),
   // Its blocks hold once it has its sizes.
   get blocks() {

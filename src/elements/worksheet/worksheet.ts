@@ -19,7 +19,7 @@ import { answerOnServer, insideOnServer } from '../../face/server.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
-import { flow, isSame } from '../../workbook/flow.js';
+import { flow, isSame, type FlowSource } from '../../workbook/flow.js';
 import { gather, type PieceOfPart } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
 import { reckon } from '../../workbook/reckon.js';
@@ -87,6 +87,8 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     super();
     answerOnServer(this, (first: QuiltWorksheet) => {
       first.readInside();
+      // It speaks in their words.
+      this.#given = first.#given;
       this.#gathered = first.#gathered;
       this.#swatches = first.#swatches;
     });
@@ -160,7 +162,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
     const parts = this.#parts;
     const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-    const { size, caution } = flow(this, parts.map(flowingPart), fabrics, giveTo);
+    const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
     this.#takeOn(parts);
     const { width, length } = size;
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
@@ -170,12 +172,19 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     const lists = parts.filter(isCutList);
     this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
     if (caution && (this.#outgrown || !lists[0])) gathered.unfinished.push(caution);
-    if (isSame([gathered, fabrics.swatches], [this.#gathered, this.#swatches])) return;
-    this.#swatches = fabrics.swatches;
+    const { swatches } = fabrics;
+    if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches])) return;
+    this.#swatches = swatches;
     this.#gathered = gathered;
     this.requestUpdate();
     // Whoever hears of what was typed may ask its form at once.
     if (this.form) this.send();
+  }
+
+  /** What it says itself, for its parts. */
+  get #source(): FlowSource {
+    const { width, length, seam, units, shown, shrinkage, increment, currency } = this;
+    return { width, length, seam, units, shown, shrinkage, increment, currency };
   }
 
   /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
@@ -207,11 +216,15 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   }
 
   protected override cells(good: Good<WorksheetAnswer>): Cells {
-    const { answer, reckoning, t } = good;
-    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
-    const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
+    const cells = [...this.sheetLists(good), ...super.cells(good)];
     const widest = Math.max(...cells.map((row) => row.length));
     return cells.map((row) => [...row, ...Array<string>(widest - row.length).fill('')]);
+  }
+
+  /** The shopping list and the cut list. */
+  protected override sheetLists({ answer, reckoning, t }: Good<WorksheetAnswer>): Cells {
+    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+    return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
   }
 
   protected override paper = (good: Good<WorksheetAnswer>): TemplateResult => {

@@ -55,8 +55,11 @@ export const face: Sentences<FaceSayings> = {
   showInInches: 'In Zoll zeigen',
   copyTable: 'Tabelle kopieren',
   downloadCsv: 'CSV herunterladen',
+  downloadSpreadsheet: 'Tabellendatei herunterladen',
   print: 'Drucken',
   copied: 'Kopiert.',
+  cannotLoad:
+    'Der Teil, der Tabellendateien schreibt, ließ sich nicht laden; die CSV-Datei enthält dieselben Zahlen.',
   cannotCopy: 'Dieser Browser erlaubt hier kein Kopieren; die CSV-Datei enthält dasselbe.',
 
   rowHead: 'Zeile',

@@ -57,6 +57,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     grain: { across: 'across the cloth', along: 'along the cloth' },
   },
   entries: { borders: (number) => `Border ${number}, width` },
+  entryNames: { borders: (number) => `border ${number}` },
   sentences: {
     // What is wrong.
     noBorder:

@@ -53,9 +53,11 @@ export const face: Sentences<FaceSayings> = {
   showInInches: 'Show in inches',
   copyTable: 'Copy table',
   downloadCsv: 'Download CSV',
+  downloadSpreadsheet: 'Download spreadsheet',
   print: 'Print',
   copied: 'Copied.',
   cannotCopy: 'This browser does not allow copying here; the CSV holds the same.',
+  cannotLoad: 'What writes spreadsheets could not be loaded; the CSV holds the same numbers.',
 
   rowHead: 'Row',
   inchesHead: 'Inches',

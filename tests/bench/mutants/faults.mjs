@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import ts from 'typescript';
 import { ROOT } from '../../tools/run.mjs';
 
-const FOLDERS = ['src/measure', 'src/cutting', 'src/reckon', 'src/drawing'];
+const FOLDERS = ['src/measure', 'src/planner', 'src/ledger', 'src/calculators', 'src/workbook'];
 /** These once survived. */
 export const NAMED = [
   {
@@ -12,7 +12,7 @@ export const NAMED = [
     from: '1/8',
     to: '1/4',
   },
-  { file: 'src/drawing/picture.ts', line: 'const TALLEST = 330;', from: '330', to: '900' },
+  { file: 'src/face/drawing.ts', line: 'const TALLEST = 330;', from: '330', to: '900' },
   // The plan's search, switched off: its effort is spent before it begins.
   {
     file: 'src/planner/search.ts',

@@ -218,7 +218,7 @@ C | squares for half-square triangles | 3 finished | 2`;
     [
       'a table inside a table',
       `<table><tr><td>A</td><td>square</td><td><table><tr><td>3</td></tr><tr><td>4</td></tr></table></td><td>12</td></tr></table>`,
-      /^Line 1, square: “a table in a cell” is not a length\./,
+      /^Line 1, square: “<table>” is not a length\./,
     ],
     [
       'a million and one of a piece',

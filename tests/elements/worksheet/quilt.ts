@@ -53,5 +53,7 @@ export const list = (sheet: Sheet): WorksheetResult => answered<WorksheetResult>
 export const needs = (sheet: Sheet): Record<string, string> =>
   Object.fromEntries(list(sheet).fabrics.map(({ letter, need, parts }) => [letter || parts[0]!.title, need]));
 /** What is copied and downloaded. */
-export const cellsOf = (sheet: Sheet): Cells =>
-  (sheet as unknown as { cells(result: WorksheetResult): Cells }).cells(list(sheet));
+export const cellsOf = (sheet: Sheet): Cells => {
+  const { good } = sheet as unknown as { good: unknown };
+  return (sheet as unknown as { cells(good: unknown): Cells }).cells(good);
+};

@@ -1,5 +1,5 @@
 import { Cut, enoughFor } from '../../ledger/purchase.js';
-import { inches } from '../../ledger/quantity.js';
+import { inches, count } from '../../ledger/quantity.js';
 import { most, toMark } from '../../measure/exact.js';
 import { say, rowOf } from './shape.js';
 import { lotsOf, plansFor, bestPlan } from './strips.js';
@@ -12,15 +12,16 @@ const sewBorder = (ledger, top, { number, corners, widths }, cloth, own) => {
         return undefined;
     const lots = lotsOf(pieces, ledger.inputs.mark);
     const isUsual = own.width.equals(cloth.width.value);
-    const plans = plansFor(ledger, lots, isUsual ? cloth : { ...cloth, width: inches(own.width) });
+    const id = rowOf(number, 'Strips');
+    const plans = plansFor(ledger, lots, isUsual ? cloth : { ...cloth, width: inches(own.width) }, id);
     const plan = bestPlan(plans, grain) ?? refusePlan(ledger, number, lots, own.width);
     const sizes = new Set(pieces.flatMap(({ width, length }) => [width.row, length.row]));
-    const id = rowOf(number, 'Strips');
     const strips = say('stripCount', { strips: plan.strips, joins: plan.joins });
     ledger.row(id, strips, {
         how: plan.how,
         label: say('borderRow', { number, is: 'strips' }),
         from: [...sizes, 'grain', 'join'],
+        formula: count(plan.strips),
     });
     const isEven = side.value.equals(end.value);
     const border = {

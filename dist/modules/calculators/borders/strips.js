@@ -49,7 +49,9 @@ const makeEach = (lot, cloth, loss) => {
 };
 const countOf = (things, key) => things.reduce((all, thing) => all + thing[key], 0);
 /** Strips from selvage to selvage; none where the cloth is too narrow for its joins. */
-const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width, toBuy }) => {
+const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width, toBuy }, row) => {
+    // The row has the strips of all lots.
+    const counted = (strips) => (lots.length > 1 ? count(strips) : count(strips).inRow(row));
     const made = lots.flatMap((lot) => cut(lot, width, join === 'diagonal' ? lot.width : seam.times(2).asResult()) ?? []);
     if (made.length < lots.length)
         return [];
@@ -58,7 +60,7 @@ const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width
             plan,
             strips: countOf(made, 'strips'),
             joins: countOf(made, 'joins'),
-            fabric: toBuy(total(made.map(({ lot, strips }) => count(strips).times(lot.width)))),
+            fabric: toBuy(total(made.map(({ lot, strips }) => counted(strips).times(lot.width)))),
             how: say('eachWidth', { widths: made.map(({ how }) => how) }),
         },
     ];
@@ -114,10 +116,10 @@ const along = ({ inputs }, lots, { width, kept, toBuy }) => {
         },
     ];
 };
-/** Every way to cut a border that this cloth allows: joined, separate, along. */
-const plansFor = (ledger, lots, cloth) => [
-    ...across(ledger, 'joined', joinAll, lots, cloth),
-    ...across(ledger, 'separate', makeEach, lots, cloth),
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+const plansFor = (ledger, lots, cloth, row) => [
+    ...across(ledger, 'joined', joinAll, lots, cloth, row),
+    ...across(ledger, 'separate', makeEach, lots, cloth, row),
     ...along(ledger, lots, cloth),
 ];
 /**

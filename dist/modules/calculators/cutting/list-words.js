@@ -19,8 +19,36 @@ const ENGLISH = {
     finished: /\bfinished\b/i,
     besideSize: /\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi,
 };
-/** The languages that a list may be written in: all of them are tried. */
-const LANGUAGES = [ENGLISH];
+/** A side's word within a longer one: Zuschnittbreite, Länge. */
+const DE_WIDTH = 'breit';
+const DE_LENGTH = 'läng|laeng|lang|höhe|hoehe|hoch';
+const GERMAN = {
+    heads: [
+        ['count', /anzahl|menge|wie ?viel|stückzahl|stueckzahl/i],
+        ['fabric', /stoff|farbe|buchstabe/i],
+        [
+            'size',
+            new RegExp(`^(?!.*(${DE_WIDTH}|${DE_LENGTH})).*(maß|mass|größe|groesse|abmessung)|${DE_WIDTH}.*(${DE_LENGTH})|(${DE_LENGTH}).*${DE_WIDTH}`, 'i'),
+        ],
+        ['length', new RegExp(DE_LENGTH, 'i')],
+        ['width', new RegExp(DE_WIDTH, 'i')],
+        ['size', /zuschnitt|zugeschnitten/i],
+        ['piece', /^(teil|patch|form$|bezeichnung)/i],
+        ['count', /^(stück|stueck|stk\.?|st\.|zahl)$/i],
+        ['piece', /teil|stück|stueck|patch|benennung|wofür|wofuer/i],
+    ],
+    kinds: [
+        ['quarter', /viertel.?quadrat/i],
+        ['half', /halb(e|es)?.?quadrat/i],
+    ],
+    square: /quadrat/i,
+    triangleNames: /(halb(e|es)?|viertel).?quadrat/gi,
+    // What is "fertig zugeschnitten" is as it is cut.
+    finished: /\bfertig(?! ?zu)|endmaß|endmass|\b(ohne|plus|zzgl\.?) (nahtzugabe|nz\b)/i,
+    besideSize: /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|dreiecke?n?|quadrate?n?|(un)?fertig(e|es)?|(fertig|end)?(maß|mass)|zuschnitt|zugeschnitten|(mit|ohne|plus|inkl\.?|zzgl\.?) (nahtzugabe|nz)|breite?|lang|länge|hoch|höhe|groß)(?!\p{L})/giu,
+};
+/** The languages that a list may be written in: all are tried. English words are short enough to stand in German ones. */
+const LANGUAGES = [GERMAN, ENGLISH];
 const HEADS = LANGUAGES.flatMap(({ heads }) => heads);
 const KINDS = LANGUAGES.flatMap(({ kinds }) => kinds);
 /** What these words call a patch. */

@@ -3,8 +3,8 @@ import { textOf, isBlank } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { sayOfPlan } from '../../ledger/planning.js';
 import { allOf, enoughFor, Cut } from '../../ledger/purchase.js';
-import { inches, count } from '../../ledger/quantity.js';
-import { costOf, buyCloth, spareOf, sayOfShop } from '../../ledger/shop.js';
+import { inches, count, total } from '../../ledger/quantity.js';
+import { costOf, countedIn, buyCloth, spareOf, sayOfShop, cutFor } from '../../ledger/shop.js';
 import { laidOut, stacked } from '../../ledger/strips.js';
 import { ownCloth } from '../../ledger/widths.js';
 import { ONE, exact, ZERO, toMark, sum } from '../../measure/exact.js';
@@ -138,16 +138,21 @@ const cutOf = ({ piece, kind, count, width, length }, fabric = '') => {
 };
 /** What all fabrics take together. One fabric's cloth has its rows already, its cost among them. */
 const boughtFor = ({ ledger, sheet, isOne }, fabrics) => {
-    const { increment, price } = ledger.values;
+    const { increment } = ledger.values;
+    const { price } = ledger.inputs;
     const all = fabrics.reduce((all, { sheets = 0 }) => all + sheets, 0);
     const buy = sheet
         ? sheetsToBuy(sheet, all)
         : allOf(fabrics.map(({ buy }) => buy), increment);
     if (price && (sheet || !isOne))
-        costOf(ledger, sheet ? exact(all) : toPriced(buy.inches, increment), buy, price, ['list', 'price']);
+        costOf(ledger, sheet ? allSheets(fabrics) : countedIn(cutForAll(ledger, fabrics), increment), buy, price, ['list', 'price']);
     const need = sum(fabrics.map(({ need }) => need));
     return { buy, fabric: need, spare: sheet ? ZERO : buy.inches.sub(need), sheets: sheet && all };
 };
+/** The sheets in the rows of all fabrics. */
+const allSheets = (fabrics) => total(fabrics.map(({ fabric, sheets = 0 }) => count(sheets).inRow(`fabric-${fabric}`)));
+/** The lengths that the shop cuts for the rows of all fabrics. */
+const cutForAll = (ledger, fabrics) => total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
 const summaryOf = ({ sheet, isOne }, fabrics) => {
     const [first] = fabrics;
     if (sheet || !isOne || !first)

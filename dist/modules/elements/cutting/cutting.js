@@ -14,7 +14,7 @@ const OTHER_PRICE = say('otherPrice');
 const listIn = (element) => {
     const table = element.querySelector('table');
     return table
-        ? [...table.rows].map(({ cells }) => [...cells].map((cell) => (cell.querySelector('table') ? '(table)' : cell.textContent)))
+        ? [...table.rows].map(({ cells }) => [...cells].map((cell) => (cell.querySelector('table') ? '<table>' : cell.textContent)))
         : undefined;
 };
 /**

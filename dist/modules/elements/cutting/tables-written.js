@@ -15,7 +15,7 @@ const textIn = (node) => 'value' in node ? node.value : childrenOf(node).map(tex
 const rowsOf = (table) => ['thead', 'tbody', 'tfoot']
     .flatMap((name) => elementsIn(table, name))
     .flatMap((section) => elementsIn(section, 'tr'))
-    .map((row) => elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '(table)' : textIn(cell))));
+    .map((row) => elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '<table>' : textIn(cell))));
 /** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
 const tablesWritten = (html) => {
     const page = parseFragment(html, { sourceCodeLocationInfo: true });

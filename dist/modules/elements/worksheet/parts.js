@@ -7,7 +7,9 @@ const flowingPart = (part) => ({
     part,
     calculator: part.calculator,
     fabric: part.fabric,
-    input: part.reckonInput(),
+    get input() {
+        return part.reckonInput();
+    },
     isCutList: isCutList(part),
     // Its blocks hold once it has its sizes.
     get blocks() {

@@ -100,6 +100,8 @@ class QuiltWorksheet extends ReadingFace {
         };
         answerOnServer(this, (first) => {
             first.readInside();
+            // It speaks in their words.
+            this.#given = first.#given;
             this.#gathered = first.#gathered;
             this.#swatches = first.#swatches;
         });
@@ -158,7 +160,7 @@ class QuiltWorksheet extends ReadingFace {
             passedOn(this).forEach((passed) => this.watch(passed));
         const parts = this.#parts;
         const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-        const { size, caution } = flow(this, parts.map(flowingPart), fabrics, giveTo);
+        const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
         this.#takeOn(parts);
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
@@ -168,14 +170,20 @@ class QuiltWorksheet extends ReadingFace {
         this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
         if (caution && (this.#outgrown || !lists[0]))
             gathered.unfinished.push(caution);
-        if (isSame([gathered, fabrics.swatches], [this.#gathered, this.#swatches]))
+        const { swatches } = fabrics;
+        if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches]))
             return;
-        this.#swatches = fabrics.swatches;
+        this.#swatches = swatches;
         this.#gathered = gathered;
         this.requestUpdate();
         // Whoever hears of what was typed may ask its form at once.
         if (this.form)
             this.send();
+    }
+    /** What it says itself, for its parts. */
+    get #source() {
+        const { width, length, seam, units, shown, shrinkage, increment, currency } = this;
+        return { width, length, seam, units, shown, shrinkage, increment, currency };
     }
     /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
     #takeOn(parts) {
@@ -202,11 +210,14 @@ class QuiltWorksheet extends ReadingFace {
         return keyOf(good, this.#swatches);
     }
     cells(good) {
-        const { answer, reckoning, t } = good;
-        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
-        const cells = [...list.map((row) => row.map((cell) => spreadsheetCell(cell, t))), ...super.cells(good)];
+        const cells = [...this.sheetLists(good), ...super.cells(good)];
         const widest = Math.max(...cells.map((row) => row.length));
         return cells.map((row) => [...row, ...Array(widest - row.length).fill('')]);
+    }
+    /** The shopping list and the cut list. */
+    sheetLists({ answer, reckoning, t }) {
+        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+        return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
     }
 }
 /** The strips of parts that are laid out together. */

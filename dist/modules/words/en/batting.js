@@ -9,10 +9,11 @@ const USUAL = {
 };
 const LIKE = 'Write it like large 90 x 100 @ 29.';
 const BUTTED = ', butted edge to edge with no overlap';
+const PACKAGES = { one: 'package', other: 'packages' };
 /** `1 twin package`; a package may have no name. */
-const onePackage = (name, t) => {
+const packages = (count, name, t) => {
     const called = typeof name === 'string' ? name : t.say(name);
-    return `1 ${called ? `${called} ` : ''}package`;
+    return [count, called, t.form(count, PACKAGES)].filter(Boolean).join(' ');
 };
 /** The batting's words in English. */
 const batting = {
@@ -69,8 +70,8 @@ const batting = {
         inPackage: ({ text, problem }, t) => `${t.quote(text)}: ${t.say(problem)}`,
         packageCount: ({ most }) => `A list has 1 to ${most} packages. ${LIKE}`,
         // One package.
-        onePackage: ({ name }, t) => onePackage(name, t),
-        packageToBuy: (pack, t) => `${onePackage(pack.name, t)}, ${t.size(pack)}`,
+        onePackage: ({ name }, t) => packages(1, name, t),
+        packageToBuy: ({ count, ...pack }, t) => `${packages(count, pack.name, t)}, ${t.size(pack)}`,
         packageFits: ({ pack: { width, length, price }, across, along }, t) => `the ${price ? 'cheapest' : 'smallest'} that fits: ${t.n(width)} ≥ ${t.n(across)} and ${t.n(length)} ≥ ${t.l(along)}`,
         bothWays: ({ beside, beyond }, t) => `${t.l(beside)} and ${t.l(beyond)}`,
         leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} and ${t.n(length)} − ${t.n(along)}`,

@@ -50,6 +50,7 @@ const borders = {
         grain: { across: 'across the cloth', along: 'along the cloth' },
     },
     entries: { borders: (number) => `Border ${number}, width` },
+    entryNames: { borders: (number) => `border ${number}` },
     sentences: {
         // What is wrong.
         noBorder: 'Write the widths of the borders from the inside out, like 2, 4 1/2, or a wanted size, like 60 x 80.',

@@ -1,4 +1,4 @@
-import type { Quantity } from '../../ledger/quantity.js';
+import { Quantity } from '../../ledger/quantity.js';
 import { type Size } from '../../ledger/quilt.js';
 import type { BattingLedger } from './bed.js';
 import type { RankedPackage } from './rank.js';

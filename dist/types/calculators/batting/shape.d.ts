@@ -43,7 +43,9 @@ export interface BattingSayings extends PackageSayings {
     batting: undefined;
     /** One package: what it is called, why it is this one, and what it leaves. */
     onePackage: Pick<Package, 'name'>;
-    packageToBuy: Package;
+    packageToBuy: Package & {
+        count: number;
+    };
     packageFits: {
         pack: Package;
         across: Quantity;

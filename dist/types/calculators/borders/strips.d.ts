@@ -1,7 +1,7 @@
 import type { Cloth } from '../../ledger/cloth.js';
 import { type Quantity } from '../../ledger/quantity.js';
 import type { Message } from '../../measure/message.js';
-import { type BordersLedger, type Plan } from './shape.js';
+import { type BorderRow, type BordersLedger, type Plan } from './shape.js';
 import type { Piece } from './top.js';
 /** So many pieces of one length. */
 interface Lengths {
@@ -32,8 +32,8 @@ export interface WorkedPlan {
 export declare const countOf: <Key extends string>(things: Record<Key, number>[], key: Key) => number;
 /** Strips parallel to the selvage; none where one is wider than the cloth. */
 export declare const along: ({ inputs }: BordersLedger, lots: Lot[], { width, kept, toBuy }: Cloth) => WorkedPlan[];
-/** Every way to cut a border that this cloth allows: joined, separate, along. */
-export declare const plansFor: (ledger: BordersLedger, lots: Lot[], cloth: Cloth) => WorkedPlan[];
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+export declare const plansFor: (ledger: BordersLedger, lots: Lot[], cloth: Cloth, row: BorderRow) => WorkedPlan[];
 /**
  * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
  * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept

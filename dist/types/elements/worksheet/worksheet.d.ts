@@ -41,6 +41,8 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected render(): TemplateResult;
     protected more(good: Good<WorksheetAnswer>): unknown;
     protected cells(good: Good<WorksheetAnswer>): Cells;
+    /** The shopping list and the cut list. */
+    protected sheetLists({ answer, reckoning, t }: Good<WorksheetAnswer>): Cells;
     protected paper: (good: Good<WorksheetAnswer>) => TemplateResult;
 }
 declare global {

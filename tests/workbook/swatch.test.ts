@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isPicture } from '../../../src/elements/worksheet/swatch.js';
+import { isPicture } from '../../src/workbook/swatch.js';
 
 // What counts as the address of a picture is this project's own convention; README says it.
 describe('a swatch', () => {

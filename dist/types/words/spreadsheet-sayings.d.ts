@@ -1,0 +1,28 @@
+/** What a spreadsheet file says beside what the page says. It is loaded with what writes the file. */
+export interface SpreadsheetSayings {
+    unitColumnHead: undefined;
+    onPageHead: undefined;
+    /** A row holds a list: which entry of it this is. */
+    numberedRow: {
+        label: string;
+        number: number;
+    };
+    cutCountHead: undefined;
+    cutWidthHead: undefined;
+    cutLengthHead: undefined;
+    /** Under the rows: what a change in them changes, and what it does not. */
+    formulasFollow: undefined;
+    /** Of a number that was given and that no formula goes by. */
+    notFollowed: undefined;
+    /** In place of why a number was found, once it does not do any more. */
+    tooLittleNow: undefined;
+    /** Formulas in words. */
+    toNextStep: {
+        formula: string;
+        step: string;
+    };
+    toCoin: {
+        formula: string;
+    };
+}
+export declare const sayInSpreadsheet: <Code extends "unitColumnHead" | "onPageHead" | "numberedRow" | "cutCountHead" | "cutWidthHead" | "cutLengthHead" | "formulasFollow" | "notFollowed" | "tooLittleNow" | "toNextStep" | "toCoin">(code: Code, ...[values]: SpreadsheetSayings[Code] extends undefined ? [] : [values: SpreadsheetSayings[Code]]) => import("../measure/message.js").Message<Code>;

@@ -1,0 +1,18 @@
+import type { SpreadsheetSayings } from '../spreadsheet-sayings.js';
+import type { Sentences } from '../vocabulary.js';
+
+/** The words of a spreadsheet file in English. */
+export const spreadsheet: Sentences<SpreadsheetSayings> = {
+  unitColumnHead: 'Unit',
+  onPageHead: 'Working on the page',
+  numberedRow: ({ label, number }) => `${label}, ${number}`,
+  cutCountHead: 'How many',
+  cutWidthHead: (_, t) => `Width (${t.style.units})`,
+  cutLengthHead: (_, t) => `Length (${t.style.units})`,
+  formulasFollow:
+    'A cell with a formula follows what you change here. Everything else was found on the page for these numbers: counts of strips and panels, layouts, choices and cut sizes. To change those, reckon again on the page.',
+  notFollowed: 'change it on the page, no formula here uses it',
+  tooLittleNow: 'Not enough for these numbers any more. Reckon again on the page.',
+  toNextStep: ({ formula, step }) => `${formula}, up to the next step of ${step}`,
+  toCoin: ({ formula }) => `${formula}, to the nearest coin`,
+};

@@ -1,0 +1,152 @@
+import type { Quantity } from '../ledger/quantity.js';
+import { INCHES, type Units } from '../measure/units.js';
+import type { Exact } from '../measure/exact.js';
+
+/** The cell of a row, or of one entry of it. */
+export interface Place {
+  /** `B7`. */
+  address: string;
+  label: string;
+  /** Inches in one of what it counts: what is bought stands there in the shop's unit. */
+  per?: Exact | undefined;
+}
+
+/** Where the rows of a sheet stand, by id and entry. */
+export type Places = Map<string, Place>;
+
+export const placeKey = (id: string, entry = 0): string => `${id}/${entry}`;
+
+/** Part of a formula, and how close it holds together: 1 a sum, 2 a product, 3 what needs no brackets. */
+interface Part {
+  text: string;
+  strength: 1 | 2 | 3;
+}
+
+const atom = (text: string): Part => ({ text, strength: 3 });
+const product = (text: string): Part => ({ text, strength: 2 });
+const sum = (text: string): Part => ({ text, strength: 1 });
+
+const side = ({ text, strength }: Part, least: number): string => (strength < least ? `(${text})` : text);
+
+/** Floating point ends: 12 steps stay 12, where division gives 12.000000000000002, and half a coin is half of one. */
+const PLACES = 9;
+
+/** Decimals of a plain number, at most: what has more, or no end, is written as a fraction. */
+const SHORT = 10n ** 12n;
+
+/** What nobody can cut, of a mark: see `toMark`. In inches. */
+const CUTTABLE = { s: 1n, n: 1n, d: 128n };
+
+/** A number as it stands in a formula. */
+const literal = ({ s, n, d }: Pick<Exact, 's' | 'n' | 'd'>): Part => {
+  const number = `${Number(n) / Number(d)}`;
+  const isPlain = SHORT % d === 0n && !number.includes('e');
+  const text = isPlain ? number : `${n}/${d}`;
+  if (s < 0n) return sum(`-${text}`);
+  return isPlain ? atom(text) : product(text);
+};
+
+/** How a quantity is reckoned in a spreadsheet, from the cells of a sheet whose lengths are in such units. */
+export class Formulas {
+  /** The cells that some formula goes by. */
+  readonly used = new Set<string>();
+  #refers = false;
+
+  constructor(
+    readonly places: Places,
+    readonly units: Units,
+  ) {}
+
+  /** A formula, without its equals sign; undefined where it goes by no cell, and is but a number. */
+  of(quantity: Quantity, per?: Exact): string | undefined {
+    this.#refers = false;
+    const part = this.#part(quantity);
+    const unit = per && this.#length(per);
+    const isOther = unit && unit.text !== '1';
+    const text = isOther ? `${side(part, 2)}/${side(unit, 3)}` : part.text;
+    return this.#refers ? text : undefined;
+  }
+
+  /** Whether one is not below the other. */
+  reaches(reach: Quantity, need: Quantity): string {
+    return `ROUND(${this.#part(reach).text}-${side(this.#part(need), 2)},6)>=0`;
+  }
+
+  /** So many inches in the sheet's units. */
+  #length({ s, n, d }: Pick<Exact, 's' | 'n' | 'd'>): Part {
+    const unit = INCHES[this.units];
+    const [top, bottom] = [n * unit.d, d * unit.n];
+    const by = divisor(top, bottom);
+    return literal({ s, n: top / by, d: bottom / by });
+  }
+
+  #row({ value, kind, row, entry }: Quantity): Part {
+    const place = this.places.get(placeKey(row, entry));
+    if (!place) return kind === 'length' ? this.#length(value) : literal(value);
+    this.#refers = true;
+    this.used.add(place.address);
+    const { address, per } = place;
+    const unit = per && kind === 'length' ? this.#length(per) : undefined;
+    return !unit || unit.text === '1' ? atom(address) : product(`${address}*${side(unit, 2)}`);
+  }
+
+  /** Rounded up to whole steps. */
+  #up(part: Part, step: Part): Part {
+    const isOne = step.text === '1';
+    const steps = isOne ? part.text : `${side(part, 2)}/${side(step, 3)}`;
+    const whole = `CEILING(ROUND(${steps},${PLACES}),1)`;
+    return isOne ? atom(whole) : product(`${whole}*${side(step, 2)}`);
+  }
+
+  #mark(part: Part, mark: Part): Part {
+    const less = `(${part.text}-${this.#length(CUTTABLE).text})/${side(mark, 3)}`;
+    return product(`(INT(ROUND(${less},${PLACES}))+1)*${side(mark, 2)}`);
+  }
+
+  #part(quantity: Quantity): Part {
+    const { operation, value, kind } = quantity;
+    if (operation === 'row') return this.#row(quantity);
+    const [first, ...others] = quantity.parts.map((part) => this.#part(part));
+    if (!first || operation === 'number') return kind === 'length' ? this.#length(value) : literal(value);
+    const second = others[0] ?? first;
+    switch (operation) {
+      case '+':
+        return sum(`${first.text}+${side(second, 1)}`);
+      case '−':
+        return sum(`${first.text}-${side(second, 2)}`);
+      case '×':
+        return product(`${side(first, 2)}*${side(second, 2)}`);
+      case '÷':
+        return product(`${side(first, 2)}/${side(second, 3)}`);
+      case '√':
+        return atom(`SQRT(${first.text})`);
+      case '×√2':
+        return product(`${side(first, 2)}*SQRT(2)`);
+      case '÷√2':
+        return product(`${side(first, 2)}/SQRT(2)`);
+      case 'up':
+        return this.#up(first, second);
+      case 'step':
+        return least(others.map((step) => this.#up(first, step)));
+      case 'mark':
+        return this.#mark(first, second);
+      case 'coin':
+        return atom(`ROUND(ROUND(${first.text},${PLACES}),${decimalsOf(quantity)})`);
+      case 'result':
+        return first;
+    }
+  }
+}
+
+/** The least of several. */
+const least = (parts: Part[]): Part => {
+  const [only, ...others] = parts;
+  return only && !others.length ? only : atom(`MIN(${parts.map(({ text }) => text).join(',')})`);
+};
+
+/** The decimals that the coins of a sum have. */
+const decimalsOf = ({ parts: [, coin] }: Quantity): number =>
+  coin ? Math.round(-Math.log10(coin.value.valueOf())) : 2;
+
+/** The greatest number that divides both. */
+const divisor = (a: bigint, b: bigint): bigint => (b ? divisor(b, a % b) : a || 1n);
