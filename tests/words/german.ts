@@ -9,6 +9,7 @@ import { borders } from '../../src/words/en/borders.js';
 import { common } from '../../src/words/en/common.js';
 import { cutting } from '../../src/words/en/cutting.js';
 import { face } from '../../src/words/en/face.js';
+import { spreadsheet } from '../../src/words/en/spreadsheet.js';
 import { top } from '../../src/words/en/top.js';
 import { worksheet } from '../../src/words/en/worksheet.js';
 import type { Language } from '../../src/words/language.js';
@@ -17,13 +18,14 @@ import { Teller, type Vocabulary } from '../../src/words/teller.js';
 const en: Language = {
   common,
   face,
+  spreadsheet,
   calculators: { backing, batting, binding, borders, cutting, top, worksheet },
 };
 
 export const NAMES = Object.keys(en.calculators) as CalculatorName[];
 
-const vocabulary = ({ common, face, calculators }: Language, name: CalculatorName): Vocabulary =>
-  together(common, calculators[name], face);
+const vocabulary = ({ common, face, spreadsheet, calculators }: Language, name: CalculatorName): Vocabulary =>
+  together(common, calculators[name], { ...face, ...spreadsheet });
 
 const tellers = new Map<string, Teller>();
 

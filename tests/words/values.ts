@@ -11,6 +11,7 @@ import { exact } from '../../src/measure/exact.js';
 import { Message } from '../../src/measure/message.js';
 import type { WorksheetSayings } from '../../src/workbook/sayings.js';
 import type { FaceSayings } from '../../src/words/face-sayings.js';
+import type { SpreadsheetSayings } from '../../src/words/spreadsheet-sayings.js';
 
 const buy = new Purchase(exact(9), exact(1, 4), 'yd');
 const blocks = { count: 20, block: exact(12) };
@@ -43,9 +44,11 @@ const FACE: FaceSayings = {
   showInInches: undefined,
   copyTable: undefined,
   downloadCsv: undefined,
+  downloadSpreadsheet: undefined,
   print: undefined,
   copied: undefined,
   cannotCopy: undefined,
+  cannotLoad: undefined,
   rowHead: undefined,
   inchesHead: undefined,
   cutCell: { piece: new Message('backingPanel', {}) },
@@ -63,6 +66,21 @@ const FACE: FaceSayings = {
   listForOtherBlocks: { now: blocks, written: { ...blocks, count: 1 } },
 };
 
+/** The same for a spreadsheet file. */
+const SPREADSHEET: SpreadsheetSayings = {
+  unitColumnHead: undefined,
+  onPageHead: undefined,
+  numberedRow: { label: 'Rand', number: 2 },
+  cutCountHead: undefined,
+  cutWidthHead: undefined,
+  cutLengthHead: undefined,
+  formulasFollow: undefined,
+  notFollowed: undefined,
+  tooLittleNow: undefined,
+  toNextStep: { formula: '2 × 40', step: '10 cm' },
+  toCoin: { formula: '3 × 12,50' },
+};
+
 const size = { width: exact(20), length: exact(18) };
 const title = new Message('titleOf', { calculator: 'binding' });
 const cloth = new Message('fabricOf', { letter: 'A' });
@@ -72,6 +90,7 @@ const needed = new Quantity(exact(90), 'length');
 /** The same for a calculator's sentences that are seldom said. */
 export const SELDOM: readonly [CalculatorName, Record<string, object | undefined>][] = [
   ['backing', { ...FACE }],
+  ['backing', { ...SPREADSHEET }],
   [
     'backing',
     {
