@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { filesIn } from '../tools/fresh-dist.mjs';
 import { ROOT } from '../tools/run.mjs';
 
-const sources = (filesIn('src')).filter((path) => path.endsWith('.ts'));
+const sources = filesIn('src').filter((path) => path.endsWith('.ts'));
 
 /** What each file imports of the others, types too. */
 const imports = new Map(

@@ -6,6 +6,7 @@ import { binding } from '../../src/calculators/binding/binding.js';
 import { borders } from '../../src/calculators/borders/borders.js';
 import type { Calculator, CalculatorName } from '../../src/calculators/calculator.js';
 import { cutting } from '../../src/calculators/cutting/cutting.js';
+import { sleeve } from '../../src/calculators/sleeve/sleeve.js';
 import { top } from '../../src/calculators/top/top.js';
 import type { Input } from '../../src/ledger/ledger.js';
 import type { Style } from '../../src/measure/format.js';
@@ -22,7 +23,7 @@ import { INPUTS } from './inputs.js';
 import { messagesIn, textsIn } from './messages.js';
 import { SELDOM } from './values.js';
 
-const CALCULATORS = { backing, batting, binding, borders, cutting, top } as Partial<
+const CALCULATORS = { backing, batting, binding, borders, cutting, sleeve, top } as Partial<
   Record<CalculatorName, Calculator>
 >;
 
@@ -158,6 +159,7 @@ const RECKON: Record<CalculatorName, (input: Input) => object> = {
   binding: headless.reckonBinding,
   borders: headless.reckonBorders,
   cutting: headless.reckonCutting,
+  sleeve: headless.reckonSleeve,
   top: headless.reckonTop,
   worksheet: headless.reckonWorksheet,
 };

@@ -10,6 +10,7 @@ import { common } from '../../src/words/en/common.js';
 import { cutting } from '../../src/words/en/cutting.js';
 import { face } from '../../src/words/en/face.js';
 import { spreadsheet } from '../../src/words/en/spreadsheet.js';
+import { sleeve } from '../../src/words/en/sleeve.js';
 import { top } from '../../src/words/en/top.js';
 import { worksheet } from '../../src/words/en/worksheet.js';
 import type { Language } from '../../src/words/language.js';
@@ -19,7 +20,7 @@ const en: Language = {
   common,
   face,
   spreadsheet,
-  calculators: { backing, batting, binding, borders, cutting, top, worksheet },
+  calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
 };
 
 export const NAMES = Object.keys(en.calculators) as CalculatorName[];

@@ -142,6 +142,14 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
       ...['x', '90 x 0', 'groß 90 x 100 @ teuer', Array.from({ length: 60 }, () => '90 x 90').join(';')],
     ),
   }),
+  sleeve: fc.record({
+    ...shop,
+    ...cloth,
+    width: orWrong(length(1, 120)),
+    stripWidth: fc.constantFrom(undefined, '6 1/2 in', '9 in', '1/4 in', 'x'),
+    short: fc.constantFrom(undefined, '0', '2 in'),
+    seam: fc.constantFrom(undefined, '1/2 in', '2 in'),
+  }),
   top: fc.record({
     ...shop,
     ...cloth,
