@@ -21,6 +21,7 @@ const STARTS = {
   binding: { alone: SIZE, part: {}, letters: 'B' },
   backing: { alone: SIZE, part: {}, letters: 'C' },
   batting: { alone: SIZE, part: {} },
+  sleeve: { alone: { width: '58' }, part: {}, letters: 'C' },
 };
 const PARTS = Object.keys(STARTS);
 const FABRICS = { A: 'sashing', B: 'borders', C: 'back', D: '' };

@@ -14,6 +14,8 @@ import type {
 } from './calculators/borders/shape.js';
 import { cutting } from './calculators/cutting/cutting.js';
 import type { CuttingAnswer, CuttingInput, FabricPlan as Plan } from './calculators/cutting/shape.js';
+import type { SleeveAnswer, SleeveInput } from './calculators/sleeve/shape.js';
+import { sleeve } from './calculators/sleeve/sleeve.js';
 import type { TopAnswer, TopInput } from './calculators/top/shape.js';
 import { top } from './calculators/top/top.js';
 import type { Answer as AnyAnswer } from './ledger/answer.js';
@@ -26,6 +28,7 @@ import { batting as battingWords } from './words/en/batting.js';
 import { binding as bindingWords } from './words/en/binding.js';
 import { borders as bordersWords } from './words/en/borders.js';
 import { cutting as cuttingWords } from './words/en/cutting.js';
+import { sleeve as sleeveWords } from './words/en/sleeve.js';
 import { top as topWords } from './words/en/top.js';
 import { worksheet as worksheetWords } from './words/en/worksheet.js';
 import { headless } from './words/headless.js';
@@ -45,6 +48,7 @@ export type {
   BindingInput,
   BordersInput,
   CuttingInput,
+  SleeveInput,
   TopInput,
   WorksheetInput,
 };
@@ -116,6 +120,14 @@ export type FabricPlan = Written<Plan>;
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
  */
 export const reckonCutting: PlanningCalculator<CuttingInput, CuttingAnswer> = headless(cutting, cuttingWords);
+
+/** What {@link reckonSleeve} gives back. Lengths are exact inches. */
+export type SleeveResult = Result<SleeveAnswer>;
+/**
+ * Cloth for the sleeve that a quilt hangs by: a strip as long as the quilt is wide, joined where the cloth is narrower.
+ * Impossible inputs give `errors`, never an exception.
+ */
+export const reckonSleeve: Calculator<SleeveInput, SleeveAnswer> = headless(sleeve, sleeveWords);
 
 /** What {@link reckonTop} gives back. Lengths are exact inches. */
 export type TopResult = Result<TopAnswer>;

@@ -21,6 +21,7 @@ const EACH = [
 </quilt-worksheet>`,
   '<quilt-top block="12" across="3" down="3" set="on-point"></quilt-top>',
   '<quilt-binding width="58" length="70" finished="3/8"></quilt-binding>',
+  '<quilt-sleeve width="58"></quilt-sleeve>',
 ];
 export const SHEETS = EACH.join('\n');
 
@@ -124,7 +125,7 @@ export const PREFERS_DARK: Hostile = {
 };
 
 const CLASSIC = '<script src="/dist/quilt-reckoner.classic.js" defer></script>';
-const TAGS = ['backing', 'borders', 'cutting', 'batting', 'fabric', 'top', 'binding', 'worksheet'];
+const TAGS = ['backing', 'borders', 'cutting', 'batting', 'fabric', 'top', 'binding', 'sleeve', 'worksheet'];
 const ONE_BY_ONE = TAGS.map((name) => `<script type="module" src="/dist/quilt-${name}.js"></script>`).join(
   '',
 );

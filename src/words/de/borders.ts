@@ -38,13 +38,13 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
   labels: {
     width: 'Breite des Tops',
     length: 'Länge des Tops',
-    borders: 'Breite des Randes',
+    borders: 'Randbreite',
     corners: 'Ecken',
     target: 'Gewünschte Größe',
-    grain: 'Streifen zugeschnitten',
+    grain: 'Streifen zuschneiden',
     seam: 'Nahtzugabe',
     targetSides: 'Fehlt an jeder Seite',
-    targetEnds: 'Fehlt oben und unten je',
+    targetEnds: 'Fehlt jeweils oben und unten',
   },
   hints: {
     width: 'fertig, ohne Ränder',
@@ -68,7 +68,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     noBorder: (_, t) =>
       `Die Breiten der Ränder von innen nach außen eintragen, zum Beispiel ${so(SEVERAL, t)}, oder eine gewünschte Größe, zum Beispiel ${SIZE}.`,
     reachedAlready: ({ borders, size, larger }, t) =>
-      `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Eine größere Größe eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
+      `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Ein größeres Maß eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
     mitredUneven: (widths, t) =>
       `Die gewünschte Größe verlangt ${eachSide(widths, t)}; ein Rand mit Briefecken ist aber ringsum gleich breit. Eckquadrate oder „Seiten zuerst“ wählen.`,
     tooWideAlong: ({ number, wide, cloth }, t) =>
@@ -90,7 +90,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
     lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
     fromDifferentCloths: ({ buys }, t) =>
-      `Das gilt für alle Ränder aus einem Stoff. Aus verschiedenen Stoffen: ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
+      `Das gilt für alle Ränder aus einem Stoff. Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
     measureTop:
       'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die gerechneten Längen schreiben.',
 
@@ -121,7 +121,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
       `Rand ${number}, ${piece === 'corner' && isSquare ? 'Eckquadrat' : PIECES[piece]}`,
     borderNumber: ({ number }) => `Rand ${number}`,
     summary: ({ strips, joins, grain, borders, finished }, t) =>
-      `${t.many(strips, STRIP)} ${GRAIN[grain]}, ${joins ? t.many(joins, JOIN) : 'keine Ansatznaht'}; mit ${borders > 1 ? t.many(borders, WITH_BORDERS) : 'Rand'} misst das Top ${t.size(finished)}.`,
+      `${t.many(strips, STRIP)} ${GRAIN[grain]}, ${joins ? t.many(joins, JOIN) : 'keine Ansatznaht'}; mit ${borders > 1 ? t.many(borders, WITH_BORDERS) : 'dem Rand'} misst das Top ${t.size(finished)}.`,
 
     // The lists.
     plans: 'Möglichkeiten, die Streifen zuzuschneiden',

@@ -1,11 +1,24 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { CommonWords } from '../common.js';
-import { LENGTHS, like, listed, SEVERAL, SIZE, so, STEPS, SUM, upTo, PRICE } from './examples.js';
+import {
+  BRACKETED,
+  PRODUCT,
+  TOGETHER,
+  LENGTHS,
+  like,
+  listed,
+  or,
+  SEVERAL,
+  SIZE,
+  so,
+  STEPS,
+  SUM,
+  upTo,
+  PRICE,
+} from './examples.js';
 import type { Teller } from '../teller.js';
 
-const or = (examples: string[], t: Teller): string =>
-  so(`${examples.slice(0, -1).join(', ')} oder ${examples.at(-1) ?? ''}`, t);
 const LENGTH = '52 1/2 in';
 const several = (t: Teller): string => `Mehrere mit Semikolon trennen, zum Beispiel ${so(SEVERAL, t)}.`;
 const steps = (t: Teller): string => `Zum Beispiel ${or(STEPS, t)}.`;
@@ -22,10 +35,10 @@ export const common: CommonWords = {
   labels: {
     width: 'Quiltbreite',
     length: 'Quiltlänge',
-    overage: 'Zugabe je Seite',
+    overage: 'Überstand je Seite',
     fabricWidth: 'Nutzbare Stoffbreite',
     washedWidth: 'Breite nach dem Waschen',
-    join: 'Streifen verbunden',
+    join: 'Streifen verbinden',
     mark: 'Einteilung des Lineals',
     shrinkage: 'Einlaufen beim Waschen',
     increment: 'Verkauft in Schritten von',
@@ -40,7 +53,7 @@ export const common: CommonWords = {
     overage: 'wie für das Longarm-Quilten üblich',
     fabricWidth: 'ohne Webkanten; bitte nachmessen',
     shrinkage: 'Baumwolle beim Vorwaschen etwa 3 %',
-    mark: 'Zuschnittmaße liegen darauf',
+    mark: 'Zuschnittmaße werden darauf aufgerundet',
   },
   lockedHints: { fabricWidth: 'ohne Webkanten; auf dieser Seite festgelegt' },
   options: { join: { diagonal: 'im 45°-Winkel', straight: 'gerade' } },
@@ -52,15 +65,13 @@ export const common: CommonWords = {
 
     // Why a text cannot be read.
     notLength: ({ text }, t) => `${t.quote(text)} ist keine Länge. Zum Beispiel ${or(LENGTHS, t)}.`,
-    twoNumbers:
-      'Zwei Zahlen stehen nebeneinander. Zum Beispiel 1 m 32 cm, 30 + 10 cm oder 52 1/2 in schreiben.',
-    unitFirst: 'Die Einheit steht direkt hinter ihrer Zahl. Zum Beispiel 5 cm + 10 cm.',
+    twoNumbers: (_, t) => `Zwei Zahlen stehen nebeneinander. Zum Beispiel ${or(TOGETHER, t)} schreiben.`,
+    unitFirst: `Die Einheit steht direkt hinter ihrer Zahl. Zum Beispiel ${SUM}.`,
     noComma: 'Ein Komma trennt hier keine Dezimalstellen. Zum Beispiel 52.5 oder 52 1/2 schreiben.',
     twoReadings: ({ text }, t) => `${t.quote(text)} ist nicht eindeutig. Zum Beispiel ${LENGTH} schreiben.`,
-    openBracket: `Hinter einer Länge fehlt die schließende Klammer. Zum Beispiel ${SUM}.`,
+    openBracket: `Hinter einer Länge fehlt die schließende Klammer. Zum Beispiel ${BRACKETED}.`,
     divideByZero: `Durch 0 lässt sich nicht teilen. Zum Beispiel ${LENGTH} schreiben.`,
-    notPlain:
-      'Eine Länge lässt sich nur mit einer einfachen Zahl malnehmen oder teilen. Zum Beispiel 3 * 30 cm.',
+    notPlain: `Eine Länge lässt sich nur mit einer einfachen Zahl malnehmen oder teilen. Zum Beispiel ${PRODUCT}.`,
     tooLong: 'Dieser Text ist zu lang für eine Länge. Zum Beispiel 132 cm schreiben.',
     tooFine: 'Diese Zahl ist zu groß oder zu fein für eine Länge. Zum Beispiel 132 cm schreiben.',
     notStep: ({ text }, t) => `In Schritten von ${t.quote(text)} schneidet kein Laden. ${steps(t)}`,
@@ -89,15 +100,14 @@ export const common: CommonWords = {
     notWhole: ({ what }, t) => `${t.label(what)}: nur ganze Zahlen, zum Beispiel 4.`,
     lessThanHalfPercent: ({ what, text }, t) =>
       `${t.label(what)}: „${text}“ wäre weniger als 1/2 %. Für 3 % nur 3 schreiben.`,
-    notChoice: ({ text, choices }, t) =>
-      `${t.quote(text)} steht nicht zur Wahl. Möglich: ${choices.join(' oder ')}.`,
+    notChoice: ({ text, choices }, t) => `${t.quote(text)} steht nicht zur Wahl. Möglich: ${or(choices, t)}.`,
     notCurrency: ({ text }, t) => `${t.quote(text)} ist kein Code aus drei Buchstaben. Zum Beispiel EUR.`,
     otherCurrency: ({ text, named, here }, t) =>
       `${t.quote(text)} ist in ${named}, gerechnet wird hier in ${here}. Bitte in ${here} schreiben, zum Beispiel ${so(PRICE, t)}.`,
     notUnits: 'Als Einheit geht nur in oder cm. Bitte units="cm" oder units="in" schreiben.',
     measuredLess: ({ what, measured, reckoned }, t) =>
       `${t.label(what)}: gemessen ${t.l(measured)}, gerechnet ${t.l(reckoned)}. Stimmt das Maß noch?`,
-    overageTooLarge: 'Die Zugabe ist größer als der Quilt selbst. Zum Beispiel 10 cm.',
+    overageTooLarge: 'Der Überstand ist größer als der Quilt selbst. Zum Beispiel 10 cm.',
 
     // Why a list cannot be planned.
     sizeOfNothing: 'Ein Maß muss mehr als 0 sein. Zum Beispiel 9 cm.',
@@ -118,7 +128,7 @@ export const common: CommonWords = {
     washedWider: ({ width }, t) =>
       `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den gerechneten Wert nehmen.`,
     selvages: ({ width, usable }, t) =>
-      `Stoff, der als ${t.l(width)} breit verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
+      `Stoff, der mit ${t.l(width)} Breite verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
 
     ofCloth: ({ number, says }, t) => `Stoff ${number}: ${t.say(says)}`,
 

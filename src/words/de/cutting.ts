@@ -23,7 +23,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   title: 'Zuschneideplan',
   labels: {
     list: 'Zuschneideliste',
-    sheet: 'Zugeschnitten aus',
+    sheet: 'Zuschneiden aus',
     seam: 'Nahtzugabe',
     oneWay: 'Muster mit Richtung',
     ruler: 'Länge des Lineals',

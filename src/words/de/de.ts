@@ -6,6 +6,7 @@ import { borders } from './borders.js';
 import { common } from './common.js';
 import { cutting } from './cutting.js';
 import { face } from './face.js';
+import { sleeve } from './sleeve.js';
 import { spreadsheet } from './spreadsheet.js';
 import { top } from './top.js';
 import { worksheet } from './worksheet.js';
@@ -15,5 +16,5 @@ export const de: Language = {
   common,
   face,
   spreadsheet,
-  calculators: { backing, batting, binding, borders, cutting, top, worksheet },
+  calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
 };

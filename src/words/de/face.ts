@@ -37,7 +37,7 @@ export const face: Sentences<FaceSayings> = {
   howHead: 'So gerechnet',
   fewerSettings: 'Weniger Angaben',
   moreSettings: ({ labels }) => `Mehr: ${labels.join(', ')}`,
-  oneMore: 'noch einer, falls vorhanden',
+  oneMore: 'weiterer Eintrag, falls nötig',
   yourOwn: 'eigener Wert',
   measured: 'gemessen',
   putBack: ({ value }) => `zurück auf ${value}`,

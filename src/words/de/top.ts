@@ -41,7 +41,7 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
     runsRound: 'Auf die Spitze gestellt laufen Zwischenstreifen um jeden Block, auch außen.',
     unfinishedSize: ({ size }, t) => t.size(size),
     moreEachWay: ({ allowance }, t) => `je Richtung ${t.l(allowance)} mehr`,
-    upToMark: ({ size }, t) => `${t.formula(size)}, aufgerundet auf den Strich`,
+    upToMark: ({ size }, t) => `${t.formula(size)}, aufgerundet auf den Linealstrich`,
     stripsAcross: ({ need }, t) => `Streifen quer zum Fadenlauf: ${equals(t.formula(need), t.l(need))}`,
     onlyBlocks: 'außer den Blöcken nichts zuzuschneiden',
     ifAllFromOne: 'Stoff, wenn alles aus einem ist',

@@ -1,0 +1,55 @@
+import type { Answer } from '../../ledger/answer.js';
+import { clothFields, type Cloth } from '../../ledger/cloth.js';
+import type { Input, Ledger } from '../../ledger/ledger.js';
+import { lengthField, sideField } from '../../ledger/lengths.js';
+import type { Quantity } from '../../ledger/quantity.js';
+import type { Size } from '../../ledger/quilt.js';
+import { shopFields, type ShopRow } from '../../ledger/shop.js';
+import type { Exact } from '../../measure/exact.js';
+import { sayings, type Message } from '../../measure/message.js';
+import { SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP } from '../../trade/conventions.js';
+
+export const sleeveFields = {
+  width: sideField(),
+  stripWidth: lengthField({ initial: SLEEVE_STRIP, most: '40 in' }),
+  short: lengthField({ initial: SLEEVE_SHORT, zero: true, most: '20 in' }),
+  hem: lengthField({ initial: SLEEVE_HEM, zero: true, most: '4 in', more: true }),
+  ...clothFields,
+  seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
+  ...shopFields,
+};
+
+/** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `fabricWidth`, … */
+export type SleeveInput = Input<typeof sleeveFields>;
+
+/** The rows that it reckons. */
+export type SleeveRow = 'finished' | 'cutLength' | 'depth' | 'strips' | 'washedWidth' | ShopRow;
+
+export type SleeveLedger = Ledger<typeof sleeveFields, SleeveRow>;
+
+/** What it says. */
+export interface SleeveSayings {
+  tooNarrow: { width: Exact };
+  seamsTakeAll: { strip: Exact };
+  joinsTakeAll: { cloth: Exact };
+  /** How far the strips reach, beside what is needed. */
+  stripsReach: { reach: Quantity; need: Quantity };
+  sleeveStrip: undefined;
+  stripToJoin: undefined;
+  seeLeftover: undefined;
+  summary: { strips: number; finished: Exact; depth: Exact };
+  picture: { summary: Message };
+  sleeve: undefined;
+  sleeveSide: { side: Exact };
+}
+
+export const say = sayings<SleeveSayings>();
+
+/** What {@link reckonSleeve} gives back. */
+export interface SleeveAnswer extends Answer {
+  /** The finished sleeve: along the quilt's top edge, and its depth when it lies flat. */
+  finished: Size;
+  /** Strips across the cloth, joined end to end. */
+  strips: number;
+  used: { cloth: Cloth; quilt: Exact; short: Exact };
+}

@@ -1,0 +1,31 @@
+import { sleeveFields, type SleeveAnswer } from '../../calculators/sleeve/shape.js';
+import { sleeve } from '../../calculators/sleeve/sleeve.js';
+import { propertiesOf } from '../../face/calculator.js';
+import { Face } from '../../face/face.js';
+import { inEnglish } from '../../words/en/english.js';
+import { sleeve as words } from '../../words/en/sleeve.js';
+
+/**
+ * The sleeve that a quilt hangs by: its strip, its joins and its cloth.
+ *
+ * @tagname quilt-sleeve
+ */
+export class QuiltSleeve extends Face<SleeveAnswer> {
+  static override properties = propertiesOf(sleeveFields);
+
+  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  declare stripWidth: string | number | undefined;
+  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+  declare short: string | number | undefined;
+  /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+  declare hem: string | number | undefined;
+
+  override readonly calculator = sleeve;
+  protected override readonly english = inEnglish(words);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'quilt-sleeve': QuiltSleeve;
+  }
+}
