@@ -56,8 +56,8 @@ const input = (attributes) =>
 const write = () => {
   const settings = chosen();
   at('#host-field').hidden = settings.how !== 'frame';
-  const unfinished = all().flatMap(({ result, calculator: { title } }) =>
-    (result.errors ?? []).map(({ message }) => `${title}: ${message}`),
+  const unfinished = all().flatMap(({ result, teller }) =>
+    (result.errors ?? []).map(({ message }) => `${teller.words.title}: ${message}`),
   );
   const [trouble] = [...unfinished, ...wrongFabrics(), troubleWith(settings)].filter(Boolean);
   at('#folder-warning').textContent = warningOf(settings);
@@ -74,7 +74,7 @@ const folderOf = ({ folder }) => (folder.endsWith('/') ? folder : `${folder}/`);
 
 // What readers may not change
 
-const lockBox = (element, key, { label }) => {
+const lockBox = (element, key) => {
   const attribute = attributeOf(key);
   const box = input({
     type: 'checkbox',
@@ -87,19 +87,17 @@ const lockBox = (element, key, { label }) => {
     showLocks();
     write();
   });
-  return labelled(label, box);
+  return labelled(element.teller.label(key), box);
 };
 
 /** A group of boxes for each sheet; folded where there are several. */
 const listLocks = () => {
   const groups = all().map((element) => {
-    const boxes = Object.entries(element.calculator.fields).map(([key, field]) =>
-      lockBox(element, key, field),
-    );
+    const boxes = Object.keys(element.calculator.fields).map((key) => lockBox(element, key));
     if (element === calculator() && !partsOf(element).length) return boxes;
     const group = document.createElement('details');
     const summary = document.createElement('summary');
-    summary.textContent = element.calculator.title;
+    summary.textContent = element.teller.words.title;
     group.append(summary, ...boxes);
     return [group];
   });
@@ -128,7 +126,7 @@ const noteOf = ({ id }) =>
 const listParts = () => {
   at('#parts').replaceChildren(
     ...Object.entries(STARTS).map(([name, { letters }]) => {
-      const { title } = kept[name].calculator;
+      const { title } = kept[name].teller.words;
       const line = lineOf(`part.${name}`);
       const letter = input({
         name: `letters.${name}`,
@@ -183,12 +181,13 @@ const declared = (given) =>
   );
 
 /** What the field itself says of a text that it cannot read. */
-const refusalOf = (field, text) => {
+const refusalOf = (field, text, key) => {
+  const { lengthStyle, teller } = kept.backing;
   try {
-    if (text) field.read(text, calculator().lengthStyle);
+    if (text) field.read(text, lengthStyle, key);
     return '';
-  } catch ({ message }) {
-    return message;
+  } catch ({ problem }) {
+    return teller.say(problem);
   }
 };
 
@@ -218,9 +217,9 @@ const wrongFabrics = () => {
   return Object.keys(FABRICS).flatMap((letter) => {
     const swatch = given[`swatch.${letter}`];
     const sentences = [
-      refusalOf(price, given[`price.${letter}`]),
+      refusalOf(price, given[`price.${letter}`], 'price'),
       isSwatch(swatch) ? '' : `“${swatch}” is not a colour. Write it like #3f6f86 or slategray.`,
-      refusalOf(fabricWidth, given[`width.${letter}`]),
+      refusalOf(fabricWidth, given[`width.${letter}`], 'fabricWidth'),
     ].filter(Boolean);
     say(`fabric.${letter}`, sentences);
     return sentences.map((sentence) => `Fabric ${letter}: ${sentence}`);

@@ -84,12 +84,12 @@ const clothOf = ({ localName, result: { buy, working } }) => {
 
 /** The answer in words, as the sheet has it. */
 const answerOf = (element) => {
-  const { calculator, result, lengthStyle, flow } = element;
-  const [lead, large] = calculator.headline?.(result, lengthStyle) ?? [
+  const { result, good, flow } = element;
+  const { lead, large } = element.ownHeadline(good) ?? {
     // Cloth for several parts of a quilt is bought together.
-    flow?.values.shared ? 'By itself' : 'Buy',
-    result.buy.text + clothOf(element),
-  ];
+    lead: flow?.values.shared ? 'By itself' : 'Buy',
+    large: result.buy.text + clothOf(element),
+  };
   return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };
 };
 
@@ -125,7 +125,7 @@ const calculatorOf = (element, locks, title) => {
   const fabrics = fabricsOf(element).map((fabric) =>
     make('quilt-fabric', Object.fromEntries(settingsOf(fabric)), ...shoppingLines(element, fabric)),
   );
-  const parts = partsOf(element).map((part) => calculatorOf(part, locks, part.calculator.title));
+  const parts = partsOf(element).map((part) => calculatorOf(part, locks, part.teller.words.title));
   return make(element.localName, attributes, ...fabrics, ...parts);
 };
 
@@ -134,7 +134,7 @@ const wordsOf = (element) =>
   element.localName === 'quilt-worksheet'
     ? [
         ...fabricsOf(element).flatMap((fabric) => shoppingLines(element, fabric)),
-        ...partsOf(element).flatMap((part) => fallbackOf(part, part.calculator.title)),
+        ...partsOf(element).flatMap((part) => fallbackOf(part, part.teller.words.title)),
       ]
     : fallbackOf(element);
 
@@ -218,7 +218,7 @@ export const snippetOf = (element, { how, folder, host, locks }) => {
   const address = frameAddress(element, { folder, host: new URL(host).origin, locks });
   const frame = make('iframe', {
     src: address,
-    title: `${element.calculator.title} calculator`,
+    title: `${element.teller.words.title} calculator`,
     width: '100%',
     height: '700',
     style: 'border: 0',

@@ -77,7 +77,10 @@ export type BackingLayout = Written<Layout>;
  * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
  * Impossible inputs give `errors`, never an exception.
  */
-export const reckonBacking: Calculator<BackingInput, BackingAnswer> = headless(backing, backingWords);
+export const reckonBacking: Calculator<BackingInput, BackingAnswer> = /* @__PURE__ */ headless(
+  backing,
+  backingWords,
+);
 
 /** What {@link reckonBatting} gives back. Lengths are exact inches. */
 export type BattingResult = Result<BattingAnswer>;
@@ -89,7 +92,10 @@ export type BattingRoll = BattingResult['rolls'][number];
  * Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. Impossible inputs
  * give `errors`, never an exception.
  */
-export const reckonBatting: Calculator<BattingInput, BattingAnswer> = headless(batting, battingWords);
+export const reckonBatting: Calculator<BattingInput, BattingAnswer> = /* @__PURE__ */ headless(
+  batting,
+  battingWords,
+);
 
 /** What {@link reckonBinding} gives back. Lengths are exact inches. */
 export type BindingResult = Result<BindingAnswer>;
@@ -97,7 +103,10 @@ export type BindingResult = Result<BindingAnswer>;
  * Cloth for a quilt's binding: strips across the cloth joined end to end, or squares for continuous bias; and the same
  * from fat quarters. Impossible inputs give `errors`, never an exception.
  */
-export const reckonBinding: Calculator<BindingInput, BindingAnswer> = headless(binding, bindingWords);
+export const reckonBinding: Calculator<BindingInput, BindingAnswer> = /* @__PURE__ */ headless(
+  binding,
+  bindingWords,
+);
 
 /** What {@link reckonBorders} gives back; `fabric` and `buy` are for all borders from one cloth. Lengths are exact inches. */
 export type BordersResult = Result<BordersAnswer>;
@@ -109,7 +118,10 @@ export type BorderPiece = Written<OneBorderPiece>;
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
  * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
  */
-export const reckonBorders: Calculator<BordersInput, BordersAnswer> = headless(borders, bordersWords);
+export const reckonBorders: Calculator<BordersInput, BordersAnswer> = /* @__PURE__ */ headless(
+  borders,
+  bordersWords,
+);
 
 /** What {@link reckonCutting} gives back. Lengths are exact inches. */
 export type CuttingResult = Result<CuttingAnswer>;
@@ -119,7 +131,10 @@ export type FabricPlan = Written<Plan>;
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
  */
-export const reckonCutting: PlanningCalculator<CuttingInput, CuttingAnswer> = headless(cutting, cuttingWords);
+export const reckonCutting: PlanningCalculator<CuttingInput, CuttingAnswer> = /* @__PURE__ */ headless(
+  cutting,
+  cuttingWords,
+);
 
 /** What {@link reckonSleeve} gives back. Lengths are exact inches. */
 export type SleeveResult = Result<SleeveAnswer>;
@@ -127,7 +142,10 @@ export type SleeveResult = Result<SleeveAnswer>;
  * Cloth for the sleeve that a quilt hangs by: a strip as long as the quilt is wide, joined where the cloth is narrower.
  * Impossible inputs give `errors`, never an exception.
  */
-export const reckonSleeve: Calculator<SleeveInput, SleeveAnswer> = headless(sleeve, sleeveWords);
+export const reckonSleeve: Calculator<SleeveInput, SleeveAnswer> = /* @__PURE__ */ headless(
+  sleeve,
+  sleeveWords,
+);
 
 /** What {@link reckonTop} gives back. Lengths are exact inches. */
 export type TopResult = Result<TopAnswer>;
@@ -136,7 +154,7 @@ export type TopResult = Result<TopAnswer>;
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
  * the blocks' own patches are a cut list's matter.
  */
-export const reckonTop: PlanningCalculator<TopInput, TopAnswer> = headless(top, topWords);
+export const reckonTop: PlanningCalculator<TopInput, TopAnswer> = /* @__PURE__ */ headless(top, topWords);
 
 /** What {@link reckonWorksheet} gives back. Lengths are exact inches. */
 export type WorksheetResult = Result<WorksheetAnswer>;
@@ -147,7 +165,7 @@ export type ShoppingLine = Written<Line>;
  * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
  * still gets its line.
  */
-export const reckonWorksheet: PlanningCalculator<WorksheetInput, WorksheetAnswer> = headless(
+export const reckonWorksheet: PlanningCalculator<WorksheetInput, WorksheetAnswer> = /* @__PURE__ */ headless(
   { name: 'worksheet', fields: worksheetFields, reckon: reckonPlain },
   worksheetWords,
 );

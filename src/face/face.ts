@@ -178,10 +178,17 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return nothing;
   }
 
-  /** What stands before the answer, and the answer. */
-  #headline({ answer, t }: Good<A>): { lead: string; large: string } {
+  /** What a calculator says in large type in place of what to buy, with its lead. */
+  protected ownHeadline({ answer, t }: Good<A>): { lead: string; large: string } | undefined {
     const own = this.calculator.headline?.(answer);
-    if (own) return { lead: t.say(own.lead), large: t.say(own.large) };
+    return own && { lead: t.say(own.lead), large: t.say(own.large) };
+  }
+
+  /** What stands before the answer, and the answer. */
+  #headline(good: Good<A>): { lead: string; large: string } {
+    const { answer, t } = good;
+    const own = this.ownHeadline(good);
+    if (own) return own;
     const lead = sayInFace(this.flow?.values['shared'] ? 'byItselfLead' : 'buyLead');
     return { lead: t.say(lead), large: t.bought(answer.buy) };
   }

@@ -41,8 +41,11 @@ const classes = (await loaded(names.map((name) => `src/elements/${name}/${name}.
 const fieldsOf = async ({ tagName }: Element): Promise<Fields> => {
   const name = tagName.replace('quilt-', '');
   if (name === 'fabric') return {};
-  const folder = name === 'worksheet' ? 'workbook' : `calculators/${name}`;
-  const shape = (await import(`../../src/${folder}/shape.ts`)) as Record<string, Fields>;
+  const shape = (
+    name === 'worksheet'
+      ? await import('../../src/workbook/shape.js')
+      : await import(`../../src/calculators/${name}/shape.ts`)
+  ) as Record<string, Fields>;
   return shape[`${name}Fields`]!;
 };
 const choices = (type: string): string[] => Array.from(type.matchAll(/'([^']+)'/g), ([, value]) => value!);

@@ -12,6 +12,7 @@ import { cutting } from '../../src/words/en/cutting.js';
 import { inEnglish } from '../../src/words/en/english.js';
 import { face } from '../../src/words/en/face.js';
 import { spreadsheet } from '../../src/words/en/spreadsheet.js';
+import { sleeve } from '../../src/words/en/sleeve.js';
 import { top } from '../../src/words/en/top.js';
 import { worksheet } from '../../src/words/en/worksheet.js';
 import type { Language } from '../../src/words/language.js';
@@ -89,7 +90,7 @@ describe('a language', () => {
     face,
     spreadsheet,
     calculators: {
-      ...{ batting, binding, borders, cutting, top, worksheet },
+      ...{ batting, binding, borders, cutting, sleeve, top, worksheet },
       backing: { ...backing, labels: { ...backing.labels, panels: 'Panely' } },
     },
   };
