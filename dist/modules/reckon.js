@@ -3,6 +3,7 @@ import { batting as batting$1 } from './calculators/batting/batting.js';
 import { binding as binding$1 } from './calculators/binding/binding.js';
 import { borders as borders$1 } from './calculators/borders/borders.js';
 import { cutting as cutting$1 } from './calculators/cutting/cutting.js';
+import { sleeve as sleeve$1 } from './calculators/sleeve/sleeve.js';
 import { top as top$1 } from './calculators/top/top.js';
 import { reckonPlain } from './workbook/plain.js';
 import { worksheetFields } from './workbook/shape.js';
@@ -11,6 +12,7 @@ import { batting } from './words/en/batting.js';
 import { binding } from './words/en/binding.js';
 import { borders } from './words/en/borders.js';
 import { cutting } from './words/en/cutting.js';
+import { sleeve } from './words/en/sleeve.js';
 import { top } from './words/en/top.js';
 import { worksheet } from './words/en/worksheet.js';
 import { headless } from './words/headless.js';
@@ -22,38 +24,43 @@ export { learn } from './words/languages.js';
  * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
  * Impossible inputs give `errors`, never an exception.
  */
-const reckonBacking = headless(backing$1, backing);
+const reckonBacking = /* @__PURE__ */ headless(backing$1, backing);
 /**
  * Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. Impossible inputs
  * give `errors`, never an exception.
  */
-const reckonBatting = headless(batting$1, batting);
+const reckonBatting = /* @__PURE__ */ headless(batting$1, batting);
 /**
  * Cloth for a quilt's binding: strips across the cloth joined end to end, or squares for continuous bias; and the same
  * from fat quarters. Impossible inputs give `errors`, never an exception.
  */
-const reckonBinding = headless(binding$1, binding);
+const reckonBinding = /* @__PURE__ */ headless(binding$1, binding);
 /**
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
  * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
  */
-const reckonBorders = headless(borders$1, borders);
+const reckonBorders = /* @__PURE__ */ headless(borders$1, borders);
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
  */
-const reckonCutting = headless(cutting$1, cutting);
+const reckonCutting = /* @__PURE__ */ headless(cutting$1, cutting);
+/**
+ * Cloth for the sleeve that a quilt hangs by: a strip as long as the quilt is wide, joined where the cloth is narrower.
+ * Impossible inputs give `errors`, never an exception.
+ */
+const reckonSleeve = /* @__PURE__ */ headless(sleeve$1, sleeve);
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
  * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
  * the blocks' own patches are a cut list's matter.
  */
-const reckonTop = headless(top$1, top);
+const reckonTop = /* @__PURE__ */ headless(top$1, top);
 /**
  * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
  * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
  * still gets its line.
  */
-const reckonWorksheet = headless({ name: 'worksheet', fields: worksheetFields, reckon: reckonPlain }, worksheet);
+const reckonWorksheet = /* @__PURE__ */ headless({ name: 'worksheet', fields: worksheetFields, reckon: reckonPlain }, worksheet);
 
-export { reckonBacking, reckonBatting, reckonBinding, reckonBorders, reckonCutting, reckonTop, reckonWorksheet };
+export { reckonBacking, reckonBatting, reckonBinding, reckonBorders, reckonCutting, reckonSleeve, reckonTop, reckonWorksheet };

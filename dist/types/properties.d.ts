@@ -5,6 +5,7 @@ import type { QuiltBinding } from './elements/binding/binding.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
+import type { QuiltSleeve } from './elements/sleeve/sleeve.js';
 import type { QuiltTop } from './elements/top/top.js';
 import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
 
@@ -280,6 +281,51 @@ export interface QuiltFabricProperties {
   /** A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
 `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into. */
   swatch?: QuiltFabric['swatch'] | undefined;
+}
+
+/** What can be set on `<quilt-sleeve>`. */
+export interface QuiltSleeveProperties {
+  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  stripWidth?: QuiltSleeve['stripWidth'] | undefined;
+  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+  short?: QuiltSleeve['short'] | undefined;
+  /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+  hem?: QuiltSleeve['hem'] | undefined;
+  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  units?: QuiltSleeve['units'] | undefined;
+  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  shown?: QuiltSleeve['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltSleeve['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltSleeve['fabric'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
+quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  max?: QuiltSleeve['max'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltSleeve['measured'] | undefined;
+  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  flow?: QuiltSleeve['flow'] | undefined;
+  /** Finished width. A length as people write it; a bare number is in `units`. */
+  width?: QuiltSleeve['width'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  fabricWidth?: QuiltSleeve['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltSleeve['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltSleeve['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltSleeve['increment'] | undefined;
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
+  price?: QuiltSleeve['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  currency?: QuiltSleeve['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltSleeve['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltSleeve['required'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltSleeve['disabled'] | undefined;
 }
 
 /** What can be set on `<quilt-top>`. */

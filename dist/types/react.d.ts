@@ -6,6 +6,7 @@ import type { QuiltBinding } from './elements/binding/binding.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
+import type { QuiltSleeve } from './elements/sleeve/sleeve.js';
 import type { QuiltTop } from './elements/top/top.js';
 import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
 import type {
@@ -15,6 +16,7 @@ import type {
   QuiltBordersProperties,
   QuiltCuttingProperties,
   QuiltFabricProperties,
+  QuiltSleeveProperties,
   QuiltTopProperties,
   QuiltWorksheetProperties,
 } from './properties.js';
@@ -63,6 +65,14 @@ export interface QuiltFabricProps extends Props<QuiltFabric, QuiltFabricProperti
   'fabric-width'?: QuiltFabric['fabricWidth'] | undefined;
 }
 
+/** Props of `<quilt-sleeve>` in JSX. */
+export interface QuiltSleeveProps extends Props<QuiltSleeve, QuiltSleeveProperties> {
+  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  'strip-width'?: QuiltSleeve['stripWidth'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  'fabric-width'?: QuiltSleeve['fabricWidth'] | undefined;
+}
+
 /** Props of `<quilt-top>` in JSX. */
 export interface QuiltTopProps extends Props<QuiltTop, QuiltTopProperties> {
   /** Usable width of the cloth, selvages off. Default `40 in`. */
@@ -84,6 +94,7 @@ declare module 'react' {
       'quilt-borders': QuiltBordersProps;
       'quilt-cutting': QuiltCuttingProps;
       'quilt-fabric': QuiltFabricProps;
+      'quilt-sleeve': QuiltSleeveProps;
       'quilt-top': QuiltTopProps;
       'quilt-worksheet': QuiltWorksheetProps;
     }

@@ -3,6 +3,7 @@ import type { BattingAnswer, BattingInput } from './calculators/batting/shape.js
 import type { BindingAnswer, BindingInput } from './calculators/binding/shape.js';
 import type { Border as OneBorder, BorderPiece as OneBorderPiece, BordersAnswer, BordersInput } from './calculators/borders/shape.js';
 import type { CuttingAnswer, CuttingInput, FabricPlan as Plan } from './calculators/cutting/shape.js';
+import type { SleeveAnswer, SleeveInput } from './calculators/sleeve/shape.js';
 import type { TopAnswer, TopInput } from './calculators/top/shape.js';
 import type { Answer as AnyAnswer } from './ledger/answer.js';
 import type { Planner } from './ledger/planning.js';
@@ -11,7 +12,7 @@ import { type WorksheetInput } from './workbook/plain.js';
 import { type ShoppingLine as Line, type WorksheetAnswer } from './workbook/shape.js';
 import type { Refused, Result, Written } from './words/told.js';
 export type { Problem, Refused, WorkingRow as Row, WrittenCut as Cut, WrittenMoney as Money, WrittenPurchase as Purchase, } from './words/told.js';
-export type { BackingInput, BattingInput, BindingInput, BordersInput, CuttingInput, TopInput, WorksheetInput, };
+export type { BackingInput, BattingInput, BindingInput, BordersInput, CuttingInput, SleeveInput, TopInput, WorksheetInput, };
 export { learn } from './words/languages.js';
 /** What every calculator gives back. */
 export type Answer = Result<AnyAnswer>;
@@ -70,6 +71,13 @@ export type FabricPlan = Written<Plan>;
  * to edge; every plan is checked before it is given back. Impossible inputs give `errors`, never an exception.
  */
 export declare const reckonCutting: PlanningCalculator<CuttingInput, CuttingAnswer>;
+/** What {@link reckonSleeve} gives back. Lengths are exact inches. */
+export type SleeveResult = Result<SleeveAnswer>;
+/**
+ * Cloth for the sleeve that a quilt hangs by: a strip as long as the quilt is wide, joined where the cloth is narrower.
+ * Impossible inputs give `errors`, never an exception.
+ */
+export declare const reckonSleeve: Calculator<SleeveInput, SleeveAnswer>;
 /** What {@link reckonTop} gives back. Lengths are exact inches. */
 export type TopResult = Result<TopAnswer>;
 /**

@@ -6,6 +6,7 @@ import type { QuiltBinding } from './elements/binding/binding.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
+import type { QuiltSleeve } from './elements/sleeve/sleeve.js';
 import type { QuiltTop } from './elements/top/top.js';
 import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
 import type {
@@ -15,6 +16,7 @@ import type {
   QuiltBordersProperties,
   QuiltCuttingProperties,
   QuiltFabricProperties,
+  QuiltSleeveProperties,
   QuiltTopProperties,
   QuiltWorksheetProperties,
 } from './properties.js';
@@ -41,6 +43,7 @@ declare module 'vue' {
     'quilt-borders': Defined<QuiltBorders, QuiltBordersProperties>;
     'quilt-cutting': Defined<QuiltCutting, QuiltCuttingProperties>;
     'quilt-fabric': Defined<QuiltFabric, QuiltFabricProperties>;
+    'quilt-sleeve': Defined<QuiltSleeve, QuiltSleeveProperties>;
     'quilt-top': Defined<QuiltTop, QuiltTopProperties>;
     'quilt-worksheet': Defined<QuiltWorksheet, QuiltWorksheetProperties>;
   }

@@ -19,4 +19,14 @@ export const BED_SIZES = {
 
 export type Bed = keyof typeof BED_SIZES;
 
-export const BEDS = Object.keys(BED_SIZES) as Bed[];
+/** What the quilt is for: no bed, or one of these. Written out, so that a bundler can leave it out where nobody asks for it. */
+export const BED_CHOICES: readonly ['none', ...Bed[]] = [
+  'none',
+  'crib',
+  'twin',
+  'twin-long',
+  'full',
+  'queen',
+  'king',
+  'california-king',
+];

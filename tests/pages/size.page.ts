@@ -6,18 +6,19 @@ import { weights } from '../tools/weigh.mjs';
  * than that. The goal, where there is one, stands beside it; what has come within its goal has to stay there.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 28_600, goal: 20_000 },
-  batting: { ceiling: 30_300, goal: 24_000 },
-  binding: { ceiling: 29_800, goal: 24_000 },
-  borders: { ceiling: 32_100, goal: 24_000 },
-  top: { ceiling: 39_000, goal: 27_000 },
-  cutting: { ceiling: 40_800 },
-  fabric: { ceiling: 26_500 },
-  worksheet: { ceiling: 44_600 },
-  'backing, binding, borders, batting together': { ceiling: 42_400, goal: 34_000 },
-  everything: { ceiling: 62_400, goal: 53_000 },
-  'everything, classic script': { ceiling: 62_300, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 34_900 },
+  backing: { ceiling: 35_800, goal: 20_000 },
+  batting: { ceiling: 38_000, goal: 24_000 },
+  binding: { ceiling: 37_400, goal: 24_000 },
+  borders: { ceiling: 39_500, goal: 24_000 },
+  sleeve: { ceiling: 34_700 },
+  top: { ceiling: 45_700, goal: 27_000 },
+  cutting: { ceiling: 48_900 },
+  fabric: { ceiling: 33_200 },
+  worksheet: { ceiling: 55_700 },
+  'backing, binding, borders, batting together': { ceiling: 52_100, goal: 34_000 },
+  everything: { ceiling: 77_900, goal: 53_000 },
+  'everything, classic script': { ceiling: 77_900, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 52_400 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -120,11 +120,17 @@ class Face extends Typed {
     more(_good) {
         return nothing;
     }
-    /** What stands before the answer, and the answer. */
-    #headline({ answer, t }) {
+    /** What a calculator says in large type in place of what to buy, with its lead. */
+    ownHeadline({ answer, t }) {
         const own = this.calculator.headline?.(answer);
+        return own && { lead: t.say(own.lead), large: t.say(own.large) };
+    }
+    /** What stands before the answer, and the answer. */
+    #headline(good) {
+        const { answer, t } = good;
+        const own = this.ownHeadline(good);
         if (own)
-            return { lead: t.say(own.lead), large: t.say(own.large) };
+            return own;
         const lead = sayInFace(this.flow?.values['shared'] ? 'byItselfLead' : 'buyLead');
         return { lead: t.say(lead), large: t.bought(answer.buy) };
     }

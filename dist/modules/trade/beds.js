@@ -10,6 +10,16 @@ const BED_SIZES = {
     king: { width: '78', length: '80' },
     'california-king': { width: '72', length: '84' },
 };
-const BEDS = Object.keys(BED_SIZES);
+/** What the quilt is for: no bed, or one of these. Written out, so that a bundler can leave it out where nobody asks for it. */
+const BED_CHOICES = [
+    'none',
+    'crib',
+    'twin',
+    'twin-long',
+    'full',
+    'queen',
+    'king',
+    'california-king',
+];
 
-export { BEDS, BED_SIZES };
+export { BED_CHOICES, BED_SIZES };

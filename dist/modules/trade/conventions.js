@@ -30,5 +30,10 @@ const RULER_MARK = { in: '1/8 in', cm: '1 mm' };
 const BED_DROP = '12 in';
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
 const BOLT = '15 yd';
+/** The strip that a hanging sleeve is made of: "2023 quilt show quilt sleeve instructions", Hill Country Quilt Guild. */
+const SLEEVE_STRIP = '8 1/2 in';
+/** How far a hanging sleeve ends short of each side of the quilt, and each of the two turns of its hems. From memory. */
+const SLEEVE_SHORT = '1 in';
+const SLEEVE_HEM = '1/2 in';
 
-export { BACKING_SEAM, BED_DROP, BINDING_ALLOWANCE, BINDING_STRIP, BOLT, COTTON_WIDTH, FAT_QUARTER, MITRE_SAFETY, OVERAGE, QUILT_THICKNESS, RULER_MARK, SEAM, STEP };
+export { BACKING_SEAM, BED_DROP, BINDING_ALLOWANCE, BINDING_STRIP, BOLT, COTTON_WIDTH, FAT_QUARTER, MITRE_SAFETY, OVERAGE, QUILT_THICKNESS, RULER_MARK, SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP, STEP };

@@ -3,6 +3,7 @@ const STRENGTH = {
     up: 0,
     step: 0,
     mark: 0,
+    coin: 0,
     '+': 1,
     '−': 1,
     '×': 2,

@@ -40,6 +40,11 @@ export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
     lists(answer: A): Listing[];
     /** What an element shows besides, under its lists. */
     protected more(_good: Good<A>): unknown;
+    /** What a calculator says in large type in place of what to buy, with its lead. */
+    protected ownHeadline({ answer, t }: Good<A>): {
+        lead: string;
+        large: string;
+    } | undefined;
     /** What is copied and downloaded. */
     protected cells({ answer, result, t }: Good<A>): Cells;
     /** What a spreadsheet file has under the rows, in place of what to cut. */

@@ -37,4 +37,5 @@ export declare const BED_SIZES: {
     };
 };
 export type Bed = keyof typeof BED_SIZES;
-export declare const BEDS: Bed[];
+/** What the quilt is for: no bed, or one of these. Written out, so that a bundler can leave it out where nobody asks for it. */
+export declare const BED_CHOICES: readonly ['none', ...Bed[]];

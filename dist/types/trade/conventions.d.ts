@@ -39,3 +39,8 @@ export declare const RULER_MARK: {
 export declare const BED_DROP = "12 in";
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
 export declare const BOLT = "15 yd";
+/** The strip that a hanging sleeve is made of: "2023 quilt show quilt sleeve instructions", Hill Country Quilt Guild. */
+export declare const SLEEVE_STRIP = "8 1/2 in";
+/** How far a hanging sleeve ends short of each side of the quilt, and each of the two turns of its hems. From memory. */
+export declare const SLEEVE_SHORT = "1 in";
+export declare const SLEEVE_HEM = "1/2 in";

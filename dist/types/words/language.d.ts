@@ -5,6 +5,7 @@ import type { batting } from './en/batting.js';
 import type { binding } from './en/binding.js';
 import type { borders } from './en/borders.js';
 import type { cutting } from './en/cutting.js';
+import type { sleeve } from './en/sleeve.js';
 import type { top } from './en/top.js';
 import type { worksheet } from './en/worksheet.js';
 import type { FaceSayings } from './face-sayings.js';
@@ -17,6 +18,7 @@ export interface CalculatorsWords extends Record<CalculatorName, OwnWords> {
     binding: typeof binding;
     borders: typeof borders;
     cutting: typeof cutting;
+    sleeve: typeof sleeve;
     top: typeof top;
     worksheet: typeof worksheet;
 }

@@ -4,12 +4,12 @@ import { lengthsField, lengthField } from '../../ledger/lengths.js';
 import { quiltFields, overageField } from '../../ledger/quilt.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
-import { BEDS } from '../../trade/beds.js';
+import { BED_CHOICES } from '../../trade/beds.js';
 import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField } from './packages.js';
 
 const battingFields = {
-    bed: choiceField(['none', ...BEDS]),
+    bed: choiceField(BED_CHOICES),
     width: optional(quiltFields.width),
     length: optional(quiltFields.length),
     drop: lengthField({ initial: BED_DROP, zero: true, most: '60 in' }),

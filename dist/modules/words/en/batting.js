@@ -9,11 +9,11 @@ const USUAL = {
 };
 const LIKE = 'Write it like large 90 x 100 @ 29.';
 const BUTTED = ', butted edge to edge with no overlap';
-const PACKAGES = { one: 'package', other: 'packages' };
 /** `1 twin package`; a package may have no name. */
 const packages = (count, name, t) => {
     const called = typeof name === 'string' ? name : t.say(name);
-    return [count, called, t.form(count, PACKAGES)].filter(Boolean).join(' ');
+    const ofThat = (form) => [called, form].filter(Boolean).join(' ');
+    return t.many(count, { one: ofThat('package'), other: ofThat('packages') });
 };
 /** The batting's words in English. */
 const batting = {

@@ -1,0 +1,38 @@
+const STRIPS = { one: 'strip', other: 'strips' };
+/** The hanging sleeve's words in English. */
+const sleeve = {
+    title: 'Hanging sleeve',
+    labels: {
+        stripWidth: 'Strip, cut width',
+        short: 'Short of each side',
+        hem: 'Each turn of a hem',
+        finished: 'Sleeve, finished length',
+        cutLength: 'Cut length',
+        depth: 'Depth when it lies flat',
+        seam: 'Seam allowance',
+        strips: 'Strips across the cloth',
+    },
+    hints: {
+        stripWidth: '6 1/2 in for a small quilt; shows may ask for 9 in',
+        short: 'so that the rod shows at both ends',
+        hem: 'each end is turned under twice',
+        seam: 'of the joins and of the tube',
+    },
+    options: {},
+    entries: {},
+    sentences: {
+        tooNarrow: ({ width }, t) => `A quilt ${t.l(width)} wide leaves no room for a sleeve. Write a wider quilt, like 40 in, or less beside “Short of each side”.`,
+        seamsTakeAll: ({ strip }, t) => `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like 8 1/2 in.`,
+        joinsTakeAll: ({ cloth }, t) => `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like 40 in.`,
+        stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
+        sleeveStrip: 'sleeve',
+        stripToJoin: 'sleeve strip, to join end to end',
+        seeLeftover: 'See first whether the backing’s leftover holds the sleeve.',
+        summary: ({ strips, finished, depth }, t) => `${t.many(strips, STRIPS)} for a sleeve ${t.l(finished)} long and ${t.l(depth)} deep.`,
+        picture: ({ summary }, t) => `The quilt’s top edge from behind. ${t.say(summary)}`,
+        sleeve: 'sleeve',
+        sleeveSide: ({ side }, t) => `sleeve ${t.l(side)}`,
+    },
+};
+
+export { sleeve };

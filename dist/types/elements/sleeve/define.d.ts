@@ -1,0 +1,2 @@
+import { QuiltSleeve } from './sleeve.js';
+export { QuiltSleeve };

@@ -1,0 +1,23 @@
+import { type SleeveAnswer } from '../../calculators/sleeve/shape.js';
+import { Face } from '../../face/face.js';
+/**
+ * The sleeve that a quilt hangs by: its strip, its joins and its cloth.
+ *
+ * @tagname quilt-sleeve
+ */
+export declare class QuiltSleeve extends Face<SleeveAnswer> {
+    static properties: import("lit").PropertyDeclarations;
+    /** What the strip is cut to. A length. Default `8 1/2 in`. */
+    stripWidth: string | number | undefined;
+    /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+    short: string | number | undefined;
+    /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+    hem: string | number | undefined;
+    readonly calculator: import("../../calculators/calculator.js").Calculator<SleeveAnswer>;
+    protected readonly english: import("../../words/teller.js").Vocabulary;
+}
+declare global {
+    interface HTMLElementTagNameMap {
+        'quilt-sleeve': QuiltSleeve;
+    }
+}
