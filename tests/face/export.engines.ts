@@ -12,6 +12,7 @@ import {
   TAGS,
   text,
   unfold,
+  until,
   write,
   writeAndLeave,
   type Sheet,
@@ -99,6 +100,25 @@ for (const tag of TAGS)
       expect(find(sheet, '.actions [role=status], [role=status]:not([part])')!.textContent).to.include(
         'Copied',
       );
+    });
+
+    it('is downloaded as a spreadsheet, named after the calculator', async () => {
+      const sheet = await mount(tag);
+      const names: string[] = [];
+      const files: Blob[] = [];
+      stub(HTMLAnchorElement.prototype, 'click', {
+        value(this: HTMLAnchorElement) {
+          names.push(this.download);
+        },
+      });
+      stub(URL, 'createObjectURL', { value: (file: Blob) => `blob:${files.push(file)}` });
+      await pressButton(sheet, 'Download spreadsheet');
+      await until(() => names.length > 0);
+      expect(names).to.deep.equal([`${tag.replace('quilt-', '')}.xlsx`]);
+      const [file] = files;
+      expect(file!.type).to.include('spreadsheetml');
+      // A zip archive.
+      expect(await file!.slice(0, 2).text()).to.equal('PK');
     });
 
     it('is downloaded as CSV by RFC 4180, named after the calculator', async () => {
