@@ -81,6 +81,9 @@ export interface Field<T = unknown> extends About {
 
 export type Fields = Record<string, Field>;
 
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+export const inputsOf = <F>(make: () => F): F => make();
+
 /** The values read from a calculator's fields; an optional one that was left out is undefined. */
 export type Values<F extends Fields> = { [K in keyof F]: ReturnType<F[K]['read']> };
 

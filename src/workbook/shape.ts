@@ -1,5 +1,5 @@
 import type { Answer } from '../ledger/answer.js';
-import { optional } from '../ledger/field.js';
+import { inputsOf, optional } from '../ledger/field.js';
 import { countField } from '../ledger/kinds.js';
 import type { Ledger } from '../ledger/ledger.js';
 import { lengthField } from '../ledger/lengths.js';
@@ -14,7 +14,7 @@ import { BOLT } from '../trade/conventions.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
-export const worksheetFields = {
+export const worksheetFields = /* @__PURE__ */ inputsOf(() => ({
   width: optional(quiltFields.width, { more: true }),
   length: optional(quiltFields.length, { more: true }),
   fabricWidth: optional(lengthField({ more: true })),
@@ -24,7 +24,7 @@ export const worksheetFields = {
   shrinkage,
   increment,
   currency,
-};
+}));
 
 /** The rows that it reckons: of each line what it needs, what to buy and how many bolts, and what all comes to. */
 export type WorksheetRow = `need-${string}` | `buy-${string}` | `bolts-${string}` | 'total' | 'kitCost';

@@ -8,7 +8,7 @@ import { weights } from '../tools/weigh.mjs';
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   backing: { ceiling: 35_800, goal: 20_000 },
   batting: { ceiling: 38_000, goal: 24_000 },
-  binding: { ceiling: 37_400, goal: 24_000 },
+  binding: { ceiling: 37_500, goal: 24_000 },
   borders: { ceiling: 39_500, goal: 24_000 },
   sleeve: { ceiling: 34_700 },
   top: { ceiling: 45_700, goal: 27_000 },
@@ -16,9 +16,9 @@ const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   fabric: { ceiling: 33_200 },
   worksheet: { ceiling: 55_700 },
   'backing, binding, borders, batting together': { ceiling: 52_100, goal: 34_000 },
-  everything: { ceiling: 77_900, goal: 53_000 },
+  everything: { ceiling: 78_000, goal: 53_000 },
   'everything, classic script': { ceiling: 77_900, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 52_400 },
+  'the arithmetic alone': { ceiling: 52_500 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -2,6 +2,8 @@ import { sayings } from '../measure/message.js';
 import { refuse } from './refusal.js';
 
 const say = sayings();
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+const inputsOf = (make) => make();
 /** What stands in a field when nothing is written there. */
 const initialOf = ({ initial }, { units }) => typeof initial === 'object' ? initial[units] : initial;
 const isBlank = (raw) => raw === undefined || raw === null || raw === '';
@@ -41,4 +43,4 @@ const standing = (field, value, written, style) => {
     return isRead && bare && bare !== units ? (field.marked?.(text, bare) ?? text) : text;
 };
 
-export { initialOf, isBlank, isMissing, likeIn, missing, optional, readField, say, standing, textOf };
+export { initialOf, inputsOf, isBlank, isMissing, likeIn, missing, optional, readField, say, standing, textOf };

@@ -1,4 +1,4 @@
-import { optional } from '../ledger/field.js';
+import { inputsOf, optional } from '../ledger/field.js';
 import { countField } from '../ledger/kinds.js';
 import { lengthField } from '../ledger/lengths.js';
 import { quiltFields } from '../ledger/quilt.js';
@@ -7,7 +7,7 @@ import { soldLength } from '../measure/shop.js';
 import { BOLT } from '../trade/conventions.js';
 
 const { shrinkage, increment, currency } = shopFields;
-const worksheetFields = {
+const worksheetFields = /* @__PURE__ */ inputsOf(() => ({
     width: optional(quiltFields.width, { more: true }),
     length: optional(quiltFields.length, { more: true }),
     fabricWidth: optional(lengthField({ more: true })),
@@ -17,6 +17,6 @@ const worksheetFields = {
     shrinkage,
     increment,
     currency,
-};
+}));
 
 export { worksheetFields };

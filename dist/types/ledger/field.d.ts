@@ -115,6 +115,8 @@ export interface Field<T = unknown> extends About {
     marked?(text: string, unit: Units): string;
 }
 export type Fields = Record<string, Field>;
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+export declare const inputsOf: <F>(make: () => F) => F;
 /** The values read from a calculator's fields; an optional one that was left out is undefined. */
 export type Values<F extends Fields> = {
     [K in keyof F]: ReturnType<F[K]['read']>;

@@ -1,4 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { flagField } from '../../ledger/kinds.js';
 import type { Input } from '../../ledger/ledger.js';
@@ -11,7 +12,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { BACKING_SEAM } from '../../trade/conventions.js';
 
-export const backingFields = {
+export const backingFields = /* @__PURE__ */ inputsOf(() => ({
   ...quiltFields,
   overage: overageField,
   ...clothFields,
@@ -20,7 +21,7 @@ export const backingFields = {
   oneWay: flagField(),
   piecedStrip: flagField({ more: true }),
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonBacking}: `width`, `length`, `overage`, `fabricWidth`, `seam`, `repeat`, `oneWay`, … */
 export type BackingInput = Input<typeof backingFields>;

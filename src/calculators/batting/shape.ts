@@ -1,5 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField } from '../../ledger/kinds.js';
 import type { Input } from '../../ledger/ledger.js';
 import { lengthField, lengthsField } from '../../ledger/lengths.js';
@@ -15,7 +15,7 @@ import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField, type Package, type PackageSayings } from './packages.js';
 import type { RankedPackage } from './rank.js';
 
-export const battingFields = {
+export const battingFields = /* @__PURE__ */ inputsOf(() => ({
   bed: choiceField(BED_CHOICES),
   width: optional(quiltFields.width),
   length: optional(quiltFields.length),
@@ -25,7 +25,7 @@ export const battingFields = {
   roll: optional(lengthsField({ most: '400 in' })),
   packages: optional(packagesField),
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonBatting}: `width` and `length`, or `bed`, `drop` and `tuck`; `overage`, `packages`, `roll`, … */
 export type BattingInput = Input<typeof battingFields>;

@@ -1,7 +1,7 @@
 import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { joinField, markField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField } from '../../ledger/kinds.js';
 import type { Input } from '../../ledger/ledger.js';
 import { lengthField } from '../../ledger/lengths.js';
@@ -12,7 +12,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { BINDING_ALLOWANCE, QUILT_THICKNESS, SEAM } from '../../trade/conventions.js';
 
-export const bindingFields = {
+export const bindingFields = /* @__PURE__ */ inputsOf(() => ({
   width: optional(quiltFields.width),
   length: optional(quiltFields.length),
   perimeter: optional(lengthField({ most: '4000 in', more: true })),
@@ -27,7 +27,7 @@ export const bindingFields = {
   seam: lengthField({ initial: SEAM, most: '4 in', more: true }),
   ...markField,
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonBinding}: `width`, `length`, `perimeter`, `allowance`, `stripWidth`, `finished`, `fold`, … */
 export type BindingInput = Input<typeof bindingFields>;

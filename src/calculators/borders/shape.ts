@@ -1,7 +1,7 @@
 import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { joinField, markField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField, choicesField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthCellsField, lengthField, sideField, sizeField } from '../../ledger/lengths.js';
@@ -14,7 +14,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 
-export const bordersFields = {
+export const bordersFields = /* @__PURE__ */ inputsOf(() => ({
   width: sideField(),
   length: sideField(),
   borders: lengthCellsField(),
@@ -26,7 +26,7 @@ export const bordersFields = {
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in' }),
   ...markField,
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonBorders}: `width`, `length`, `borders`, `target`, `corners`, `grain`, `join`, `fabricWidth`, … */
 export type BordersInput = Input<typeof bordersFields>;

@@ -1,7 +1,7 @@
 import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { flagField, sheetField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField, sizeField } from '../../ledger/lengths.js';
@@ -18,7 +18,7 @@ import { MAT, RULER } from '../../trade/patches.js';
 import { cutListInUnit, writeCutList, type CutListSayings } from './cut-list.js';
 import type { PatchKind } from './list-words.js';
 
-export const cuttingFields = {
+export const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
   list: optional<unknown>({
     kind: 'own',
     lines: true,
@@ -34,7 +34,7 @@ export const cuttingFields = {
   mat: sizeField({ initial: MAT, more: true }),
   ...markField,
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonCutting}: `list` (rows of cells, or text), `sheet`, `oneWay`, `ruler`, `mat`, `fabricWidth`, … */
 export type CuttingInput = Input<typeof cuttingFields> & {

@@ -1,4 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField, sideField } from '../../ledger/lengths.js';
@@ -9,7 +10,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP } from '../../trade/conventions.js';
 
-export const sleeveFields = {
+export const sleeveFields = /* @__PURE__ */ inputsOf(() => ({
   width: sideField(),
   stripWidth: lengthField({ initial: SLEEVE_STRIP, most: '40 in' }),
   short: lengthField({ initial: SLEEVE_SHORT, zero: true, most: '20 in' }),
@@ -17,7 +18,7 @@ export const sleeveFields = {
   ...clothFields,
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `fabricWidth`, … */
 export type SleeveInput = Input<typeof sleeveFields>;

@@ -1,4 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { choiceField, countField, flagField } from '../../ledger/kinds.js';
@@ -14,7 +15,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 
-export const topFields = {
+export const topFields = /* @__PURE__ */ inputsOf(() => ({
   block: lengthField({ most: '200 in' }),
   across: countField(100),
   down: countField(100),
@@ -26,7 +27,7 @@ export const topFields = {
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
   ...markField,
   ...shopFields,
-};
+}));
 
 /** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
 export type TopInput = Input<typeof topFields>;

@@ -1,3 +1,4 @@
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields } from '../../ledger/cloth.js';
 import { flagField } from '../../ledger/kinds.js';
 import { lengthField } from '../../ledger/lengths.js';
@@ -6,7 +7,7 @@ import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { BACKING_SEAM } from '../../trade/conventions.js';
 
-const backingFields = {
+const backingFields = /* @__PURE__ */ inputsOf(() => ({
     ...quiltFields,
     overage: overageField,
     ...clothFields,
@@ -15,7 +16,7 @@ const backingFields = {
     oneWay: flagField(),
     piecedStrip: flagField({ more: true }),
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { backingFields, say };

@@ -1,14 +1,14 @@
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField } from '../../ledger/kinds.js';
 import { lengthsField, lengthField } from '../../ledger/lengths.js';
-import { quiltFields, overageField } from '../../ledger/quilt.js';
+import { overageField, quiltFields } from '../../ledger/quilt.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { BED_CHOICES } from '../../trade/beds.js';
 import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField } from './packages.js';
 
-const battingFields = {
+const battingFields = /* @__PURE__ */ inputsOf(() => ({
     bed: choiceField(BED_CHOICES),
     width: optional(quiltFields.width),
     length: optional(quiltFields.length),
@@ -18,7 +18,7 @@ const battingFields = {
     roll: optional(lengthsField({ most: '400 in' })),
     packages: optional(packagesField),
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { battingFields, say };

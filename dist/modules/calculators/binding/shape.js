@@ -1,6 +1,6 @@
 import { clothFields } from '../../ledger/cloth.js';
 import { markField, joinField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField } from '../../ledger/kinds.js';
 import { lengthField } from '../../ledger/lengths.js';
 import { quiltFields } from '../../ledger/quilt.js';
@@ -8,7 +8,7 @@ import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM, QUILT_THICKNESS, BINDING_ALLOWANCE } from '../../trade/conventions.js';
 
-const bindingFields = {
+const bindingFields = /* @__PURE__ */ inputsOf(() => ({
     width: optional(quiltFields.width),
     length: optional(quiltFields.length),
     perimeter: optional(lengthField({ most: '4000 in', more: true })),
@@ -23,7 +23,7 @@ const bindingFields = {
     seam: lengthField({ initial: SEAM, most: '4 in', more: true }),
     ...markField,
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { bindingFields, say };

@@ -1,13 +1,13 @@
 import { clothFields } from '../../ledger/cloth.js';
 import { markField, joinField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { choiceField, choicesField } from '../../ledger/kinds.js';
 import { lengthField, sizeField, lengthCellsField, sideField } from '../../ledger/lengths.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 
-const bordersFields = {
+const bordersFields = /* @__PURE__ */ inputsOf(() => ({
     width: sideField(),
     length: sideField(),
     borders: lengthCellsField(),
@@ -19,7 +19,7 @@ const bordersFields = {
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in' }),
     ...markField,
     ...shopFields,
-};
+}));
 const rowOf = (number, part) => `border${number}${part}`;
 const say = sayings();
 

@@ -6,7 +6,7 @@ import { sayings } from '../../measure/message.js';
 import { inUnit, splitSize } from '../../measure/parse.js';
 import { MOST_PIECES } from '../../planner/grid.js';
 import { PATCHES } from '../../trade/patches.js';
-import { bareSize, HEADS, kindOf, isOfSquares, isFinished } from './list-words.js';
+import { bareSize, kindOf, isOfSquares, HEADS, isFinished } from './list-words.js';
 
 const say = sayings();
 const MOST_LINES = 500;

@@ -1,6 +1,6 @@
 import { clothFields } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
-import { optional } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { flagField, sheetField } from '../../ledger/kinds.js';
 import { sizeField, lengthField } from '../../ledger/lengths.js';
 import { shopFields } from '../../ledger/shop.js';
@@ -9,7 +9,7 @@ import { SEAM } from '../../trade/conventions.js';
 import { MAT, RULER } from '../../trade/patches.js';
 import { cutListInUnit, writeCutList } from './cut-list.js';
 
-const cuttingFields = {
+const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
     list: optional({
         kind: 'own',
         lines: true,
@@ -25,7 +25,7 @@ const cuttingFields = {
     mat: sizeField({ initial: MAT, more: true }),
     ...markField,
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { cuttingFields, say };

@@ -1,10 +1,11 @@
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields } from '../../ledger/cloth.js';
 import { lengthField, sideField } from '../../ledger/lengths.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP } from '../../trade/conventions.js';
 
-const sleeveFields = {
+const sleeveFields = /* @__PURE__ */ inputsOf(() => ({
     width: sideField(),
     stripWidth: lengthField({ initial: SLEEVE_STRIP, most: '40 in' }),
     short: lengthField({ initial: SLEEVE_SHORT, zero: true, most: '20 in' }),
@@ -12,7 +13,7 @@ const sleeveFields = {
     ...clothFields,
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { say, sleeveFields };

@@ -1,3 +1,4 @@
+import { inputsOf } from '../../ledger/field.js';
 import { clothFields } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { flagField, choiceField, countField } from '../../ledger/kinds.js';
@@ -6,7 +7,7 @@ import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 
-const topFields = {
+const topFields = /* @__PURE__ */ inputsOf(() => ({
     block: lengthField({ most: '200 in' }),
     across: countField(100),
     down: countField(100),
@@ -18,7 +19,7 @@ const topFields = {
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
     ...markField,
     ...shopFields,
-};
+}));
 const say = sayings();
 
 export { say, topFields };
