@@ -87,7 +87,7 @@ const answerOf = (element) => {
   const { result, good, flow } = element;
   const { lead, large } = element.ownHeadline(good) ?? {
     // Cloth for several parts of a quilt is bought together.
-    lead: flow?.values.shared ? 'By itself' : 'Buy',
+    lead: flow?.values.shared ? `${element.teller.words.title} alone` : 'Buy',
     large: result.buy.text + clothOf(element),
   };
   return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };

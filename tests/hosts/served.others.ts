@@ -95,7 +95,7 @@ describe('a page that a server wrote', () => {
         await come(framed, script);
         const said = look(tag, page).html;
         expect(said).to.match(/(Buy|In all) [^]*\d/);
-        expect(said).not.to.include('Not reckoned yet');
+        expect(said).not.to.include('to get an answer');
         for (const part of TAGS)
           if (written.includes(`<${part}`)) expect(sheetsIn(part, page), part).to.equal(1);
         expect(await movesOf(framed)).to.equal(0);
@@ -111,7 +111,7 @@ describe('a page that a server wrote', () => {
         const before = tags.map((tag) => look(tag, page));
         for (const { html, isDefined } of before) {
           expect(isDefined).to.equal(false);
-          expect(html).to.match(/(Buy|By itself|In all|Finished) [^]*\d/);
+          expect(html).to.match(/(Buy|\w+ alone|In all|Finished) [^]*\d/);
         }
         await come(framed, script);
         expect(tags.map((tag) => look(tag, page))).to.deep.equal(
@@ -130,7 +130,7 @@ describe('a page that a server wrote', () => {
       const tags = TAGS.filter((tag) => page.querySelector(tag));
       for (const tag of tags) {
         expect(sheetsIn(tag, page), tag).to.equal(1);
-        expect(look(tag, page).html).to.match(/(Buy|By itself|In all|Finished|So far) [^]*\d/);
+        expect(look(tag, page).html).to.match(/(Buy|\w+ alone|In all|Finished|So far) [^]*\d/);
       }
       expect(faults).to.deep.equal([]);
     }

@@ -15,7 +15,7 @@ describe('the reader of formulas', () => {
     ['√(9 + 16)', 5],
     ['12 × √2 + 1', 12 * Math.SQRT2 + 1],
     ['147,32 + 2 × 10', 167.32],
-    ['30 + 12, up to whole repeats of 24', 48],
+    ['30 + 12, rounded up to whole repeats of 24', 48],
     ['-1 1/2 + 2', 0.5],
   ])('reads %s as %d', (text, value) => {
     const { low, high } = readFormula(text, 'in');

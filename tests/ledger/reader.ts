@@ -14,7 +14,10 @@ const SLACK = 2e-5;
 const WHOLE_AND_PART = String.raw`(?<whole>\d+) (?<top>\d+)/(?<bottom>\d+)`;
 const NUMBER = String.raw`≈?-?(?:\d+ \d+/\d+|\d+/\d+|\d+(?:[.,]\d+)?)`;
 const TOKEN = new RegExp(`\\s*(?:(${NUMBER})( %)?|(√2)|([-+−×÷√()]))`, 'uy');
-const ROUNDED_UP = new RegExp(`, up to (?:whole repeats|a mark) of (${NUMBER})(?: (?:in|cm))?$`, 'u');
+const ROUNDED_UP = new RegExp(
+  `, rounded up to (?:whole repeats of|the next) (${NUMBER})(?: (?:in|cm))?$`,
+  'u',
+);
 
 const spread = (...corners: number[]): Range => ({ low: Math.min(...corners), high: Math.max(...corners) });
 

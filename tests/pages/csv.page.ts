@@ -171,7 +171,7 @@ it('a CSV in a language with a decimal comma opens in a German LibreOffice Calc 
 }) => {
   skip(!hasCalc, 'LibreOffice is not installed.');
   const cells: Cell[][] = [
-    ['Row', 'Inches', 'How it was got'],
+    ['Row', 'Inches', 'How we worked it out'],
     ['Width; as cut', 66.5, '58 + 2 × 4,25 = 66,5 in, cut'],
     ['say "so"', -12, '＝1+1'],
   ];

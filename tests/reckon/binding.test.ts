@@ -601,5 +601,5 @@ test('cloth a little more than a step is not shown as if the step were enough', 
     shrinkage: '3 %',
   });
   expect(row({ working }, 'strips').value).toBe('10');
-  expect(row({ working }, 'buy').how).toBe('≈100,1 cm, more than 1 m, up to a step of 10 cm');
+  expect(row({ working }, 'buy').how).toBe('≈100,1 cm, more than 1 m, rounded up to the next 10 cm');
 });

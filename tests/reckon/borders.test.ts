@@ -422,7 +422,7 @@ describe('lengths measured on the top', () => {
     const notes = (border1Sides: string): string =>
       reckon({ ...TOP, measured: { border1Sides } }).notes.join();
     expect(notes('66 7/8')).toContain(
-      '66 7/8 in was measured where 70 1/2 in is reckoned. Is it still right?',
+      'you measured 66 7/8 in, and we worked out 70 1/2 in. Is your measure still right?',
     );
     expect(notes('67')).not.toContain('Is it still right?');
   });

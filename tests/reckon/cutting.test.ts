@@ -451,16 +451,16 @@ describe('how the cloth is got adds up', () => {
     // Geometry: 11 squares of 3 1/2 in lie across 40 in, so 48 take four strips and 4 of a fifth; five squares of 3 7/8 in.
     [
       { list },
-      'strips across cloth of 40 in: 1 × 3 7/8 + 4 × 3 1/2 = 17 7/8 in; no layout on less was found',
+      'strips across cloth of 40 in: 1 × 3 7/8 + 4 × 3 1/2 = 17 7/8 in; we found no layout with less',
     ],
     [
       { list: 'A | square | 3 1/2 | 48', sheet: 'fat-quarter' },
-      'strips 20 in long: 10 × 3 1/2 = 35 ≤ 2 × 18 = 36 in; fewer would not do',
+      'strips 20 in long: 10 × 3 1/2 = 35 ≤ 2 × 18 = 36 in; fewer are not enough',
     ],
   ])('%o', (input, words) => expect(how(input)).toBe(words));
 
   test('of cloth that is washed', () =>
     expect(how({ list, shrinkage: '3 %' })).toBe(
-      'strips across cloth of 38 4/5 in: (1 × 3 7/8 + 4 × 3 1/2) ÷ (1 − 3 %) ≈ 18 7/16 in; less would not do',
+      'strips across cloth of 38 4/5 in: (1 × 3 7/8 + 4 × 3 1/2) ÷ (1 − 3 %) ≈ 18 7/16 in; less is not enough',
     ));
 });

@@ -48,9 +48,9 @@ describe('a price with its currency', () => {
   });
 
   it.each([
-    ['12.50 EUR', 'USD', '“12.50 EUR” is in EUR, but the currency here is USD. Write it in USD, like 12.50.'],
-    ['€12.50', 'usd', '“€12.50” is in EUR, but the currency here is USD. Write it in USD, like 12.50.'],
-    ['12 USD', 'CAD', '“12 USD” is in USD, but the currency here is CAD. Write it in CAD, like 12.50.'],
+    ['12.50 EUR', 'USD', '“12.50 EUR” is in EUR, but prices here are in USD. Write it in USD, like 12.50.'],
+    ['€12.50', 'usd', '“€12.50” is in EUR, but prices here are in USD. Write it in USD, like 12.50.'],
+    ['12 USD', 'CAD', '“12 USD” is in USD, but prices here are in CAD. Write it in CAD, like 12.50.'],
   ])('%j beside %s is told', (price, currency, message) =>
     expect(errorsOf(reckonBacking)({ ...quilt, price, currency })).toEqual(['price', message]),
   );
@@ -90,7 +90,7 @@ describe('a price with its currency', () => {
     expect(result.cost?.text).toBe('€29.00');
     expect(result.packages.map(({ priceText }) => priceText)).toEqual(['€29.00', '€35.00']);
     expect(errorsOf(reckonBatting)({ ...quilt, packages: 'twin 72 x 90 @ 29 EUR', currency: 'USD' })).toEqual(
-      ['packages', '“29 EUR” is in EUR, but the currency here is USD. Write it in USD, like 12.50.'],
+      ['packages', '“29 EUR” is in EUR, but prices here are in USD. Write it in USD, like 12.50.'],
     );
   });
 });
@@ -126,7 +126,7 @@ describe('prices on a worksheet', () => {
     const { total, notes, soFar } = worksheet({ fabrics, parts });
     expect([total?.text, soFar]).toEqual(['$10.00', true]);
     expect(notes).toContain(
-      'The price of fabric B: “12 EUR” is in EUR, but the currency here is USD. Write it in USD, like 12.50.',
+      'The price of fabric B: “12 EUR” is in EUR, but prices here are in USD. Write it in USD, like 12.50.',
     );
   });
 });

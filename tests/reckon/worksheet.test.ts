@@ -126,7 +126,7 @@ describe('the shopping list', () => {
       );
       expect(working.find(({ id }) => id === 'buy-A')).toMatchObject({
         value: '1/3 yd and 1/4 yd',
-        how: '10 1/8 (border 1) and 8 1/2 (border 2), each up to a step of thirds; 2 3/8 in to spare',
+        how: '10 1/8 (border 1) and 8 1/2 (border 2), each rounded up to the next 1/8 or 1/3 yd; 2 3/8 in to spare',
       });
       expect(thirds(['10 1/8', '8 1/4']).fabrics[0]).toHaveProperty('lengths');
       // 9 + 9 in are 1/2 yd in one length too
@@ -298,7 +298,7 @@ describe('the shopping list', () => {
       ['Q', ''],
     ]);
     expect(notesOf(input)).toMatch(
-      /Fabric Q is used by backing, but not declared\. Add a <quilt-fabric letter="Q">\./,
+      /Backing uses fabric Q, but the worksheet does not list it\. Add fabric Q to the worksheet\./,
     );
     expect(notesOf({ parts: input.parts })).not.toContain('declared');
   });
@@ -465,7 +465,7 @@ describe('parts planned together', () => {
     const sums = '9 (border 1) + 3 (cornerstones) = 12 in; planned together 9 in';
     expect(howOf('1/8 yd')).toBe(sums);
     // 9 and 12 in are both 1/2 yd on steps of that
-    expect(howOf('1/2 yd')).toBe(`${sums}, though what you buy does for each by itself too`);
+    expect(howOf('1/2 yd')).toBe(`${sums}, though what you buy is enough for each on its own`);
   });
 
   test('are planned without a page too', () => {

@@ -58,7 +58,7 @@ describe('a letter with a space', () => {
 
   it('is told where it is not declared, and one of its words would be lost', () => {
     const told = [
-      'Binding: fabric="A 1" is read as 2 fabrics, A and 1. To name one so, declare it: <quilt-fabric letter="A 1">.',
+      'Binding: fabric="A 1" is read as 2 fabrics, A and 1. If that is one name, add a fabric with the letter “A 1”.',
     ];
     expect(troubles([part('A 1')])).toEqual(told);
     expect(troubles([part('A 1')], 'A')).toEqual(told);
@@ -81,6 +81,6 @@ describe('what a part of another currency costs', () => {
     expect(total && t.money(total)).toBe('€29.00');
     const inDollars = listOf({ currency: 'USD' }, input);
     expect(inDollars.own.total).toBeUndefined();
-    expect(inDollars.notes).toContain('“€29.00” is in EUR, but the currency here is USD.');
+    expect(inDollars.notes).toContain('“€29.00” is in EUR, but prices here are in USD.');
   });
 });

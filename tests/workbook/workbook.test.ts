@@ -81,7 +81,7 @@ describe('what parts take', () => {
   test('is priced as its part was, and a price in another currency is left out', () => {
     const price = (price: string, currency?: string) => sheet([back('A', { price })], [], { currency });
     expect(answerOf(price('10 EUR')).total?.currency).toBe('EUR');
-    expect(price('10 EUR', 'USD').notes).toContain('is in EUR, but the currency here is USD');
+    expect(price('10 EUR', 'USD').notes).toContain('is in EUR, but prices here are in USD');
     expect(answerOf(price('10 EUR', 'USD')).total).toBeUndefined();
   });
 
@@ -189,6 +189,6 @@ describe('sizes', () => {
     const top = flowing({ blocks });
     expect(caution([top])?.code).toBe('noClothForBlocks');
     const said = caution([top, flowing({ isCutList: true })]);
-    expect(said && t.say(said)).toContain('Cloth for 30 blocks of 12 in is not in this list');
+    expect(said && t.say(said)).toContain('This list has no cloth for 30 blocks of 12 in yet');
   });
 });

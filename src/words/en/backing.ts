@@ -18,8 +18,8 @@ export const backing: CalculatorWords<typeof backingFields, BackingRow, BackingS
     stripCount: 'Pieces in the strip',
   },
   hints: {
-    repeat: '0 where nothing has to match',
-    oneWay: 'it has a right way up',
+    repeat: '0 if the print has nothing to match',
+    oneWay: 'all prints face one way',
     piecedStrip: 'less cloth, more seams',
   },
   options: {},

@@ -116,7 +116,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     packageList: 'Packages',
     packageHead: 'Package',
     sizeHead: 'Size',
-    fitsHead: 'Does it do?',
+    fitsHead: 'Big enough?',
     fits: ({ fits, priceText }, t) =>
       `${fits ? 'yes' : 'too small'}${priceText ? `, ${t.say(priceText)}` : ''}`,
     rollList: 'From the roll',

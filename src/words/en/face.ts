@@ -17,9 +17,9 @@ const FROM: Partial<Record<CalculatorName, string>> = {
 /** The face's words in English. */
 export const face: Sentences<FaceSayings> = {
   buyLead: 'Buy',
-  byItselfLead: 'By itself',
+  byItselfLead: (_, t) => `${t.words.title} alone`,
   notReckonedYet: ({ inputs, hasAnswer }) =>
-    `Not reckoned${hasAnswer ? ' again' : ''} yet: ${inputs.join(', ')}.`,
+    `${hasAnswer ? 'Fix' : 'Fill in'} ${inputs.map((input) => `“${input}”`).join(' and ')} to ${hasAnswer ? 'update this' : 'get an answer'}.`,
   announced: ({ lead, large, cost }) => `${`${lead} ${large} ${cost}`.trim()}.`,
   overStock: ({ stock, takes, instead }, t) =>
     `In stock: ${stock}, and this takes ${t.bought(takes)}. ${
@@ -29,13 +29,13 @@ export const face: Sentences<FaceSayings> = {
     }.`,
   wrongStock: ({ problem }, t) => `Stock, max: ${t.say(problem)}`,
   strayLock: ({ text, names }, t) =>
-    `${t.quote(text)} in lock is no input here. Write it like ${names.join(' ')}.`,
+    `${t.quote(text)} in lock is not the name of an input here. Write it like ${names.join(' ')}.`,
 
   valueHead: 'Value',
-  howHead: 'How it was got',
+  howHead: 'How we worked it out',
   fewerSettings: 'Fewer settings',
   moreSettings: ({ labels }) => `More: ${labels.join(', ').toLowerCase()}`,
-  oneMore: 'one more, if there is one',
+  oneMore: 'one more, if you have one',
   yourOwn: 'your own',
   measured: 'measured',
   putBack: ({ value }) => `put back ${value}`,
@@ -56,8 +56,8 @@ export const face: Sentences<FaceSayings> = {
   downloadSpreadsheet: 'Download spreadsheet',
   print: 'Print',
   copied: 'Copied.',
-  cannotCopy: 'This browser does not allow copying here; the CSV holds the same.',
-  cannotLoad: 'What writes spreadsheets could not be loaded; the CSV holds the same numbers.',
+  cannotCopy: 'This browser does not let us copy here. The CSV holds the same.',
+  cannotLoad: 'The spreadsheet writer did not load. The CSV holds the same numbers.',
 
   rowHead: 'Row',
   inchesHead: 'Inches',
@@ -74,7 +74,7 @@ export const face: Sentences<FaceSayings> = {
     return [t.say(first), ...also].join('; ');
   },
   noClothForBlocks:
-    'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.',
+    'This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like A | square | 3 1/2 | 12.',
   listForOtherBlocks: ({ now, written }, t) =>
-    `Cloth for ${blocksOf(now, t)} is not in this list: the cut list was written for ${blocksOf(written, t)}. Write in it how many pieces those take, and of what size.`,
+    `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
 };

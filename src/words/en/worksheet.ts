@@ -3,6 +3,7 @@ import type { worksheetFields } from '../../workbook/shape.js';
 import type { WorksheetSayings } from '../../workbook/sayings.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms, type Teller } from '../teller.js';
+import { stepOf } from './common.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
 const KITS: Forms = { one: 'kit', other: 'kits' };
@@ -48,15 +49,15 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       const each = parts.map(({ need, titles }) => `${t.n(need)} (${and(titles, t)})`).join(' + ');
       const sum = parts.length > 1 || !first ? equals(each, t.l(added)) : and(first.titles, t);
       if (!together) return sum;
-      const enough = together.isEnough ? ', though what you buy does for each by itself too' : '';
+      const enough = together.isEnough ? ', though what you buy is enough for each on its own' : '';
       return `${sum}; planned together ${t.l(together.need)}${enough}`;
     },
     upToSteps: ({ lengths, step, spare }, t) => {
       const each = lengths.map(({ need, titles }) =>
         lengths.length > 1 ? `${t.n(need)} (${and(titles, t)})` : t.l(need),
       );
-      const upTo = `${each.join(' and ')},${lengths.length > 1 ? ' each' : ''} up to`;
-      return `${upTo} a step of ${t.stated(step)}; ${t.l(spare)} to spare`;
+      const upTo = `${each.join(' and ')},${lengths.length > 1 ? ' each' : ''} rounded up to the next`;
+      return `${upTo} ${stepOf(t.stated(step))}; ${t.l(spare)} to spare`;
     },
     boltsRow: ({ kits }, t) => `Bolts for ${t.many(kits, KITS)}`,
     boltsOfOneKind: ({ kinds, bolt }, t) => {
@@ -67,7 +68,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     boltsOfLengths: ({ each, buy, bolt }, t) =>
       `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts would not do`,
     undeclared: ({ letter, titles }, t) =>
-      `Fabric ${letter} is used by ${and(titles, t)}, but not declared. Add a <quilt-fabric letter="${letter}">.`,
+      `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
     namesNone: ({ what, like }, t) =>
       `${t.say(what)} names no fabric, so it has a line of its own. Write fabric="${like}" on it, or another letter.`,
     severalWidths: ({ what, widths, narrowest }, t) =>
@@ -120,7 +121,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     notYet: ({ title, isPlanning }, t) =>
       `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'it has something to mend'}.`,
     readAsSeveral: ({ title, written, letters }, t) =>
-      `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. To name one so, declare it: <quilt-fabric letter="${written}">.`,
+      `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
     noSwatch: ({ letter, swatch }, t) =>
       `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
 

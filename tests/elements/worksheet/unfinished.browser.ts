@@ -23,7 +23,7 @@ describe('a cut list for other blocks than the top has now', () => {
     await calm(sheet);
     // 5 × 4 blocks, where the list is for 3 × 4
     const sentence =
-      'Cloth for 20 blocks of 12 in is not in this list: the cut list was written for 12 blocks of 12 in. Write in it how many pieces those take, and of what size.';
+      'This list has no cloth for 20 blocks of 12 in yet: the cut list is for 12 blocks of 12 in. Change the cut list to the pieces that you need now.';
     expect(answer(sheet)).to.match(/^For 24 kits, so far €/);
     expect(list(sheet).soFar).to.be.true;
     expect(listed(sheet, 'Shopping list for one kit').at(-1)![0]).to.equal('Total so far');
@@ -41,6 +41,6 @@ describe('a cut list for other blocks than the top has now', () => {
     form.reset();
     await calm(sheet);
     expect(form.checkValidity()).to.be.true;
-    expect(notes(sheet)).to.not.include('not in this list');
+    expect(notes(sheet)).to.not.include('has no cloth');
   });
 });

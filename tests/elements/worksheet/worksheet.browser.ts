@@ -261,7 +261,7 @@ describe('the shopping list of a quilt-worksheet', () => {
   it('is so far while it lacks the cloth of the blocks', async () => {
     const sheet = await quilt('currency="EUR"', { cutting: '' });
     expect(answer(sheet)).to.match(/^So far €/);
-    expect(notes(sheet)).to.include('Cloth for the blocks is not in this list.');
+    expect(notes(sheet)).to.include('This list has no cloth for the blocks yet.');
     expect(listed(sheet, 'Shopping list').at(-1)![0]).to.equal('Total so far');
   });
 
@@ -433,7 +433,7 @@ describe('what is wrong in a quilt-worksheet', () => {
     [
       'a letter that is not declared',
       '<quilt-fabric letter="A"></quilt-fabric>',
-      /Fabric C is used by binding, but not declared\. Add a <quilt-fabric letter="C">/,
+      /Binding uses fabric C, but the worksheet does not list it\. Add fabric C/,
     ],
     [
       'a fabric that nothing is cut from',
