@@ -20,7 +20,7 @@ describe('in Node, where there is no page', () => {
         if (name in globalThis) throw new Error(name + ' is there already');
       for (const path of ${JSON.stringify(paths)}) await import('./' + path);
       console.log(Object.keys(await import('./index.js')).length, typeof document);`;
-    expect(inFreshNode(folder, code)).toEqual({ stdout: '8 undefined\n', stderr: '' });
+    expect(inFreshNode(folder, code)).toEqual({ stdout: '9 undefined\n', stderr: '' });
   }, 60_000);
 
   it.each(paths.filter((path) => /define|index|face\/[a-z]+\.js$/.test(path)))(

@@ -126,7 +126,7 @@ describe('the shopping list', () => {
       );
       expect(working.find(({ id }) => id === 'buy-A')).toMatchObject({
         value: '1/3 yd and 1/4 yd',
-        how: '10 1/8 (border 1) and 8 1/2 (border 2), each rounded up to the next 1/8 or 1/3 yd; 2 3/8 in to spare',
+        how: '10 1/8 (border 1) and 8 1/2 (border 2), each rounded up to the next eighth or third of a yard; 2 3/8 in to spare',
       });
       expect(thirds(['10 1/8', '8 1/4']).fabrics[0]).toHaveProperty('lengths');
       // 9 + 9 in are 1/2 yd in one length too

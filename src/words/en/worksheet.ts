@@ -93,7 +93,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     aPrice: 'A price',
     widthOfFabric: ({ letter }) => `The width of fabric ${letter}`,
     pricedInOther: ({ price, here }, t) =>
-      `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but the currency here is ${here}. Write it in ${here}, like 12.50.`,
+      `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,
     noLetter: 'A fabric has no letter. Write letter="A".',
     sameLetter: ({ letter }) =>
       `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
