@@ -5,7 +5,8 @@ import type { CommonWords } from '../common.js';
 
 const like = (examples: Example): string => `Write it like ${examples.join(' or ')}.`;
 /** A shop's step, as a sentence names it. */
-export const stepOf = (text: string): string => (/^\s*thirds\s*$/i.test(text) ? 'eighth or third of a yard' : text);
+export const stepOf = (text: string): string =>
+  /^\s*thirds\s*$/i.test(text) ? 'eighth or third of a yard' : text;
 
 const STEPS = '1/8 yd, 1/4 yd, thirds or 10 cm';
 const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
