@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { writeBeside } from './tests/tools/beside.mjs';
-import { bundling, inline, spreadsheetBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
+import { bundling, inline, lateBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
@@ -65,14 +65,14 @@ export default ({ configOut: out = 'dist' }) => {
         chunkFileNames: 'chunks/[name]-[hash].js',
         manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
       },
-      spreadsheetBeside(),
+      lateBeside(),
     ),
-    bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, spreadsheetBeside()),
+    bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, lateBeside()),
     bundle({ reckon: 'src/reckon.ts' }),
     bundle(
       { [classic]: classic },
       { format: 'iife' },
-      spreadsheetBeside({ isClassic: true }),
+      lateBeside({ isClassic: true }),
       inline(classic, everything),
     ),
     // One page has all inside, and works from disk.

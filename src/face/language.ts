@@ -1,4 +1,5 @@
 import { isServer, type ReactiveElement } from 'lit';
+import { askFor } from './language-files.js';
 
 /** The roots that an element stands in: its shadow root, that of its host, and so on up to the document. */
 const rootsOf = (element: Element): Node[] => {
@@ -17,6 +18,8 @@ export const languageAt = (element: Element): string => {
 /** The elements in a page that show themselves in its language, with the language each was last shown in. */
 const shown = new Map<ReactiveElement, string>();
 
+const showAgain = (): void => shown.forEach((_, element) => element.requestUpdate());
+
 // One for all elements, while there are any: a `lang` seldom changes.
 const changes = isServer
   ? undefined
@@ -25,6 +28,7 @@ const changes = isServer
         const now = languageAt(element);
         if (now === before) continue;
         shown.set(element, now);
+        askFor(now, showAgain);
         element.requestUpdate();
       }
     });
@@ -32,7 +36,9 @@ const changes = isServer
 /** Draws an element anew whenever the language around it changes. */
 export const followLanguage = (element: ReactiveElement): void => {
   if (!changes) return;
-  shown.set(element, languageAt(element));
+  const lang = languageAt(element);
+  shown.set(element, lang);
+  askFor(lang, showAgain);
   for (const root of rootsOf(element))
     changes.observe(root, { attributes: true, attributeFilter: ['lang'], subtree: true });
 };

@@ -194,9 +194,9 @@ describe('The language of the page', () => {
   // 132.5 + 2 × 10, written as the language writes decimals.
   const cases: [what: string, html: string, need: string][] = [
     ['none', backing(), '152.5 cm'],
-    ['its own', backing('lang="de"'), '152,5 cm'],
+    ['its own', backing('lang="fr"'), '152,5 cm'],
     ['a region', backing('lang="fr-CA"'), '152,5 cm'],
-    ['one with a point', `<div lang="de"><p lang="en">${backing()}</p></div>`, '152.5 cm'],
+    ['one with a point', `<div lang="fr"><p lang="en">${backing()}</p></div>`, '152.5 cm'],
     ['its parent’s', `<div lang="fr"><p>${backing()}</p></div>`, '152,5 cm'],
     ['the closest of several', `<div lang="en"><p lang="pl">${backing()}</p></div>`, '152,5 cm'],
     ['one that is no language', `<div lang="!?">${backing()}</div>`, '152.5 cm'],
@@ -212,7 +212,7 @@ describe('The language of the page', () => {
     });
 
   it('is found through shadow roots', async () => {
-    const outer = await show('<div lang="de"><p></p></div>');
+    const outer = await show('<div lang="fr"><p></p></div>');
     const inner = outer.querySelector('p')!.attachShadow({ mode: 'closed' });
     inner.innerHTML = '<section></section>';
     const innermost = inner.firstElementChild!.attachShadow({ mode: 'open' });
@@ -240,7 +240,7 @@ describe('The language of the page', () => {
 
   it('writes amounts, money and lists by it', async () => {
     const sheet = await mount('quilt-borders', {
-      lang: 'de',
+      lang: 'fr',
       units: 'cm',
       width: '132,5',
       length: '160',

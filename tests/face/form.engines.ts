@@ -114,7 +114,7 @@ describe('The value', () => {
   ];
   for (const [increment, value] of cases)
     it(`is ${value} where the shop cuts by ${increment}`, async () => {
-      const { form } = await formWith('quilt-backing', { increment, lang: 'de' });
+      const { form } = await formWith('quilt-backing', { increment, lang: 'fr' });
       expect(sent(form)).to.deep.equal([['amount', value]]);
     });
 
@@ -337,7 +337,7 @@ describe('More than the shop has', () => {
     ['184 1/2 in', {}, ''],
     ['184 in', {}, 'In stock: 184 in, and this takes 5 1/8 yd.'],
     ['4.6', { increment: '10 cm' }, 'In stock: 4.6 m, and this takes 4.7 m.'],
-    ['4,6', { increment: '10 cm', lang: 'de' }, 'In stock: 4,6 m, and this takes 4,7 m.'],
+    ['4,6', { increment: '10 cm', lang: 'fr' }, 'In stock: 4,6 m, and this takes 4,7 m.'],
     ['4.7 m', { increment: '10 cm' }, ''],
     ['4.7', { increment: '10 cm', units: 'cm', width: '70 in', length: '84 in', overage: '4 in' }, ''],
     ['5.14 yd', { increment: '10 cm' }, ''],

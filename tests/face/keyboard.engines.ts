@@ -97,7 +97,7 @@ describe('Alt with an arrow', () => {
     ['width="58"', 'width', 'Up Down', '58 in'],
     ['width="147" units="cm"', 'width', 'Up', '147.1 cm'],
     ['width="147" units="cm"', 'width', 'Down Down', '146.8 cm'],
-    ['width="147" units="cm" lang="de"', 'width', 'Up', '147,1 cm'],
+    ['width="147" units="cm" lang="fr"', 'width', 'Up', '147,1 cm'],
     ['width="58" overage="0"', 'overage', 'Down', '0 in'],
     ['width="58" shrinkage="3"', 'shrinkage', 'Up', '4 %'],
     ['width="58" shrinkage="0"', 'shrinkage', 'Down', '0 %'],

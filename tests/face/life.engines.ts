@@ -251,7 +251,7 @@ it('A fabric takes properties that were set before it was defined, and its works
 it('The language is found from inside a frame, through shadow roots of its own', async () => {
   const body = await framed();
   const outer = body.appendChild(body.ownerDocument.createElement('div'));
-  outer.lang = 'de';
+  outer.lang = 'fr';
   const root = outer.attachShadow({ mode: 'closed' });
   const sheet = await mount(
     'quilt-backing',
@@ -276,7 +276,7 @@ it('A language that changes shows at once: on the element, around it, around the
   };
   // 132.5 + 2 × 10
   await shows('152.5 cm');
-  outer.lang = 'de';
+  outer.lang = 'fr';
   await shows('152,5 cm');
   inner.lang = 'en';
   await shows('152.5 cm');
@@ -291,7 +291,7 @@ it('A language that changes shows at once: on the element, around it, around the
   outer.lang = 'en';
   inner.append(sheet);
   await shows('152.5 cm');
-  outer.lang = 'de';
+  outer.lang = 'fr';
   await shows('152,5 cm');
   outer.remove();
 });

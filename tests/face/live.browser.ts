@@ -102,7 +102,7 @@ describe('A cell, when it is left', () => {
     ['1.32 m', '132 cm'],
     ['132', '132 cm', 'units="cm"'],
     ['52 1/2"', '133.35 cm', 'units="cm"'],
-    ['132,5', '132,5 cm', 'units="cm" lang="de"'],
+    ['132,5', '132,5 cm', 'units="cm" lang="fr"'],
   ];
   for (const [typed, shown, page = ''] of cases)
     it(`shows ${typed} as ${shown} ${page && `with ${page}`}`, async () => {

@@ -105,7 +105,7 @@ for (const tag of TAGS)
         ['shrinkage', '3'],
         ['units', 'cm'],
         ['fabric-width', '44 in'],
-        ['lang', 'de'],
+        ['lang', 'fr'],
         ['price', '12,50'],
         ['currency', 'EUR'],
         ['increment', '25 cm'],
@@ -146,7 +146,7 @@ for (const tag of TAGS)
           ]);
         }
         await settled(plain);
-        plain.setAttribute(name, name === 'lang' ? 'de' : '1/4');
+        plain.setAttribute(name, name === 'lang' ? 'fr' : '1/4');
         await settled(plain);
         if (name in GIVEN[tag]!) plain.setAttribute(name, String(GIVEN[tag]![name]));
         else plain.removeAttribute(name);

@@ -315,7 +315,7 @@ describe('A border', () => {
     expect(widths(sheet)).to.deep.equal(['2 in', '10 cm', '']);
     await writeAndLeave(sheet, 'borders', '3');
     expect(widths(sheet)).to.deep.equal(['3 in', '10 cm', '']);
-    const german = await mount('quilt-borders', { units: 'cm', lang: 'de', borders: '5; 10,5' });
+    const german = await mount('quilt-borders', { units: 'cm', lang: 'fr', borders: '5; 10,5' });
     await writeAndLeave(german, 'borders', '6,5');
     expect(widths(german)).to.deep.equal(['6,5 cm', '10,5 cm', '']);
   });

@@ -6,7 +6,7 @@ export const WRITTEN: Record<string, string> = {
     '<quilt-borders width="58" length="70" borders="2, 4 1/2" corners="sides-first, squares"></quilt-borders>',
   'quilt-batting': '<quilt-batting bed="queen" drop="14"></quilt-batting>',
   'quilt-top':
-    '<quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame lang="de"></quilt-top>',
+    '<quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame lang="fr"></quilt-top>',
   'quilt-cutting':
     '<quilt-cutting sheet="fat-quarter" list="Fabric; Piece; Cut size; How many&#10;A; square; 3 1/2 in; 48&#10;B; half-square triangles; 3 in finished; 24"></quilt-cutting>',
 };

@@ -205,7 +205,7 @@ const LOADS: [string, string, string[]][] = [
       .map((path) => `<script type="module" src="/${path}"></script>`)
       .join(''),
     filesIn('dist')
-      .filter((path) => /^dist\/(chunks\/(?!spreadsheet-).+|quilt-(?!reckoner)[a-z]+)\.js$/.test(path))
+      .filter((path) => /^dist\/(chunks\/(?!spreadsheet-|words-).+|quilt-(?!reckoner)[a-z]+)\.js$/.test(path))
       .map((path) => `/${path}`),
   ],
 ];
@@ -263,8 +263,9 @@ describe('the scripts that are shipped', () => {
 
   it('are all looked at', () => expect(scripts.length).toBeGreaterThan(15));
 
-  /** What writes spreadsheets is loaded when its button is pressed, from beside the script; it is inside the quick page. */
-  const LATE = /import\((new URL\("(chunks\/)?spreadsheet-[\w-]+\.js",|'\.\/spreadsheet-file\.js'\))/g;
+  /** What writes spreadsheets, and other languages, are loaded when they are asked for, from beside the script; the quick page has them inside. */
+  const LATE =
+    /import\((new URL\("(chunks\/)?(spreadsheet|words)-[\w-]+\.js",|'\.\/spreadsheet-file\.js'\)|'\.\.\/words\/de\/de\.js'\))/g;
   /** Its library would have a worker press a file of a megabyte; these have a few pages. */
   const hasZip = (path: string): boolean => /spreadsheet-|quick\.html$/.test(path);
 

@@ -31,39 +31,50 @@ const forBundles = {
   },
 };
 
-const LATE = resolve('src/face/spreadsheet.ts');
-const LATE_BANNER =
-  '/*! quilt-reckoner: MIT. Inside: write-excel-file, MIT; fflate, MIT; fraction.js, MIT. See third-party-licenses.txt */';
-
-/** What writes spreadsheets as one script, with all that it needs, and its place, whose name follows what is in it. */
-const lateScript = async () => {
-  const bundle = await rollup({
+/** What is loaded late, by the module that loads it: its source, its name, and what asks for it. */
+const LATE = {
+  [resolve('src/face/spreadsheet.ts')]: {
     input: 'src/face/spreadsheet-file.ts',
-    plugins: bundling(),
-    logLevel: 'silent',
-  });
-  const { output } = await bundle.generate({ banner: LATE_BANNER });
+    name: 'spreadsheet',
+    asks: 'loadSpreadsheet',
+    inside: 'write-excel-file, MIT; fflate, MIT; fraction.js, MIT',
+  },
+  [resolve('src/face/german.ts')]: {
+    input: 'src/words/de/de.ts',
+    name: 'words-de',
+    asks: 'loadGerman',
+    inside: 'fraction.js, MIT',
+  },
+};
+
+/** It as one script, with all that it needs, and its place, whose name follows what is in it. */
+const lateScript = async ({ input, name, inside }) => {
+  const bundle = await rollup({ input, plugins: bundling(), logLevel: 'silent' });
+  const banner = `/*! quilt-reckoner: MIT. Inside: ${inside}. See third-party-licenses.txt */`;
+  const { output } = await bundle.generate({ banner });
   const source = output[0].code;
   const hash = createHash('sha256').update(source).digest('base64url').slice(0, 8);
-  return { source, fileName: `chunks/spreadsheet-${hash}.js` };
+  return { source, fileName: `chunks/${name}-${hash}.js` };
 };
-let late;
+const made = new Map();
 
 /**
- * Has a bundle load what writes spreadsheets from a script beside it, by its address: a chunk would share modules with a script
+ * Has a bundle load what comes late from scripts beside it, by their addresses: a chunk would share modules with a script
  * that the page may have under another address, `…?v=2`, and a classic script has no chunks.
  */
-export const spreadsheetBeside = ({ isClassic = false } = {}) => ({
-  name: 'spreadsheet-beside',
+export const lateBeside = ({ isClassic = false } = {}) => ({
+  name: 'late-beside',
   async load(id) {
-    if (id !== LATE) return null;
-    const { source, fileName } = await (late ??= lateScript());
+    const late = LATE[id];
+    if (!late) return null;
+    if (!made.has(id)) made.set(id, lateScript(late));
+    const { source, fileName } = await made.get(id);
     const file = this.emitFile({ type: 'asset', fileName, source });
     return isClassic
       ? // It is known while the script runs, and not any more when a button is pressed.
         `const from = document.currentScript?.src;
-         export const loadSpreadsheet = () => import(new URL('${fileName}', from).href);`
-      : `export const loadSpreadsheet = () => import(import.meta.ROLLUP_FILE_URL_${file});`;
+         export const ${late.asks} = () => import(new URL('${fileName}', from).href);`
+      : `export const ${late.asks} = () => import(import.meta.ROLLUP_FILE_URL_${file});`;
   },
 });
 

@@ -1,6 +1,5 @@
 import type { CalculatorName } from '../../calculators/calculator.js';
 import type { Blocks } from '../../calculators/top/shape.js';
-import { isExact } from '../../measure/exact.js';
 import type { FaceSayings } from '../face-sayings.js';
 import type { Forms, Teller } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
@@ -72,7 +71,7 @@ export const face: Sentences<FaceSayings> = {
   fromPart: ({ part }) => FROM[part] ?? 'aus einem anderen Teil',
   fromSeveral: ({ first, others }, t) => {
     const also = others.map(
-      ({ letter, width }) => `Stoff ${letter}: ${isExact(width) ? t.typed(width) : width}`,
+      ({ letter, width }) => `Stoff ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`,
     );
     return [t.say(first), ...also].join('; ');
   },

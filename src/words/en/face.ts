@@ -1,5 +1,4 @@
 import type { CalculatorName } from '../../calculators/calculator.js';
-import { isExact } from '../../measure/exact.js';
 import type { Blocks } from '../../calculators/top/shape.js';
 import type { FaceSayings } from '../face-sayings.js';
 import type { Forms, Teller } from '../teller.js';
@@ -69,7 +68,7 @@ export const face: Sentences<FaceSayings> = {
   fromPart: ({ part }) => FROM[part] ?? 'from another part',
   fromSeveral: ({ first, others }, t) => {
     const also = others.map(
-      ({ letter, width }) => `fabric ${letter}: ${isExact(width) ? t.typed(width) : width}`,
+      ({ letter, width }) => `fabric ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`,
     );
     return [t.say(first), ...also].join('; ');
   },

@@ -218,9 +218,9 @@ describe('the shopping list of a quilt-worksheet', () => {
   });
 
   it('writes money as the language of the page has it', async () => {
-    const sheet = await quilt('lang="de" currency="EUR"');
+    const sheet = await quilt('lang="fr" currency="EUR"');
     const costs = listed(sheet, 'Shopping list').map((row) => row.at(-1)!);
-    const written = new Intl.NumberFormat('de', { style: 'currency', currency: 'EUR' });
+    const written = new Intl.NumberFormat('fr', { style: 'currency', currency: 'EUR' });
     expect(costs[0]).to.equal(written.format(7.2).replace(/\s/, ' '));
     expect(costs.at(-1)).to.equal(written.format(Number(list(sheet).total!.amount)).replace(/\s/, ' '));
   });
