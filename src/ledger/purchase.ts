@@ -1,3 +1,4 @@
+import { hasBrand } from '../measure/brand.js';
 import { exact, sum, type Exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
 import { isMessage, Message } from '../measure/message.js';
@@ -9,6 +10,14 @@ export type PurchaseUnit = Step['unit'] | 'package' | 'sheet';
 
 /** An amount to buy, already rounded up to a step the shop cuts. */
 export class Purchase {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'purchase');
+  }
+
+  get brand(): 'purchase' {
+    return 'purchase';
+  }
+
   constructor(
     readonly inches: Exact,
     /** In its unit. */
@@ -52,6 +61,14 @@ export const manyOf = ({ inches, amount, unit, called }: Purchase, times: number
 
 /** An amount of money as it is paid, or a price. */
 export class Money {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'money');
+  }
+
+  get brand(): 'money' {
+    return 'money';
+  }
+
   constructor(
     readonly value: Exact,
     /** ISO 4217; a bare number where it is undefined. */
@@ -73,6 +90,14 @@ export class Money {
 
 /** One line of a cut list: so many pieces of one size, on the ruler's marks. */
 export class Cut {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'cut');
+  }
+
+  get brand(): 'cut' {
+    return 'cut';
+  }
+
   constructor(
     readonly count: number,
     readonly piece: Message,

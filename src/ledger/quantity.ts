@@ -1,3 +1,4 @@
+import { hasBrand } from '../measure/brand.js';
 import {
   exact,
   isExact,
@@ -29,6 +30,14 @@ const rootOfTwoTimes = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
  */
 export class Quantity {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'quantity');
+  }
+
+  get brand(): 'quantity' {
+    return 'quantity';
+  }
+
   constructor(
     readonly value: Exact,
     readonly kind: Kind,
@@ -131,6 +140,14 @@ export class Quantity {
 
 /** An input that is no number, as a sentence shows it: what stands in its row. */
 export class Stated {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'stated');
+  }
+
+  get brand(): 'stated' {
+    return 'stated';
+  }
+
   constructor(
     readonly row: string,
     readonly text: string,

@@ -25,7 +25,9 @@ export const exact = (value: number | string | bigint | Exact, divisor?: number 
     ? read(`${value}`)
     : over(value, divisor);
 
-export const isExact = (value: unknown): value is Exact => value instanceof Fraction;
+/** Of whichever copy of the script: a page may have two. */
+export const isExact = (value: unknown): value is Exact =>
+  typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
 
 export const ZERO = exact(0);
 export const ONE = exact(1);

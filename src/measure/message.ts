@@ -1,8 +1,18 @@
+import { hasBrand } from './brand.js';
+
 /**
  * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
  * code reads one back.
  */
 export class Message<Code extends string = string> {
+  static [Symbol.hasInstance](value: unknown): boolean {
+    return hasBrand(value, 'message');
+  }
+
+  get brand(): 'message' {
+    return 'message';
+  }
+
   constructor(
     readonly code: Code,
     readonly values: object,

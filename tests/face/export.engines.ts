@@ -205,7 +205,7 @@ describe('Copying where the browser does not allow it', () => {
       const said = all(sheet, '[role=status]')
         .map((at) => text(at))
         .join(' ');
-      expect(said).to.include('does not allow').and.include('CSV').and.not.include('Copied');
+      expect(said).to.include('does not let').and.include('CSV').and.not.include('Copied');
     });
 });
 

@@ -15,9 +15,9 @@ export type { Attributes };
 export const EVERY: Record<string, Attributes> = Object.fromEntries(
   Object.entries(CALCULATORS).map(([name, { given }]) => [`quilt-${name}`, given]),
 );
-/** Those that are given a quilt's size. */
+/** Those that are given both sides of a quilt. */
 export const GIVEN: Record<string, Attributes> = Object.fromEntries(
-  Object.entries(EVERY).filter(([, given]) => given['width']),
+  Object.entries(EVERY).filter(([, given]) => given['width'] && given['length']),
 );
 export const TAGS = inThisEngine(Object.keys(GIVEN));
 

@@ -91,7 +91,7 @@ describe('Two versions of the script', () => {
         words: reading.words.map((said) => said.replace('Copy it all', 'Copy table')),
       }).to.deep.equal(await calmReading());
       const buttons = buttonsOn(page);
-      expect(buttons).to.have.length(9);
+      expect(buttons).to.have.length(10);
       for (const said of buttons) {
         const [tag, words] = said.split(': ') as [string, string];
         expect(words, tag).to.equal(isOlder(tag) ? 'Copy it all' : 'Copy table');

@@ -36,7 +36,7 @@ import { isColour, keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
-const isPart = (element: Element): element is Face => 'calculator' in element;
+const isPart = (element: Element): element is Face => 'outcome' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
 
 /** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */

@@ -1,0 +1,78 @@
+import { equals } from '../teller.js';
+import { listed, BLOCK } from './examples.js';
+
+const PARTS = {
+    sashing: 'Zwischenstreifen',
+    cornerstones: 'Ecksteine',
+    triangles: 'Setzdreiecke',
+};
+/** The quilt top's words in German. */
+const top = {
+    title: 'Quilttop',
+    labels: {
+        block: 'Block, fertig',
+        across: 'Blöcke nebeneinander',
+        down: 'Blöcke untereinander',
+        set: 'Anordnung',
+        sashing: 'Zwischenstreifen, fertig',
+        cornerstones: 'Ecksteine',
+        frame: 'Zwischenstreifen auch außen',
+        seam: 'Nahtzugabe',
+        blocks: 'Blöcke insgesamt',
+        finishedWidth: 'Breite des Tops, fertig',
+        finishedLength: 'Länge des Tops, fertig',
+        unfinished: 'Vor dem Annähen der Ränder',
+        sideSquare: 'Quadrat für vier Randdreiecke',
+        cornerSquare: 'Quadrat für zwei Eckdreiecke',
+        sideTriangles: 'Randdreiecke',
+        sashingJoined: 'Zwischenstreifen, lange verbunden',
+        sashingWhole: 'Zwischenstreifen, längs ohne Ansatznähte',
+    },
+    hints: { sashing: '0 für keine' },
+    options: { set: { straight: 'gerade', 'on-point': 'auf die Spitze gestellt' } },
+    entries: {},
+    sentences: {
+        needsCornerstones: 'Auf die Spitze gestellt gehören zu Zwischenstreifen Ecksteine. Ecksteine ankreuzen oder bei den Zwischenstreifen 0 eintragen.',
+        runsRound: 'Auf die Spitze gestellt laufen Zwischenstreifen um jeden Block, auch außen.',
+        unfinishedSize: ({ size }, t) => t.size(size),
+        moreEachWay: ({ allowance }, t) => `je Richtung ${t.l(allowance)} mehr`,
+        upToMark: ({ size }, t) => `${t.formula(size)}, aufgerundet auf den Linealstrich`,
+        stripsAcross: ({ need }, t) => `Streifen quer zum Fadenlauf: ${equals(t.formula(need), t.l(need))}`,
+        onlyBlocks: 'außer den Blöcken nichts zuzuschneiden',
+        ifAllFromOne: 'Stoff, wenn alles aus einem ist',
+        littleTooLong: ({ length, over, saves }, t) => `Ein Zwischenstreifen von ${t.l(length)} ist ${t.l(over)} länger als die Stoffbreite. Um ${t.l(over)} kürzer bräuchte er keine Ansatznaht${saves.gt(0) ? ` und ${t.l(saves)} weniger Stoff` : ''}.`,
+        mayTakeLess: 'Der Plan entsteht gerade: Vielleicht reicht weniger Stoff.',
+        // What is cut.
+        sash: 'Zwischenstreifen',
+        sashBetweenBlocks: 'Zwischenstreifen zwischen Blöcken',
+        sashBetweenRows: 'Zwischenstreifen zwischen Reihen',
+        sashBetweenRowsInOne: 'Zwischenstreifen zwischen Reihen, in einem Stück',
+        cornerstone: 'Eckstein',
+        wholeToJoin: ({ piece, length }, t) => `${t.say(piece)}, ganze Breite, auf ${t.l(length)} zu verbinden`,
+        endToJoin: ({ piece, length }, t) => `${t.say(piece)}, Ende, auf ${t.l(length)} zu verbinden`,
+        squareForSides: 'Quadrat, in vier Randdreiecke zu schneiden',
+        squareForCorners: 'Quadrat, in zwei Eckdreiecke zu schneiden',
+        part: ({ kind }) => PARTS[kind],
+        partTitle: ({ kind }) => PARTS[kind],
+        allParts: 'alles',
+        // The answer.
+        summary: ({ layout, finished, parts, areOne, buy }, t) => {
+            const { count, block, onPoint, across, down, sashing } = layout;
+            const set = onPoint ? 'auf die Spitze gestellt' : `${across} mal ${down}`;
+            const sashed = sashing.gt(0) ? `, mit Zwischenstreifen von ${t.l(sashing)}` : '';
+            const takes = listed(parts.map((part) => t.say(part))) + (areOne ? ' aus einem Stoff' : '');
+            const bought = buy ? ` Für ${takes} ${t.bought(buy)} kaufen.` : '';
+            return `${t.many(count, BLOCK)} zu ${t.l(block)}, ${set}${sashed}: Das Top misst fertig ${t.size(finished)}.${bought}`;
+        },
+        finished: 'Fertig',
+        finishedSize: ({ size }, t) => t.size(size),
+        // The lists and the drawing.
+        clothApart: 'Stoff, je Teil ein eigener',
+        stripsApart: 'Streifen, je Teil aus eigenem Stoff',
+        stripsTogether: 'Streifen, alle aus einem Stoff',
+        partHead: 'Teil',
+        picture: ({ summary }, t) => `Das Top: ${t.say(summary)}`,
+    },
+};
+
+export { top };

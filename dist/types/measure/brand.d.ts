@@ -1,0 +1,5 @@
+/**
+ * Whether a value is of the class with this brand, of whichever copy of the script: a page may have two, and parts of one in a
+ * worksheet of the other. `instanceof` by itself knows only its own copy.
+ */
+export declare const hasBrand: (value: unknown, brand: string) => boolean;
