@@ -1,4 +1,5 @@
 import { isServer } from 'lit';
+import { askFor } from './language-files.js';
 
 /** The roots that an element stands in: its shadow root, that of its host, and so on up to the document. */
 const rootsOf = (element) => {
@@ -15,6 +16,7 @@ const languageAt = (element) => {
 };
 /** The elements in a page that show themselves in its language, with the language each was last shown in. */
 const shown = new Map();
+const showAgain = () => shown.forEach((_, element) => element.requestUpdate());
 // One for all elements, while there are any: a `lang` seldom changes.
 const changes = isServer
     ? undefined
@@ -24,6 +26,7 @@ const changes = isServer
             if (now === before)
                 continue;
             shown.set(element, now);
+            askFor(now, showAgain);
             element.requestUpdate();
         }
     });
@@ -31,7 +34,9 @@ const changes = isServer
 const followLanguage = (element) => {
     if (!changes)
         return;
-    shown.set(element, languageAt(element));
+    const lang = languageAt(element);
+    shown.set(element, lang);
+    askFor(lang, showAgain);
     for (const root of rootsOf(element))
         changes.observe(root, { attributes: true, attributeFilter: ['lang'], subtree: true });
 };

@@ -47,13 +47,21 @@ class Reckoned extends FormField {
         if (!this.hasUpdated)
             settleAround(this);
         const input = this.reckonInput();
-        if (!this.#outcome || !sameInput(input, this.#input)) {
-            this.#input = input;
-            const { calculator, teller } = this;
-            this.#outcome = new Outcome(calculator.reckon(input), calculator.fields, teller);
-            this.good = goodOf(this.#outcome) ?? this.goodBefore;
+        const { calculator, teller } = this;
+        const last = this.#outcome;
+        if (last && sameInput(input, this.#input)) {
+            if (last.t.words === teller.words)
+                return last;
+            // The same in other words: those of its language have come.
+            return this.#keep(new Outcome(last.reckoning, calculator.fields, teller));
         }
-        return this.#outcome;
+        this.#input = input;
+        return this.#keep(new Outcome(calculator.reckon(input), calculator.fields, teller));
+    }
+    #keep(outcome) {
+        this.#outcome = outcome;
+        this.good = goodOf(outcome) ?? this.goodBefore;
+        return outcome;
     }
     /** The answer as it is now; undefined where an input is wrong. */
     get answer() {

@@ -1,3 +1,4 @@
+import { hasBrand } from '../measure/brand.js';
 import { exact, sum } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
 import { isMessage, Message } from '../measure/message.js';
@@ -6,6 +7,12 @@ import { toUnit } from '../measure/units.js';
 
 /** An amount to buy, already rounded up to a step the shop cuts. */
 class Purchase {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'purchase');
+    }
+    get brand() {
+        return 'purchase';
+    }
     constructor(inches, 
     /** In its unit. */
     amount, unit, 
@@ -42,6 +49,12 @@ const manyOf = ({ inches, amount, unit, called }, times) => called && isCounted(
     : undefined;
 /** An amount of money as it is paid, or a price. */
 class Money {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'money');
+    }
+    get brand() {
+        return 'money';
+    }
     constructor(value, 
     /** ISO 4217; a bare number where it is undefined. */
     currency, 
@@ -62,6 +75,12 @@ class Money {
 }
 /** One line of a cut list: so many pieces of one size, on the ruler's marks. */
 class Cut {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'cut');
+    }
+    get brand() {
+        return 'cut';
+    }
     constructor(count, piece, width, length) {
         this.count = count;
         this.piece = piece;

@@ -1,3 +1,4 @@
+import { hasBrand } from '../measure/brand.js';
 import { exact, rootUp, upTo, least, nearestTo, toMark, isExact, ZERO } from '../measure/exact.js';
 
 var _a;
@@ -8,6 +9,12 @@ const rootOfTwoTimes = (side) => rootUp(side.mul(side).mul(2));
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
  */
 class Quantity {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'quantity');
+    }
+    get brand() {
+        return 'quantity';
+    }
     constructor(value, kind, operation = 'number', parts = [], 
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     row = '', entry = 0) {
@@ -97,6 +104,12 @@ class Quantity {
 _a = Quantity;
 /** An input that is no number, as a sentence shows it: what stands in its row. */
 class Stated {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'stated');
+    }
+    get brand() {
+        return 'stated';
+    }
     constructor(row, text) {
         this.row = row;
         this.text = text;

@@ -20,7 +20,8 @@ const exact = (value, divisor) => typeof value === 'string' ||
     (typeof value === 'number' && divisor === undefined && !Number.isInteger(value))
     ? read(`${value}`)
     : over(value, divisor);
-const isExact = (value) => value instanceof Fraction;
+/** Of whichever copy of the script: a page may have two. */
+const isExact = (value) => typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
 const ZERO = exact(0);
 const ONE = exact(1);
 /** Of one value or more. */

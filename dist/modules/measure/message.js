@@ -1,8 +1,16 @@
+import { hasBrand } from './brand.js';
+
 /**
  * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
  * code reads one back.
  */
 class Message {
+    static [Symbol.hasInstance](value) {
+        return hasBrand(value, 'message');
+    }
+    get brand() {
+        return 'message';
+    }
     constructor(code, values) {
         this.code = code;
         this.values = values;

@@ -11,6 +11,8 @@ export declare class Purchase {
     readonly unit: PurchaseUnit;
     /** What it is called, where amount and unit do not say it all. */
     readonly called?: Message | undefined;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'purchase';
     constructor(inches: Exact, 
     /** In its unit. */
     amount: Exact, unit: PurchaseUnit, 
@@ -32,6 +34,8 @@ export declare class Money {
     readonly currency: string | undefined;
     /** How many decimals the currency has. */
     readonly decimals: number;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'money';
     constructor(value: Exact, 
     /** ISO 4217; a bare number where it is undefined. */
     currency: string | undefined, 
@@ -48,5 +52,7 @@ export declare class Cut {
     readonly piece: Message;
     readonly width: Exact;
     readonly length: Exact;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'cut';
     constructor(count: number, piece: Message, width: Exact, length: Exact);
 }

@@ -20,6 +20,8 @@ export declare class Quantity {
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     readonly row: string;
     readonly entry: number;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'quantity';
     constructor(value: Exact, kind: Kind, operation?: Operation, parts?: readonly Quantity[], 
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     row?: string, entry?: number);
@@ -57,6 +59,8 @@ export declare class Quantity {
 export declare class Stated {
     readonly row: string;
     readonly text: string;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'stated';
     constructor(row: string, text: string);
 }
 /** A length of so many inches. */

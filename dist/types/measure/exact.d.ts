@@ -3,6 +3,7 @@ import Fraction from 'fraction.js';
 export type Exact = Fraction;
 /** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 export declare const exact: (value: number | string | bigint | Exact, divisor?: number | bigint) => Exact;
+/** Of whichever copy of the script: a page may have two. */
 export declare const isExact: (value: unknown) => value is Exact;
 export declare const ZERO: Fraction;
 export declare const ONE: Fraction;

@@ -5,6 +5,8 @@
 export declare class Message<Code extends string = string> {
     readonly code: Code;
     readonly values: object;
+    static [Symbol.hasInstance](value: unknown): boolean;
+    get brand(): 'message';
     constructor(code: Code, values: object);
 }
 export declare const isMessage: (value: unknown) => value is Message;

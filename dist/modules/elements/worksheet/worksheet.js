@@ -27,7 +27,7 @@ import { requirementSheet, keyOf, isColour } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric that has been defined; one that has not yet is left out until it is. */
-const isPart = (element) => 'calculator' in element;
+const isPart = (element) => 'outcome' in element;
 const isFabric = (element) => 'swatch' in element;
 /** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
 const givenBy = new WeakMap();

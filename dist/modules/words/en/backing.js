@@ -14,8 +14,8 @@ const backing = {
         stripCount: 'Pieces in the strip',
     },
     hints: {
-        repeat: '0 where nothing has to match',
-        oneWay: 'it has a right way up',
+        repeat: '0 if the print has nothing to match',
+        oneWay: 'all prints face one way',
         piecedStrip: 'less cloth, more seams',
     },
     options: {},

@@ -94,7 +94,7 @@ const batting = {
         packageList: 'Packages',
         packageHead: 'Package',
         sizeHead: 'Size',
-        fitsHead: 'Does it do?',
+        fitsHead: 'Big enough?',
         fits: ({ fits, priceText }, t) => `${fits ? 'yes' : 'too small'}${priceText ? `, ${t.say(priceText)}` : ''}`,
         rollList: 'From the roll',
         rollHead: 'Roll',

@@ -13,8 +13,8 @@ const JOINS = {
 const binding = {
     title: 'Binding',
     labels: {
-        perimeter: 'Way round, measured',
-        around: 'Way round',
+        perimeter: 'Distance round, measured',
+        around: 'Distance round the quilt',
         allowance: 'Corners and closing',
         need: 'Binding needed',
         stripWidth: 'Strip width',
@@ -28,7 +28,7 @@ const binding = {
         strips: 'Strips across the cloth',
         square: 'Square',
         rounds: 'Rounds of its tube',
-        yields: 'They give',
+        yields: 'The strips give',
         byArea: 'By area alone, a square of',
         fatStrips: 'Strips from fat quarters',
         fatQuarters: 'Or from fat quarters',
@@ -36,8 +36,8 @@ const binding = {
     hints: {
         perimeter: 'for curved edges, in place of width and length',
         allowance: 'mitres and the closing tails',
-        stripWidth: 'as cut; empty for what is usual or what the finished width takes',
-        finished: 'as it shows on the front; may stay empty',
+        stripWidth: 'as you cut it; leave blank for 2 1/2 in, or for what the finished width needs',
+        finished: 'as it shows on the front; you can leave it blank',
         thickness: 'goes into a finished width',
         seam: 'of a straight join, and of the bias tube',
     },

@@ -2,6 +2,8 @@ import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 
 const like = (examples) => `Write it like ${examples.join(' or ')}.`;
+/** A shop's step, as a sentence names it. */
+const stepOf = (text) => /^\s*thirds\s*$/i.test(text) ? 'eighth or third of a yard' : text;
 const STEPS = '1/8 yd, 1/4 yd, thirds or 10 cm';
 const SEVERAL = 'Put commas between several, like 2, 4 1/2.';
 /** What is drawn of a fabric: `Fabric A: 2 yd`. */
@@ -37,8 +39,8 @@ const common = {
     sentences: {
         quoted: ({ text }) => (text ? `“${text}”` : 'This'),
         ownWords: ({ text }) => text,
-        roundedUp: ({ formula, step }, t) => `${formula}, up to whole repeats of ${t.n(step)}`,
-        roundedToMark: ({ formula, step }, t) => `${formula}, up to a mark of ${t.l(step)}`,
+        roundedUp: ({ formula, step }, t) => `${formula}, rounded up to whole repeats of ${t.n(step)}`,
+        roundedToMark: ({ formula, step }, t) => `${formula}, rounded up to the next ${t.l(step)}`,
         // Why a text cannot be read.
         notLength: ({ text }, t) => `${t.quote(text)} is not a length. Write it like 52 1/2, 52 in or 132 cm.`,
         twoNumbers: 'Two numbers stand side by side. Write it like 52 1/2, 4 ft 6 in or 12 + 4.',
@@ -48,8 +50,8 @@ const common = {
         openBracket: 'A bracket has to close after a length. Write it like 2 * (12 + 4).',
         divideByZero: 'Nothing can be divided by 0. Write it like 52 1/2.',
         notPlain: 'Only plain numbers multiply or divide a length. Write it like 3 * 12 in.',
-        tooLong: 'That is too long to be a length. Write it like 52 1/2.',
-        tooFine: 'That is too large or too fine to be a length. Write it like 52 1/2.',
+        tooLong: 'This is too long for a length. Write it like 52 1/2.',
+        tooFine: 'This is too large or too fine for a length. Write it like 52 1/2.',
         notStep: ({ text }, t) => `${t.quote(text)} is not a step a shop cuts in. Write it like ${STEPS}.`,
         stepRange: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEPS}.`,
         // What is wrong with an input.
@@ -60,7 +62,7 @@ const common = {
         tooLarge: ({ what, most, like: examples }, t) => `${t.label(what)} can be at most ${t.l(most)} here. Is the unit right? ${like(examples)}`,
         entry: ({ of, number }, t) => t.entry(of, number),
         inList: ({ problem }, t) => `${t.say(problem)} ${SEVERAL}`,
-        tooManyEntries: ({ what, most }, t) => `${t.label(what)}: at most ${most} can be reckoned at once. ${SEVERAL}`,
+        tooManyEntries: ({ what, most }, t) => `${t.label(what)}: we can work out at most ${most} at once. ${SEVERAL}`,
         twoSides: ({ text, side, other }, t) => `${t.quote(text)} is two sides. Write one here, like ${side}, and ${other} as the other.`,
         feetForInches: ({ text, feet, length }, t) => `${t.quote(text)} is ${feet} feet, ${t.l(length)}. Did you mean ${feet} in? Write ${feet} in, or ${feet} ft.`,
         notSize: ({ text }, t) => `${t.quote(text)} is not a size. Write it like 60 x 80.`,
@@ -70,17 +72,17 @@ const common = {
         lessThanHalfPercent: ({ what, text }, t) => `${t.label(what)}: “${text}” would be less than 1/2 %. Write it like 3, for 3 %.`,
         notChoice: ({ text, choices }, t) => `${t.quote(text)} is not one of the choices. Write ${choices.join(' or ')}.`,
         notCurrency: ({ text }, t) => `${t.quote(text)} is not a code of three letters. Write it like EUR.`,
-        otherCurrency: ({ text, named, here }, t) => `${t.quote(text)} is in ${named}, but the currency here is ${here}. Write it in ${here}, like 12.50.`,
+        otherCurrency: ({ text, named, here }, t) => `${t.quote(text)} is in ${named}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,
         notUnits: 'The units can be in or cm. Write units="in" or units="cm".',
-        measuredLess: ({ what, measured, reckoned }, t) => `${t.label(what)}: ${t.l(measured)} was measured where ${t.l(reckoned)} is reckoned. Is it still right?`,
+        measuredLess: ({ what, measured, reckoned }, t) => `${t.label(what)}: you measured ${t.l(measured)}, and we worked out ${t.l(reckoned)}. Is your measure still right?`,
         overageTooLarge: 'The overage is larger than the quilt itself. Write it like 4 in.',
         // Why a list cannot be planned.
         sizeOfNothing: 'A size has to be more than nothing. Write it like 2 1/2.',
-        longerThanCloth: 'That is longer than any cloth. Write it in inches, like 42 1/2.',
+        longerThanCloth: 'This is longer than any cloth. Write it in inches, like 42 1/2.',
         wholeCount: 'Say how many as a whole number, like 12.',
-        tooManySizes: ({ most }) => `That is more than ${most} different pieces. Plan fewer at a time, like ${most / 2}.`,
-        tooManyPieces: 'That is more than a million pieces. Plan fewer at a time, like 1000.',
-        tooManyToPlace: 'That is too many pieces to place one by one. Plan fewer at a time, like 1000.',
+        tooManySizes: ({ most }) => `This is more than ${most} different pieces. Plan fewer at a time, like ${most / 2}.`,
+        tooManyPieces: 'This is more than a million pieces. Plan fewer at a time, like 1000.',
+        tooManyToPlace: 'These are too many pieces to place one by one. Plan fewer at a time, like 1000.',
         largerThanSheet: 'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.',
         largerThanCloth: ({ cloth }, t) => `This does not fit on cloth ${t.l(cloth)} wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
         // Cloth.
@@ -95,13 +97,13 @@ const common = {
         about: ({ what, says }, t) => `${t.label(what)}: ${t.say(says)}`,
         onlyToSpare: ({ spare, next }, t) => `Only ${t.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Nothing to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
-        boughtTogether: 'Cloth for it is bought with what else its fabric is for: see the shopping list.',
+        boughtTogether: 'The shopping list adds this cloth to everything else from the same fabric.',
         upToStep: ({ need, below, step, unit }, t) => {
             const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';
             // A rounded amount may fall on a step that is not enough.
             const isRough = (t.n(need) + inYards).includes('≈');
             const amount = isRough && below ? `, more than ${t.bought(below)}` : inYards && ` = ${inYards} yd`;
-            return `${t.l(need)}${amount}, up to a step of ${t.stated(step)}`;
+            return `${t.l(need)}${amount}, rounded up to the next ${stepOf(t.stated(step))}`;
         },
         costOf: ({ bought, price }, t) => `${t.value(bought)} × ${t.money(price)}`,
         // Heads of lists.
@@ -123,4 +125,4 @@ const common = {
     },
 };
 
-export { common };
+export { common, stepOf };

@@ -24,7 +24,7 @@ const cutting = {
     },
     hints: {
         list: 'fabric | piece | cut size | how many; a line each',
-        sheet: 'empty for cloth by length; fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+        sheet: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
         seam: 'what a finished size lacks',
     },
     options: {},
@@ -48,14 +48,14 @@ const cutting = {
         sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
         widthOfFabric: ({ fabric, says }, t) => `The width of fabric ${fabric}: ${t.say(says)}`,
         ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
-        otherPrice: 'The price was of what it was cut from before, and is left out. Write what a yard, a metre or a sheet costs now, like 12.50.',
+        otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
         // What to cut and to buy.
         cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
         ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
         sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
         fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
-        stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer would not do' : '; no layout on fewer was found'}`,
-        stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less would not do' : '; no layout on less was found'}`,
+        stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
+        stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
         boughtEach: ({ fabrics, size }, t) => {
             const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
             return `${bought.join('; ')}${size ? ` of ${t.size(size)}` : ''}.`;

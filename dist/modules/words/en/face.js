@@ -1,5 +1,3 @@
-import { isExact } from '../../measure/exact.js';
-
 const BLOCKS = { one: 'block', other: 'blocks' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
 const FROM = {
@@ -9,19 +7,19 @@ const FROM = {
 /** The face's words in English. */
 const face = {
     buyLead: 'Buy',
-    byItselfLead: 'By itself',
-    notReckonedYet: ({ inputs, hasAnswer }) => `Not reckoned${hasAnswer ? ' again' : ''} yet: ${inputs.join(', ')}.`,
+    byItselfLead: (_, t) => `${t.words.title} alone`,
+    notReckonedYet: ({ inputs, hasAnswer }) => `${hasAnswer ? 'Fix' : 'Fill in'} ${inputs.map((input) => `“${input}”`).join(' and ')} to ${hasAnswer ? 'update this' : 'get an answer'}.`,
     announced: ({ lead, large, cost }) => `${`${lead} ${large} ${cost}`.trim()}.`,
     overStock: ({ stock, takes, instead }, t) => `In stock: ${stock}, and this takes ${t.bought(takes)}. ${instead
         ? `${t.say(instead.way)} would do: ${t.bought(instead.buy)}`
         : 'A smaller size or wider cloth would take less'}.`,
     wrongStock: ({ problem }, t) => `Stock, max: ${t.say(problem)}`,
-    strayLock: ({ text, names }, t) => `${t.quote(text)} in lock is no input here. Write it like ${names.join(' ')}.`,
+    strayLock: ({ text, names }, t) => `${t.quote(text)} in lock is not the name of an input here. Write it like ${names.join(' ')}.`,
     valueHead: 'Value',
-    howHead: 'How it was got',
+    howHead: 'How we worked it out',
     fewerSettings: 'Fewer settings',
     moreSettings: ({ labels }) => `More: ${labels.join(', ').toLowerCase()}`,
-    oneMore: 'one more, if there is one',
+    oneMore: 'one more, if you have one',
     yourOwn: 'your own',
     measured: 'measured',
     putBack: ({ value }) => `put back ${value}`,
@@ -39,8 +37,8 @@ const face = {
     downloadSpreadsheet: 'Download spreadsheet',
     print: 'Print',
     copied: 'Copied.',
-    cannotCopy: 'This browser does not allow copying here; the CSV holds the same.',
-    cannotLoad: 'What writes spreadsheets could not be loaded; the CSV holds the same numbers.',
+    cannotCopy: 'This browser does not let us copy here. The CSV holds the same.',
+    cannotLoad: 'The spreadsheet writer did not load. The CSV holds the same numbers.',
     rowHead: 'Row',
     inchesHead: 'Inches',
     cutCell: ({ piece }, t) => `Cut: ${t.say(piece)}`,
@@ -49,11 +47,11 @@ const face = {
     fromFabric: ({ letter }) => `fabric ${letter}`,
     fromPart: ({ part }) => FROM[part] ?? 'from another part',
     fromSeveral: ({ first, others }, t) => {
-        const also = others.map(({ letter, width }) => `fabric ${letter}: ${isExact(width) ? t.typed(width) : width}`);
+        const also = others.map(({ letter, width }) => `fabric ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`);
         return [t.say(first), ...also].join('; ');
     },
-    noClothForBlocks: 'Cloth for the blocks is not in this list. Add a <quilt-cutting> with what to cut for them, like A | square | 3 1/2 | 12.',
-    listForOtherBlocks: ({ now, written }, t) => `Cloth for ${blocksOf(now, t)} is not in this list: the cut list was written for ${blocksOf(written, t)}. Write in it how many pieces those take, and of what size.`,
+    noClothForBlocks: 'This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like A | square | 3 1/2 | 12.',
+    listForOtherBlocks: ({ now, written }, t) => `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
 };
 
 export { face };

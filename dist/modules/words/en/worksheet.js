@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { stepOf } from './common.js';
 
 const KITS = { one: 'kit', other: 'kits' };
 const FABRICS = { one: 'fabric', other: 'fabrics' };
@@ -41,13 +42,13 @@ const worksheet = {
             const sum = parts.length > 1 || !first ? equals(each, t.l(added)) : and(first.titles, t);
             if (!together)
                 return sum;
-            const enough = together.isEnough ? ', though what you buy does for each by itself too' : '';
+            const enough = together.isEnough ? ', though what you buy is enough for each on its own' : '';
             return `${sum}; planned together ${t.l(together.need)}${enough}`;
         },
         upToSteps: ({ lengths, step, spare }, t) => {
             const each = lengths.map(({ need, titles }) => lengths.length > 1 ? `${t.n(need)} (${and(titles, t)})` : t.l(need));
-            const upTo = `${each.join(' and ')},${lengths.length > 1 ? ' each' : ''} up to`;
-            return `${upTo} a step of ${t.stated(step)}; ${t.l(spare)} to spare`;
+            const upTo = `${each.join(' and ')},${lengths.length > 1 ? ' each' : ''} rounded up to the next`;
+            return `${upTo} ${stepOf(t.stated(step))}; ${t.l(spare)} to spare`;
         },
         boltsRow: ({ kits }, t) => `Bolts for ${t.many(kits, KITS)}`,
         boltsOfOneKind: ({ kinds, bolt }, t) => {
@@ -56,7 +57,7 @@ const worksheet = {
         },
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts would not do`,
-        undeclared: ({ letter, titles }, t) => `Fabric ${letter} is used by ${and(titles, t)}, but not declared. Add a <quilt-fabric letter="${letter}">.`,
+        undeclared: ({ letter, titles }, t) => `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
         namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Write fabric="${like}" on it, or another letter.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
         twoLengths: ({ cloth, lengths, one }, t) => {
@@ -76,7 +77,7 @@ const worksheet = {
         priceOfPart: ({ title }, t) => inside(title, t),
         aPrice: 'A price',
         widthOfFabric: ({ letter }) => `The width of fabric ${letter}`,
-        pricedInOther: ({ price, here }, t) => `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but the currency here is ${here}. Write it in ${here}, like 12.50.`,
+        pricedInOther: ({ price, here }, t) => `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,
         noLetter: 'A fabric has no letter. Write letter="A".',
         sameLetter: ({ letter }) => `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
         negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
@@ -98,7 +99,7 @@ const worksheet = {
         },
         // What is said of the parts and the fabrics.
         notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'it has something to mend'}.`,
-        readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. To name one so, declare it: <quilt-fabric letter="${written}">.`,
+        readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
         noSwatch: ({ letter, swatch }, t) => `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
         // The lists.
         shoppingList: 'Shopping list',
