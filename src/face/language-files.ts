@@ -1,9 +1,13 @@
 import type { Language } from '../words/language.js';
 import { learn, tagsOf } from '../words/languages.js';
+import { loadBritish } from './british.js';
 import { loadGerman } from './german.js';
 
 /** The languages that have words of their own, by their tags. */
-const FILES: Record<string, () => Promise<Language>> = { de: async () => (await loadGerman()).de };
+const FILES: Record<string, () => Promise<Language>> = {
+  de: async () => (await loadGerman()).de,
+  'en-gb': async () => (await loadBritish()).enGB,
+};
 
 const asked = new Set<string>();
 

@@ -265,7 +265,7 @@ describe('the scripts that are shipped', () => {
 
   /** What writes spreadsheets, and other languages, are loaded when they are asked for, from beside the script; the quick page has them inside. */
   const LATE =
-    /import\((new URL\("(chunks\/)?(spreadsheet|words)-[\w-]+\.js",|'\.\/spreadsheet-file\.js'\)|'\.\.\/words\/de\/de\.js'\))/g;
+    /import\((new URL\("(chunks\/)?(spreadsheet|words)-[\w-]+\.js",|'\.\/spreadsheet-file\.js'\)|'\.\.\/words\/[\w-]+\/[\w-]+\.js'\))/g;
   /** Its library would have a worker press a file of a megabyte; these have a few pages. */
   const hasZip = (path: string): boolean => /spreadsheet-|quick\.html$/.test(path);
 

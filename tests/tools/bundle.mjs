@@ -45,6 +45,12 @@ const LATE = {
     asks: 'loadGerman',
     inside: 'fraction.js, MIT',
   },
+  [resolve('src/face/british.ts')]: {
+    input: 'src/words/en-gb/en-gb.ts',
+    name: 'words-en-gb',
+    asks: 'loadBritish',
+    inside: 'fraction.js, MIT',
+  },
 };
 
 /** It as one script, with all that it needs, and its place, whose name follows what is in it. */

@@ -55,6 +55,19 @@ describe('a page in German', () => {
   });
 });
 
+describe('a page in British English', () => {
+  it('says wadding', async () => {
+    const { page, faults } = await openWith(
+      `${SCRIPTS[0]![1]}<quilt-batting lang="en-GB" width="58" length="70"></quilt-batting>`,
+    );
+    await page.waitForFunction(() =>
+      document.querySelector('quilt-batting')?.shadowRoot?.textContent.includes('Wadding width'),
+    );
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
+
 describe('a page in English', () => {
   it('asks for no other words', async () => {
     const { page } = await openWith(`${SCRIPTS[0]![1]}${BACKING}`);
