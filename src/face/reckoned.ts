@@ -32,6 +32,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     max: {},
     measured: { attribute: false },
     flow: { attribute: false },
+    words: { attribute: false },
   };
 
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
@@ -49,6 +50,11 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   declare max: string | number | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   declare measured: Record<string, string> | undefined;
+  /**
+   * Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+   * of the language.
+   */
+  declare words: Record<string, string> | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   declare flow: Flow | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -124,10 +130,21 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   get teller(): Teller {
     const { calculator, english, lengthStyle } = this;
     const lang = this.#language;
-    const words = wordsIn(lang, calculator.name, english);
+    const words = this.#inOwnWords(wordsIn(lang, calculator.name, english));
     const last = this.#teller;
     if (last?.words === words && last.lang === lang && sameInput(lengthStyle, last.style)) return last;
     return (this.#teller = new Teller(words, lengthStyle, lang));
+  }
+
+  #own: { from: Vocabulary; words: unknown; with: Vocabulary } | undefined;
+
+  /** The same with the author's own words for labels. */
+  #inOwnWords(from: Vocabulary): Vocabulary {
+    const { words } = this;
+    if (!words) return from;
+    if (this.#own?.from !== from || this.#own.words !== words)
+      this.#own = { from, words, with: { ...from, labels: { ...from.labels, ...words } } };
+    return this.#own.with;
   }
 
   /** What a wrong input leaves as the last outcome with an answer. */
