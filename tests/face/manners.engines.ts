@@ -209,7 +209,7 @@ describe('The host of a sheet', () => {
 describe('A name in lock that is none', () => {
   it('is said, with names that are', async () => {
     const sheet = await mount('quilt-backing', { lock: 'Width fabric' });
-    expect(answer(sheet)).to.include('“fabric” in lock is no input here. Write it like');
+    expect(answer(sheet)).to.include('“fabric” in lock is not the name of an input here. Write it like');
     expect([isOpen(sheet, 'width'), isOpen(sheet, 'fabricWidth')]).to.deep.equal([false, true]);
     sheet.lock = 'width fabric-width units';
     await settled(sheet);
