@@ -311,7 +311,7 @@ describe('the shopping list of a quilt-worksheet', () => {
     await calm(sheet);
     expect(list(sheet).fabrics).to.have.length(1);
     expect(list(sheet)).to.not.have.property('total');
-    expect(answer(cutting)).to.include('You cut this from something else now, and is left out.');
+    expect(answer(cutting)).to.include('You cut this from something else now, so we left the old price out.');
     await unfold(cutting);
     await writeAndLeave(cutting, 'price', '9');
     await calm(sheet);
