@@ -32,6 +32,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltBacking['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBacking['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltBacking['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBacking['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -85,6 +88,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltBatting['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBatting['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltBatting['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBatting['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -140,6 +146,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltBinding['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBinding['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltBinding['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBinding['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -193,6 +202,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltBorders['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBorders['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltBorders['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltBorders['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -246,6 +258,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltCutting['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltCutting['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltCutting['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltCutting['flow'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
@@ -304,6 +319,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltSleeve['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltSleeve['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltSleeve['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltSleeve['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
@@ -359,6 +377,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltTop['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltTop['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltTop['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltTop['flow'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`. */
@@ -400,6 +421,9 @@ quarters. An amount above it is shown with a sentence, and is not valid in a for
   max?: QuiltWorksheet['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltWorksheet['measured'] | undefined;
+  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+of the language. */
+  words?: QuiltWorksheet['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltWorksheet['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */

@@ -6,18 +6,18 @@ import { weights } from '../tools/weigh.mjs';
  * than that. The goal, where there is one, stands beside it; what has come within its goal has to stay there.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 36_200, goal: 20_000 },
-  batting: { ceiling: 38_400, goal: 24_000 },
-  binding: { ceiling: 37_800, goal: 24_000 },
-  borders: { ceiling: 39_900, goal: 24_000 },
-  sleeve: { ceiling: 35_000 },
-  top: { ceiling: 46_100, goal: 27_000 },
-  cutting: { ceiling: 49_300 },
-  fabric: { ceiling: 33_600 },
-  worksheet: { ceiling: 56_200 },
-  'backing, binding, borders, batting together': { ceiling: 52_500, goal: 34_000 },
-  everything: { ceiling: 78_400, goal: 53_000 },
-  'everything, classic script': { ceiling: 78_400, goal: 53_000 },
+  backing: { ceiling: 36_300, goal: 20_000 },
+  batting: { ceiling: 38_500, goal: 24_000 },
+  binding: { ceiling: 38_000, goal: 24_000 },
+  borders: { ceiling: 40_000, goal: 24_000 },
+  sleeve: { ceiling: 35_200 },
+  top: { ceiling: 46_200, goal: 27_000 },
+  cutting: { ceiling: 49_400 },
+  fabric: { ceiling: 33_700 },
+  worksheet: { ceiling: 56_300 },
+  'backing, binding, borders, batting together': { ceiling: 52_600, goal: 34_000 },
+  everything: { ceiling: 78_500, goal: 53_000 },
+  'everything, classic script': { ceiling: 78_500, goal: 53_000 },
   'the arithmetic alone': { ceiling: 52_700 },
 };
 

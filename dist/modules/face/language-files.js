@@ -1,8 +1,12 @@
 import { tagsOf, learn } from '../words/languages.js';
+import { loadBritish } from './british.js';
 import { loadGerman } from './german.js';
 
 /** The languages that have words of their own, by their tags. */
-const FILES = { de: async () => (await loadGerman()).de };
+const FILES = {
+    de: async () => (await loadGerman()).de,
+    'en-gb': async () => (await loadBritish()).enGB,
+};
 const asked = new Set();
 /** Asks once for the words of this language, and says when they have come. A page whose words do not come stays English. */
 const askFor = (lang, ready) => {

@@ -26,6 +26,7 @@ class Reckoned extends FormField {
         max: {},
         measured: { attribute: false },
         flow: { attribute: false },
+        words: { attribute: false },
     }; }
     #input;
     #outcome;
@@ -71,11 +72,21 @@ class Reckoned extends FormField {
     get teller() {
         const { calculator, english, lengthStyle } = this;
         const lang = this.#language;
-        const words = wordsIn(lang, calculator.name, english);
+        const words = this.#inOwnWords(wordsIn(lang, calculator.name, english));
         const last = this.#teller;
         if (last?.words === words && last.lang === lang && sameInput(lengthStyle, last.style))
             return last;
         return (this.#teller = new Teller(words, lengthStyle, lang));
+    }
+    #own;
+    /** The same with the author's own words for labels. */
+    #inOwnWords(from) {
+        const { words } = this;
+        if (!words)
+            return from;
+        if (this.#own?.from !== from || this.#own.words !== words)
+            this.#own = { from, words, with: { ...from, labels: { ...from.labels, ...words } } };
+        return this.#own.with;
     }
     /** What a wrong input leaves as the last outcome with an answer. */
     get goodBefore() {

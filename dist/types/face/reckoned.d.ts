@@ -31,6 +31,11 @@ export declare abstract class Reckoned<A extends Answer = Answer> extends FormFi
     max: string | number | undefined;
     /** Values typed over reckoned rows, by the row's id. Default none. */
     measured: Record<string, string> | undefined;
+    /**
+     * Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
+     * of the language.
+     */
+    words: Record<string, string> | undefined;
     /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
     flow: Flow | undefined;
     /** Finished width. A length as people write it; a bare number is in `units`. */

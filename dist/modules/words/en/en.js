@@ -1,0 +1,21 @@
+import { backing } from './backing.js';
+import { batting } from './batting.js';
+import { binding } from './binding.js';
+import { borders } from './borders.js';
+import { common } from './common.js';
+import { cutting } from './cutting.js';
+import { face } from './face.js';
+import { sleeve } from './sleeve.js';
+import { spreadsheet } from './spreadsheet.js';
+import { top } from './top.js';
+import { worksheet } from './worksheet.js';
+
+/** Every word in English. An element takes its own part of these; a kind of English starts from all of them. */
+const en = {
+    common,
+    face,
+    spreadsheet,
+    calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
+};
+
+export { en };
