@@ -290,7 +290,7 @@ describe('the button for a spreadsheet file', () => {
     );
     await atRest(page);
     await page.setOfflineMode(true);
-    expect((await downloaded(page, 'quilt-backing')).said).toMatch(/could not be loaded/);
+    expect((await downloaded(page, 'quilt-backing')).said).toMatch(/did not load/);
     await page.close();
   }, 120_000);
 
