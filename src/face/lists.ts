@@ -7,8 +7,12 @@ import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
 import { draw } from './drawing.js';
 
-/** On a narrow page the longest word of the trade breaks where it is joined, and widens no list. */
-export const parted = (text: string): string => text.replace(/corner(?=stone)/gi, '$&\u00ad');
+/** Where the long words of the trade are joined, in English and in German. */
+const JOINTS =
+  /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|neben(?=einander)/gi;
+
+/** On a narrow page a long word breaks where it is joined, and widens no list. */
+export const parted = (text: string): string => text.replace(JOINTS, '$&\u00ad');
 
 const ruled = (caption: string, head: string[], rows: string[][]): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
