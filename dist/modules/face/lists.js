@@ -3,8 +3,10 @@ import { unbroken, unbrokenSize } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { draw } from './drawing.js';
 
-/** On a narrow page the longest word of the trade breaks where it is joined, and widens no list. */
-const parted = (text) => text.replace(/corner(?=stone)/gi, '$&\u00ad');
+/** Where the long words of the trade are joined, in English and in German. */
+const JOINTS = /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|neben(?=einander)/gi;
+/** On a narrow page a long word breaks where it is joined, and widens no list. */
+const parted = (text) => text.replace(JOINTS, '$&\u00ad');
 const ruled = (caption, head, rows) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
     html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)} </tbody> </table>`;
 const shown = (cell, t) => unbroken(t.cell(cell));

@@ -3,7 +3,7 @@ import type { Answer } from '../ledger/answer.js';
 import type { Listing } from '../ledger/listing.js';
 import type { Picture } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
-/** On a narrow page the longest word of the trade breaks where it is joined, and widens no list. */
+/** On a narrow page a long word breaks where it is joined, and widens no list. */
 export declare const parted: (text: string) => string;
 /** A ruled table with its caption. */
 export declare const listing: ({ caption, head, rows }: Listing, t: Teller) => TemplateResult;
