@@ -30,7 +30,9 @@ const eachOnce = (data) => ({
 });
 
 const LICENSED = ['lit', 'fraction.js', 'write-excel-file', 'fflate'];
-const licenceOf = (name) => `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').trim()}\n`;
+// A licence may be written with other line ends, which Git would not keep.
+const licenceOf = (name) =>
+  `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').replaceAll('\r\n', '\n').trim()}\n`;
 
 /** The page that stands in somebody else's frame, as it lies beside the scripts. */
 const FRAME = ['frame.html', 'frame.css', 'frame.js'];
