@@ -1,4 +1,4 @@
-import { hasBrand } from '../measure/brand.js';
+import { Branded } from '../measure/brand.js';
 import { exact, sum, type Exact } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
 import { isMessage, Message } from '../measure/message.js';
@@ -9,12 +9,8 @@ import { toUnit } from '../measure/units.js';
 export type PurchaseUnit = Step['unit'] | 'package' | 'sheet';
 
 /** An amount to buy, already rounded up to a step the shop cuts. */
-export class Purchase {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'purchase');
-  }
-
-  get brand(): 'purchase' {
+export class Purchase extends Branded {
+  override get brand(): 'purchase' {
     return 'purchase';
   }
 
@@ -25,7 +21,9 @@ export class Purchase {
     readonly unit: PurchaseUnit,
     /** What it is called, where amount and unit do not say it all. */
     readonly called?: Message,
-  ) {}
+  ) {
+    super();
+  }
 }
 
 /** Cloth of this length, which is on a step. */
@@ -60,12 +58,8 @@ export const manyOf = ({ inches, amount, unit, called }: Purchase, times: number
     : undefined;
 
 /** An amount of money as it is paid, or a price. */
-export class Money {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'money');
-  }
-
-  get brand(): 'money' {
+export class Money extends Branded {
+  override get brand(): 'money' {
     return 'money';
   }
 
@@ -75,7 +69,9 @@ export class Money {
     readonly currency: string | undefined,
     /** How many decimals the currency has. */
     readonly decimals: number,
-  ) {}
+  ) {
+    super();
+  }
 
   /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
   get isWholeCoins(): boolean {
@@ -89,12 +85,8 @@ export class Money {
 }
 
 /** One line of a cut list: so many pieces of one size, on the ruler's marks. */
-export class Cut {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'cut');
-  }
-
-  get brand(): 'cut' {
+export class Cut extends Branded {
+  override get brand(): 'cut' {
     return 'cut';
   }
 
@@ -103,5 +95,7 @@ export class Cut {
     readonly piece: Message,
     readonly width: Exact,
     readonly length: Exact,
-  ) {}
+  ) {
+    super();
+  }
 }

@@ -1,4 +1,4 @@
-import { hasBrand } from '../measure/brand.js';
+import { Branded } from '../measure/brand.js';
 import {
   exact,
   isExact,
@@ -29,12 +29,8 @@ const rootOfTwoTimes = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
  * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
  */
-export class Quantity {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'quantity');
-  }
-
-  get brand(): 'quantity' {
+export class Quantity extends Branded {
+  override get brand(): 'quantity' {
     return 'quantity';
   }
 
@@ -46,7 +42,9 @@ export class Quantity {
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     readonly row = '',
     readonly entry = 0,
-  ) {}
+  ) {
+    super();
+  }
 
   plus(other: Quantity): Quantity {
     return this.#with('+', this.value.add(other.value), other);
@@ -139,19 +137,17 @@ export class Quantity {
 }
 
 /** An input that is no number, as a sentence shows it: what stands in its row. */
-export class Stated {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'stated');
-  }
-
-  get brand(): 'stated' {
+export class Stated extends Branded {
+  override get brand(): 'stated' {
     return 'stated';
   }
 
   constructor(
     readonly row: string,
     readonly text: string,
-  ) {}
+  ) {
+    super();
+  }
 }
 
 /** A length of so many inches. */

@@ -1,22 +1,20 @@
-import { hasBrand } from './brand.js';
+import { Branded } from './brand.js';
 
 /**
  * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
  * code reads one back.
  */
-export class Message<Code extends string = string> {
-  static [Symbol.hasInstance](value: unknown): boolean {
-    return hasBrand(value, 'message');
-  }
-
-  get brand(): 'message' {
+export class Message<Code extends string = string> extends Branded {
+  override get brand(): 'message' {
     return 'message';
   }
 
   constructor(
     readonly code: Code,
     readonly values: object,
-  ) {}
+  ) {
+    super();
+  }
 }
 
 export const isMessage = (value: unknown): value is Message => value instanceof Message;

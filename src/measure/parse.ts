@@ -46,9 +46,6 @@ const stop = (problem: Message): never => {
   throw new Unreadable(problem);
 };
 
-/** Somebody's text inside a sentence. */
-export const quoted = (text: string): string => (text ? `“${text.replace(/^(.{24}).+/su, '$1…')}”` : 'This');
-
 /** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
 const plain = (text: string): string =>
   text

@@ -10,18 +10,6 @@ export interface Step {
   unit: 'yd' | 'm' | 'in';
 }
 
-/** An amount to buy, already rounded up to a step the shop cuts. */
-export interface Purchase {
-  /** Exact inches, as a mixed number: `"135"`. */
-  inches: string;
-  /** In the shop's unit, as a mixed number of yards or decimal metres: `"3 3/4"`. */
-  amount: string;
-  /** `yd`, `m` or `in`; a package of batting is `package`. */
-  unit: string;
-  /** For people: `"3 3/4 yd"`. */
-  text: string;
-}
-
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
 export const parseStep = (text: string, reading: Reading): Parsed<Step> => {
   if (/^\s*thirds\s*$/i.test(text))
@@ -83,18 +71,4 @@ export const soldLength = (inches: Exact, { units, comma }: Style): string => {
   const inMetres = 100n % metres.d === 0n;
   if (units === 'cm' ? inMetres || !inYards : inMetres && !inYards) return `${decimal(metres, 4, comma)} m`;
   return `${inYards ? mixed(yards) : decimal(yards, 4, comma)} yd`;
-};
-
-/** An amount on a step, in the shop's unit. */
-export const purchase = (inches: Exact, { unit }: Step, comma = false): Purchase => {
-  const amount = toUnit(inches, unit);
-  // Metres are rounded up where they have no end: less than the need is never written.
-  const written = (comma = false): string =>
-    unit === 'm' ? decimal(upTo(amount, exact(1, 10_000)), 4, comma) : mixed(amount);
-  return {
-    inches: mixed(inches),
-    amount: written(),
-    unit,
-    text: `${written(comma)} ${unit}`,
-  };
 };

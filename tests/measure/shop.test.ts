@@ -1,15 +1,28 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sentence } from '../sentences.js';
+import { english, sentence } from '../sentences.js';
+import { ofCloth } from '../../src/ledger/purchase.js';
 import { exact, type Exact } from '../../src/measure/exact.js';
 import { parseLength, type Reading } from '../../src/measure/parse.js';
-import { parseStep, purchase, stepAbove, toStep, type Step } from '../../src/measure/shop.js';
+import { mixed } from '../../src/measure/format.js';
+import { parseStep, stepAbove, toStep, type Step } from '../../src/measure/shop.js';
 import { fractions } from './arbitraries.js';
 
 const step = (text: string, reading: Reading = { units: 'in' }): Step => {
   const parsed = parseStep(text, reading);
   if (!parsed.ok) throw new Error(sentence(parsed.problem));
   return parsed.value;
+};
+/** What is bought, as a result has it. */
+const purchase = (
+  inches: Exact,
+  step: Step,
+  comma = false,
+): { inches: string; amount: string; unit: string; text: string } => {
+  const bought = ofCloth(inches, step);
+  const t = english(undefined, { units: 'in', comma });
+  const { amount, unit } = bought;
+  return { inches: mixed(bought.inches), amount: t.shopAmount(amount, unit), unit, text: t.bought(bought) };
 };
 const bought = (inches: Exact, text: string): string => purchase(toStep(inches, step(text)), step(text)).text;
 

@@ -1,4 +1,4 @@
-import { hasBrand } from '../measure/brand.js';
+import { Branded } from '../measure/brand.js';
 import { exact, sum } from '../measure/exact.js';
 import { decimal } from '../measure/format.js';
 import { isMessage, Message } from '../measure/message.js';
@@ -6,10 +6,7 @@ import { toStep } from '../measure/shop.js';
 import { toUnit } from '../measure/units.js';
 
 /** An amount to buy, already rounded up to a step the shop cuts. */
-class Purchase {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'purchase');
-    }
+class Purchase extends Branded {
     get brand() {
         return 'purchase';
     }
@@ -18,6 +15,7 @@ class Purchase {
     amount, unit, 
     /** What it is called, where amount and unit do not say it all. */
     called) {
+        super();
         this.inches = inches;
         this.amount = amount;
         this.unit = unit;
@@ -48,10 +46,7 @@ const manyOf = ({ inches, amount, unit, called }, times) => called && isCounted(
     ? new Purchase(inches.mul(times), amount.mul(times), unit, timesMore(called, times))
     : undefined;
 /** An amount of money as it is paid, or a price. */
-class Money {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'money');
-    }
+class Money extends Branded {
     get brand() {
         return 'money';
     }
@@ -60,6 +55,7 @@ class Money {
     currency, 
     /** How many decimals the currency has. */
     decimals) {
+        super();
         this.value = value;
         this.currency = currency;
         this.decimals = decimals;
@@ -74,14 +70,12 @@ class Money {
     }
 }
 /** One line of a cut list: so many pieces of one size, on the ruler's marks. */
-class Cut {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'cut');
-    }
+class Cut extends Branded {
     get brand() {
         return 'cut';
     }
     constructor(count, piece, width, length) {
+        super();
         this.count = count;
         this.piece = piece;
         this.width = width;

@@ -1,4 +1,4 @@
-import { hasBrand } from '../measure/brand.js';
+import { Branded } from '../measure/brand.js';
 import { exact, rootUp, upTo, least, nearestTo, toMark, isExact, ZERO } from '../measure/exact.js';
 
 var _a;
@@ -8,16 +8,14 @@ const rootOfTwoTimes = (side) => rootUp(side.mul(side).mul(2));
  * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
  */
-class Quantity {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'quantity');
-    }
+class Quantity extends Branded {
     get brand() {
         return 'quantity';
     }
     constructor(value, kind, operation = 'number', parts = [], 
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     row = '', entry = 0) {
+        super();
         this.value = value;
         this.kind = kind;
         this.operation = operation;
@@ -103,14 +101,12 @@ class Quantity {
 }
 _a = Quantity;
 /** An input that is no number, as a sentence shows it: what stands in its row. */
-class Stated {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'stated');
-    }
+class Stated extends Branded {
     get brand() {
         return 'stated';
     }
     constructor(row, text) {
+        super();
         this.row = row;
         this.text = text;
     }

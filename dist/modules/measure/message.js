@@ -1,17 +1,15 @@
-import { hasBrand } from './brand.js';
+import { Branded } from './brand.js';
 
 /**
  * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
  * code reads one back.
  */
-class Message {
-    static [Symbol.hasInstance](value) {
-        return hasBrand(value, 'message');
-    }
+class Message extends Branded {
     get brand() {
         return 'message';
     }
     constructor(code, values) {
+        super();
         this.code = code;
         this.values = values;
     }

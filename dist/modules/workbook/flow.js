@@ -57,10 +57,13 @@ const flow = (source, parts, fabrics, give) => {
 };
 /** Whether two values that flow are the same, however deep: exact numbers and messages too. */
 const isSame = (a, b) => {
+    // Most of what is compared is one and the same thing, such as a language's words.
+    if (Object.is(a, b))
+        return true;
     if (isExact(a) && isExact(b))
         return a.equals(b);
     if (typeof a !== 'object' || typeof b !== 'object' || !a || !b)
-        return Object.is(a, b);
+        return false;
     if (a instanceof Message && b instanceof Message && a.code !== b.code)
         return false;
     const [keys, others] = [new Map(Object.entries(a)), new Map(Object.entries(b))];

@@ -1,17 +1,17 @@
+import { Branded } from '../measure/brand.js';
 import { type Exact } from '../measure/exact.js';
 import { Message } from '../measure/message.js';
 import { type Step } from '../measure/shop.js';
 /** What an amount is counted in: a unit of length, or pieces. */
 export type PurchaseUnit = Step['unit'] | 'package' | 'sheet';
 /** An amount to buy, already rounded up to a step the shop cuts. */
-export declare class Purchase {
+export declare class Purchase extends Branded {
     readonly inches: Exact;
     /** In its unit. */
     readonly amount: Exact;
     readonly unit: PurchaseUnit;
     /** What it is called, where amount and unit do not say it all. */
     readonly called?: Message | undefined;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'purchase';
     constructor(inches: Exact, 
     /** In its unit. */
@@ -28,13 +28,12 @@ export declare const allOf: (purchases: Purchase[], step: Step) => Purchase;
 /** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
 export declare const manyOf: ({ inches, amount, unit, called }: Purchase, times: number) => Purchase | undefined;
 /** An amount of money as it is paid, or a price. */
-export declare class Money {
+export declare class Money extends Branded {
     readonly value: Exact;
     /** ISO 4217; a bare number where it is undefined. */
     readonly currency: string | undefined;
     /** How many decimals the currency has. */
     readonly decimals: number;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'money';
     constructor(value: Exact, 
     /** ISO 4217; a bare number where it is undefined. */
@@ -47,12 +46,11 @@ export declare class Money {
     get amount(): string;
 }
 /** One line of a cut list: so many pieces of one size, on the ruler's marks. */
-export declare class Cut {
+export declare class Cut extends Branded {
     readonly count: number;
     readonly piece: Message;
     readonly width: Exact;
     readonly length: Exact;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'cut';
     constructor(count: number, piece: Message, width: Exact, length: Exact);
 }

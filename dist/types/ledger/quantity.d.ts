@@ -1,3 +1,4 @@
+import { Branded } from '../measure/brand.js';
 import { type Exact } from '../measure/exact.js';
 /** What a number is: this decides how it is shown, and what it may be added to. */
 export type Kind = 'length' | 'count' | 'number' | 'percent' | 'money';
@@ -11,7 +12,7 @@ export type Operation = 'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' 
  * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
  * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
  */
-export declare class Quantity {
+export declare class Quantity extends Branded {
     #private;
     readonly value: Exact;
     readonly kind: Kind;
@@ -20,7 +21,6 @@ export declare class Quantity {
     /** Of a `row`: its id, and which entry, where the row holds a list. */
     readonly row: string;
     readonly entry: number;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'quantity';
     constructor(value: Exact, kind: Kind, operation?: Operation, parts?: readonly Quantity[], 
     /** Of a `row`: its id, and which entry, where the row holds a list. */
@@ -56,10 +56,9 @@ export declare class Quantity {
     rowsInto(rows: Set<string>): void;
 }
 /** An input that is no number, as a sentence shows it: what stands in its row. */
-export declare class Stated {
+export declare class Stated extends Branded {
     readonly row: string;
     readonly text: string;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'stated';
     constructor(row: string, text: string);
 }

@@ -1,5 +1,8 @@
 /**
- * Whether a value is of the class with this brand, of whichever copy of the script: a page may have two, and parts of one in a
+ * A class whose values are known by a brand, of whichever copy of the script they are: a page may have two, and parts of one in a
  * worksheet of the other. `instanceof` by itself knows only its own copy.
  */
-export declare const hasBrand: (value: unknown, brand: string) => boolean;
+export declare abstract class Branded {
+    static [Symbol.hasInstance](value: unknown): boolean;
+    abstract get brand(): string;
+}

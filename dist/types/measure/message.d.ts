@@ -1,11 +1,11 @@
+import { Branded } from './brand.js';
 /**
  * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
  * code reads one back.
  */
-export declare class Message<Code extends string = string> {
+export declare class Message<Code extends string = string> extends Branded {
     readonly code: Code;
     readonly values: object;
-    static [Symbol.hasInstance](value: unknown): boolean;
     get brand(): 'message';
     constructor(code: Code, values: object);
 }

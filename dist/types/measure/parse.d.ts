@@ -39,8 +39,6 @@ export interface Reading {
     /** The page's language marks decimals with a comma. Default false. */
     comma?: boolean;
 }
-/** Somebody's text inside a sentence. */
-export declare const quoted: (text: string) => string;
 /**
  * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
  * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).

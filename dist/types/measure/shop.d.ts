@@ -7,17 +7,6 @@ export interface Step {
     sizes: Exact[];
     unit: 'yd' | 'm' | 'in';
 }
-/** An amount to buy, already rounded up to a step the shop cuts. */
-export interface Purchase {
-    /** Exact inches, as a mixed number: `"135"`. */
-    inches: string;
-    /** In the shop's unit, as a mixed number of yards or decimal metres: `"3 3/4"`. */
-    amount: string;
-    /** `yd`, `m` or `in`; a package of batting is `package`. */
-    unit: string;
-    /** For people: `"3 3/4 yd"`. */
-    text: string;
-}
 /** Reads a cutting step: `1/8 yd`, `1/4 yd`, `thirds` (eighths and thirds of a yard), `10 cm`. */
 export declare const parseStep: (text: string, reading: Reading) => Parsed<Step>;
 /** The least amount the shop cuts that is not below the need. */
@@ -36,5 +25,3 @@ export declare const toPriced: (inches: Exact, { unit }: Step) => Exact;
 export declare const toCoin: (value: Exact, decimals: number) => Exact;
 /** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
 export declare const soldLength: (inches: Exact, { units, comma }: Style) => string;
-/** An amount on a step, in the shop's unit. */
-export declare const purchase: (inches: Exact, { unit }: Step, comma?: boolean) => Purchase;
