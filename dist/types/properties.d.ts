@@ -11,7 +11,7 @@ import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
 
 /** What can be set on `<quilt-backing>`. */
 export interface QuiltBackingProperties {
-  /** Cloth added on each side of the quilt. A length. Default `4 in`. */
+  /** Cloth added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   overage?: QuiltBacking['overage'] | undefined;
   /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
   repeat?: QuiltBacking['repeat'] | undefined;
@@ -41,13 +41,13 @@ of the language. */
   width?: QuiltBacking['width'] | undefined;
   /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBacking['length'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBacking['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltBacking['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBacking['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBacking['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBacking['price'] | undefined;
@@ -63,15 +63,15 @@ of the language. */
 
 /** What can be set on `<quilt-batting>`. */
 export interface QuiltBattingProperties {
-  /** Batting added on each side of the quilt. A length. Default `4 in`. */
+  /** Batting added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   overage?: QuiltBatting['overage'] | undefined;
   /** The shop's own packages: `small 40 x 50 @ 12.50; large 90 x 100 @ 29`. Default: the usual sizes. */
   packages?: QuiltBatting['packages'] | undefined;
   /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
   roll?: QuiltBatting['roll'] | undefined;
-  /** The bed the quilt is for: `twin`, `queen` … Default `none`: `width` and `length` are given. */
+  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. Default `none`: `width` and `length` are given. */
   bed?: QuiltBatting['bed'] | undefined;
-  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`. */
+  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
   drop?: QuiltBatting['drop'] | undefined;
   /** Length to tuck under the pillows. Default 0. */
   tuck?: QuiltBatting['tuck'] | undefined;
@@ -99,7 +99,7 @@ of the language. */
   length?: QuiltBatting['length'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBatting['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBatting['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBatting['price'] | undefined;
@@ -117,13 +117,13 @@ of the language. */
 export interface QuiltBindingProperties {
   /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
   perimeter?: QuiltBinding['perimeter'] | undefined;
-  /** Added for the mitred corners and the closing tails. A length. Default `10 in`. */
+  /** Added for the mitred corners and the closing tails. A length. Default `10 in`, or `25 cm` in metric. */
   allowance?: QuiltBinding['allowance'] | undefined;
-  /** What the strips are cut to. A length. Default `2 1/2 in`, or reckoned from `finished`. */
+  /** What the strips are cut to. A length. Default `2 1/2 in` (`6.5 cm` in metric), or reckoned from `finished`. */
   stripWidth?: QuiltBinding['stripWidth'] | undefined;
   /** What shall show on the front. A length; used where no `strip-width` is given. Default none. */
   finished?: QuiltBinding['finished'] | undefined;
-  /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`. */
+  /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`, or `3 mm` in metric. */
   thickness?: QuiltBinding['thickness'] | undefined;
   /** `double` or `single`. Default `double`. */
   fold?: QuiltBinding['fold'] | undefined;
@@ -155,13 +155,13 @@ of the language. */
   width?: QuiltBinding['width'] | undefined;
   /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBinding['length'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBinding['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltBinding['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBinding['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBinding['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBinding['price'] | undefined;
@@ -211,13 +211,13 @@ of the language. */
   width?: QuiltBorders['width'] | undefined;
   /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltBorders['length'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBorders['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltBorders['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBorders['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltBorders['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBorders['price'] | undefined;
@@ -239,9 +239,9 @@ export interface QuiltCuttingProperties {
   sheet?: QuiltCutting['sheet'] | undefined;
   /** The print has a right way up, so pieces may not be turned. Default false. */
   oneWay?: QuiltCutting['oneWay'] | undefined;
-  /** How long the ruler is. A length. Default `24 in`. */
+  /** How long the ruler is. A length. Default `24 in`, or `60 cm` in metric. */
   ruler?: QuiltCutting['ruler'] | undefined;
-  /** The cutting mat. Default `24 x 36 in`. */
+  /** The cutting mat. Default `24 x 36 in`, or `60 x 90 cm` in metric. */
   mat?: QuiltCutting['mat'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltCutting['mark'] | undefined;
@@ -263,13 +263,13 @@ of the language. */
   words?: QuiltCutting['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltCutting['flow'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltCutting['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltCutting['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltCutting['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltCutting['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltCutting['price'] | undefined;
@@ -300,11 +300,11 @@ export interface QuiltFabricProperties {
 
 /** What can be set on `<quilt-sleeve>`. */
 export interface QuiltSleeveProperties {
-  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  /** What the strip is cut to. A length. Default `8 1/2 in`, or `22 cm` in metric. */
   stripWidth?: QuiltSleeve['stripWidth'] | undefined;
-  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`, or `2.5 cm` in metric. */
   short?: QuiltSleeve['short'] | undefined;
-  /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+  /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
   units?: QuiltSleeve['units'] | undefined;
@@ -326,13 +326,13 @@ of the language. */
   flow?: QuiltSleeve['flow'] | undefined;
   /** Finished width. A length as people write it; a bare number is in `units`. */
   width?: QuiltSleeve['width'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltSleeve['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltSleeve['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltSleeve['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltSleeve['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltSleeve['price'] | undefined;
@@ -382,13 +382,13 @@ of the language. */
   words?: QuiltTop['words'] | undefined;
   /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
   flow?: QuiltTop['flow'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltTop['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltTop['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltTop['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltTop['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltTop['price'] | undefined;
@@ -406,7 +406,7 @@ of the language. */
 export interface QuiltWorksheetProperties {
   /** How many kits to cut, for a shop. Default none. */
   kits?: QuiltWorksheet['kits'] | undefined;
-  /** How much cloth a bolt holds. A length. Default `15 yd`. */
+  /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   bolt?: QuiltWorksheet['bolt'] | undefined;
   /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
   units?: QuiltWorksheet['units'] | undefined;
@@ -430,13 +430,13 @@ of the language. */
   width?: QuiltWorksheet['width'] | undefined;
   /** Finished length. A length as people write it; a bare number is in `units`. */
   length?: QuiltWorksheet['length'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltWorksheet['fabricWidth'] | undefined;
   /** Seam allowance. The default is the calculator's. */
   seam?: QuiltWorksheet['seam'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltWorksheet['shrinkage'] | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltWorksheet['increment'] | undefined;
   /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
   currency?: QuiltWorksheet['currency'] | undefined;

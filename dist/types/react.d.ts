@@ -29,7 +29,7 @@ export interface QuiltBackingProps extends Props<QuiltBacking, QuiltBackingPrope
   'one-way'?: QuiltBacking['oneWay'] | undefined;
   /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
   'pieced-strip'?: QuiltBacking['piecedStrip'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBacking['fabricWidth'] | undefined;
 }
 
@@ -39,15 +39,15 @@ export interface QuiltBattingProps extends Props<QuiltBatting, QuiltBattingPrope
 
 /** Props of `<quilt-binding>` in JSX. */
 export interface QuiltBindingProps extends Props<QuiltBinding, QuiltBindingProperties> {
-  /** What the strips are cut to. A length. Default `2 1/2 in`, or reckoned from `finished`. */
+  /** What the strips are cut to. A length. Default `2 1/2 in` (`6.5 cm` in metric), or reckoned from `finished`. */
   'strip-width'?: QuiltBinding['stripWidth'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBinding['fabricWidth'] | undefined;
 }
 
 /** Props of `<quilt-borders>` in JSX. */
 export interface QuiltBordersProps extends Props<QuiltBorders, QuiltBordersProperties> {
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBorders['fabricWidth'] | undefined;
 }
 
@@ -55,7 +55,7 @@ export interface QuiltBordersProps extends Props<QuiltBorders, QuiltBordersPrope
 export interface QuiltCuttingProps extends Props<QuiltCutting, QuiltCuttingProperties> {
   /** The print has a right way up, so pieces may not be turned. Default false. */
   'one-way'?: QuiltCutting['oneWay'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltCutting['fabricWidth'] | undefined;
 }
 
@@ -67,21 +67,21 @@ export interface QuiltFabricProps extends Props<QuiltFabric, QuiltFabricProperti
 
 /** Props of `<quilt-sleeve>` in JSX. */
 export interface QuiltSleeveProps extends Props<QuiltSleeve, QuiltSleeveProperties> {
-  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  /** What the strip is cut to. A length. Default `8 1/2 in`, or `22 cm` in metric. */
   'strip-width'?: QuiltSleeve['stripWidth'] | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltSleeve['fabricWidth'] | undefined;
 }
 
 /** Props of `<quilt-top>` in JSX. */
 export interface QuiltTopProps extends Props<QuiltTop, QuiltTopProperties> {
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltTop['fabricWidth'] | undefined;
 }
 
 /** Props of `<quilt-worksheet>` in JSX. */
 export interface QuiltWorksheetProps extends Props<QuiltWorksheet, QuiltWorksheetProperties> {
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltWorksheet['fabricWidth'] | undefined;
 }
 

@@ -10,9 +10,10 @@ interface CellState {
   field?: Field | undefined;
   /** What stands in the cell: the reader's own text while she types or where it is wrong. */
   text: string;
-  /** What it is called, and what can be chosen there, in words. */
+  /** What it is called. */
   label: string;
-  options: Record<string, string>;
+  /** What can be chosen there, in words; undefined where it is written. */
+  choices: Record<string, string> | undefined;
   wrong: boolean;
   t: Teller;
 }
@@ -22,9 +23,9 @@ interface CellState {
  * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
  * kept for the way back.
  */
-export const cell = ({ id, field, text, label, options, wrong, t }: CellState): TemplateResult => {
+export const cell = ({ id, field, text, label, choices, wrong, t }: CellState): TemplateResult => {
   const invalid = wrong ? 'true' : nothing;
-  if (field?.options) {
+  if (choices) {
     const chosen = text.split(', ');
     return html`${chosen.map(
       (value, at) => html`<select
@@ -35,7 +36,7 @@ export const cell = ({ id, field, text, label, options, wrong, t }: CellState): 
         aria-describedby="how-${id}"
         aria-invalid=${invalid}
       >
-        ${Object.entries({ ...options, [value]: options[value] ?? value }).map(
+        ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(
           ([key, words]) =>
             html`<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`,
         )}

@@ -9,6 +9,7 @@ import { sayInFace } from '../words/face-sayings.js';
 import type { WorkingRow } from '../words/told.js';
 import { attributeOf } from './calculator.js';
 import { action } from './cell.js';
+import { choicesOf } from './choices.js';
 import { drawingStyles } from './drawing.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
 import { cutList, figures, listing } from './lists.js';
@@ -303,7 +304,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       ...shown,
       field,
       text,
-      options: t.words.options[key] ?? {},
+      choices: choicesOf(field, key, text, t),
       how: this.#howOf(shown, isLocked),
       message: issue && t.say(issue),
       isOpen,

@@ -61,13 +61,13 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   declare width: string | number | undefined;
   /** Finished length. A length as people write it; a bare number is in `units`. */
   declare length: string | number | undefined;
-  /** Usable width of the cloth, selvages off. Default `40 in`. */
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   declare fabricWidth: string | number | undefined;
   /** Seam allowance. The default is the calculator's. */
   declare seam: string | number | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   declare shrinkage: string | number | undefined;
-  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   declare increment: string | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   declare price: string | number | undefined;

@@ -12,8 +12,8 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   field: Field | undefined;
   /** What stands in its cell. */
   text: string;
-  /** What can be chosen there, in words. */
-  options: Record<string, string>;
+  /** What can be chosen there, in words; undefined where it is written. */
+  choices: Record<string, string> | undefined;
   how: string;
   /** What is wrong there, in a sentence. */
   message: string | undefined;
@@ -44,17 +44,17 @@ const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }
   } ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
 
 /** What is chosen, in words; or what stands there. */
-const wordsOf = ({ field, text, options }: ShownRow): string =>
-  field?.options
+const wordsOf = ({ text, choices }: ShownRow): string =>
+  choices
     ? text
         .split(', ')
-        .map((key) => options[key] ?? key)
+        .map((key) => choices[key] ?? key)
         .join(', ')
     : text;
 
 /** A row of three columns: what it is, its value, how it was got. */
 export const row = (shown: ShownRow): TemplateResult => {
-  const { id, label, role, field, text, options, isOpen, isWrong, t } = shown;
+  const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
   const takesFractions = !field || /^(length|size)/.test(field.kind);
   // Several lines need the width of both columns.
   const wide = field?.lines;
@@ -64,7 +64,7 @@ export const row = (shown: ShownRow): TemplateResult => {
     <td class="amount" colspan=${wide ? 2 : nothing}>
       ${
         isOpen
-          ? cell({ id, field, text, label, options, wrong: isWrong, t })
+          ? cell({ id, field, text, label, choices, wrong: isWrong, t })
           : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(wordsOf(shown)) || '–'}</span>`
       }
       ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing}

@@ -1,5 +1,7 @@
 import { exact, ONE, type Exact } from '../measure/exact.js';
+import type { Style } from '../measure/format.js';
 import { sayings, type Message } from '../measure/message.js';
+import { INCHES, toUnit } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import type { Field } from './field.js';
@@ -42,9 +44,10 @@ export interface Cloth {
 }
 
 /** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
-export const selvagesOf = (width: Exact): Message[] => {
-  const [, , usable] = BOLT_WIDTHS.find(([from, to]) => width.gte(from) && width.lte(to)) ?? [];
-  return usable ? [sayOfCloth('selvages', { width, usable: exact(usable) })] : [];
+export const selvagesOf = (width: Exact, { units }: Style): Message[] => {
+  const wide = toUnit(width, units);
+  const [, , usable] = BOLT_WIDTHS[units].find(([from, to]) => wide.gte(from) && wide.lte(to)) ?? [];
+  return usable ? [sayOfCloth('selvages', { width, usable: exact(usable).mul(INCHES[units]) })] : [];
 };
 
 /** Adds the cloth's usable width, and its width once washed where it shrinks. */
@@ -52,7 +55,7 @@ export const clothOf = (ledger: ClothLedger): Cloth => {
   const { fabricWidth: sold, shrinkage } = ledger.inputs;
   const kept = ONE.sub(shrinkage.value);
   ledger.given('fabricWidth');
-  ledger.notes.push(...selvagesOf(sold.value));
+  ledger.notes.push(...selvagesOf(sold.value, ledger.style));
   if (kept.equals(1)) {
     const same = (length: Quantity): Quantity => length;
     return { width: sold, sold, kept, washed: same, toBuy: same };

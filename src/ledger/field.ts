@@ -44,6 +44,8 @@ export interface About {
   /** What stands there when nothing is written. */
   initial?: string | Record<Units, string>;
   optional?: true;
+  /** What a reader in these units is offered to choose from, where that is not all that can be written. */
+  offered?: Record<Units, readonly string[]>;
 }
 
 export type FieldKind =
@@ -64,7 +66,7 @@ export type FieldKind =
 export interface Field<T = unknown> extends About {
   kind: FieldKind;
   /** Something that could be written there, where nothing is initial. */
-  example?: Example;
+  example?: Example | Record<Units, Example>;
   /** Written over several lines. */
   lines?: true;
   /** A list with a cell for each of its entries. */
@@ -104,7 +106,9 @@ export const textOf = (raw: unknown): string => {
 /** What works in a field, for a sentence about what does not. */
 export const likeIn = (field: Pick<Field, 'initial' | 'example'>, style: Style): Example => {
   const initial = initialOf(field, style);
-  return initial === undefined ? (field.example ?? []) : [initial];
+  if (initial !== undefined) return [initial];
+  const { example = [] } = field;
+  return 'in' in example ? example[style.units] : example;
 };
 
 /** That something has to be written here, and an example. */

@@ -71,10 +71,15 @@ export const flagField = (about: About = {}): Field<boolean> => ({
   write: (value) => (value ? 'yes' : 'no'),
 });
 
-const oneOf = <T extends string>(raw: unknown, choices: readonly T[]): T => {
+/** `named` are those that a sentence names where it is none of them. */
+const oneOf = <T extends string>(
+  raw: unknown,
+  choices: readonly T[],
+  named: readonly string[] = choices,
+): T => {
   const text = textOf(raw);
   const value = text.trim().toLowerCase().replace(/\s+/g, '-');
-  return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices }));
+  return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices: named }));
 };
 
 /** One of several; the first stands there when nothing is written. */
@@ -86,7 +91,7 @@ export const choiceField = <T extends string>(
   options,
   initial: options[0],
   ...about,
-  read: (raw) => oneOf(raw, options),
+  read: (raw, { units }) => oneOf(raw, options, about.offered?.[units]),
   write: (value) => value,
 });
 

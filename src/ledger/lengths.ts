@@ -2,17 +2,7 @@ import { exact, isExact, type Exact } from '../measure/exact.js';
 import { asTyped, type Style } from '../measure/format.js';
 import { bothSides, inUnit, parseLength, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
-import {
-  initialOf,
-  likeIn,
-  optional,
-  say,
-  textOf,
-  type About,
-  type Example,
-  type Field,
-  type Label,
-} from './field.js';
+import { initialOf, likeIn, optional, say, textOf, type About, type Field, type Label } from './field.js';
 import { refuse, unlessRefused } from './refusal.js';
 
 /**
@@ -67,7 +57,7 @@ const readWithin = (
   return value;
 };
 
-const LENGTH_EXAMPLE: Example = ['58', '147 cm'];
+const LENGTH_EXAMPLE = { in: ['58', '147 cm'], cm: ['147', '58 in'] };
 
 export const lengthField = ({ zero, most, ...about }: About & Limits = {}): Field<Exact> => {
   const field = { example: LENGTH_EXAMPLE, ...about };
@@ -116,8 +106,8 @@ export const lengthsField = ({ most, each, ...about }: About & Limits & { each?:
     if (entries.length > LONGEST_LIST) refuse(say('tooManyEntries', { what, most: LONGEST_LIST }));
     return entries.map((entry, at) => {
       const called = each ? say('entry', { of: textOf(what), number: at + 1 }) : what;
-      const field = { example: ['2'] };
-      if (entry === '') refuse(say('missing', { what: called, like: field.example }));
+      const field = { example: { in: ['2'], cm: ['5'] } };
+      if (entry === '') refuse(say('missing', { what: called, like: likeIn(field, style) }));
       return unlessRefused(
         () => readWithin({ ...field, most }, entry, style, called),
         ({ problem }) => refuse(say('inList', { problem })),
@@ -157,7 +147,8 @@ export const sizeField = (about: About): Field<[Exact, Exact]> => ({
   ...about,
   read: (raw, style, what) => {
     const [a, b] = splitSize(textOf(raw)) ?? refuse(say('notSize', { text: textOf(raw) }));
-    const side = (text: string): Exact => readWithin({ example: ['60'] }, text, style, what);
+    const side = (text: string): Exact =>
+      readWithin({ example: { in: ['60'], cm: ['150'] } }, text, style, what);
     return [side(a), side(b)];
   },
   marked: allInUnit,

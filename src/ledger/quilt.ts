@@ -47,7 +47,7 @@ export const withOverage = (
   ledger.given('overage');
   const { overage } = ledger.inputs;
   const { width, length } = sidesOf(quilt);
-  if (overage.value.gt(most(width, length, ownLength(OVERAGE))))
+  if (overage.value.gt(most(width, length, ownLength(OVERAGE[ledger.style.units]))))
     ledger.refuse('overage', say('overageTooLarge'));
   return {
     width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),

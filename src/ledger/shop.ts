@@ -2,7 +2,7 @@ import { downTo, exact, most, type Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import { stepAbove, type Step } from '../measure/shop.js';
 import { INCHES } from '../measure/units.js';
-import { STEP } from '../trade/conventions.js';
+import { STEP, STEPS } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import type { Field, Label } from './field.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
@@ -13,7 +13,7 @@ import { inches, Quantity, type Stated } from './quantity.js';
 /** How the cloth is washed, sold and priced. */
 export const shopFields = {
   shrinkage: shrinkageField,
-  increment: stepField({ initial: STEP, more: true }),
+  increment: stepField({ initial: STEP, offered: STEPS, more: true }),
   price: moneyField(),
   currency: currencyField(),
 };

@@ -1,32 +1,60 @@
-/** A mattress, in inches. */
-export interface Mattress {
+import type { Units } from '../measure/units.js';
+
+/** A mattress. */
+interface Mattress {
   width: string;
   length: string;
+  /** It is for a baby. */
+  isCrib?: true;
 }
 
 /**
- * Crib: 16 CFR Part 1219 (full-size baby cribs), interior 28 × 52 3/8 in. The others: "Mattresses", sizes.com.
+ * Crib: 16 CFR Part 1219 (full-size baby cribs), interior 28 × 52 3/8 in. The others in inches: "Mattresses", sizes.com.
+ * Those in centimetres, of British and of continental shops: from memory.
  */
-export const BED_SIZES = {
-  crib: { width: '28', length: '52 3/8' },
-  twin: { width: '39', length: '75' },
-  'twin-long': { width: '39', length: '80' },
-  full: { width: '54', length: '75' },
-  queen: { width: '60', length: '80' },
-  king: { width: '78', length: '80' },
-  'california-king': { width: '72', length: '84' },
+const SIZES = {
+  crib: { width: '28 in', length: '52 3/8 in', isCrib: true },
+  twin: { width: '39 in', length: '75 in' },
+  'twin-long': { width: '39 in', length: '80 in' },
+  full: { width: '54 in', length: '75 in' },
+  queen: { width: '60 in', length: '80 in' },
+  king: { width: '78 in', length: '80 in' },
+  'california-king': { width: '72 in', length: '84 in' },
+  '60x120': { width: '60 cm', length: '120 cm', isCrib: true },
+  '70x140': { width: '70 cm', length: '140 cm', isCrib: true },
+  '90x190': { width: '90 cm', length: '190 cm' },
+  '90x200': { width: '90 cm', length: '200 cm' },
+  '120x200': { width: '120 cm', length: '200 cm' },
+  '135x190': { width: '135 cm', length: '190 cm' },
+  '140x200': { width: '140 cm', length: '200 cm' },
+  '150x200': { width: '150 cm', length: '200 cm' },
+  '160x200': { width: '160 cm', length: '200 cm' },
+  '180x200': { width: '180 cm', length: '200 cm' },
+  '200x200': { width: '200 cm', length: '200 cm' },
 } as const satisfies Record<string, Mattress>;
 
-export type Bed = keyof typeof BED_SIZES;
+export type Bed = keyof typeof SIZES;
 
-/** What the quilt is for: no bed, or one of these. Written out, so that a bundler can leave it out where nobody asks for it. */
-export const BED_CHOICES: readonly ['none', ...Bed[]] = [
-  'none',
-  'crib',
-  'twin',
-  'twin-long',
-  'full',
-  'queen',
-  'king',
-  'california-king',
-];
+export const BED_SIZES: Record<Bed, Mattress> = SIZES;
+
+/** What the quilt is for: no bed, or one that is sold where people measure in these units. Written out, so that a bundler can leave it out where nobody asks for it. */
+export const BEDS: Record<Units, readonly ['none', ...Bed[]]> = {
+  in: ['none', 'crib', 'twin', 'twin-long', 'full', 'queen', 'king', 'california-king'],
+  cm: [
+    'none',
+    '60x120',
+    '70x140',
+    '90x190',
+    '90x200',
+    '120x200',
+    '135x190',
+    '140x200',
+    '150x200',
+    '160x200',
+    '180x200',
+    '200x200',
+  ],
+};
+
+/** Every bed that can be written, whatever the units. */
+export const BED_CHOICES: readonly ['none', ...Bed[]] = [...BEDS.in, ...(BEDS.cm.slice(1) as Bed[])];

@@ -1,52 +1,56 @@
 /**
  * The trade's defaults, as an author would write them. Where shops and teachers differ, each is only where a
- * calculator starts: the page's author and the reader can change every one.
+ * calculator starts: the page's author and the reader can change every one. Those in inches say where they come from. Those in
+ * centimetres are round sizes that teachers and shops use there; all of them are from memory.
  */
 
 /** Cloth added on each side of the quilt for a backing or batting. Longarm quilters ask for 4 in: Quilts of Valor
  * Foundation, FAQ "Backing & binding", 13 July 2020. */
-export const OVERAGE = '4 in';
+export const OVERAGE = { in: '4 in', cm: '10 cm' } as const;
 
-/** Quilting cotton with its selvages off. Common practice, no source. */
-export const COTTON_WIDTH = '40 in';
+/** Quilting cotton with its selvages off; where it is sold by the metre it is 110 cm wide with them. Common practice, no source. */
+export const COTTON_WIDTH = { in: '40 in', cm: '105 cm' } as const;
 
-/** Seam allowance in the top and the borders. Common practice, no source. */
-export const SEAM = '1/4 in';
+/** Seam allowance in the top and the borders. Common practice, no source. With 0.75 cm every piece is cut 1.5 cm larger. */
+export const SEAM = { in: '1/4 in', cm: '0.75 cm' } as const;
 
 /** Seam allowance where panels of a backing are joined. Common practice, no source. */
-export const BACKING_SEAM = '1/2 in';
+export const BACKING_SEAM = { in: '1/2 in', cm: '1.5 cm' } as const;
 
 /** Shops cut to this step. Common practice, no source. */
 export const STEP = { in: '1/8 yd', cm: '10 cm' } as const;
 
+/** The steps that a reader chooses from, her own units' first. Common practice, no source. */
+export const STEPS = {
+  in: ['1/8 yd', '1/4 yd', 'thirds', '1/2 yd', '1 yd', '10 cm', '25 cm', '50 cm'],
+  cm: ['10 cm', '25 cm', '50 cm', '1 m', '1/8 yd', '1/4 yd', 'thirds', '1/2 yd'],
+} as const;
+
 /** Added to the way round a quilt for the mitred corners and the closing tails of a binding. Common practice, no source. */
-export const BINDING_ALLOWANCE = '10 in';
+export const BINDING_ALLOWANCE = { in: '10 in', cm: '25 cm' } as const;
 
 /** Double-fold binding is usually cut this wide. Common practice, no source. */
-export const BINDING_STRIP = '2 1/2 in';
+export const BINDING_STRIP = { in: '2 1/2 in', cm: '6.5 cm' } as const;
 
 /** How thick a quilt is, for a binding that goes round its edge. Common practice, no source. */
-export const QUILT_THICKNESS = '1/8 in';
+export const QUILT_THICKNESS = { in: '1/8 in', cm: '3 mm' } as const;
 
 /** Added to a mitred border's strip for safety. Common practice, no source; the published rule of thumb adds at
  * least 1 in ("45 degree border math", The Quilting Board). */
-export const MITRE_SAFETY = '2 in';
-
-/** The longer side of a fat quarter with its selvage off; strips are cut along it. Common practice, no source. */
-export const FAT_QUARTER = { width: '20 in', height: '18 in' } as const;
+export const MITRE_SAFETY = { in: '2 in', cm: '5 cm' } as const;
 
 /** What a ruler marks. Common practice, no source. */
 export const RULER_MARK = { in: '1/8 in', cm: '1 mm' } as const;
 
 /** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
-export const BED_DROP = '12 in';
+export const BED_DROP = { in: '12 in', cm: '30 cm' } as const;
 
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
-export const BOLT = '15 yd';
+export const BOLT = { in: '15 yd', cm: '13.5 m' } as const;
 
 /** The strip that a hanging sleeve is made of: "2023 quilt show quilt sleeve instructions", Hill Country Quilt Guild. */
-export const SLEEVE_STRIP = '8 1/2 in';
+export const SLEEVE_STRIP = { in: '8 1/2 in', cm: '22 cm' } as const;
 
 /** How far a hanging sleeve ends short of each side of the quilt, and each of the two turns of its hems. From memory. */
-export const SLEEVE_SHORT = '1 in';
-export const SLEEVE_HEM = '1/2 in';
+export const SLEEVE_SHORT = { in: '1 in', cm: '2.5 cm' } as const;
+export const SLEEVE_HEM = { in: '1/2 in', cm: '1.5 cm' } as const;

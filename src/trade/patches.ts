@@ -10,5 +10,5 @@ export const PATCHES = {
 } as const;
 
 /** A usual ruler and cutting mat. Common practice, no source. */
-export const RULER = '24 in';
-export const MAT = '24 x 36 in';
+export const RULER = { in: '24 in', cm: '60 cm' } as const;
+export const MAT = { in: '24 x 36 in', cm: '60 x 90 cm' } as const;

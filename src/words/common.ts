@@ -1,5 +1,5 @@
 import type { CommonSayings } from '../ledger/sayings.js';
-import type { Vocabulary } from './teller.js';
+import type { Hint, Vocabulary } from './teller.js';
 import type { Sentences } from './vocabulary.js';
 
 /** Inputs and rows that several calculators have, and that are called the same in most of them. */
@@ -25,9 +25,13 @@ export interface CommonWords {
   /** BCP 47: `en`, `de`. */
   lang: string;
   labels: Record<CommonLabel, string>;
-  hints: Partial<Record<CommonLabel, string>>;
+  hints: Partial<Record<CommonLabel, Hint>>;
   lockedHints: Partial<Record<CommonLabel, string>>;
-  options: { join: Record<'diagonal' | 'straight', string> };
+  options: {
+    join: Record<'diagonal' | 'straight', string>;
+    /** The steps that are no length say what they are. */
+    increment: Record<'thirds', string>;
+  };
   sentences: Sentences<CommonSayings>;
 }
 

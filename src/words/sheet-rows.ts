@@ -66,7 +66,7 @@ export class SheetRows {
     const field = fields[id];
     const text = field ? standing(field, value, written, t.style) : '';
     if (!field || value === undefined || !text) return [];
-    const hint = t.words.hints[id] ?? '';
+    const hint = t.hint(id);
     const row = (cell: SheetCell, unit = '', how = hint, entry = 0, label = t.label(id)): SheetRow => ({
       id,
       entry,

@@ -1,4 +1,5 @@
 import type { Label } from '../ledger/field.js';
+import { ownLength } from '../ledger/lengths.js';
 import type { ListCell } from '../ledger/listing.js';
 import type { Caption } from '../ledger/picture.js';
 import { Money, Purchase } from '../ledger/purchase.js';
@@ -8,8 +9,11 @@ import type { RowValue } from '../ledger/row.js';
 import { exact, isExact, upTo, type Exact } from '../measure/exact.js';
 import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
-import { numbersIn } from '../measure/units.js';
+import { numbersIn, type Units } from '../measure/units.js';
 import { formulaOf, type Rounding } from './formula.js';
+
+/** A few words beside an input; where they name a size, they may be others for each units. */
+export type Hint = string | Record<Units, string>;
 
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
@@ -17,7 +21,7 @@ export interface Vocabulary {
   lang: string;
   title: string;
   labels: Record<string, string>;
-  hints: Record<string, string>;
+  hints: Record<string, Hint>;
   lockedHints: Record<string, string>;
   options: Record<string, Record<string, string>>;
   entries: Record<string, (number: number) => string>;
@@ -51,6 +55,17 @@ export class Teller {
     /** The page's language, which decides how money is written. */
     readonly lang: string,
   ) {}
+
+  /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+  usual(texts: Record<Units, string>): string {
+    return length(ownLength(texts[this.style.units]), this.style);
+  }
+
+  /** The few words beside an input. */
+  hint(id: string): string {
+    const hint = this.words.hints[id] ?? '';
+    return typeof hint === 'string' ? hint : hint[this.style.units];
+  }
 
   /** A length as a bare number in the reader's units; any other quantity as it is written. */
   n(value: Exact | Quantity): string {

@@ -128,7 +128,7 @@ const givenRow = (row: GivenRow, field: Field | undefined, t: Teller): WorkingRo
     id,
     label: t.label(id),
     value: text,
-    how: t.words.hints[id] ?? '',
+    how: t.hint(id),
     from: [],
     role: 'given',
   };

@@ -1,5 +1,5 @@
 import type { Fields } from '../ledger/field.js';
-import type { Teller } from './teller.js';
+import type { Hint, Teller } from './teller.js';
 
 /** A sentence for each code of a set: as it stands, or made from the code's values. */
 export type Sentences<S> = { [Code in keyof S]: string | ((values: S[Code], t: Teller) => string) };
@@ -33,7 +33,7 @@ export interface CalculatorWords<
   labels: Record<Exclude<(keyof F & string) | Rows, CommonLabel>, string> &
     Partial<Record<CommonLabel, string>>;
   /** A few words beside an input, where nothing was reckoned. */
-  hints: Partial<Record<keyof F & string, string>>;
+  hints: Partial<Record<keyof F & string, Hint>>;
   /** The same for one that the page holds fast, where that differs. */
   lockedHints?: Partial<Record<keyof F & string, string>>;
   /** What can be chosen. */

@@ -87,7 +87,7 @@ export class Fabrics {
     return {
       width,
       from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-      inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH) : ZERO),
+      inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[this.style.units]) : ZERO),
     };
   }
 
@@ -99,11 +99,18 @@ export class Fabrics {
     if (!differ.length) return { fabricWidth, from };
     const shown = ({ letter, width }: { letter: string; width: unknown }): FromFabric => ({
       letter,
-      width: width === undefined ? ownLength(COTTON_WIDTH) : isExact(width) ? width : textOf(width),
+      width:
+        width === undefined
+          ? ownLength(COTTON_WIDTH[this.style.units])
+          : isExact(width)
+            ? width
+            : textOf(width),
     });
     return {
       fabricWidth,
-      fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH),
+      fabricWidths: [{ width: fabricWidth }, ...wider].map(
+        ({ width }) => width ?? COTTON_WIDTH[this.style.units],
+      ),
       from: sayOfFlow('fromSeveral', { first: from, others: differ.map(shown) }),
     };
   }

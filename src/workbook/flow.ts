@@ -63,7 +63,7 @@ const cautionOf = (
 /** What flows to every part alike. */
 const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics) => {
   const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
-  const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH;
+  const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
   const size: QuiltSize = { width: wide, length: long };
   return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
 };

@@ -89,12 +89,12 @@ const ownPrice = (ledger: WorksheetLedger, { title, price, per }: WorkbookPart):
 
 /** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
 const widthOf = (
-  { values }: WorksheetLedger,
+  { values, style }: WorksheetLedger,
   parts: WorkbookPart[],
   several: boolean,
 ): { width: Exact | undefined; wide: Exact | undefined } => {
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
-  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH);
+  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[style.units]);
   return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 

@@ -176,6 +176,12 @@ for (const tag of TAGS)
         length: '180.5 cm',
         borders: '5 cm, 11.5 cm',
         mark: '1 mm',
+        // The defaults in centimetres, from memory.
+        'fabric-width': '105 cm',
+        overage: '10 cm',
+        allowance: '25 cm',
+        'strip-width': '6.5 cm',
+        seam: tag === 'quilt-backing' ? '1.5 cm' : '0.75 cm',
       });
       expect(answered(sheet).fabric).to.equal(answered(inches).fabric);
       expect([valueIn(sheet, 'width'), valueIn(sheet, 'length')]).to.deep.equal(['150 cm', '180.5 cm']);

@@ -217,6 +217,8 @@ describe('cloth, laid out again', () => {
             corners,
             units,
             shrinkage,
+            fabricWidth: '40 in',
+            seam: '1/4 in',
           };
           const result = reckon({ ...input, increment: '1/8 yd' });
           const cloth = clothOf({ fabricWidth: '40', seam: '1/4', join: 'diagonal', shrinkage });

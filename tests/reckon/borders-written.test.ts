@@ -22,6 +22,8 @@ describe('the same thing said in other words', () => {
   test('inches and centimetres of the same length', () => {
     fc.assert(
       fc.property(inputs, (input) => {
+        // What is added to a mitred strip for safety is round in each unit.
+        fc.pre(!input.corners.includes('mitred'));
         const cm = (text: string): string => exact(text).mul(exact(254, 100)).valueOf().toFixed(4);
         const inInches = reckon({ ...input, mark: '1/8 in' });
         const metric = {

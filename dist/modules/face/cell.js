@@ -6,11 +6,11 @@ import { sayInFace } from '../words/face-sayings.js';
  * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
  * kept for the way back.
  */
-const cell = ({ id, field, text, label, options, wrong, t }) => {
+const cell = ({ id, field, text, label, choices, wrong, t }) => {
     const invalid = wrong ? 'true' : nothing;
-    if (field?.options) {
+    if (choices) {
         const chosen = text.split(', ');
-        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...options, [value]: options[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}`;
+        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}`;
     }
     if (field?.kind === 'own' && field.lines)
         return html `<textarea

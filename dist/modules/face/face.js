@@ -6,6 +6,7 @@ import { unbroken } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { attributeOf } from './calculator.js';
 import { action } from './cell.js';
+import { choicesOf } from './choices.js';
 import { drawingStyles } from './drawing.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
 import { figures, cutList, listing } from './lists.js';
@@ -236,7 +237,7 @@ class Face extends Typed {
             ...shown,
             field,
             text,
-            options: t.words.options[key] ?? {},
+            choices: choicesOf(field, key, text, t),
             how: this.#howOf(shown, isLocked),
             message: issue && t.say(issue),
             isOpen,

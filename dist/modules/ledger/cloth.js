@@ -1,5 +1,6 @@
 import { ONE, exact } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
+import { toUnit, INCHES } from '../measure/units.js';
 import { BOLT_WIDTHS } from '../trade/cloths.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { percentField } from './kinds.js';
@@ -11,16 +12,17 @@ const clothFields = { fabricWidth: lengthField({ initial: COTTON_WIDTH }) };
 const shrinkageField = percentField({ initial: '0', more: true });
 const sayOfCloth = sayings();
 /** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
-const selvagesOf = (width) => {
-    const [, , usable] = BOLT_WIDTHS.find(([from, to]) => width.gte(from) && width.lte(to)) ?? [];
-    return usable ? [sayOfCloth('selvages', { width, usable: exact(usable) })] : [];
+const selvagesOf = (width, { units }) => {
+    const wide = toUnit(width, units);
+    const [, , usable] = BOLT_WIDTHS[units].find(([from, to]) => wide.gte(from) && wide.lte(to)) ?? [];
+    return usable ? [sayOfCloth('selvages', { width, usable: exact(usable).mul(INCHES[units]) })] : [];
 };
 /** Adds the cloth's usable width, and its width once washed where it shrinks. */
 const clothOf = (ledger) => {
     const { fabricWidth: sold, shrinkage } = ledger.inputs;
     const kept = ONE.sub(shrinkage.value);
     ledger.given('fabricWidth');
-    ledger.notes.push(...selvagesOf(sold.value));
+    ledger.notes.push(...selvagesOf(sold.value, ledger.style));
     if (kept.equals(1)) {
         const same = (length) => length;
         return { width: sold, sold, kept, washed: same, toBuy: same };

@@ -15,7 +15,10 @@ const textOf = (raw) => {
 /** What works in a field, for a sentence about what does not. */
 const likeIn = (field, style) => {
     const initial = initialOf(field, style);
-    return initial === undefined ? (field.example ?? []) : [initial];
+    if (initial !== undefined)
+        return [initial];
+    const { example = [] } = field;
+    return 'in' in example ? example[style.units] : example;
 };
 /** That something has to be written here, and an example. */
 const missing = (field, style, what) => say('missing', { what, like: likeIn(field, style) });

@@ -55,10 +55,11 @@ const flagField = (about = {}) => ({
     read: (raw) => raw !== undefined && raw !== null && !/^(false|no|0)$/.test(textOf(raw)),
     write: (value) => (value ? 'yes' : 'no'),
 });
-const oneOf = (raw, choices) => {
+/** `named` are those that a sentence names where it is none of them. */
+const oneOf = (raw, choices, named = choices) => {
     const text = textOf(raw);
     const value = text.trim().toLowerCase().replace(/\s+/g, '-');
-    return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices }));
+    return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices: named }));
 };
 /** One of several; the first stands there when nothing is written. */
 const choiceField = (options, about = {}) => ({
@@ -66,7 +67,7 @@ const choiceField = (options, about = {}) => ({
     options,
     initial: options[0],
     ...about,
-    read: (raw) => oneOf(raw, options),
+    read: (raw, { units }) => oneOf(raw, options, about.offered?.[units]),
     write: (value) => value,
 });
 /** One of several for all, or more with commas between. */

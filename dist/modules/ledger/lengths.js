@@ -44,7 +44,7 @@ const readWithin = ({ zero, most = '1000 in', ...field }, raw, style, what) => {
         refuse(say('tooLarge', { what, most: limit, like }));
     return value;
 };
-const LENGTH_EXAMPLE = ['58', '147 cm'];
+const LENGTH_EXAMPLE = { in: ['58', '147 cm'], cm: ['147', '58 in'] };
 const lengthField = ({ zero, most, ...about } = {}) => {
     const field = { example: LENGTH_EXAMPLE, ...about };
     const limits = { ...field, zero, most };
@@ -90,9 +90,9 @@ const lengthsField = ({ most, each, ...about }) => ({
             refuse(say('tooManyEntries', { what, most: LONGEST_LIST }));
         return entries.map((entry, at) => {
             const called = each ? say('entry', { of: textOf(what), number: at + 1 }) : what;
-            const field = { example: ['2'] };
+            const field = { example: { in: ['2'], cm: ['5'] } };
             if (entry === '')
-                refuse(say('missing', { what: called, like: field.example }));
+                refuse(say('missing', { what: called, like: likeIn(field, style) }));
             return unlessRefused(() => readWithin({ ...field, most }, entry, style, called), ({ problem }) => refuse(say('inList', { problem })));
         });
     },
@@ -126,7 +126,7 @@ const sizeField = (about) => ({
     ...about,
     read: (raw, style, what) => {
         const [a, b] = splitSize(textOf(raw)) ?? refuse(say('notSize', { text: textOf(raw) }));
-        const side = (text) => readWithin({ example: ['60'] }, text, style, what);
+        const side = (text) => readWithin({ example: { in: ['60'], cm: ['150'] } }, text, style, what);
         return [side(a), side(b)];
     },
     marked: allInUnit,

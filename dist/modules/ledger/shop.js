@@ -2,7 +2,7 @@ import { exact, most, downTo } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { stepAbove } from '../measure/shop.js';
 import { INCHES } from '../measure/units.js';
-import { STEP } from '../trade/conventions.js';
+import { STEPS, STEP } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
 import { enoughFor, ofCloth } from './purchase.js';
@@ -11,7 +11,7 @@ import { Quantity, inches } from './quantity.js';
 /** How the cloth is washed, sold and priced. */
 const shopFields = {
     shrinkage: shrinkageField,
-    increment: stepField({ initial: STEP, more: true }),
+    increment: stepField({ initial: STEP, offered: STEPS, more: true }),
     price: moneyField(),
     currency: currencyField(),
 };

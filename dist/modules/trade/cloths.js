@@ -1,21 +1,49 @@
+/** Cloth that has one size everywhere. */
+const everywhere = (width, height) => ({
+    in: { width, height },
+    cm: { width, height },
+});
+/**
+ * A fat quarter with its selvage off. Common practice, no source. Half a metre halved is 50 × 55 cm, and half a yard halved about
+ * 45 × 55; shops in metric countries sell both, so the centimetres hold for either. From memory.
+ */
+const FAT_QUARTER = {
+    in: { width: '20 in', height: '18 in' },
+    cm: { width: '50 cm', height: '45 cm' },
+};
 /**
  * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 const SHEETS = {
-    'fat-quarter': { kind: 'fat-quarter', width: '20 in', height: '18 in' },
-    'fat-eighth': { kind: 'fat-eighth', width: '20 in', height: '9 in' },
-    'strip-2.5': { kind: 'strip', width: '40 in', height: '2 1/2 in' },
-    'square-10': { kind: 'square', width: '10 in', height: '10 in' },
-    'square-5': { kind: 'square', width: '5 in', height: '5 in' },
+    'fat-quarter': { kind: 'fat-quarter', size: FAT_QUARTER },
+    'fat-eighth': {
+        kind: 'fat-eighth',
+        size: { in: { width: '20 in', height: '9 in' }, cm: { width: '50 cm', height: '22.5 cm' } },
+    },
+    'strip-2.5': { kind: 'strip', size: everywhere('40 in', '2 1/2 in') },
+    'square-10': { kind: 'square', size: everywhere('10 in', '10 in') },
+    'square-5': { kind: 'square', size: everywhere('5 in', '5 in') },
 };
-/** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
-const BOLT_WIDTHS = [
-    // a fat quarter or a fat eighth: half a width
-    [21, 23, 20],
-    [43, 46, 40],
-    [53, 55, 52],
-    [107, 110, 106],
-];
+/**
+ * Cloth is named by its width with its selvages: from, to, and what of it is usable, in the unit. Common practice, no source; the
+ * centimetres are from memory.
+ */
+const BOLT_WIDTHS = {
+    in: [
+        // a fat quarter or a fat eighth: half a width
+        [21, 23, 20],
+        [43, 46, 40],
+        [53, 55, 52],
+        [107, 110, 106],
+    ],
+    cm: [
+        [53, 58, 50],
+        [109, 117, 105],
+        [134, 142, 130],
+        [148, 152, 145],
+        [272, 280, 265],
+    ],
+};
 
-export { BOLT_WIDTHS, SHEETS };
+export { BOLT_WIDTHS, FAT_QUARTER, SHEETS };

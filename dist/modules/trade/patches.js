@@ -9,7 +9,7 @@ const PATCHES = {
     quarter: { seams: 5, each: 4 },
 };
 /** A usual ruler and cutting mat. Common practice, no source. */
-const RULER = '24 in';
-const MAT = '24 x 36 in';
+const RULER = { in: '24 in', cm: '60 cm' };
+const MAT = { in: '24 x 36 in', cm: '60 x 90 cm' };
 
 export { MAT, PATCHES, RULER };

@@ -33,7 +33,7 @@ class SheetRows {
         const text = field ? standing(field, value, written, t.style) : '';
         if (!field || value === undefined || !text)
             return [];
-        const hint = t.words.hints[id] ?? '';
+        const hint = t.hint(id);
         const row = (cell, unit = '', how = hint, entry = 0, label = t.label(id)) => ({
             id,
             entry,

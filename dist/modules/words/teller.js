@@ -1,7 +1,8 @@
+import { ownLength } from '../ledger/lengths.js';
 import { Purchase, Money } from '../ledger/purchase.js';
 import '../ledger/quantity.js';
 import { exact, isExact, upTo } from '../measure/exact.js';
-import { number, mixed, length, decimal, asTyped } from '../measure/format.js';
+import { length, number, mixed, decimal, asTyped } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { numbersIn } from '../measure/units.js';
 import { formulaOf } from './formula.js';
@@ -25,6 +26,15 @@ class Teller {
         this.words = words;
         this.style = style;
         this.lang = lang;
+    }
+    /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+    usual(texts) {
+        return length(ownLength(texts[this.style.units]), this.style);
+    }
+    /** The few words beside an input. */
+    hint(id) {
+        const hint = this.words.hints[id] ?? '';
+        return typeof hint === 'string' ? hint : hint[this.style.units];
     }
     /** A length as a bare number in the reader's units; any other quantity as it is written. */
     n(value) {

@@ -41,7 +41,7 @@ const givenRow = (row, field, t) => {
         id,
         label: t.label(id),
         value: text,
-        how: t.words.hints[id] ?? '',
+        how: t.hint(id),
         from: [],
         role: 'given',
     };

@@ -56,7 +56,7 @@ class Fabrics {
         return {
             width,
             from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-            inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH) : ZERO),
+            inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[this.style.units]) : ZERO),
         };
     }
     /** How wide the first of these is, and each of them where they differ; and where that was said. */
@@ -68,11 +68,15 @@ class Fabrics {
             return { fabricWidth, from };
         const shown = ({ letter, width }) => ({
             letter,
-            width: width === undefined ? ownLength(COTTON_WIDTH) : isExact(width) ? width : textOf(width),
+            width: width === undefined
+                ? ownLength(COTTON_WIDTH[this.style.units])
+                : isExact(width)
+                    ? width
+                    : textOf(width),
         });
         return {
             fabricWidth,
-            fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH),
+            fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH[this.style.units]),
             from: sayOfFlow('fromSeveral', { first: from, others: differ.map(shown) }),
         };
     }

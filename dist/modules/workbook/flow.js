@@ -18,7 +18,7 @@ const cautionOf = ({ written, now }, hasList) => {
 /** What flows to every part alike. */
 const forAll = ({ width, length, seam, ...shared }, fabrics) => {
     const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
-    const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH;
+    const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
     const size = { width: wide, length: long };
     return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
 };

@@ -45,9 +45,9 @@ const ownPrice = (ledger, { title, price, per }) => {
     return own && per ? own.div(toPriced(INCHES[per], ledger.values.increment)) : own;
 };
 /** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
-const widthOf = ({ values }, parts, several) => {
+const widthOf = ({ values, style }, parts, several) => {
     const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
-    const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH);
+    const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[style.units]);
     return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 /** The rows of what a cloth's parts need and of what to buy. */

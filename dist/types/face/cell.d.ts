@@ -8,9 +8,10 @@ interface CellState {
     field?: Field | undefined;
     /** What stands in the cell: the reader's own text while she types or where it is wrong. */
     text: string;
-    /** What it is called, and what can be chosen there, in words. */
+    /** What it is called. */
     label: string;
-    options: Record<string, string>;
+    /** What can be chosen there, in words; undefined where it is written. */
+    choices: Record<string, string> | undefined;
     wrong: boolean;
     t: Teller;
 }
@@ -19,7 +20,7 @@ interface CellState {
  * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
  * kept for the way back.
  */
-export declare const cell: ({ id, field, text, label, options, wrong, t }: CellState) => TemplateResult;
+export declare const cell: ({ id, field, text, label, choices, wrong, t }: CellState) => TemplateResult;
 /** A button; `open` says whether what it unfolds is seen. */
 export declare const action: (words: string, act: () => unknown, { off, open }?: {
     off?: boolean;

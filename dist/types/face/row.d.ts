@@ -7,8 +7,8 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
     field: Field | undefined;
     /** What stands in its cell. */
     text: string;
-    /** What can be chosen there, in words. */
-    options: Record<string, string>;
+    /** What can be chosen there, in words; undefined where it is written. */
+    choices: Record<string, string> | undefined;
     how: string;
     /** What is wrong there, in a sentence. */
     message: string | undefined;

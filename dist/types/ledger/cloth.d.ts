@@ -1,4 +1,5 @@
 import { type Exact } from '../measure/exact.js';
+import type { Style } from '../measure/format.js';
 import { type Message } from '../measure/message.js';
 import type { Field } from './field.js';
 import type { Ledger } from './ledger.js';
@@ -44,6 +45,6 @@ export interface Cloth {
     toBuy: (washed: Quantity) => Quantity;
 }
 /** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
-export declare const selvagesOf: (width: Exact) => Message[];
+export declare const selvagesOf: (width: Exact, { units }: Style) => Message[];
 /** Adds the cloth's usable width, and its width once washed where it shrinks. */
 export declare const clothOf: (ledger: ClothLedger) => Cloth;

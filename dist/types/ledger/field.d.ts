@@ -94,13 +94,15 @@ export interface About {
     /** What stands there when nothing is written. */
     initial?: string | Record<Units, string>;
     optional?: true;
+    /** What a reader in these units is offered to choose from, where that is not all that can be written. */
+    offered?: Record<Units, readonly string[]>;
 }
 export type FieldKind = 'length' | 'lengths' | 'size' | 'count' | 'percent' | 'money' | 'flag' | 'choice' | 'choices' | 'step' | 'text' | 'own';
 /** One input of a calculator: what may be written there and what stands there when nothing is. Its words are in `words/`. */
 export interface Field<T = unknown> extends About {
     kind: FieldKind;
     /** Something that could be written there, where nothing is initial. */
-    example?: Example;
+    example?: Example | Record<Units, Example>;
     /** Written over several lines. */
     lines?: true;
     /** A list with a cell for each of its entries. */

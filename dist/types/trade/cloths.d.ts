@@ -1,15 +1,41 @@
+import type { Units } from '../measure/units.js';
 /** What cloth of a fixed size is called; a fat quarter and a fat eighth say their size by that. */
 export type SheetKind = 'fat-quarter' | 'fat-eighth' | 'strip' | 'square' | 'sheet';
 /** Cloth as shops sell it in a fixed size, usable once its selvage is off. */
-export interface Sheet {
-    kind: SheetKind;
+export interface SheetSize {
     width: string;
     height: string;
 }
+/** The same, as it is sold where people measure in inches and in centimetres. */
+interface Sheet {
+    kind: SheetKind;
+    size: Record<Units, SheetSize>;
+}
+/**
+ * A fat quarter with its selvage off. Common practice, no source. Half a metre halved is 50 × 55 cm, and half a yard halved about
+ * 45 × 55; shops in metric countries sell both, so the centimetres hold for either. From memory.
+ */
+export declare const FAT_QUARTER: {
+    readonly in: {
+        readonly width: "20 in";
+        readonly height: "18 in";
+    };
+    readonly cm: {
+        readonly width: "50 cm";
+        readonly height: "45 cm";
+    };
+};
 /**
  * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 export declare const SHEETS: Record<string, Sheet>;
-/** Cloth is named by its width with its selvages: from, to, and what of it is usable, in inches. Common practice, no source. */
-export declare const BOLT_WIDTHS: readonly [readonly [21, 23, 20], readonly [43, 46, 40], readonly [53, 55, 52], readonly [107, 110, 106]];
+/**
+ * Cloth is named by its width with its selvages: from, to, and what of it is usable, in the unit. Common practice, no source; the
+ * centimetres are from memory.
+ */
+export declare const BOLT_WIDTHS: {
+    readonly in: readonly [readonly [21, 23, 20], readonly [43, 46, 40], readonly [53, 55, 52], readonly [107, 110, 106]];
+    readonly cm: readonly [readonly [53, 58, 50], readonly [109, 117, 105], readonly [134, 142, 130], readonly [148, 152, 145], readonly [272, 280, 265]];
+};
+export {};

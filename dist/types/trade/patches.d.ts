@@ -18,5 +18,11 @@ export declare const PATCHES: {
     };
 };
 /** A usual ruler and cutting mat. Common practice, no source. */
-export declare const RULER = "24 in";
-export declare const MAT = "24 x 36 in";
+export declare const RULER: {
+    readonly in: "24 in";
+    readonly cm: "60 cm";
+};
+export declare const MAT: {
+    readonly in: "24 x 36 in";
+    readonly cm: "60 x 90 cm";
+};

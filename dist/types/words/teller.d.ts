@@ -8,14 +8,17 @@ import type { RowValue } from '../ledger/row.js';
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
+import { type Units } from '../measure/units.js';
 import { type Rounding } from './formula.js';
+/** A few words beside an input; where they name a size, they may be others for each units. */
+export type Hint = string | Record<Units, string>;
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
     /** The language that they are in. */
     lang: string;
     title: string;
     labels: Record<string, string>;
-    hints: Record<string, string>;
+    hints: Record<string, Hint>;
     lockedHints: Record<string, string>;
     options: Record<string, Record<string, string>>;
     entries: Record<string, (number: number) => string>;
@@ -37,6 +40,10 @@ export declare class Teller {
     constructor(words: Vocabulary, style: Style, 
     /** The page's language, which decides how money is written. */
     lang: string);
+    /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+    usual(texts: Record<Units, string>): string;
+    /** The few words beside an input. */
+    hint(id: string): string;
     /** A length as a bare number in the reader's units; any other quantity as it is written. */
     n(value: Exact | Quantity): string;
     /** A length with its unit; any other quantity as it is written. */

@@ -13,7 +13,7 @@ export declare const worksheetFields: {
     bolt: {
         write: (inches: Exact, { units, comma }: import("../measure/format.js").Style) => string;
         kind: import("../ledger/field.js").FieldKind;
-        example?: import("../ledger/field.js").Example;
+        example?: import("../ledger/field.js").Example | Record<import("../measure/units.js").Units, import("../ledger/field.js").Example>;
         lines?: true;
         each?: true | undefined;
         options?: readonly string[];
@@ -22,6 +22,7 @@ export declare const worksheetFields: {
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
         optional?: true;
+        offered?: Record<import("../measure/units.js").Units, readonly string[]>;
     };
     shrinkage: import("../ledger/field.js").Field<import("fraction.js").default>;
     increment: import("../ledger/field.js").Field<import("../measure/shop.js").Step>;

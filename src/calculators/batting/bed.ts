@@ -1,10 +1,14 @@
 import type { Ledger } from '../../ledger/ledger.js';
 import { inches, type Quantity } from '../../ledger/quantity.js';
 import { sidesOf, type Size } from '../../ledger/quilt.js';
-import { BED_SIZES } from '../../trade/beds.js';
+import { BED_SIZES, type Bed } from '../../trade/beds.js';
 import { say, type battingFields, type BattingRow } from './shape.js';
 
+import { ownLength } from '../../ledger/lengths.js';
 export type BattingLedger = Ledger<typeof battingFields, BattingRow>;
+
+/** Whether the bed is one for a baby. */
+export const isCrib = (bed: 'none' | Bed): boolean => bed !== 'none' && !!BED_SIZES[bed].isCrib;
 
 /** The finished quilt: as it was given, or as it hangs over a bed. */
 export const quiltOrBed = (ledger: BattingLedger): Size<Quantity> => {
@@ -16,7 +20,8 @@ export const quiltOrBed = (ledger: BattingLedger): Size<Quantity> => {
   }
   if (width || length) ledger.note(say('sizeForBed'));
 
-  const mattress = { width: inches(BED_SIZES[bed].width), length: inches(BED_SIZES[bed].length) };
+  const size = BED_SIZES[bed];
+  const mattress = { width: inches(ownLength(size.width)), length: inches(ownLength(size.length)) };
   ledger.row('mattress', say('size', sidesOf(mattress)), { how: say('measureYours'), from: ['bed'] });
   ledger.given('drop', 'tuck');
   const { drop, tuck } = ledger.inputs;

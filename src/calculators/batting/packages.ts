@@ -1,9 +1,9 @@
 import { isBlank, readField, textOf, type Field } from '../../ledger/field.js';
 import { moneyField } from '../../ledger/kinds.js';
-import { lengthField } from '../../ledger/lengths.js';
+import { lengthField, ownLength } from '../../ledger/lengths.js';
 import type { Size } from '../../ledger/quilt.js';
 import { refuse, unlessRefused } from '../../ledger/refusal.js';
-import { exact, type Exact } from '../../measure/exact.js';
+import type { Exact } from '../../measure/exact.js';
 import type { Style } from '../../measure/format.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { inUnit, parseLength, splitSize } from '../../measure/parse.js';
@@ -37,13 +37,13 @@ export interface Package extends Size {
 
 const CRIB: UsualPackage = 'crib';
 
-/** The sizes that most shops have. */
-export const usualPackages = (): Package[] =>
-  PACKAGES.map(({ name, width, length }) => ({
+/** The sizes that most shops have, where people measure in these units. */
+export const usualPackages = ({ units }: Style): Package[] =>
+  PACKAGES[units].map(({ name, width, length }) => ({
     name: say('usualPackage', { size: name }),
     isForCrib: name === CRIB,
-    width: exact(width),
-    length: exact(length),
+    width: ownLength(width),
+    length: ownLength(length),
   }));
 
 const MOST_PACKAGES = 50;

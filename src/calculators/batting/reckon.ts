@@ -1,12 +1,13 @@
 import { missing } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
+import { ownLength } from '../../ledger/lengths.js';
 import { enoughFor } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import { sidesOf, withOverage, type Size } from '../../ledger/quilt.js';
-import { exact, ONE } from '../../measure/exact.js';
+import { ONE } from '../../measure/exact.js';
 import { rollPlans, type RollPlan } from '../../planner/rolls.js';
 import { ROLLS } from '../../trade/batting.js';
-import { quiltOrBed, type BattingLedger } from './bed.js';
+import { isCrib, quiltOrBed, type BattingLedger } from './bed.js';
 import { buyPackage } from './package.js';
 import { usualPackages } from './packages.js';
 import { rankPackages, type RankedPackage } from './rank.js';
@@ -31,11 +32,11 @@ export const reckon = (input: BattingInput | null = {}): Reckoning<BattingAnswer
     const need = withOverage(ledger, quilt);
     ledger.given('roll', 'packages', 'shrinkage', 'increment', 'price', 'currency');
     const washed = washedSize(ledger, quilt);
-    const packages = rankPackages(ledger.values.packages ?? usualPackages(), sidesOf(need));
+    const packages = rankPackages(ledger.values.packages ?? usualPackages(ledger.style), sidesOf(need));
     const wanted = roll?.length ? roll : undefined;
-    const plans = rollPlans(wanted ?? ROLLS.map((width) => exact(width)), sidesOf(need));
+    const plans = rollPlans(wanted ?? ROLLS[ledger.style.units].map(ownLength), sidesOf(need));
     const best = packages.find(({ fits }) => fits);
-    if (bed === 'crib' || best?.isForCrib) ledger.note(say('notForCrib'));
+    if (isCrib(bed) || best?.isForCrib) ledger.note(say('notForCrib'));
     const pack = wanted ? undefined : best;
     return {
       ...(pack ? buyPackage(ledger, pack, need) : buyFromRoll(ledger, firstOf(ledger, plans), need)),

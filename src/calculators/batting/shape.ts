@@ -10,13 +10,13 @@ import { shopFields, type ShopRow } from '../../ledger/shop.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import type { RollPlan } from '../../planner/rolls.js';
-import { BED_CHOICES } from '../../trade/beds.js';
+import { BED_CHOICES, BEDS } from '../../trade/beds.js';
 import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField, type Package, type PackageSayings } from './packages.js';
 import type { RankedPackage } from './rank.js';
 
 export const battingFields = /* @__PURE__ */ inputsOf(() => ({
-  bed: choiceField(BED_CHOICES),
+  bed: choiceField(BED_CHOICES, { offered: BEDS }),
   width: optional(quiltFields.width),
   length: optional(quiltFields.length),
   drop: lengthField({ initial: BED_DROP, zero: true, most: '60 in' }),

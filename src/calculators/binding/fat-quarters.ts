@@ -3,7 +3,7 @@ import { count, inches, ONE_WHOLE, type Quantity } from '../../ledger/quantity.j
 import { wholeDown } from '../../measure/exact.js';
 import { biasSquares } from '../../planner/bias.js';
 import { fewest } from '../../planner/joins.js';
-import { FAT_QUARTER } from '../../trade/conventions.js';
+import { FAT_QUARTER } from '../../trade/cloths.js';
 import { biasNeed, reachBy, type BindingJob } from './job.js';
 import { say, type BindingAnswer } from './shape.js';
 
@@ -19,7 +19,8 @@ interface Sides {
 export const fromFatQuarters = (job: BindingJob): FatQuarters => {
   const { ledger, strip, cloth } = job;
   const washed = (side: string): Quantity => cloth.washed(inches(ownLength(side))).asResult();
-  const sides = { long: washed(FAT_QUARTER.width), high: washed(FAT_QUARTER.height) };
+  const { width, height } = FAT_QUARTER[ledger.style.units];
+  const sides = { long: washed(width), high: washed(height) };
   const found = ledger.values.cut === 'bias' ? squaresFrom(sides, job) : stripsFrom(sides, job);
   if (found) return found;
   const size = { width: sides.high.value, length: sides.long.value };

@@ -3,8 +3,9 @@ import { readLength } from '../../ledger/lengths.js';
 import { Purchase } from '../../ledger/purchase.js';
 import type { Size } from '../../ledger/quilt.js';
 import { exact, least, most, type Exact } from '../../measure/exact.js';
+import type { Style } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
-import { SHEETS, type SheetKind } from '../../trade/cloths.js';
+import { SHEETS, type SheetKind, type SheetSize } from '../../trade/cloths.js';
 import { say, type CuttingLedger, type Sheet } from './shape.js';
 
 /** So many of them, to buy. */
@@ -14,12 +15,17 @@ export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purch
 /** Those that say their size by what they are called. */
 const SAY_THEIR_SIZE: SheetKind[] = ['fat-quarter', 'fat-eighth'];
 
+const sheetCalled = (name: string, { units }: Style): { kind: SheetKind; size: SheetSize } | undefined => {
+  const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
+  return sheet && { kind: sheet.kind, size: sheet.size[units] };
+};
+
 /** The sides of a sheet as they are written; a sheet with a name has those of its name. */
 const sidesOf = (ledger: CuttingLedger, written: string): Size & { kind: SheetKind } => {
   const key = written.toLowerCase().replace(/\s+/g, '-');
-  const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
+  const named = sheetCalled(key, ledger.style);
   const [first, second] = named
-    ? [named.width, named.height]
+    ? [named.size.width, named.size.height]
     : (splitSize(written) ?? ledger.refuse('sheet', say('notSheet', { text: written })));
   const read = (side: string): Exact => ledger.blame('sheet', () => readLength(side, ledger.style));
   const sides = { width: read(first), length: read(second), kind: named?.kind ?? 'sheet' };
@@ -32,7 +38,7 @@ export const sheetOf = (ledger: CuttingLedger, kept: Exact): Sheet | undefined =
   if (!written) return undefined;
   const { kind, ...sold } = sidesOf(ledger, written);
   const longer = most(sold.width, sold.length);
-  ledger.notes.push(...selvagesOf(longer));
+  ledger.notes.push(...selvagesOf(longer, ledger.style));
   // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
   const { width, length } = oneWay ? sold : { width: longer, length: least(sold.width, sold.length) };
   return {

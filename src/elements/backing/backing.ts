@@ -13,7 +13,7 @@ import { backing as words } from '../../words/en/backing.js';
 export class QuiltBacking extends Face<BackingAnswer> {
   static override properties = propertiesOf(backingFields);
 
-  /** Cloth added on each side of the quilt. A length. Default `4 in`. */
+  /** Cloth added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   declare overage: string | number | undefined;
   /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
   declare repeat: string | number | undefined;

@@ -1,3 +1,4 @@
+import type { BED_CHOICES } from '../../trade/beds.js';
 import { batting } from '../../calculators/batting/batting.js';
 import { battingFields, type BattingAnswer } from '../../calculators/batting/shape.js';
 import { propertiesOf } from '../../face/calculator.js';
@@ -13,16 +14,15 @@ import { inEnglish } from '../../words/en/english.js';
 export class QuiltBatting extends Face<BattingAnswer> {
   static override properties = propertiesOf(battingFields);
 
-  /** Batting added on each side of the quilt. A length. Default `4 in`. */
+  /** Batting added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   declare overage: string | number | undefined;
   /** The shop's own packages: `small 40 x 50 @ 12.50; large 90 x 100 @ 29`. Default: the usual sizes. */
   declare packages: string | undefined;
   /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
   declare roll: string | number | undefined;
-  /** The bed the quilt is for: `twin`, `queen` … Default `none`: `width` and `length` are given. */
-  declare bed:
-    'none' | 'crib' | 'twin' | 'twin-long' | 'full' | 'queen' | 'king' | 'california-king' | undefined;
-  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`. */
+  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. Default `none`: `width` and `length` are given. */
+  declare bed: (typeof BED_CHOICES)[number] | undefined;
+  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
   declare drop: string | number | undefined;
   /** Length to tuck under the pillows. Default 0. */
   declare tuck: string | number | undefined;

@@ -13,11 +13,11 @@ import { sleeve as words } from '../../words/en/sleeve.js';
 export class QuiltSleeve extends Face<SleeveAnswer> {
   static override properties = propertiesOf(sleeveFields);
 
-  /** What the strip is cut to. A length. Default `8 1/2 in`. */
+  /** What the strip is cut to. A length. Default `8 1/2 in`, or `22 cm` in metric. */
   declare stripWidth: string | number | undefined;
-  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+  /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`, or `2.5 cm` in metric. */
   declare short: string | number | undefined;
-  /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+  /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   declare hem: string | number | undefined;
 
   override readonly calculator = sleeve;

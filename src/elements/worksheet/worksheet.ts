@@ -55,7 +55,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   /** How many kits to cut, for a shop. Default none. */
   declare kits: string | number | undefined;
-  /** How much cloth a bolt holds. A length. Default `15 yd`. */
+  /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   declare bolt: string | number | undefined;
 
   /** What the parts and the fabrics say. */

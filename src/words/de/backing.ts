@@ -32,9 +32,9 @@ export const backing: CalculatorWords<typeof backingFields, BackingRow, BackingS
   entries: {},
   sentences: {
     seamsLeaveNothing: ({ seam, cloth, isSeam }, t) =>
-      `Zwei Nahtzugaben von ${t.l(seam)} lassen von ${t.l(cloth)} breitem Stoff nichts übrig. ${isSeam ? `Eine kleinere Nahtzugabe eintragen, zum Beispiel ${so('1,5 cm', t)}` : 'Breiteren Stoff eintragen, zum Beispiel 102 cm'}.`,
+      `Zwei Nahtzugaben von ${t.l(seam)} lassen von ${t.l(cloth)} breitem Stoff nichts übrig. ${isSeam ? `Eine kleinere Nahtzugabe eintragen, zum Beispiel ${so('1,5 cm', t)}` : 'Breiteren Stoff eintragen, zum Beispiel 105 cm'}.`,
     tooManyPanels: ({ cloth, panels }, t) =>
-      `Bei ${t.l(cloth)} breitem Stoff wären ${panels} Bahnen nötig. Breiteren Stoff eintragen, zum Beispiel 102 cm.`,
+      `Bei ${t.l(cloth)} breitem Stoff wären ${panels} Bahnen nötig. Breiteren Stoff eintragen, zum Beispiel 105 cm.`,
     panelsReach: ({ reach, need, isShort }, t) =>
       isShort
         ? `${t.reckoned(reach)} < ${t.l(need)}: ein Streifen ergänzt den Rest`

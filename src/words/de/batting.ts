@@ -1,3 +1,4 @@
+import { METRIC_BEDS } from '../beds.js';
 import type { battingFields, BattingRow, BattingSayings } from '../../calculators/batting/shape.js';
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
@@ -64,6 +65,9 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
       queen: 'Queen',
       king: 'King',
       'california-king': 'California King',
+      ...METRIC_BEDS,
+      '60x120': `Kinderbett, ${METRIC_BEDS['60x120']}`,
+      '70x140': `Kinderbett, ${METRIC_BEDS['70x140']}`,
     },
   },
   entries: {},
@@ -102,7 +106,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
 
     // From a roll.
     tooManyLengths: ({ roll, lengths }, t) =>
-      `Bei einer ${t.l(roll)} breiten Rolle wären ${lengths} Bahnen nötig. Eine breitere eintragen, zum Beispiel 230 cm.`,
+      `Bei einer ${t.l(roll)} breiten Rolle wären ${lengths} Bahnen nötig. Eine breitere eintragen, zum Beispiel 240 cm.`,
     lengthsOfRoll: ({ roll }, t) => `Bahnen von der Rolle, ${t.l(roll)} breit`,
     lengthsReach: ({ reach, need, lengths }, t) => `${reaches(reach, need, t)}${lengths > 1 ? BUTTED : ''}`,
     eachLength: ({ side }) => `die ${side === 'width' ? 'Breite' : 'Länge'} des Vlieses`,

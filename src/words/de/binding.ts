@@ -14,7 +14,7 @@ import { reaches, so, STRIP, upTo } from './examples.js';
 const FOLDS: Record<Fold, string> = { double: 'doppelt gelegte', single: 'einfache' };
 
 const NARROWER: Record<Narrower, string> = {
-  cloth: 'Breiteren Stoff eintragen, zum Beispiel 102 cm.',
+  cloth: 'Breiteren Stoff eintragen, zum Beispiel 105 cm.',
   strip: 'Einen schmaleren eintragen, zum Beispiel 6,5 cm, oder breiteren Stoff.',
   finished: 'Eine schmalere fertige Breite eintragen, zum Beispiel 1 cm, oder breiteren Stoff.',
 };
@@ -23,7 +23,7 @@ const narrow = (narrower: Narrower, t: Teller): string => so(NARROWER[narrower],
 const JOINS = {
   straight: 'Die Streifen gerade verbinden',
   smallerSeam: 'Eine kleinere Nahtzugabe eintragen, zum Beispiel 0,5 cm',
-  widerCloth: 'Breiteren Stoff eintragen, zum Beispiel 102 cm',
+  widerCloth: 'Breiteren Stoff eintragen, zum Beispiel 105 cm',
 };
 
 const SQUARE: Forms = { one: 'Quadrat', other: 'Quadrate' };
@@ -55,7 +55,10 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
   hints: {
     perimeter: 'bei runden Kanten statt Breite und Länge',
     allowance: 'Briefecken und Enden zum Schließen',
-    stripWidth: 'zugeschnitten; leer für das übliche Maß oder das zur fertigen Breite',
+    stripWidth: {
+      in: 'zugeschnitten; leer für 2 1/2 in oder für das, was die fertige Breite braucht',
+      cm: 'zugeschnitten; leer für 6,5 cm oder für das, was die fertige Breite braucht',
+    },
     finished: 'wie vorn sichtbar; darf leer bleiben',
     thickness: 'zählt bei der fertigen Breite mit',
     seam: 'gerader Ansatznähte und des Schlauchs',

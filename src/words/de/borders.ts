@@ -74,7 +74,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     tooWideAlong: ({ number, wide, cloth }, t) =>
       `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Fadenlauf“ wählen.`,
     tooShortToJoin: ({ cloth }, t) =>
-      `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 102 cm.`,
+      `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 105 cm.`,
     joinedNoLonger: ({ wide, cloth }, t) =>
       `Im 45°-Winkel verbunden werden ${t.l(wide)} breite und ${t.l(cloth)} lange Streifen nicht länger. Die Streifen gerade verbinden.`,
     seamsLeaveNothing: ({ measured, reckoned }, t) =>

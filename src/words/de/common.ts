@@ -56,7 +56,10 @@ export const common: CommonWords = {
     mark: 'Zuschnittmaße werden darauf aufgerundet',
   },
   lockedHints: { fabricWidth: 'ohne Webkanten; auf dieser Seite festgelegt' },
-  options: { join: { diagonal: 'im 45°-Winkel', straight: 'gerade' } },
+  options: {
+    increment: { thirds: '1/8 oder 1/3 yd' },
+    join: { diagonal: 'im 45°-Winkel', straight: 'gerade' },
+  },
   sentences: {
     quoted: ({ text }) => (text ? `„${text}“` : 'Das'),
     ownWords: ({ text }) => text,

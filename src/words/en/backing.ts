@@ -1,4 +1,5 @@
 import type { backingFields, BackingRow, BackingSayings } from '../../calculators/backing/shape.js';
+import { BACKING_SEAM, COTTON_WIDTH } from '../../trade/conventions.js';
 import type { CommonLabel } from '../common.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
@@ -26,9 +27,9 @@ export const backing: CalculatorWords<typeof backingFields, BackingRow, BackingS
   entries: {},
   sentences: {
     seamsLeaveNothing: ({ seam, cloth, isSeam }, t) =>
-      `Two seams of ${t.l(seam)} leave nothing of cloth ${t.l(cloth)} wide. Write ${isSeam ? 'a smaller seam, like 1/2 in' : 'wider cloth, like 40 in'}.`,
+      `Two seams of ${t.l(seam)} leave nothing of cloth ${t.l(cloth)} wide. Write ${isSeam ? `a smaller seam, like ${t.usual(BACKING_SEAM)}` : `wider cloth, like ${t.usual(COTTON_WIDTH)}`}.`,
     tooManyPanels: ({ cloth, panels }, t) =>
-      `Cloth ${t.l(cloth)} wide takes ${panels} panels. Write wider cloth, like 40 in.`,
+      `Cloth ${t.l(cloth)} wide takes ${panels} panels. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
     panelsReach: ({ reach, need, isShort }, t) =>
       isShort
         ? `${t.reckoned(reach)} < ${t.l(need)}: a strip makes up the rest`

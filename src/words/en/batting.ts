@@ -1,6 +1,7 @@
 import type { battingFields, BattingRow, BattingSayings } from '../../calculators/batting/shape.js';
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
+import { METRIC_BEDS } from '../beds.js';
 import type { CommonLabel } from '../common.js';
 import type { Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
@@ -61,6 +62,9 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
       queen: 'queen',
       king: 'king',
       'california-king': 'California king',
+      ...METRIC_BEDS,
+      '60x120': `crib, ${METRIC_BEDS['60x120']}`,
+      '70x140': `crib, ${METRIC_BEDS['70x140']}`,
     },
   },
   entries: {},
@@ -91,14 +95,15 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     bothWays: ({ beside, beyond }, t) => `${t.l(beside)} and ${t.l(beyond)}`,
     leftBothWays: ({ pack: { width, length }, across, along }, t) =>
       `${t.n(width)} − ${t.n(across)} and ${t.n(length)} − ${t.n(along)}`,
-    readLabel: 'Read the label before buying: makers’ sizes differ by a few inches.',
+    readLabel: (_, t) =>
+      `Read the label before buying: makers’ sizes differ by a few ${t.style.units === 'cm' ? 'centimetres' : 'inches'}.`,
     spareOneWay: ({ spare }, t) =>
       `Only ${t.l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
     packageSummary: ({ need, turned }, t) => `One package covers ${t.size(need)}${turned ? ', turned' : ''}.`,
 
     // From a roll.
     tooManyLengths: ({ roll, lengths }, t) =>
-      `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`,
+      `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like ${t.usual({ in: '90 in', cm: '240 cm' })}.`,
     lengthsOfRoll: ({ roll }, t) => `Lengths of a roll ${t.l(roll)} wide`,
     lengthsReach: ({ reach, need, lengths }, t) =>
       `${t.reckoned(reach)} ≥ ${t.l(need)}${lengths > 1 ? BUTTED : ''}`,

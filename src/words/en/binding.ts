@@ -5,21 +5,26 @@ import type {
   Fold,
   Narrower,
 } from '../../calculators/binding/shape.js';
+import { BINDING_STRIP, COTTON_WIDTH, SEAM } from '../../trade/conventions.js';
 import type { CommonLabel } from '../common.js';
+import type { Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
 const FOLDS: Record<Fold, string> = { double: 'double-fold', single: 'single-fold' };
 
-const NARROWER: Record<Narrower, string> = {
-  cloth: 'Write wider cloth, like 40 in.',
-  strip: 'Write a narrower one, like 2 1/2 in, or wider cloth.',
-  finished: 'Write a narrower one, like 3/8 in, or wider cloth.',
+/** What would do in place of too wide a strip. */
+const narrowerLike = (narrower: Narrower, t: Teller): string => {
+  if (narrower === 'cloth') return `Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`;
+  const width = narrower === 'strip' ? BINDING_STRIP : { in: '3/8 in', cm: '1 cm' };
+  return `Write a narrower one, like ${t.usual(width)}, or wider cloth.`;
 };
 
-const JOINS = {
-  straight: 'straight',
-  smallerSeam: 'a smaller seam, like 1/4 in',
-  widerCloth: 'wider cloth, like 40 in',
+/** What would do in place of a join that takes too much. */
+const otherJoin = (write: BindingSayings['joinLeavesNothing']['write'], t: Teller): string => {
+  if (write === 'straight') return 'straight';
+  return write === 'smallerSeam'
+    ? `a smaller seam, like ${t.usual(SEAM)}`
+    : `wider cloth, like ${t.usual(COTTON_WIDTH)}`;
 };
 
 /** The binding's words in English. */
@@ -49,7 +54,10 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
   hints: {
     perimeter: 'for curved edges, in place of width and length',
     allowance: 'mitres and the closing tails',
-    stripWidth: 'as you cut it; leave blank for 2 1/2 in, or for what the finished width needs',
+    stripWidth: {
+      in: 'as you cut it; leave blank for 2 1/2 in, or for what the finished width needs',
+      cm: 'as you cut it; leave blank for 6.5 cm, or for what the finished width needs',
+    },
     finished: 'as it shows on the front; you can leave it blank',
     thickness: 'goes into a finished width',
     seam: 'of a straight join, and of the bias tube',
@@ -67,11 +75,11 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
       `${t.reckonedLength(whole)}${whole.value.equals(cut) ? '' : `, cut ${t.l(cut)}`}`,
     stripWidthUsed: 'The strip width is used, not the finished width.',
     stripTooWide: ({ strip, cloth, narrower }, t) =>
-      `A strip ${t.l(strip)} wide is wider than the cloth, ${t.l(cloth)}. ${NARROWER[narrower]}`,
+      `A strip ${t.l(strip)} wide is wider than the cloth, ${t.l(cloth)}. ${narrowerLike(narrower, t)}`,
     noSquare: ({ strip, cloth, narrower }, t) =>
-      `No square of cloth ${t.l(cloth)} wide holds a bias strip ${t.l(strip)} wide. ${NARROWER[narrower]}`,
+      `No square of cloth ${t.l(cloth)} wide holds a bias strip ${t.l(strip)} wide. ${narrowerLike(narrower, t)}`,
     joinLeavesNothing: ({ loss, cloth, write }, t) =>
-      `A join that uses ${t.l(loss)} leaves nothing of strips ${t.l(cloth)} long. Write ${JOINS[write]}.`,
+      `A join that uses ${t.l(loss)} leaves nothing of strips ${t.l(cloth)} long. Write ${otherJoin(write, t)}.`,
     joinAtAngle: 'at 45°: the strip’s width',
     stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
     bindingStrip: 'binding strip',

@@ -1,4 +1,5 @@
 import type { bordersFields, BordersRow, BordersSayings } from '../../calculators/borders/shape.js';
+import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
@@ -69,7 +70,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     tooWideAlong: ({ number, wide, cloth }, t) =>
       `Border ${number} is cut ${t.l(wide)} wide, too wide to be cut along cloth of ${t.l(cloth)}. Write across.`,
     tooShortToJoin: ({ cloth }, t) =>
-      `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like 40 in.`,
+      `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
     joinedNoLonger: ({ wide, cloth }, t) =>
       `Joined at 45°, strips ${t.l(wide)} wide and ${t.l(cloth)} long get no longer. Write straight.`,
     seamsLeaveNothing: ({ measured, reckoned }, t) =>

@@ -1,6 +1,7 @@
 import type { Example } from '../../ledger/field.js';
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
+import { OVERAGE } from '../../trade/conventions.js';
 import type { CommonWords } from '../common.js';
 
 const like = (examples: Example): string => `Write it like ${examples.join(' or ')}.`;
@@ -42,7 +43,7 @@ export const common: CommonWords = {
     mark: 'cut sizes fall on them',
   },
   lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
-  options: { join: { diagonal: 'at 45°', straight: 'straight' } },
+  options: { increment: { thirds: '1/8 or 1/3 yd' }, join: { diagonal: 'at 45°', straight: 'straight' } },
   sentences: {
     quoted: ({ text }) => (text ? `“${text}”` : 'This'),
     ownWords: ({ text }) => text,
@@ -68,7 +69,7 @@ export const common: CommonWords = {
     negative: ({ what }, t) => `${t.label(what)} cannot be less than 0. Write it without the minus sign.`,
     noLength: ({ what, like: examples }, t) => `${t.label(what)} has to be more than 0. ${like(examples)}`,
     tooSmall: ({ what, like: examples }, t) =>
-      `${t.label(what)} has to be at least 1/64 in. ${like(examples)}`,
+      `${t.label(what)} has to be at least ${t.usual({ in: '1/64 in', cm: '0.4 mm' })}. ${like(examples)}`,
     tooLarge: ({ what, most, like: examples }, t) =>
       `${t.label(what)} can be at most ${t.l(most)} here. Is the unit right? ${like(examples)}`,
     entry: ({ of, number }, t) => t.entry(of, number),
@@ -94,7 +95,8 @@ export const common: CommonWords = {
     notUnits: 'The units can be in or cm. Write units="in" or units="cm".',
     measuredLess: ({ what, measured, reckoned }, t) =>
       `${t.label(what)}: you measured ${t.l(measured)}, and we worked out ${t.l(reckoned)}. Is your measure still right?`,
-    overageTooLarge: 'The overage is larger than the quilt itself. Write it like 4 in.',
+    overageTooLarge: (_, t) =>
+      `The overage is larger than the quilt itself. Write it like ${t.usual(OVERAGE)}.`,
 
     // Why a list cannot be planned.
     sizeOfNothing: 'A size has to be more than nothing. Write it like 2 1/2.',
@@ -104,10 +106,10 @@ export const common: CommonWords = {
       `This is more than ${most} different pieces. Plan fewer at a time, like ${most / 2}.`,
     tooManyPieces: 'This is more than a million pieces. Plan fewer at a time, like 1000.',
     tooManyToPlace: 'These are too many pieces to place one by one. Plan fewer at a time, like 1000.',
-    largerThanSheet:
-      'This does not fit on one sheet. Join it from pieces, like 10 in, or cut it from cloth by length.',
+    largerThanSheet: (_, t) =>
+      `This does not fit on one sheet. Join it from pieces, like ${t.usual({ in: '10 in', cm: '25 cm' })}, or cut it from cloth by length.`,
     largerThanCloth: ({ cloth }, t) =>
-      `This does not fit on cloth ${t.l(cloth)} wide. Join it from smaller pieces, or give wider cloth, like 108 in.`,
+      `This does not fit on cloth ${t.l(cloth)} wide. Join it from smaller pieces, or give wider cloth, like ${t.usual({ in: '108 in', cm: '270 cm' })}.`,
 
     // Cloth.
     washFirst: 'Wash the cloth before you cut it: cut sizes are of washed cloth.',

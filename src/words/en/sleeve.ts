@@ -1,4 +1,5 @@
 import type { sleeveFields, SleeveRow, SleeveSayings } from '../../calculators/sleeve/shape.js';
+import { COTTON_WIDTH, SLEEVE_STRIP } from '../../trade/conventions.js';
 import type { CommonLabel } from '../common.js';
 import type { Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
@@ -19,7 +20,10 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     strips: 'Strips across the cloth',
   },
   hints: {
-    stripWidth: '6 1/2 in for a small quilt; shows may ask for 9 in',
+    stripWidth: {
+      in: '6 1/2 in for a small quilt; shows may ask for 9 in',
+      cm: '16.5 cm for a small quilt; shows may ask for 23 cm',
+    },
     short: 'so that the rod shows at both ends',
     hem: 'each end is turned under twice',
     seam: 'of the joins and of the tube',
@@ -28,11 +32,11 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
   entries: {},
   sentences: {
     tooNarrow: ({ width }, t) =>
-      `A quilt ${t.l(width)} wide leaves no room for a sleeve. Write a wider quilt, like 40 in, or less beside “Short of each side”.`,
+      `A quilt ${t.l(width)} wide leaves no room for a sleeve. Write a wider quilt, like ${t.usual({ in: '40 in', cm: '100 cm' })}, or less beside “Short of each side”.`,
     seamsTakeAll: ({ strip }, t) =>
-      `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like 8 1/2 in.`,
+      `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like ${t.usual(SLEEVE_STRIP)}.`,
     joinsTakeAll: ({ cloth }, t) =>
-      `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like 40 in.`,
+      `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
     stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
     sleeveStrip: 'sleeve',
     stripToJoin: 'sleeve strip, to join end to end',

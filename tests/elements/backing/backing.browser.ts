@@ -1,5 +1,6 @@
 import { expect } from 'chai';
 import {
+  choose,
   answer,
   answered,
   cell,
@@ -160,6 +161,21 @@ it('quilt-backing buys in metres where the shop cuts by 10 cm', async () => {
   // A back 170 × 200 cm: 2 panels cover 2 × 110 − 2 = 218 either way, so 2 × 170 = 340 cm.
   expect(answer(sheet)).to.include('Buy 3.4 m');
   await unfold(sheet);
-  await writeAndLeave(sheet, 'increment', '50 cm');
+  await choose(sheet, 'increment', '50 cm');
   expect(answer(sheet)).to.include('Buy 3.5 m');
+});
+
+it('quilt-backing lets a reader choose the shop’s step from a list, her own units’ first', async () => {
+  const sheet = await mount('quilt-backing', {
+    units: 'cm',
+    width: '150',
+    length: '180',
+    increment: '30 cm',
+  });
+  await unfold(sheet);
+  const steps = [...cell(sheet, 'increment').querySelectorAll('option')].map(({ text }) => text.trim());
+  expect(steps.slice(0, 4)).to.deep.equal(['10 cm', '25 cm', '50 cm', '1 m']);
+  expect(steps).to.include('1/8 or 1/3 yd');
+  // A step that the page's author wrote, and that is not in the list, stands there too.
+  expect([valueIn(sheet, 'increment'), steps.at(-1)]).to.deep.equal(['30 cm', '30 cm']);
 });

@@ -29,6 +29,30 @@ describe('quilt-batting', () => {
     expect(listed(sheet, 'Packages').map(([, , does]) => does)).to.include.members(['yes', 'too small']);
   });
 
+  it('offers the beds that are sold where the reader measures', async () => {
+    const beds = async (units: string, bed = 'none'): Promise<string[]> => {
+      const { shadowRoot } = await mount('quilt-batting', { units, bed });
+      return [...shadowRoot!.querySelectorAll('[data-row=bed] option')].map((option) =>
+        option.textContent.trim(),
+      );
+    };
+    expect(await beds('in')).to.deep.equal([
+      'no bed',
+      'crib',
+      'twin',
+      'twin long',
+      'full',
+      'queen',
+      'king',
+      'California king',
+    ]);
+    const metric = await beds('cm');
+    expect(metric).to.include.members(['no bed', 'crib, 60 × 120 cm', '90 × 200 cm', '180 × 200 cm']);
+    expect(metric.join()).to.not.include('queen');
+    // One that the page's author wrote stands there whatever the units.
+    expect(await beds('cm', 'queen')).to.include('queen');
+  });
+
   it('turns a package where that helps', async () => {
     const sheet = await mount('quilt-batting', { width: '80', length: '60' });
     // 88 × 68 needs a twin, 72 × 90, turned.

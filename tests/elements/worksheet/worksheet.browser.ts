@@ -125,8 +125,8 @@ describe('sizes in a quilt-worksheet', () => {
       expect(shown('width')).to.match(/ (cm|in)$/);
     }
     expect(valueIn(part(sheet, 'borders'), 'seam')).to.equal('1 cm');
-    // the seam of a backing is another one: 1/2 in (common practice, no source)
-    expect(valueIn(part(sheet, 'backing'), 'seam')).to.equal('1.27 cm');
+    // the seam of a backing is another one: 1.5 cm (from memory)
+    expect(valueIn(part(sheet, 'backing'), 'seam')).to.equal('1.5 cm');
   });
 
   it('are noticed when a script sets a property', async () => {

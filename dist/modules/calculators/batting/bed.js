@@ -2,7 +2,10 @@ import { inches } from '../../ledger/quantity.js';
 import { sidesOf } from '../../ledger/quilt.js';
 import { BED_SIZES } from '../../trade/beds.js';
 import { say } from './shape.js';
+import { ownLength } from '../../ledger/lengths.js';
 
+/** Whether the bed is one for a baby. */
+const isCrib = (bed) => bed !== 'none' && !!BED_SIZES[bed].isCrib;
 /** The finished quilt: as it was given, or as it hangs over a bed. */
 const quiltOrBed = (ledger) => {
     const { bed, width, length } = ledger.values;
@@ -13,7 +16,8 @@ const quiltOrBed = (ledger) => {
     }
     if (width || length)
         ledger.note(say('sizeForBed'));
-    const mattress = { width: inches(BED_SIZES[bed].width), length: inches(BED_SIZES[bed].length) };
+    const size = BED_SIZES[bed];
+    const mattress = { width: inches(ownLength(size.width)), length: inches(ownLength(size.length)) };
     ledger.row('mattress', say('size', sidesOf(mattress)), { how: say('measureYours'), from: ['bed'] });
     ledger.given('drop', 'tuck');
     const { drop, tuck } = ledger.inputs;
@@ -24,4 +28,4 @@ const quiltOrBed = (ledger) => {
     };
 };
 
-export { quiltOrBed };
+export { isCrib, quiltOrBed };

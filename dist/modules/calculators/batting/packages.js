@@ -1,20 +1,19 @@
 import { textOf, readField, isBlank } from '../../ledger/field.js';
 import { moneyField } from '../../ledger/kinds.js';
-import { lengthField } from '../../ledger/lengths.js';
+import { ownLength, lengthField } from '../../ledger/lengths.js';
 import { refuse, unlessRefused } from '../../ledger/refusal.js';
-import { exact } from '../../measure/exact.js';
 import { sayings } from '../../measure/message.js';
 import { inUnit, splitSize, parseLength } from '../../measure/parse.js';
 import { PACKAGES } from '../../trade/batting.js';
 
 const say = sayings();
 const CRIB = 'crib';
-/** The sizes that most shops have. */
-const usualPackages = () => PACKAGES.map(({ name, width, length }) => ({
+/** The sizes that most shops have, where people measure in these units. */
+const usualPackages = ({ units }) => PACKAGES[units].map(({ name, width, length }) => ({
     name: say('usualPackage', { size: name }),
     isForCrib: name === CRIB,
-    width: exact(width),
-    length: exact(length),
+    width: ownLength(width),
+    length: ownLength(length),
 }));
 const MOST_PACKAGES = 50;
 const LONGEST_ENTRY = 120;

@@ -1,11 +1,12 @@
 import { missing } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
+import { ownLength } from '../../ledger/lengths.js';
 import { enoughFor } from '../../ledger/purchase.js';
 import { withOverage, sidesOf } from '../../ledger/quilt.js';
-import { exact, ONE } from '../../measure/exact.js';
+import { ONE } from '../../measure/exact.js';
 import { rollPlans } from '../../planner/rolls.js';
 import { ROLLS } from '../../trade/batting.js';
-import { quiltOrBed } from './bed.js';
+import { quiltOrBed, isCrib } from './bed.js';
 import { buyPackage } from './package.js';
 import { usualPackages } from './packages.js';
 import { rankPackages } from './rank.js';
@@ -24,11 +25,11 @@ const reckon = (input = {}) => {
         const need = withOverage(ledger, quilt);
         ledger.given('roll', 'packages', 'shrinkage', 'increment', 'price', 'currency');
         const washed = washedSize(ledger, quilt);
-        const packages = rankPackages(ledger.values.packages ?? usualPackages(), sidesOf(need));
+        const packages = rankPackages(ledger.values.packages ?? usualPackages(ledger.style), sidesOf(need));
         const wanted = roll?.length ? roll : undefined;
-        const plans = rollPlans(wanted ?? ROLLS.map((width) => exact(width)), sidesOf(need));
+        const plans = rollPlans(wanted ?? ROLLS[ledger.style.units].map(ownLength), sidesOf(need));
         const best = packages.find(({ fits }) => fits);
-        if (bed === 'crib' || best?.isForCrib)
+        if (isCrib(bed) || best?.isForCrib)
             ledger.note(say('notForCrib'));
         const pack = wanted ? undefined : best;
         return {

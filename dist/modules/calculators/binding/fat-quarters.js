@@ -3,7 +3,7 @@ import { inches, count, ONE_WHOLE } from '../../ledger/quantity.js';
 import { wholeDown } from '../../measure/exact.js';
 import { biasSquares } from '../../planner/bias.js';
 import { fewest } from '../../planner/joins.js';
-import { FAT_QUARTER } from '../../trade/conventions.js';
+import { FAT_QUARTER } from '../../trade/cloths.js';
 import { biasNeed, reachBy } from './job.js';
 import { say } from './shape.js';
 
@@ -11,7 +11,8 @@ import { say } from './shape.js';
 const fromFatQuarters = (job) => {
     const { ledger, strip, cloth } = job;
     const washed = (side) => cloth.washed(inches(ownLength(side))).asResult();
-    const sides = { long: washed(FAT_QUARTER.width), high: washed(FAT_QUARTER.height) };
+    const { width, height } = FAT_QUARTER[ledger.style.units];
+    const sides = { long: washed(width), high: washed(height) };
     const found = ledger.values.cut === 'bias' ? squaresFrom(sides, job) : stripsFrom(sides, job);
     if (found)
         return found;

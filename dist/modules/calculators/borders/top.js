@@ -61,7 +61,7 @@ class Sewing {
             return finished;
         }
         const { finished } = this.#measured(top, say('topBefore', { number, side }), before);
-        const reckoned = finished.plus(width.times(2)).plus(inches(ownLength(MITRE_SAFETY)));
+        const reckoned = finished.plus(width.times(2)).plus(inches(ownLength(MITRE_SAFETY[ledger.style.units])));
         const length = ledger.row(rowOf(number, part), reckoned, {
             how: this.#onMark(reckoned),
             label: this.#label(piece),

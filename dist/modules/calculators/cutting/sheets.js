@@ -10,12 +10,16 @@ import { say } from './shape.js';
 const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 /** Those that say their size by what they are called. */
 const SAY_THEIR_SIZE = ['fat-quarter', 'fat-eighth'];
+const sheetCalled = (name, { units }) => {
+    const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
+    return sheet && { kind: sheet.kind, size: sheet.size[units] };
+};
 /** The sides of a sheet as they are written; a sheet with a name has those of its name. */
 const sidesOf = (ledger, written) => {
     const key = written.toLowerCase().replace(/\s+/g, '-');
-    const named = Object.hasOwn(SHEETS, key) ? SHEETS[key] : undefined;
+    const named = sheetCalled(key, ledger.style);
     const [first, second] = named
-        ? [named.width, named.height]
+        ? [named.size.width, named.size.height]
         : (splitSize(written) ?? ledger.refuse('sheet', say('notSheet', { text: written })));
     const read = (side) => ledger.blame('sheet', () => readLength(side, ledger.style));
     const sides = { width: read(first), length: read(second), kind: named?.kind ?? 'sheet' };
@@ -28,7 +32,7 @@ const sheetOf = (ledger, kept) => {
         return undefined;
     const { kind, ...sold } = sidesOf(ledger, written);
     const longer = most(sold.width, sold.length);
-    ledger.notes.push(...selvagesOf(longer));
+    ledger.notes.push(...selvagesOf(longer, ledger.style));
     // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
     const { width, length } = oneWay ? sold : { width: longer, length: least(sold.width, sold.length) };
     return {

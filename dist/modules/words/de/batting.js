@@ -1,3 +1,4 @@
+import { METRIC_BEDS } from '../beds.js';
 import { PACKAGE, reaches } from './examples.js';
 
 /** German shops print the English names too. */
@@ -54,6 +55,9 @@ const batting = {
             queen: 'Queen',
             king: 'King',
             'california-king': 'California King',
+            ...METRIC_BEDS,
+            '60x120': `Kinderbett, ${METRIC_BEDS['60x120']}`,
+            '70x140': `Kinderbett, ${METRIC_BEDS['70x140']}`,
         },
     },
     entries: {},
@@ -82,7 +86,7 @@ const batting = {
         spareOneWay: ({ spare }, t) => `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
         packageSummary: ({ need, turned }, t) => `Eine Packung reicht für ${t.size(need)}${turned ? ', quer gelegt' : ''}.`,
         // From a roll.
-        tooManyLengths: ({ roll, lengths }, t) => `Bei einer ${t.l(roll)} breiten Rolle wären ${lengths} Bahnen nötig. Eine breitere eintragen, zum Beispiel 230 cm.`,
+        tooManyLengths: ({ roll, lengths }, t) => `Bei einer ${t.l(roll)} breiten Rolle wären ${lengths} Bahnen nötig. Eine breitere eintragen, zum Beispiel 240 cm.`,
         lengthsOfRoll: ({ roll }, t) => `Bahnen von der Rolle, ${t.l(roll)} breit`,
         lengthsReach: ({ reach, need, lengths }, t) => `${reaches(reach, need, t)}${lengths > 1 ? BUTTED : ''}`,
         eachLength: ({ side }) => `die ${side === 'width' ? 'Breite' : 'Länge'} des Vlieses`,

@@ -3,7 +3,7 @@ import { STRIP, reaches, so, upTo } from './examples.js';
 /** Before „Einfassung“. */
 const FOLDS = { double: 'doppelt gelegte', single: 'einfache' };
 const NARROWER = {
-    cloth: 'Breiteren Stoff eintragen, zum Beispiel 102 cm.',
+    cloth: 'Breiteren Stoff eintragen, zum Beispiel 105 cm.',
     strip: 'Einen schmaleren eintragen, zum Beispiel 6,5 cm, oder breiteren Stoff.',
     finished: 'Eine schmalere fertige Breite eintragen, zum Beispiel 1 cm, oder breiteren Stoff.',
 };
@@ -11,7 +11,7 @@ const narrow = (narrower, t) => so(NARROWER[narrower], t);
 const JOINS = {
     straight: 'Die Streifen gerade verbinden',
     smallerSeam: 'Eine kleinere Nahtzugabe eintragen, zum Beispiel 0,5 cm',
-    widerCloth: 'Breiteren Stoff eintragen, zum Beispiel 102 cm',
+    widerCloth: 'Breiteren Stoff eintragen, zum Beispiel 105 cm',
 };
 const SQUARE = { one: 'Quadrat', other: 'Quadrate' };
 /** The binding's words in German. */
@@ -41,7 +41,10 @@ const binding = {
     hints: {
         perimeter: 'bei runden Kanten statt Breite und Länge',
         allowance: 'Briefecken und Enden zum Schließen',
-        stripWidth: 'zugeschnitten; leer für das übliche Maß oder das zur fertigen Breite',
+        stripWidth: {
+            in: 'zugeschnitten; leer für 2 1/2 in oder für das, was die fertige Breite braucht',
+            cm: 'zugeschnitten; leer für 6,5 cm oder für das, was die fertige Breite braucht',
+        },
         finished: 'wie vorn sichtbar; darf leer bleiben',
         thickness: 'zählt bei der fertigen Breite mit',
         seam: 'gerader Ansatznähte und des Schlauchs',

@@ -61,7 +61,7 @@ const borders = {
         reachedAlready: ({ borders, size, larger }, t) => `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Ein größeres Maß eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
         mitredUneven: (widths, t) => `Die gewünschte Größe verlangt ${eachSide(widths, t)}; ein Rand mit Briefecken ist aber ringsum gleich breit. Eckquadrate oder „Seiten zuerst“ wählen.`,
         tooWideAlong: ({ number, wide, cloth }, t) => `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Fadenlauf“ wählen.`,
-        tooShortToJoin: ({ cloth }, t) => `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 102 cm.`,
+        tooShortToJoin: ({ cloth }, t) => `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 105 cm.`,
         joinedNoLonger: ({ wide, cloth }, t) => `Im 45°-Winkel verbunden werden ${t.l(wide)} breite und ${t.l(cloth)} lange Streifen nicht länger. Die Streifen gerade verbinden.`,
         seamsLeaveNothing: ({ measured, reckoned }, t) => `Die Nahtzugaben lassen von ${t.l(measured)} nichts übrig. Von Kante zu Kante messen, zum Beispiel ${t.l(reckoned)}.`,
         // What is worth knowing.

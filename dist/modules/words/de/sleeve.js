@@ -13,7 +13,10 @@ const sleeve = {
         strips: 'Streifen quer zum Stoff',
     },
     hints: {
-        stripWidth: 'für kleine Quilts 16,5 cm; Ausstellungen verlangen oft 23 cm',
+        stripWidth: {
+            in: 'für kleine Quilts 6 1/2 in; Ausstellungen verlangen oft 9 in',
+            cm: 'für kleine Quilts 16,5 cm; Ausstellungen verlangen oft 23 cm',
+        },
         short: 'damit die Stange an beiden Enden herausschaut',
         hem: 'jedes Ende wird zweimal eingeschlagen',
         seam: 'der Ansatznähte und des Tunnels',

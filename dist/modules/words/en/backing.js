@@ -1,3 +1,5 @@
+import { COTTON_WIDTH, BACKING_SEAM } from '../../trade/conventions.js';
+
 /** The backing's words in English. */
 const backing = {
     title: 'Backing',
@@ -21,8 +23,8 @@ const backing = {
     options: {},
     entries: {},
     sentences: {
-        seamsLeaveNothing: ({ seam, cloth, isSeam }, t) => `Two seams of ${t.l(seam)} leave nothing of cloth ${t.l(cloth)} wide. Write ${isSeam ? 'a smaller seam, like 1/2 in' : 'wider cloth, like 40 in'}.`,
-        tooManyPanels: ({ cloth, panels }, t) => `Cloth ${t.l(cloth)} wide takes ${panels} panels. Write wider cloth, like 40 in.`,
+        seamsLeaveNothing: ({ seam, cloth, isSeam }, t) => `Two seams of ${t.l(seam)} leave nothing of cloth ${t.l(cloth)} wide. Write ${isSeam ? `a smaller seam, like ${t.usual(BACKING_SEAM)}` : `wider cloth, like ${t.usual(COTTON_WIDTH)}`}.`,
+        tooManyPanels: ({ cloth, panels }, t) => `Cloth ${t.l(cloth)} wide takes ${panels} panels. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
         panelsReach: ({ reach, need, isShort }, t) => isShort
             ? `${t.reckoned(reach)} < ${t.l(need)}: a strip makes up the rest`
             : `${t.reckoned(reach)} ≥ ${t.l(need)}`,

@@ -1,3 +1,5 @@
+import { METRIC_BEDS } from '../beds.js';
+
 const USUAL = {
     craft: 'craft',
     crib: 'crib',
@@ -51,6 +53,9 @@ const batting = {
             queen: 'queen',
             king: 'king',
             'california-king': 'California king',
+            ...METRIC_BEDS,
+            '60x120': `crib, ${METRIC_BEDS['60x120']}`,
+            '70x140': `crib, ${METRIC_BEDS['70x140']}`,
         },
     },
     entries: {},
@@ -75,11 +80,11 @@ const batting = {
         packageFits: ({ pack: { width, length, price }, across, along }, t) => `the ${price ? 'cheapest' : 'smallest'} that fits: ${t.n(width)} ≥ ${t.n(across)} and ${t.n(length)} ≥ ${t.l(along)}`,
         bothWays: ({ beside, beyond }, t) => `${t.l(beside)} and ${t.l(beyond)}`,
         leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} and ${t.n(length)} − ${t.n(along)}`,
-        readLabel: 'Read the label before buying: makers’ sizes differ by a few inches.',
+        readLabel: (_, t) => `Read the label before buying: makers’ sizes differ by a few ${t.style.units === 'cm' ? 'centimetres' : 'inches'}.`,
         spareOneWay: ({ spare }, t) => `Only ${t.l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
         packageSummary: ({ need, turned }, t) => `One package covers ${t.size(need)}${turned ? ', turned' : ''}.`,
         // From a roll.
-        tooManyLengths: ({ roll, lengths }, t) => `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like 90 in.`,
+        tooManyLengths: ({ roll, lengths }, t) => `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like ${t.usual({ in: '90 in', cm: '240 cm' })}.`,
         lengthsOfRoll: ({ roll }, t) => `Lengths of a roll ${t.l(roll)} wide`,
         lengthsReach: ({ reach, need, lengths }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}${lengths > 1 ? BUTTED : ''}`,
         eachLength: ({ side }) => `the batting’s ${side}`,

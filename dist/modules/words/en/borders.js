@@ -1,3 +1,4 @@
+import { COTTON_WIDTH } from '../../trade/conventions.js';
 import { equals } from '../teller.js';
 
 const BORDER = { one: 'border', other: 'borders' };
@@ -57,7 +58,7 @@ const borders = {
         reachedAlready: ({ borders, size, larger }, t) => `${borders ? `With ${t.many(borders, BORDER)}` : 'Without a border'} it is ${t.size(size)} already. Write a larger size, like ${t.n(larger.width)} x ${t.n(larger.length)}.`,
         mitredUneven: (widths, t) => `The wanted size takes ${eachSide(widths, t)}, but a mitred border is as wide all round. Write squares or sides-first.`,
         tooWideAlong: ({ number, wide, cloth }, t) => `Border ${number} is cut ${t.l(wide)} wide, too wide to be cut along cloth of ${t.l(cloth)}. Write across.`,
-        tooShortToJoin: ({ cloth }, t) => `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like 40 in.`,
+        tooShortToJoin: ({ cloth }, t) => `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
         joinedNoLonger: ({ wide, cloth }, t) => `Joined at 45°, strips ${t.l(wide)} wide and ${t.l(cloth)} long get no longer. Write straight.`,
         seamsLeaveNothing: ({ measured, reckoned }, t) => `The seams leave nothing of ${t.l(measured)}. Measure from edge to edge, like ${t.l(reckoned)}.`,
         // What is worth knowing.

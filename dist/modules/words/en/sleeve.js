@@ -1,3 +1,5 @@
+import { COTTON_WIDTH, SLEEVE_STRIP } from '../../trade/conventions.js';
+
 const STRIPS = { one: 'strip', other: 'strips' };
 /** The hanging sleeve's words in English. */
 const sleeve = {
@@ -13,7 +15,10 @@ const sleeve = {
         strips: 'Strips across the cloth',
     },
     hints: {
-        stripWidth: '6 1/2 in for a small quilt; shows may ask for 9 in',
+        stripWidth: {
+            in: '6 1/2 in for a small quilt; shows may ask for 9 in',
+            cm: '16.5 cm for a small quilt; shows may ask for 23 cm',
+        },
         short: 'so that the rod shows at both ends',
         hem: 'each end is turned under twice',
         seam: 'of the joins and of the tube',
@@ -21,9 +26,9 @@ const sleeve = {
     options: {},
     entries: {},
     sentences: {
-        tooNarrow: ({ width }, t) => `A quilt ${t.l(width)} wide leaves no room for a sleeve. Write a wider quilt, like 40 in, or less beside “Short of each side”.`,
-        seamsTakeAll: ({ strip }, t) => `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like 8 1/2 in.`,
-        joinsTakeAll: ({ cloth }, t) => `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like 40 in.`,
+        tooNarrow: ({ width }, t) => `A quilt ${t.l(width)} wide leaves no room for a sleeve. Write a wider quilt, like ${t.usual({ in: '40 in', cm: '100 cm' })}, or less beside “Short of each side”.`,
+        seamsTakeAll: ({ strip }, t) => `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like ${t.usual(SLEEVE_STRIP)}.`,
+        joinsTakeAll: ({ cloth }, t) => `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
         stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
         sleeveStrip: 'sleeve',
         stripToJoin: 'sleeve strip, to join end to end',

@@ -152,7 +152,7 @@ export interface BindingSayings {
         count: number;
     };
 }
-export declare const say: <Code extends "stripCount" | "summary" | "picture" | "asMeasured" | "curvedEdge" | "betweenMarks" | "upToMark" | "usualWidth" | "cutOnMark" | "stripWidthUsed" | "stripTooWide" | "noSquare" | "joinLeavesNothing" | "joinAtAngle" | "stripsReach" | "bindingStrip" | "eachSquare" | "leastSquare" | "roundsFit" | "roundsGive" | "byAreaAlone" | "biasSquare" | "biasSummary" | "squareFromEach" | "stripsFromEach" | "notPossible" | "tooWideForFatQuarter" | "biasPicture" | "stripNumber">(code: Code, ...[values]: BindingSayings[Code] extends undefined ? [] : [values: BindingSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "stripCount" | "summary" | "picture" | "joinLeavesNothing" | "asMeasured" | "curvedEdge" | "betweenMarks" | "upToMark" | "usualWidth" | "cutOnMark" | "stripWidthUsed" | "stripTooWide" | "noSquare" | "joinAtAngle" | "stripsReach" | "bindingStrip" | "eachSquare" | "leastSquare" | "roundsFit" | "roundsGive" | "byAreaAlone" | "biasSquare" | "biasSummary" | "squareFromEach" | "stripsFromEach" | "notPossible" | "tooWideForFatQuarter" | "biasPicture" | "stripNumber">(code: Code, ...[values]: BindingSayings[Code] extends undefined ? [] : [values: BindingSayings[Code]]) => Message<Code>;
 /** What {@link reckonBinding} gives back. Lengths are exact inches. */
 export interface BindingAnswer extends Answer {
     /** The binding needed: the way round and the allowance. */

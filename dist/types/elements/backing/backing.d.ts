@@ -7,7 +7,7 @@ import { Face } from '../../face/face.js';
  */
 export declare class QuiltBacking extends Face<BackingAnswer> {
     static properties: import("lit").PropertyDeclarations;
-    /** Cloth added on each side of the quilt. A length. Default `4 in`. */
+    /** Cloth added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
     overage: string | number | undefined;
     /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
     repeat: string | number | undefined;

@@ -18,9 +18,9 @@ export declare class QuiltCutting extends ReadingFace<CuttingAnswer> {
     sheet: string | undefined;
     /** The print has a right way up, so pieces may not be turned. Default false. */
     oneWay: boolean;
-    /** How long the ruler is. A length. Default `24 in`. */
+    /** How long the ruler is. A length. Default `24 in`, or `60 cm` in metric. */
     ruler: string | number | undefined;
-    /** The cutting mat. Default `24 x 36 in`. */
+    /** The cutting mat. Default `24 x 36 in`, or `60 x 90 cm` in metric. */
     mat: string | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;

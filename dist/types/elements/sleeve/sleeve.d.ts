@@ -7,11 +7,11 @@ import { Face } from '../../face/face.js';
  */
 export declare class QuiltSleeve extends Face<SleeveAnswer> {
     static properties: import("lit").PropertyDeclarations;
-    /** What the strip is cut to. A length. Default `8 1/2 in`. */
+    /** What the strip is cut to. A length. Default `8 1/2 in`, or `22 cm` in metric. */
     stripWidth: string | number | undefined;
-    /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`. */
+    /** How far the sleeve ends short of each side of the quilt. A length. Default `1 in`, or `2.5 cm` in metric. */
     short: string | number | undefined;
-    /** Each of the two turns of a hem. A length. Default `1/2 in`. */
+    /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
     hem: string | number | undefined;
     readonly calculator: import("../../calculators/calculator.js").Calculator<SleeveAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;

@@ -20,7 +20,7 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     static properties: import("lit").PropertyDeclarations;
     /** How many kits to cut, for a shop. Default none. */
     kits: string | number | undefined;
-    /** How much cloth a bolt holds. A length. Default `15 yd`. */
+    /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
     bolt: string | number | undefined;
     readonly calculator: Calculator<WorksheetAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;
