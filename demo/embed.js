@@ -1,4 +1,4 @@
-// The embed maker: what is set in the live calculator becomes attributes, and its answer the words inside the tags.
+// The embed maker. The settings of the live calculator become attributes, and its answer becomes the words inside the tags.
 import { attributeOf, partsOf, snippetOf, troubleWith, warningOf, withoutScript } from './snippet.js';
 
 const at = (selector) => document.querySelector(selector);
@@ -11,8 +11,8 @@ const CUT_LIST = `<table><tbody>
 </tbody></table>`;
 const SIZE = { width: '58', length: '70' };
 /**
- * The calculators, in the order of a worksheet's parts: what each starts with by itself, and as a part where that is other;
- * the letters of its fabrics there, a cut list naming its own; and what stands inside its tags.
+ * The calculators, in the order of a worksheet's parts: the first values alone, the first values as a part if they differ, the
+ * letters of its fabrics there (a cut list names its own), and the content of its tags.
  */
 const STARTS = {
   cutting: { alone: { sheet: 'fat-quarter' }, inside: CUT_LIST },
@@ -33,7 +33,7 @@ let asReader = false;
 const made = (name, attributes, inside = '') => {
   const element = document.createElement(`quilt-${name}`);
   for (const [attribute, value] of Object.entries(attributes)) element.setAttribute(attribute, value);
-  // Words of this page alone: nothing that was typed.
+  // Only words of this page, nothing that somebody typed.
   element.innerHTML = inside;
   return element;
 };
@@ -61,7 +61,7 @@ const write = () => {
   );
   const [trouble] = [...unfinished, ...wrongFabrics(), troubleWith(settings)].filter(Boolean);
   at('#folder-warning').textContent = warningOf(settings);
-  note.textContent = trouble ? `The snippet waits. ${trouble}` : '';
+  note.textContent = trouble ? `The snippet is not ready yet. ${trouble}` : '';
   said.textContent = '';
   at('#copy').disabled = !!trouble;
   snippet.value = trouble ? '' : snippetOf(calculator(), { ...settings, folder: folderOf(settings), locks });
@@ -90,7 +90,7 @@ const lockBox = (element, key) => {
   return labelled(element.teller.label(key), box);
 };
 
-/** A group of boxes for each sheet; folded where there are several. */
+/** A group of boxes for each calculator, folded if there are several. */
 const listLocks = () => {
   const groups = all().map((element) => {
     const boxes = Object.keys(element.calculator.fields).map((key) => lockBox(element, key));
@@ -174,13 +174,13 @@ const listParts = () => {
 
 const isWorksheet = () => calculator().localName === 'quilt-worksheet';
 
-/** Fabrics that something was written for. */
+/** Fabrics that have at least one value. */
 const declared = (given) =>
   Object.entries(fabrics).filter(([letter]) =>
     ['fabric', 'price', 'swatch', 'width'].some((of) => given[`${of}.${letter}`]),
   );
 
-/** What the field itself says of a text that it cannot read. */
+/** What the field itself says about a text that it cannot read. */
 const refusalOf = (field, text, key) => {
   const { lengthStyle, teller } = kept.backing;
   try {
@@ -191,7 +191,7 @@ const refusalOf = (field, text, key) => {
   }
 };
 
-/** Says beside each fabric and part what is wrong there; gives back what keeps the snippet waiting. */
+/** Says beside each fabric and part what is wrong there. Returns why there is no snippet yet. */
 const wrongFabrics = () => {
   if (!isWorksheet()) return [];
   const given = chosen();
@@ -254,7 +254,7 @@ const fillWorksheet = () => {
 
 // What is chosen and typed
 
-/** Writes its unit to every bare number first, so that the quilt stays the same. */
+/** First gives every number alone its unit, so that the quilt stays the same. */
 const changeUnits = () => {
   const { units } = chosen();
   const { bare } = calculator().lengthStyle;
@@ -283,14 +283,14 @@ const choose = () => {
   write();
 };
 
-/** What is typed over a reckoned row is one reader's measure of her own quilt; a snippet has no place for it. */
+/** A value typed over a reckoned row is one reader's measure of her own quilt, so it does not belong into a snippet. */
 const dropMeasured = () => {
   for (const element of all())
     if (Object.keys(element.measured ?? {}).length) {
       element.measured = undefined;
       write();
       note.textContent =
-        'A reckoned row is for your readers to type over, when they have measured their own quilt: it was put back.';
+        'Only your readers type over a reckoned row, after they measure their own quilt. We put the value back.';
     }
 };
 
@@ -299,10 +299,10 @@ form.addEventListener('input', ({ target }) => {
   if (target.name === 'calculator') return choose();
   if (target.name === 'units') changeUnits();
   fillWorksheet();
-  // The worksheet hears of its new parts when they have drawn themselves, and tells with `reckoned`.
+  // The worksheet learns of its new parts when they have drawn themselves. Then it sends `reckoned`.
   if (!live.contains(target)) write();
 });
-// A row that is being typed over is not the pattern's.
+// A value that somebody types over a row is not part of the pattern.
 live.addEventListener('input', () => {
   if (!all().some(({ measured = {} }) => Object.keys(measured).length)) write();
 });
@@ -312,7 +312,7 @@ live.addEventListener('reckoned', () => {
 live.addEventListener('change', dropMeasured);
 
 let isWaiting = false;
-/** Once for all that reckon in one go; says nothing that was said a moment ago. */
+/** Runs once for all calculators that reckon together. Does not repeat what it just said. */
 const rewrite = () => {
   if (isWaiting) return;
   isWaiting = true;
@@ -335,7 +335,8 @@ at('#copy').addEventListener('click', async () => {
     said.textContent = `Copied. Paste it into your post’s HTML. ${warningOf(chosen())}`;
   } catch {
     snippet.select();
-    said.textContent = 'This browser does not let the page copy: the snippet is selected, copy it yourself.';
+    said.textContent =
+      'This browser does not let us copy. The snippet is selected, so you can copy it yourself.';
   }
 });
 

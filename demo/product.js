@@ -1,4 +1,4 @@
-// The shop's own script: it hears the calculators' events, reads what they hand over, and keeps the basket.
+// The shop's own script. It listens to the calculators' events, reads their results, and keeps the basket.
 const PRICE = 19.8;
 const KIT_PRICE = 179;
 const BOLT = 5.5;
@@ -56,7 +56,7 @@ const show = () => {
   find('.total').hidden = basket.length === 0;
   find('#total').value = euros.format(basket.reduce((sum, { cost }) => sum + cost, 0));
   find('#count').value = basket.length;
-  // What is in the basket is no longer on the bolt.
+  // The cloth in the basket is no longer on the bolt.
   const onBolt = left();
   find('#stock').textContent = onBolt ? `${yards(onBolt)} yd left on the bolt` : 'Sold out';
   plain.elements.yards.max = onBolt;
@@ -67,13 +67,13 @@ const show = () => {
 
 // The calculators
 
-/** That we do not sell what this takes, in words; empty where we do. Batting comes in packages, never from a roll. */
+/** Says that we do not sell this, or empty if we do. We sell batting in packages, never from a roll. */
 const notSold = ({ localName, result: { buy } }) =>
   localName === 'quilt-batting' && buy && buy.unit !== 'package'
     ? `This takes batting from a roll, ${buy.text}, and we sell packages. Ask us, or write a smaller quilt, like 72 × 86 in.`
     : '';
 
-/** What this would cost now, and whether it can be bought. */
+/** Shows what this costs now, and whether it can be bought. */
 const price = (calculator) => {
   calculator.setCustomValidity(notSold(calculator));
   const { form, result, validity, validationMessage } = calculator;
@@ -86,11 +86,11 @@ const price = (calculator) => {
 await Promise.all(['quilt-backing', 'quilt-batting'].map((name) => customElements.whenDefined(name)));
 for (const calculator of [backing, batting]) {
   for (const type of ['input', 'change']) calculator.addEventListener(type, () => price(calculator));
-  // Not even a script that reads the form takes yards for packages.
+  // So a script that reads the form can never take yards for packages.
   calculator.form.addEventListener('formdata', ({ formData }) => {
     if (notSold(calculator)) formData.delete(calculator.name);
   });
-  // A form's fields are back at their start only after its reset event.
+  // The reset event comes before the fields have their first values again.
   calculator.form.addEventListener('reset', () => setTimeout(price, 0, calculator));
   calculator.form.addEventListener('submit', (event) => {
     event.preventDefault();
@@ -100,7 +100,7 @@ for (const calculator of [backing, batting]) {
     put({ words, cost: Number(cost.amount), ...(amount && { yards: Number(amount) }) });
   });
 }
-// After "back", the browser has put into the fields what was typed there.
+// After "back", the browser fills the fields with the old text.
 addEventListener('pageshow', () => [backing, batting].forEach(price));
 
 plain.addEventListener('submit', (event) => {

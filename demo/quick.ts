@@ -10,7 +10,7 @@ interface Size {
   length: string;
 }
 
-/** A calculator on this page, as the page needs it. */
+/** A calculator on this page. */
 interface Calculator extends HTMLElement {
   calculator: { fields: Record<string, { marked?(text: string, units: Units): string }> };
   units: Units;
@@ -43,12 +43,12 @@ const ownInputs = (element: Element): string[] =>
     (attribute) => !SHARED.includes(attribute) && !['lock', 'name', 'fabric'].includes(attribute),
   );
 
-/** What each calculator starts with, so that the address only carries what was changed. */
+/** The first values of each calculator. The address has only values that differ from them. */
 const starts = new Map<string, unknown>();
 
 const isTop = (): boolean => new FormData(form).get('size') === 'top';
 
-/** The one size goes to all four; borders round a top make the quilt larger for the other three. */
+/** Gives the size to all four. If it is the size of the top, the other three get the size with borders. */
 const share = (): void => {
   const data = new FormData(form);
   for (const element of Object.values(calculators))
@@ -60,14 +60,14 @@ const share = (): void => {
     set(element, 'lock', isTop() ? 'units width length' : 'units');
     for (const side of ['width', 'length'] as const) {
       const finished = borders.result.finished?.[side];
-      // The top's own size would be too small: until the borders are reckoned there is none.
+      // Until the borders have an answer there is no size: that of the top would be too small.
       set(element, side, isTop() ? finished && `${finished} in` : data.get(side));
     }
   }
   say();
 };
 
-/** What the four make of one size: what is wrong with it, and where they do not all mean the same quilt. */
+/** Says what is wrong with the size, and if the four are not all for the same quilt. */
 const say = (): void => {
   const data = new FormData(form);
   const units = data.get('units') === 'cm' ? 'cm' : 'in';
@@ -86,14 +86,15 @@ const say = (): void => {
   const sentences = wrong
     .filter(({ input }) => isTop() || isHere(input))
     .map(({ input, message }) => (isHere(input) ? message : `Borders: ${message}`));
-  if (wrong.length && isTop()) sentences.push('Backing, binding and batting wait for the size with borders.');
+  if (wrong.length && isTop())
+    sentences.push('Backing, binding and batting need the size with borders first.');
   else if (finished && given && isTop())
     sentences.push(
-      `With its borders the quilt is ${text(finished)}: backing, binding and batting are reckoned from that.`,
+      `With its borders the quilt is ${text(finished)}. Backing, binding and batting are for that size.`,
     );
   else if (finished && given)
     sentences.push(
-      `Backing, binding and batting are for a quilt of ${text(given)}. The borders go round a top of that size and make it ${text(finished)}: if ${text(given)} is your top without borders, choose so above.`,
+      `Backing, binding and batting are for a quilt of ${text(given)}. The borders go round a top of that size and make it ${text(finished)}. If ${text(given)} is your top without borders, choose that above.`,
     );
   const { quilt } = batting!.result;
   if (batting!.result.working.some(({ id }) => id === 'bedWidth') && quilt)
@@ -103,7 +104,7 @@ const say = (): void => {
   said.textContent = sentences.join(' ');
 };
 
-/** Writes its unit to every bare number, so that the quilt stays the same when it is shown in others. */
+/** Gives every number alone its unit, so that the quilt stays the same in other units. */
 const writeUnits = (): void => {
   for (const element of Object.values(calculators)) {
     const { units, measured = {}, calculator, result } = element;
@@ -124,7 +125,7 @@ const writeUnits = (): void => {
     );
 };
 
-/** The address carries what was changed, so that a link opens the same quilt. */
+/** Puts the changes into the address, so that a link opens the same quilt. */
 const keep = (): void => {
   const state = new URLSearchParams();
   for (const [key, value] of new FormData(form)) if (typeof value === 'string') state.set(key, value);
@@ -171,7 +172,7 @@ for (const [name, element] of Object.entries(calculators))
 form.addEventListener('submit', (event) => event.preventDefault());
 document.addEventListener('input', ({ target }) => {
   if (target === form.elements.namedItem('units')) writeUnits();
-  // A size typed into a sheet is the quilt's size for all of them; the top's stands in the borders alone.
+  // A size typed into one calculator is the size of the quilt for all. Only the borders have the size of the top.
   const calculator = Object.values(calculators).find((element) => element === target);
   const sides = isTop() && calculator !== calculators['borders'] ? [] : ['width', 'length'];
   if (calculator)
@@ -180,7 +181,7 @@ document.addEventListener('input', ({ target }) => {
   share();
   keep();
 });
-// The address holds the quilt, so these links scroll without it.
+// The address holds the quilt, so these links scroll without changing it.
 document.querySelector('nav')!.addEventListener('click', (event) => {
   const place = (event.target as Element).getAttribute('href');
   if (!place) return;

@@ -1,5 +1,5 @@
-// What the embed maker writes: a calculator as it is set, as HTML to paste into another page. It is built as elements of a
-// page that runs nothing, so that the browser itself escapes every word.
+// Writes the snippet of the embed maker: a calculator with its settings, as HTML for another page. It builds elements in a document
+// that runs nothing, so that the browser itself escapes every word.
 
 const inert = document.implementation.createHTMLDocument('');
 const make = (tag, attributes = {}, ...children) => {
@@ -9,7 +9,7 @@ const make = (tag, attributes = {}, ...children) => {
   return element;
 };
 
-/** An element as HTML, with what holds no words of its own spread over lines. */
+/** An element as HTML. Elements without words of their own have a line for each child. */
 const written = (element, indent = '') => {
   const children = [...element.children];
   if (
@@ -29,17 +29,17 @@ const written = (element, indent = '') => {
 export const propertyOf = (attribute) => attribute.replace(/-(.)/g, (_, letter) => letter.toUpperCase());
 export const attributeOf = (property) => property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
-/** Set by the maker itself, or part of what stands inside the tags. */
+/** Attributes that the maker sets itself, or that are in the content of the tags. */
 const APART = ['lock', 'name', 'list'];
 
 /** `quilt-backing` → `backing`. */
 const nameOf = ({ localName }) => localName.slice('quilt-'.length);
 
-/** The parts of a worksheet, and its fabrics; nothing of another calculator. */
+/** The parts and fabrics of a worksheet. Empty for another calculator. */
 export const partsOf = (element) => [...element.children].filter((child) => child.result);
 const fabricsOf = (element) => [...element.children].filter((child) => child.localName === 'quilt-fabric');
 
-/** What was set and is not what would stand there anyway, as attributes. */
+/** The settings that differ from the defaults, as attributes. */
 const settingsOf = (element) => {
   const rows = ({ result }) => new Map(result.working?.map(({ id, value }) => [id, value]));
   const blank = document.createElement(element.localName);
@@ -51,19 +51,19 @@ const settingsOf = (element) => {
     const key = propertyOf(attribute);
     const value = element[key];
     if (value === undefined || value === null || value === '' || value === false) return [];
-    // Inside a worksheet a value may differ from what the worksheet gives, though it is the usual one.
+    // In a worksheet even a default value is needed, if the worksheet gives another one.
     if (!isPart && anyway?.has(key) && now.get(key) === anyway.get(key)) return [];
     return [[attribute, value === true ? '' : String(value).trim()]];
   });
 };
 
-/** Everything an element carries: its settings, and what readers may not change. */
+/** All attributes of an element: its settings and its locks. */
 const attributesOf = (element, locks) => {
   const locked = locks.get(element) ?? [];
   return [...settingsOf(element), ...(locked.length ? [['lock', locked.join(' ')]] : [])];
 };
 
-/** The cut list of a cutting plan: a line a piece, with | between its cells. */
+/** The cut list of a cutting plan: a line for each piece, with | between the cells. */
 const listTextOf = ({ result }) => result.working.find(({ id }) => id === 'list').value;
 
 const listTable = (element) => {
@@ -76,13 +76,13 @@ const listTable = (element) => {
   return make('table', {}, make('thead', {}, row('th')(head)), make('tbody', {}, ...lines.map(row('td'))));
 };
 
-/** `of cloth 40 in wide`, where one width of cloth is bought. */
+/** `of cloth 40 in wide`, if all cloth has one width. */
 const clothOf = ({ localName, result: { buy, working } }) => {
   const width = working.find(({ id }) => id === 'fabricWidth')?.value;
   return width && /^(yd|m)$/.test(buy.unit) && localName !== 'quilt-cutting' ? ` of cloth ${width} wide` : '';
 };
 
-/** The answer in words, as the sheet has it. */
+/** The answer in words, as the calculator says it. */
 const answerOf = (element) => {
   const { result, good, flow } = element;
   const { lead, large } = element.ownHeadline(good) ?? {
@@ -93,7 +93,7 @@ const answerOf = (element) => {
   return { large: `${lead} ${large}${result.cost ? `, ${result.cost.text}` : ''}.`, summary: result.summary };
 };
 
-/** What a page shows without script: the answer, what to cut, and what the sheet remarks. */
+/** What a page shows without a script: the answer, the cut list, and the notes. */
 const fallbackOf = (element, title = '') => {
   const { large, summary } = answerOf(element);
   const answer = make('p', {}, title && `${title}: `, make('strong', {}, large), ` ${summary}`);
@@ -105,7 +105,7 @@ const fallbackOf = (element, title = '') => {
   return [answer, ...(cuts.length ? [make('ul', {}, ...cuts)] : []), ...remarks];
 };
 
-/** A fabric's lines of the shopping list stand inside the fabric, which shows nothing once the script runs. */
+/** The lines of a fabric go inside the fabric's tags, which show nothing when the script runs. */
 const shoppingLines = ({ result: { fabrics, items } }, { letter, name }) => {
   const label = `Fabric ${letter}${name ? `, ${name}` : ''}: `;
   const line = (amount, uses) =>
@@ -129,7 +129,7 @@ const calculatorOf = (element, locks, title) => {
   return make(element.localName, attributes, ...fabrics, ...parts);
 };
 
-/** The same in words alone, for beside a frame. */
+/** The same in words only, for the text beside a frame. */
 const wordsOf = (element) =>
   element.localName === 'quilt-worksheet'
     ? [
@@ -138,7 +138,7 @@ const wordsOf = (element) =>
       ]
     : fallbackOf(element);
 
-/** The address of the frame that shows this calculator: `top.block=12` is a part's, `fabric-A.price=9` a fabric's. */
+/** The address of the frame for this calculator. `top.block=12` is for a part, `fabric-A.price=9` for a fabric. */
 const frameAddress = (element, { folder, host, locks }) => {
   const entriesOf = (calculator, prefix = '') =>
     [
@@ -149,7 +149,7 @@ const frameAddress = (element, { folder, host, locks }) => {
   address.search = new URLSearchParams([
     ['calculator', nameOf(element)],
     ...entriesOf(element),
-    // A part is named even where it has no settings of its own.
+    // A part is named even if it has no settings.
     ...partsOf(element).flatMap((part) => [[nameOf(part), ''], ...entriesOf(part, `${nameOf(part)}.`)]),
     ...fabricsOf(element).flatMap((fabric) =>
       settingsOf(fabric).map(([name, value]) => [`fabric-${fabric.letter}.${name}`, value]),
@@ -159,7 +159,7 @@ const frameAddress = (element, { folder, host, locks }) => {
   return address;
 };
 
-/** Stands before the frame, so that it hears the first height too. */
+/** This script comes before the frame, so that it gets the first height too. */
 const listener = ({ origin, pathname }) => `
   // Gives the calculator's frame its height. It listens to that frame alone.
   addEventListener('message', ({ source, origin, data }) => {
@@ -170,7 +170,7 @@ const listener = ({ origin, pathname }) => `
   });
 `;
 
-/** What cannot be done with this, in a sentence. */
+/** A sentence about what does not work, or empty. */
 export const troubleWith = ({ how, folder, host }) => {
   const isWeb = (address, base) => {
     try {
@@ -182,30 +182,30 @@ export const troubleWith = ({ how, folder, host }) => {
   if (!folder)
     return how === 'frame'
       ? 'Where did you put the files? Write it like https://example.org/quilt-reckoner/.'
-      : 'Where did you put the files? Write ./ where they lie beside the page, or https://example.org/quilt-reckoner/.';
+      : 'Where did you put the files? Write ./ if they are beside the page, or https://example.org/quilt-reckoner/.';
   if (/\s/.test(folder))
     return 'An address has no spaces. Write it like https://example.org/quilt-reckoner/.';
   if (!isWeb(folder, how === 'frame' ? undefined : 'https://example.org'))
     return how === 'frame'
       ? 'A frame needs the whole address of the folder. Write it like https://example.org/quilt-reckoner/.'
-      : 'That is no address of a folder. Write it like https://example.org/quilt-reckoner/ or ./quilt-reckoner/.';
+      : 'That is not the address of a folder. Write it like https://example.org/quilt-reckoner/ or ./quilt-reckoner/.';
   if (how === 'frame' && !isWeb(host))
-    return 'Which page will it stand on? Write its address, like https://example.org/.';
+    return 'Which page will it be on? Write its address, like https://example.org/.';
   return '';
 };
 
-/** That nobody will see the calculator from there, in a sentence: the files are on this computer, or nowhere. */
+/** A warning that nobody will see the calculator, because the files are on this computer or nowhere. */
 export const warningOf = ({ folder }) => {
   if (/^(https?:)?\/\/(localhost|127\.|0\.0\.0\.0|\[::1\])/i.test(folder))
     return 'Only this computer has that address, so nobody else will see the calculator. Put the files on your site and write its address, like https://example.org/quilt-reckoner/.';
   return /\/\/example\.org\b/i.test(folder)
-    ? 'This address is invented: put the files on your own site, and write its address in place of example.org.'
+    ? 'We invented this address. Put the files on your own site, and write its address in place of example.org.'
     : '';
 };
 
 /**
- * The snippet: `how` is `classic`, `module` or `frame`; `folder` where the files are; `host` the origin of the page around
- * a frame; `locks` what readers may not change, by element. The calculator has no errors.
+ * The snippet. `how` is `classic`, `module` or `frame`. `folder` is the place of the files. `host` is the origin of the page around
+ * a frame. `locks` are the locked attributes of each element. The calculator must have no errors.
  */
 export const snippetOf = (element, { how, folder, host, locks }) => {
   if (how !== 'frame') {
@@ -229,5 +229,5 @@ export const snippetOf = (element, { how, folder, host, locks }) => {
     .join('');
 };
 
-/** What a page without scripts shows of it, to be put into this page. */
+/** The content for a page without scripts, as nodes for this page. */
 export const withoutScript = (element) => wordsOf(element).map((node) => document.importNode(node, true));

@@ -1,4 +1,4 @@
-// The post's own script: a quilt of another size goes on from the step that makes it to the steps that need it.
+// The post's own script. If the size of the quilt changes in one step, it goes on to the steps that need it.
 const [top, borders, ...rest] = [
   'quilt-top',
   'quilt-borders',
@@ -10,7 +10,7 @@ await Promise.all(
   [...document.querySelectorAll(':not(:defined)')].map((at) => customElements.whenDefined(at.localName)),
 );
 
-/** Hands the size that a step ends with on to these steps, once it is another; not what is still being mended. */
+/** Gives the size of one step to the next steps, if it has changed and has no error. */
 const handOn = (step, next) => {
   let before = JSON.stringify(step.result.finished);
   return () => {
@@ -25,7 +25,7 @@ const toBorders = handOn(top, [borders]);
 const toRest = handOn(borders, rest);
 
 for (const type of ['input', 'change']) {
-  // What a script sets fires no event: the steps after the borders are told of a larger top here too.
+  // A value that a script sets fires no event. So we tell the steps after the borders of a larger top ourselves.
   top.addEventListener(type, () => {
     toBorders();
     toRest();

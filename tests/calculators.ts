@@ -3,7 +3,7 @@ export type Attributes = Record<string, string | true>;
 /** Something typed into a row. */
 type Typed = [row: string, text: string];
 
-/** Every calculator, by its folder in src/elements/: what gives it a good answer, and other numbers that a reader may type. */
+/** Every calculator, by its folder in src/elements/: attributes for a good answer, and other numbers that a reader may type. */
 export const CALCULATORS: Record<string, { given: Attributes; typed: Typed[] }> = {
   backing: {
     given: { width: '58', length: '70' },

@@ -1,4 +1,4 @@
-/** Whether this is Chromium, where everything runs. The other engines run what can differ there (`*.engines.ts`). */
+/** Whether this is Chromium, which runs every test. The other engines run only what can differ (`*.engines.ts`). */
 export const IS_CHROMIUM = navigator.userAgent.includes('Chrome/');
 
 /**

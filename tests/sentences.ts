@@ -12,5 +12,5 @@ export const english = (words: OwnWords = NONE, style: Style = { units: 'in' }):
 
 const t = english();
 
-/** What a reader is told of this, in English, where it is none of a calculator's own sentences. */
+/** The English sentence for a message that does not belong to one calculator. */
 export const sentence = (problem: Message): string => t.say(problem);

@@ -7,7 +7,7 @@ const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
-/** Of a narrow letter: words are moved only where they surely do not fit. */
+/** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
 
@@ -55,7 +55,7 @@ class Drawing {
     return `M${points.map(([across, down]) => `${this.x(across)} ${this.y(down)}`).join('L')}`;
   }
 
-  /** Words too long to stand along a short upright line lie beside it. */
+  /** Words that are too long for a short upright line lie beside it. */
   liesBeside(line: Measure): boolean {
     const { width, height } = this.picture;
     const scale = Math.min((PICTURE_WIDTH - 60) / width, TALLEST / height);
@@ -70,7 +70,7 @@ class Drawing {
     return EDGE + Math.max(0, ...rooms);
   }
 
-  /** Where words lie beside many short lines, some are left out: each has to be clear of those before it. */
+  /** Beside many short lines some words are left out, so that none overlaps the one before it. */
   isClear(line: Measure): boolean {
     const [from, to] = [line.from * this.scale, line.to * this.scale];
     const reach = this.liesBeside(line) ? LINE / 2 : (to - from) / 2;
@@ -105,7 +105,7 @@ class Drawing {
     return words;
   }
 
-  /** The words of a box lie along it, or stand where only that fits. */
+  /** The words of a box, level, or upright if only that fits. */
   wordsIn = ({ label, short, ...box }: Box): unknown => {
     const { x, y, width, height } = box.room ?? box;
     const fits = (words: string, along: number, across: number): boolean =>

@@ -22,12 +22,12 @@ import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 import { Typed } from './typed.js';
 
-/** So long after the last key the answer is announced. */
+/** Time after the last key until the answer is announced. */
 const PAUSE = 1000;
 
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
- * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ * again as the reader types. If her text is wrong, it keeps the text and marks the last good answer as out of date.
  *
  * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
  * @fires input - Something was typed; `result` already follows it.
@@ -55,12 +55,12 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   static override styles = [drawingStyles, faceStyles];
 
   #open = false;
-  /** What was announced last, and all that it was about; the notes under the answer then; and when the next is due. */
+  /** The last announcement with its content, the notes under the answer at that time, and the time of the next one. */
   #announced = '';
   #about = '';
   #notes: string[] = [];
   #due: ReturnType<typeof setTimeout> | undefined;
-  /** What copying came to, and with which outcome. */
+  /** Whether copying worked, and for which outcome. */
   #told: [unknown, string] | undefined;
 
   constructor() {
@@ -75,7 +75,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
 
   protected override render(): TemplateResult {
     const isServed = isAsServed(this);
-    // What flows in comes with the answer to this, before anything is reckoned.
+    // A worksheet around it answers this event with the values that flow in, before we reckon.
     if (isServed && isUnknown(this)) return html`<slot></slot>`;
     const { outcome, english, said, good } = this;
     const hasIssues = outcome.reckoning.issues.length > 0;
@@ -108,7 +108,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   /** The rows, the refinements folded away under them. */
   #table(title: string, rows: WorkingRow[]): TemplateResult {
     const { said, teller: t } = this;
-    // In one order, whatever is written in them: a cell must not move while it is typed in.
+    // The order never depends on the text: a cell must not move while somebody types in it.
     const refined = Object.keys(this.calculator.fields).flatMap((key) =>
       rows.filter(({ id, more }) => more && id === key),
     );
@@ -138,7 +138,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     </table>`;
   }
 
-  /** What stands under the rows: the drawing, what to cut, other lists. */
+  /** Everything under the rows: the drawing, the cut list, other lists. */
   #below(good: Good<A>): TemplateResult {
     const { answer, t } = good;
     const { calculator } = this;
@@ -174,7 +174,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
   }
 
-  /** What an element shows besides, under its lists. */
+  /** Further content of an element, under its lists. */
   protected more(_good: Good<A>): unknown {
     return nothing;
   }
@@ -185,7 +185,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return own && { lead: t.say(own.lead), large: t.say(own.large) };
   }
 
-  /** What stands before the answer, and the answer. */
+  /** The answer in large type, with its lead. */
   #headline(good: Good<A>): { lead: string; large: string } {
     const { answer, t } = good;
     const own = this.ownHeadline(good);
@@ -194,7 +194,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return { lead: t.say(lead), large: t.bought(answer.buy) };
   }
 
-  /** What stands under the answer. */
+  /** The sentence and the notes under the answer. */
   #notesOf(good: Good<A> | undefined): string[] {
     const { said, teller: t } = this;
     if (said[0]) {
@@ -217,7 +217,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     </div>`;
   }
 
-  /** The answer is announced once, when the reader pauses: not each figure on the way, nor what she did elsewhere. */
+  /** Announces the answer once, when the reader pauses. It does not announce each digit, or changes elsewhere. */
   #acted = ({ target }: Event): void => {
     if (target !== this) return;
     clearTimeout(this.#due);
@@ -239,13 +239,13 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     const about = [...answer, ...notes].join(' ');
     if (about === this.#about) return;
     this.#about = about;
-    // What was announced with another answer is not said again.
+    // A note that was announced with another answer is not announced again.
     this.#announced = [...answer, ...notes.filter((note) => !this.#notes.includes(note))].join(' ');
     this.#notes = notes;
     this.requestUpdate();
   };
 
-  /** A row for each entry, where each has a cell. */
+  /** A row for each entry, if each entry has a cell. */
   #apart = (row: WorkingRow): WorkingRow[] => {
     const { id } = row;
     return this.calculator.fields[id]?.each
@@ -258,7 +258,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       : [row];
   };
 
-  /** A row as it is shown; where each entry of a list has a cell, so many, and one more to write the next in. */
+  /** A row on the page. If each entry of a list has a cell, a row for each, and one more for the next entry. */
   #rowsOf = (row: WorkingRow): TemplateResult[] => {
     const { id } = row;
     const rows = this.#apart(row);
@@ -275,7 +275,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     return rows.map(this.#row);
   };
 
-  /** How a row was got: where it flows from, or what its page holds fast. */
+  /** How a row was got: where it flows from, or that the page has locked it. */
   #howOf({ id, how }: WorkingRow, isLocked: boolean): string {
     const { teller: t } = this;
     const source = this.flow?.values[id] !== undefined && this.flow.from[id];
@@ -347,7 +347,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     this.#tell(words);
   };
 
-  /** Says what came of a press, until something else is reckoned. */
+  /** Says whether a button worked, until the next answer. */
   #tell(words: 'copied' | 'cannotCopy' | 'cannotLoad'): void {
     this.#told = [this.outcome, this.teller.say(sayInFace(words))];
     this.requestUpdate();
@@ -359,7 +359,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       download(this.#fileName('csv'), csvOf(this.cells(good), this.lengthStyle.comma), { type: 'text/csv' });
   };
 
-  /** What a spreadsheet file has under the rows, in place of what to cut. */
+  /** Lists for the spreadsheet file, in place of the cut list. */
   protected sheetLists?(good: Good<A>): Cells;
 
   #spreadsheet = async (): Promise<void> => {
@@ -371,7 +371,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       const file = await spreadsheetFile(good, calculator.fields, this.sheetLists?.(good));
       download(name, file, { type: file.type });
     } catch {
-      // What is loaded late can fail to: the page may be offline by now.
+      // Late loading can fail: the page may be offline by now.
       this.#tell('cannotLoad');
     }
   };

@@ -7,7 +7,7 @@ export interface Fault {
   message: string;
 }
 
-/** A field of the form around it, as the browser's own are: name, value, validity, reset, disabled, restored on back. */
+/** A field of a form, like the browser's own: name, value, validity, reset, disabled, restored after “back”. */
 export abstract class FormField extends LitElement {
   /** It is a field of the form around it, under its `name`. */
   static formAssociated = true;
@@ -22,27 +22,27 @@ export abstract class FormField extends LitElement {
   declare required: boolean;
 
   readonly #internals = this.attachInternals();
-  /** What stood in each property that the reader has changed, before she did. */
+  /** The value of each property before the reader changed it. */
   #given: Record<string, unknown> = {};
-  /** What she has put there. */
+  /** The value that she gave it. */
   #typedIn: Record<string, unknown> = {};
   #complaint = '';
   /** Disabled by itself or by a fieldset around it. */
   protected off = false;
 
-  /** What a form sends; empty where an input is wrong. */
+  /** The value for a form. Empty if an input is wrong. */
   abstract get value(): string;
 
   /** What is wrong, if anything is. */
   protected abstract fault(): Fault | undefined;
 
-  /** The cell the browser shows that at. */
+  /** The cell where the browser shows the error. */
   protected abstract faulty(): HTMLElement | undefined;
 
-  /** What an attribute's text makes of a property; undefined where there is no attribute. */
+  /** The value that an attribute gives a property, or undefined if there is no attribute. */
   protected abstract written(property: string): unknown;
 
-  /** What is typed in belongs to other values now. */
+  /** The values have changed, so the text that is being typed is no longer about them. */
   protected abstract startAgain(): void;
 
   /** The form this element belongs to, if any. */
@@ -68,25 +68,25 @@ export abstract class FormField extends LitElement {
     return this.#internals.labels;
   }
 
-  /** Whether a form checks it: not where it is disabled. */
+  /** Whether a form checks it. It does not if it is disabled. */
   get willValidate(): boolean {
     return this.#internals.willValidate;
   }
 
   /**
-   * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-   * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+   * Why the form cannot be sent: `badInput` for a wrong input, `valueMissing` for a missing one if it is `required`,
+   * `rangeOverflow` for more than `max`, `customError` for what the page said.
    */
   get validity(): ValidityState {
     return this.#upToDate.validity;
   }
 
-  /** The sentence about it; empty where nothing is wrong. */
+  /** The sentence about it, or empty if nothing is wrong. */
   get validationMessage(): string {
     return this.#upToDate.validationMessage;
   }
 
-  /** Whether it is valid; fires `invalid` where it is not. */
+  /** Whether it is valid. Fires `invalid` if it is not. */
   checkValidity(): boolean {
     return this.#upToDate.checkValidity();
   }
@@ -96,7 +96,7 @@ export abstract class FormField extends LitElement {
     return this.#upToDate.reportValidity();
   }
 
-  /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+  /** Makes it invalid for the page's own reason, in words for the reader. An empty text takes the reason back. */
   setCustomValidity(message: string): void {
     this.#complaint = message;
     this.send();
@@ -109,7 +109,7 @@ export abstract class FormField extends LitElement {
     this.addEventListener('invalid', this.#opened);
   }
 
-  /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+  /** Firefox sets the focus to the element itself, not to the wrong cell. So the element can have the focus at that moment. */
   #opened = (): void => {
     const isAuthors = this.hasAttribute('tabindex');
     if (!isAuthors) this.tabIndex = -1;
@@ -124,12 +124,12 @@ export abstract class FormField extends LitElement {
     });
   };
 
-  /** A click on a label comes as one on the element itself. */
+  /** The browser sends a click on a label to the element itself. */
   #clicked = (event: Event): void => {
     if (this.labels.length && event.composedPath()[0] === this) this.focus();
   };
 
-  /** A form may be sent before the sheet is drawn anew. */
+  /** A form may be sent before the element is drawn again. */
   override requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void {
     super.requestUpdate(...of);
     if (of[0] !== undefined && this.hasUpdated && this.form) this.send();
@@ -137,10 +137,10 @@ export abstract class FormField extends LitElement {
 
   /** Whether it is drawn before its turn. */
   #isNow = false;
-  /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+  /** Whether it was drawn in its turn, as one of very many. Such an element is not laid out while it is far off the screen. */
   protected isOneOfMany = false;
 
-  /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
+  /** If there are very many elements, each is drawn in its turn, except those in a form. */
   protected override scheduleUpdate(): void | Promise<unknown> {
     const draw = (): void => {
       isDrawn(this);
@@ -168,7 +168,7 @@ export abstract class FormField extends LitElement {
   }
 
   formResetCallback(): void {
-    // An attribute says what it starts with, even one that the page changed since.
+    // The attribute is the value to start with, also if the page has changed it since.
     for (const key in this.#given) this.own[key] = this.written(key) ?? this.#given[key];
     this.#given = {};
     this.#typedIn = {};
@@ -177,7 +177,7 @@ export abstract class FormField extends LitElement {
   }
 
   formStateRestoreCallback(state: string, mode: string): void {
-    // What a browser fills in by itself is an amount, and those are reckoned here.
+    // A browser would fill in an amount, but amounts are reckoned here.
     if (mode !== 'restore') return;
     for (const [key, value] of Object.entries(JSON.parse(state) as object)) this.change(key, value);
     this.startAgain();

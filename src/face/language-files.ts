@@ -11,7 +11,7 @@ const FILES: Record<string, () => Promise<Language>> = {
 
 const asked = new Set<string>();
 
-/** Asks once for the words of this language, and says when they have come. A page whose words do not come stays English. */
+/** Loads the words of this language once, and calls `ready` when they are there. If they do not load, the page stays English. */
 export const askFor = (lang: string, ready: () => void): void => {
   const tag = tagsOf(lang).find((tag) => Object.hasOwn(FILES, tag));
   if (!tag || asked.has(tag)) return;

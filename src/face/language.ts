@@ -1,13 +1,13 @@
 import { isServer, type ReactiveElement } from 'lit';
 import { askFor } from './language-files.js';
 
-/** The roots that an element stands in: its shadow root, that of its host, and so on up to the document. */
+/** The roots around an element: its shadow root, that of its host, and so on up to the document. */
 const rootsOf = (element: Element): Node[] => {
   const root = element.getRootNode() as ShadowRoot;
   return root.host ? [root, ...rootsOf(root.host)] : [root];
 };
 
-/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
+/** The language of an element: its own, or that of its closest ancestor, through shadow roots. */
 export const languageAt = (element: Element): string => {
   const found = element.closest<HTMLElement>('[lang]');
   if (found) return found.lang;
@@ -15,12 +15,12 @@ export const languageAt = (element: Element): string => {
   return host ? languageAt(host) : 'en';
 };
 
-/** The elements in a page that show themselves in its language, with the language each was last shown in. */
+/** The elements in a page, with the language in which each was last shown. */
 const shown = new Map<ReactiveElement, string>();
 
 const showAgain = (): void => shown.forEach((_, element) => element.requestUpdate());
 
-// One for all elements, while there are any: a `lang` seldom changes.
+// One observer for all elements is enough: a `lang` seldom changes.
 const changes = isServer
   ? undefined
   : new MutationObserver(() => {
@@ -33,7 +33,7 @@ const changes = isServer
       }
     });
 
-/** Draws an element anew whenever the language around it changes. */
+/** Draws an element again when the language around it changes. */
 export const followLanguage = (element: ReactiveElement): void => {
   if (!changes) return;
   const lang = languageAt(element);
@@ -43,7 +43,7 @@ export const followLanguage = (element: ReactiveElement): void => {
     changes.observe(root, { attributes: true, attributeFilter: ['lang'], subtree: true });
 };
 
-/** No more. */
+/** Stops that. */
 export const leaveLanguage = (element: ReactiveElement): void => {
   shown.delete(element);
   if (!shown.size) changes?.disconnect();

@@ -7,11 +7,11 @@ import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
 import { draw } from './drawing.js';
 
-/** Where the long words of the trade are joined, in English and in German. */
+/** The parts at which long words of the trade may break, in English and in German. */
 const JOINTS =
   /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|neben(?=einander)/gi;
 
-/** On a narrow page a long word breaks where it is joined, and widens no list. */
+/** Lets long words break between their parts, so that they do not widen a list on a narrow page. */
 export const parted = (text: string): string => text.replace(JOINTS, '$&\u00ad');
 
 const ruled = (caption: string, head: string[], rows: string[][]): TemplateResult => html`<table part="list">
@@ -39,7 +39,7 @@ export const listing = ({ caption, head = [], rows }: Listing, t: Teller): Templ
     rows.map((cells) => cells.map((cell) => shown(cell, t))),
   );
 
-/** What to cut, where anything is. */
+/** The cut list, if there is anything to cut. */
 export const cutList = ({ cuts }: Answer, t: Teller): unknown =>
   cuts[0]
     ? ruled(

@@ -4,7 +4,7 @@ import type { Reckoning } from '../ledger/ledger.js';
 import type { Teller } from '../words/teller.js';
 import { told, type Refused, type Result } from '../words/told.js';
 
-/** What a calculator came to, and the same in words. */
+/** The result of a calculator, and the same in words. */
 export class Outcome<A extends Answer> {
   readonly result: Result<A> | Refused;
 
@@ -25,6 +25,6 @@ export interface Good<A extends Answer> {
   t: Teller;
 }
 
-/** An outcome as one with an answer, if it has one. */
+/** The outcome, if it has an answer. */
 export const goodOf = <A extends Answer>({ reckoning, result, t }: Outcome<A>): Good<A> | undefined =>
   reckoning.own && !result.errors ? { answer: reckoning.own, reckoning, result: result, t } : undefined;

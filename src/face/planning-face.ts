@@ -16,7 +16,7 @@ export abstract class PlanningFace<A extends Answer = Answer> extends Face<A> {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // A plan that was under way when it was taken away has stopped.
+    // If the element was removed while a plan was being made, that plan has stopped.
     if (this.hasUpdated) this.reckonAgain();
   }
 
@@ -26,19 +26,19 @@ export abstract class PlanningFace<A extends Answer = Answer> extends Face<A> {
   }
 }
 
-/** The same, for one that also reads what stands inside its element. */
+/** The same for an element that also reads its content. */
 export abstract class ReadingFace<A extends Answer = Answer> extends PlanningFace<A> {
   #watch: MutationObserver | undefined;
 
-  /** What to read again for. */
+  /** The changes after which it reads again. */
   protected readonly watched: MutationObserverInit = { childList: true, subtree: true };
 
-  /** Whether reading is put off until it is drawn. */
+  /** Whether reading waits until it is drawn. */
   protected putsOff(): boolean {
     return false;
   }
 
-  /** Reads what stands inside the element. */
+  /** Reads the content of the element. */
   protected abstract readInside(): void;
 
   override connectedCallback(): void {
@@ -48,7 +48,7 @@ export abstract class ReadingFace<A extends Answer = Answer> extends PlanningFac
     if (!this.putsOff()) this.readInside();
   }
 
-  /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+  /** Reads again when the content changes, also while the element is outside the page. */
   protected watch(around: Node): void {
     this.#watch ??= new MutationObserver(() => this.readInside());
     this.#watch.observe(around, this.watched);

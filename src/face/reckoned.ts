@@ -35,31 +35,31 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     words: { attribute: false },
   };
 
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   declare units: 'in' | 'cm' | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   declare shown: Units | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   declare lock: string | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   declare fabric: string | undefined;
   /**
-   * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-   * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
+   * The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+   * buy is larger, a sentence says so, and a form is not sent. Default none.
    */
   declare max: string | number | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   declare measured: Record<string, string> | undefined;
   /**
-   * Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-   * of the language.
+   * Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+   * words of the language.
    */
   declare words: Record<string, string> | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   declare flow: Flow | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   declare width: string | number | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   declare length: string | number | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   declare fabricWidth: string | number | undefined;
@@ -71,10 +71,10 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
   declare increment: string | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   declare price: string | number | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   declare currency: string | undefined;
 
-  /** What is reckoned and drawn here. */
+  /** The calculator. */
   abstract readonly calculator: Calculator<A>;
   /** Its words in English. */
   protected abstract readonly english: Vocabulary;
@@ -95,12 +95,12 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     leaveLanguage(this);
   }
 
-  /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+  /** The result: plain JSON, with lengths as exact inches. If an input is wrong, it has `errors` and no `buy`. */
   get result(): Result<A> | Refused {
     return this.outcome.result;
   }
 
-  /** What the inputs come to as they are now. */
+  /** The outcome of the inputs as they are now. */
   get outcome(): Outcome<A> {
     if (!this.hasUpdated) settleAround(this);
     const input = this.reckonInput();
@@ -108,7 +108,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     const last = this.#outcome;
     if (last && sameInput(input, this.#input)) {
       if (last.t.words === teller.words) return last;
-      // The same in other words: those of its language have come.
+      // The words of its language have come: the same result in other words.
       return this.#keep(new Outcome(last.reckoning, calculator.fields, teller));
     }
     this.#input = input;
@@ -121,12 +121,12 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return outcome;
   }
 
-  /** The answer as it is now; undefined where an input is wrong. */
+  /** The answer as it is now, or undefined if an input is wrong. */
   get answer(): A | undefined {
     return this.outcome.reckoning.own;
   }
 
-  /** What makes sentences here. */
+  /** The teller, which makes the sentences. */
   get teller(): Teller {
     const { calculator, english, lengthStyle } = this;
     const lang = this.#language;
@@ -147,15 +147,15 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return this.#own.with;
   }
 
-  /** What a wrong input leaves as the last outcome with an answer. */
+  /** The last outcome with an answer, shown while an input is wrong. */
   protected get goodBefore(): Good<A> | undefined {
     return this.good;
   }
 
-  /** Reckons again though no input changed: what it depends on did. */
+  /** Reckons again after something else than an input changed. */
   protected renew(): void {
     this.#input = undefined;
-    // Before it is drawn only a form asks.
+    // Before it is drawn, only a form needs the result.
     if (this.hasUpdated || this.form) this.send();
   }
 
@@ -165,10 +165,10 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     this.requestUpdate();
   }
 
-  /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+  /** The value for a form: the amount to buy, as a decimal number in the shop's unit. Empty if an input is wrong. */
   get value(): string {
     const { answer } = this;
-    // Never less than the amount: thirds of a yard have no end.
+    // A third of a yard has endless decimals. The value may not be less than the amount.
     return answer ? decimal(upTo(answer.buy.amount, exact(1, 10_000)), 4) : '';
   }
 
@@ -203,7 +203,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
   }
 
-  /** The first thing wrong that a form minds; a blank input only where it is required. */
+  /** The first error that stops a form. A blank input stops it only with `required`. */
   protected get wrong(): Issue | undefined {
     return this.outcome.reckoning.issues.find((issue) => this.required || !isMissing(issue));
   }
@@ -222,16 +222,16 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   protected override updated(): void {
     this.send();
-    // For a worksheet around it, however its inputs came to change.
+    // Tells a worksheet around it, for every kind of change.
     this.dispatchEvent(new Event('reckoned', { bubbles: true }));
   }
 
-  /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+  /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
   protected get switchable(): boolean {
     return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
   }
 
-  /** What is locked, by the attributes' names. */
+  /** The names of the locked attributes. */
   get #locked(): string[] {
     return (
       textOf(this.lock)
@@ -244,7 +244,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return this.#locked.includes(attribute);
   }
 
-  /** That a name in `lock` is none of an input: what was meant stays open. */
+  /** Warns about a name in `lock` that is not an input, because the input that the author meant stays open. */
   protected strayLock(): Message[] {
     const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
     return this.#locked
@@ -252,7 +252,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
       .map((text) => sayInFace('strayLock', { text, names: names.slice(-2) }));
   }
 
-  /** Inputs as they stand now, reckoned rows as they were last good. */
+  /** The rows: inputs as they are now, reckoned rows as in the last good answer. */
   protected rows(): WorkingRow[] {
     const { result, good } = this;
     const rows = result.working;
@@ -260,7 +260,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return good.result.working.map((row) => rows.find(({ id }) => id === row.id) ?? row);
   }
 
-  /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+  /** The property of a cell, and which entry, if each entry has a cell: `borders2` is the second of `borders`. */
   protected placeOf(id: string): { key: string; field: Field | undefined; at: number } {
     const { fields } = this.calculator;
     const [, list = id, number = 1] = fields[id] ? [] : (/^(\D+)(\d+)$/.exec(id) ?? []);
@@ -268,12 +268,12 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return { key, field: fields[key], at: +number - 1 };
   }
 
-  /** The entries of a list, as they stand in their cells. */
+  /** The entries of a list, as the cells show them. */
   protected entries(key: string): string[] {
     return placesOf(this.rows().find(({ id }) => id === key)?.value ?? '', this.lengthStyle.comma);
   }
 
-  /** The cell that a problem is in: of a list, the first that cannot be read. */
+  /** The cell with the problem. In a list, the first entry that cannot be read. */
   protected cellOf({ input }: Pick<Issue, 'input'>): string {
     const field = this.calculator.fields[input];
     const at = field?.each
@@ -282,7 +282,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     return at > 0 ? `${input}${at + 1}` : input;
   }
 
-  /** Whether a text can be read in a row. */
+  /** Whether a row can read this text. */
   protected reads(id: string, text: string): boolean {
     const { field = lengthField() } = this.placeOf(id);
     return unlessRefused(
@@ -291,7 +291,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     );
   }
 
-  /** What a cell is called. */
+  /** The name of a cell. */
   protected labelOf(id: string): string {
     const { field, key, at } = this.placeOf(id);
     if (field?.each) return this.teller.label(entryOf(key, at));
@@ -302,7 +302,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 /** What an entry of a list is called, by its place. */
 export const entryOf = (of: string, at: number): Label => say('entry', { of, number: at + 1 });
 
-/** Lets the worksheet around a part give it its sizes, where that is still to come. */
+/** Lets the worksheet around a part give it its sizes, if it has not done so yet. */
 const settleAround = (part: Element): void => {
   const around = isServer ? undefined : part.closest<Element & { settle?: () => void }>('quilt-worksheet');
   around?.settle?.();

@@ -7,26 +7,26 @@ import type { WorkingRow } from '../words/told.js';
 import { action, cell, fractionKeys } from './cell.js';
 import { parted } from './lists.js';
 
-/** A row as it is shown, and what can be done in it. */
+/** A row on the page, with what the reader can do in it. */
 export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   field: Field | undefined;
-  /** What stands in its cell. */
+  /** The text in its cell. */
   text: string;
   /** What can be chosen there, in words; undefined where it is written. */
   choices: Record<string, string> | undefined;
   how: string;
-  /** What is wrong there, in a sentence. */
+  /** A sentence about what is wrong. */
   message: string | undefined;
   /** Whether the reader may change it. */
   isOpen: boolean;
   isMarked: boolean;
   isEdited: boolean;
   isWrong: boolean;
-  /** An entry of a list that is still to be written. */
+  /** The empty entry at the end of a list. */
   isNext: boolean;
-  /** What her own value stands in place of; undefined where there is none of her own. */
+  /** The value that her own replaces, or undefined if she gave none. */
   instead: string | undefined;
-  /** A part of what stands there can be taken away; what it is called. */
+  /** The name of the entry, if she can take it away. */
   takeAway: string | undefined;
   off: boolean;
   t: Teller;
@@ -35,7 +35,7 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   typeIn: (sign: string) => void;
 }
 
-/** How a value was got, or what it stands in place of; and what is wrong with it. */
+/** How a value was got, or the value that it replaces, and what is wrong with it. */
 const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }: ShownRow): TemplateResult =>
   html`${
     instead === undefined
@@ -52,11 +52,11 @@ const wordsOf = ({ text, choices }: ShownRow): string =>
         .join(', ')
     : text;
 
-/** A row of three columns: what it is, its value, how it was got. */
+/** A row of three columns: its name, its value, how it was got. */
 export const row = (shown: ShownRow): TemplateResult => {
   const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
   const takesFractions = !field || /^(length|size)/.test(field.kind);
-  // Several lines need the width of both columns.
+  // A text of several lines needs the width of both columns.
   const wide = field?.lines;
   const how = howOf(shown);
   return html`<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''}">

@@ -7,7 +7,7 @@ import type { Message } from '../measure/message.js';
 import { parseLength } from '../measure/parse.js';
 import { sayInFace } from '../words/face-sayings.js';
 
-/** That the shop has less than this takes, and what would do; nothing where it has enough. */
+/** Says that the stock is too small, and what would do. Undefined if there is enough. */
 export const overStock = <A extends Answer>(
   stock: unknown,
   answer: A,

@@ -37,7 +37,7 @@ export const faceStyles = css`
   :host::before { content: '. .'; display: block; block-size: 0; overflow: hidden; visibility: hidden; word-spacing: 40em; }
   .sheet { container-type: inline-size; }
   @media screen { .many { content-visibility: auto; contain-intrinsic-block-size: auto 50em; } }
-  /* Words here are English, and "3 3/4 yd" must not turn round; they stand at the page's own side. */
+  /* In a page from right to left, "3 3/4 yd" must keep its order. The text still starts at the page's own side. */
   * { box-sizing: border-box; margin: 0; unicode-bidi: plaintext; }
   section > * { text-align: -webkit-match-parent; text-align: match-parent; }
   .sheet, .sheet > div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); }

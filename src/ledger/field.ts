@@ -4,10 +4,10 @@ import { sayings, type Message } from '../measure/message.js';
 import type { Units } from '../measure/units.js';
 import { refuse, type Issue } from './refusal.js';
 
-/** What something is called: the key of an input or a row, or a message where that is not enough. */
+/** The name of something: the key of an input or a row, or a message if the key is not enough. */
 export type Label = string | Message;
 
-/** Texts that would do, for "Write it like …". */
+/** Texts that work, for "Write it like …". */
 export type Example = readonly string[];
 
 /** What is wrong with an input. */
@@ -17,7 +17,7 @@ export interface InputSayings {
   noLength: { what: Label; like: Example };
   tooSmall: { what: Label; like: Example };
   tooLarge: { what: Label; most: Exact; like: Example };
-  /** An entry of a list is one of these. */
+  /** The name of one entry of a list. */
   entry: { of: string; number: number };
   /** In a list, something is wrong with an entry. */
   inList: { problem: Message };
@@ -37,11 +37,11 @@ export interface InputSayings {
 
 export const say = sayings<InputSayings>();
 
-/** What a calculator's author may say of any input. */
+/** What a calculator can set for any input. */
 export interface About {
-  /** Shown among the refinements, folded away at first. */
+  /** It is one of the further settings, folded away at first. */
   more?: true;
-  /** What stands there when nothing is written. */
+  /** Its value if nobody writes one. */
   initial?: string | Record<Units, string>;
   optional?: true;
   /** What a reader in these units is offered to choose from, where that is not all that can be written. */
@@ -62,7 +62,7 @@ export type FieldKind =
   | 'text'
   | 'own';
 
-/** One input of a calculator: what may be written there and what stands there when nothing is. Its words are in `words/`. */
+/** One input of a calculator: what people may write, and its value if they write nothing. Its words are in `words/`. */
 export interface Field<T = unknown> extends About {
   kind: FieldKind;
   /** Something that could be written there, where nothing is initial. */
@@ -71,39 +71,39 @@ export interface Field<T = unknown> extends About {
   lines?: true;
   /** A list with a cell for each of its entries. */
   each?: true | undefined;
-  /** What can be chosen. */
+  /** The choices. */
   options?: readonly string[];
-  /** Reads what was written. Throws only a `Refusal`. */
+  /** Reads what somebody wrote. Throws only a `Refusal`. */
   read(raw: unknown, style: Style, what: Label): T;
-  /** The value as its reader would write it. Default: as it was written. */
+  /** The value as the reader would write it. Default: the text itself. */
   write?(value: T, style: Style, raw: unknown): string;
-  /** The same text with this unit at every length that names none, for where bare numbers mean another. */
+  /** Adds this unit to every length that has none, for a place where a number alone means another unit. */
   marked?(text: string, unit: Units): string;
 }
 
 export type Fields = Record<string, Field>;
 
-/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out if nobody uses them. */
 export const inputsOf = <F>(make: () => F): F => make();
 
-/** The values read from a calculator's fields; an optional one that was left out is undefined. */
+/** The values of a calculator's inputs. An optional one is undefined if nobody gave it. */
 export type Values<F extends Fields> = { [K in keyof F]: ReturnType<F[K]['read']> };
 
-/** What stands in a field when nothing is written there. */
+/** The value of an input if nobody writes one. */
 export const initialOf = ({ initial }: Pick<Field, 'initial'>, { units }: Style): string | undefined =>
   typeof initial === 'object' ? initial[units] : initial;
 
 export const isBlank = (raw: unknown): raw is undefined | null | '' =>
   raw === undefined || raw === null || raw === '';
 
-/** What was written, as text; nothing for what nobody writes, such as an object. */
+/** What somebody wrote, as text. Empty for what nobody can write, such as an object. */
 export const textOf = (raw: unknown): string => {
   const one = (part: unknown): string =>
     /^(string|bigint|boolean)$/.test(typeof part) || Number.isFinite(part) ? `${part as string}` : '';
   return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
 
-/** What works in a field, for a sentence about what does not. */
+/** Examples that work in a field, for a sentence about a text that does not. */
 export const likeIn = (field: Pick<Field, 'initial' | 'example'>, style: Style): Example => {
   const initial = initialOf(field, style);
   if (initial !== undefined) return [initial];
@@ -111,11 +111,11 @@ export const likeIn = (field: Pick<Field, 'initial' | 'example'>, style: Style):
   return 'in' in example ? example[style.units] : example;
 };
 
-/** That something has to be written here, and an example. */
+/** Says that the input is missing, with an example. */
 export const missing = (field: Field, style: Style, what: Label): Message =>
   say('missing', { what, like: likeIn(field, style) });
 
-/** Whether nothing was written where something has to be. */
+/** Whether the input is needed and nobody wrote it. */
 export const isMissing = ({ code, values, input }: Issue): boolean =>
   code === 'missing' && 'what' in values && values.what === input;
 
@@ -126,18 +126,18 @@ export const readField = <T>(field: Field<T>, raw: unknown, style: Style, what: 
   return field.optional ? undefined : refuse(missing(field, style, what));
 };
 
-/** The same input, which may also be left out. */
+/** Makes an input optional. */
 export const optional = <T>(field: Field<T>, about: About = {}): Field<T | undefined> => ({
   ...field,
   ...about,
   optional: true,
 });
 
-/** What stands in an input's row, as its reader would write it. */
+/** The text in an input's row, as the reader would write it. */
 export const standing = (field: Field, value: unknown, written: unknown, style: Style): string => {
   const isRead = value !== undefined;
   const text = isRead && field.write ? field.write(value, style, written) : textOf(written);
-  // Bare numbers stay the author's where the reader sees others.
+  // A number alone is in the author's units, even if the reader sees other units.
   const { bare, units } = style;
   return isRead && bare && bare !== units ? (field.marked?.(text, bare) ?? text) : text;
 };

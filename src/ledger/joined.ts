@@ -1,5 +1,5 @@
 import { count, type Quantity } from './quantity.js';
 
-/** How far so many equal strips reach, sewn end to end; all their joins use up the losses. */
+/** How far equal strips reach when sewn end to end. All joins together use up `losses`. */
 export const joined = (strips: number, each: Quantity, losses: Quantity): Quantity =>
   strips > 1 ? count(strips).times(each).minus(losses) : each;

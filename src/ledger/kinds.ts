@@ -13,7 +13,7 @@ interface Range {
   like: Example;
 }
 
-/** A number that is not a length; `bare` takes a word off it. A sign stands before it or behind: 12€50 is not 1250. */
+/** A number that is not a length. `bare` takes a word off it. A sign may be before or after it: 12€50 is not 1250. */
 const readNumber = (
   raw: unknown,
   what: Label,
@@ -26,7 +26,7 @@ const readNumber = (
     .replace(/^[%\p{Sc}]|[%\p{Sc}]$/gu, '')
     .trim();
   const parsed = parseLength(digits, { units: 'in', comma: /,\d{1,2}$/.test(digits) });
-  // A mark of feet or inches makes it a length, also where one stands for a thousand: 1'200.50.
+  // A mark of feet or inches makes it a length, even if the writer meant thousands: 1'200.50.
   if (!parsed.ok || /[^\P{L}x]|["'‘’′“”″]/iu.test(digits)) return refuse(say('notNumber', { text, like }));
   if (parsed.value.lt(least) || parsed.value.gt(most)) refuse(say('outOfRange', { what, least, most, like }));
   return parsed.value;
@@ -48,7 +48,7 @@ export const percentField = (about: About): Field<Exact> => ({
   ...about,
   read: (raw, _style, what) => {
     const percent = readNumber(raw, what, { least: 0, most: 50, like: ['3'] });
-    // Others write 3 % as 0.03: taken as it stands, it would buy too little.
+    // Some people write 3 % as 0.03. Taken as 0.03 %, it would buy too little.
     if (percent.gt(0) && percent.lt(exact(1, 2)))
       refuse(say('lessThanHalfPercent', { what, text: textOf(raw).trim() }));
     return percent.div(100);
@@ -82,7 +82,7 @@ const oneOf = <T extends string>(
   return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices: named }));
 };
 
-/** One of several; the first stands there when nothing is written. */
+/** A choice of one. The first counts if nobody chooses. */
 export const choiceField = <T extends string>(
   options: readonly [T, ...T[]],
   about: About = {},
@@ -95,7 +95,7 @@ export const choiceField = <T extends string>(
   write: (value) => value,
 });
 
-/** One of several for all, or more with commas between. */
+/** One choice for all, or several with commas between them. */
 export const choicesField = <T extends string>(
   options: readonly [T, ...T[]],
 ): Field<T[]> & { options: readonly T[] } => ({
@@ -109,7 +109,7 @@ export const choicesField = <T extends string>(
   write: textOf,
 });
 
-/** What a shop cuts cloth by. */
+/** The step by which a shop cuts cloth. */
 export const stepField = (about: About): Field<Step> => ({
   kind: 'step',
   ...about,
@@ -129,7 +129,7 @@ export const currencyField = (): Field<string | undefined> =>
       const text = textOf(raw).trim();
       return /^[a-z]{3}$/i.test(text) ? text : refuse(say('notCurrency', { text }));
     },
-    // A price may have named it.
+    // A price may have named the currency.
     write: (code) => code,
   });
 

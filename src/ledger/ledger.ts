@@ -23,24 +23,25 @@ import { refuse, unlessRefused, type Issue, type Refusal } from './refusal.js';
 import { ReckonedRow, type GivenRow, type Row, type RowValue } from './row.js';
 
 /**
- * What goes into a calculator: its attributes' names in camelCase, each a string as a person writes it or a number; a length
- * without a unit is in `units`, be it a string or a number. `measured` holds values typed over reckoned rows, by row id.
+ * What goes into a calculator: the names of its attributes in camelCase. A value is a number, or a string as people write it. A
+ * length without a unit is in `units`, as a string or as a number. `measured` has the values that a reader typed over reckoned
+ * rows, by row id.
  */
 export type Input<F extends Fields = Fields> = { [K in keyof F]?: unknown } & {
-  /** What a bare number is in and what the working is shown in: `in` (default) or `cm`. */
+  /** The unit of a number alone, and of the working: `in` (default) or `cm`. */
   units?: unknown;
-  /** What the working is shown in, where that is not `units`: `in` or `cm`. */
+  /** The unit of the working, if that is not `units`: `in` or `cm`. */
   shown?: unknown;
-  /** Usable widths of the cloth that its parts are cut from, one for each in turn, where they are not all `fabricWidth`. */
+  /** Usable widths of the cloths that it uses, in order, if they are not all `fabricWidth`. */
   fabricWidths?: unknown;
-  /** It is one of several parts whose cloth is added up by fabric before it is bought. Default false. */
+  /** It is a part of a quilt, and the shopping list adds up the cloth of all parts before it rounds. Default false. */
   shared?: unknown;
-  /** BCP 47 language of the words; decides the decimal comma and how money is written too. Default `en`. */
+  /** BCP 47 language of the words, of the decimal comma and of money. Default `en`. */
   lang?: unknown;
   measured?: Record<string, unknown> | undefined;
 };
 
-/** The inputs that can be reckoned with, each as the row that it stands in. */
+/** The inputs that are numbers, each as its row. */
 export type Quantities<F extends Fields> = {
   [K in keyof F]: [Values<F>[K]] extends [Exact | number]
     ? Quantity
@@ -49,20 +50,20 @@ export type Quantities<F extends Fields> = {
       : undefined;
 };
 
-/** What was reckoned, or why it could not be. */
+/** The result of a sum, or why there is none. */
 export interface Reckoning<Own extends object = object> {
-  /** Empty where all is well. */
+  /** Empty if all is well. */
   issues: Issue[];
-  /** The calculator's own result; undefined where there are issues. */
+  /** The calculator's own result, or undefined if there are issues. */
   own: Own | undefined;
-  /** In the order of the sum; the inputs' alone where there are issues. */
+  /** In the order of the sum. If there are issues, only those of the inputs. */
   rows: Row[];
   /** What the reader should know about this answer. */
   notes: Message[];
   cost: Money | undefined;
-  /** What a yard or a metre costs, where that was given. */
+  /** The price of a yard or a metre, if somebody gave it. */
   price: Money | undefined;
-  /** How numbers are shown, and the language that was asked for. */
+  /** How numbers are shown, and in which language. */
   style: Style;
   lang: string;
 }
@@ -73,8 +74,8 @@ export interface MeasuredSayings {
 const say = sayings<MeasuredSayings>();
 
 /**
- * How a row was got, where its own value does not say it; what it is called, where its id does not; further rows it is from;
- * its value as a formula, where that is no quantity.
+ * More about a row: how it was got, if its value does not say it; its name, if its id does not say it; further rows that it comes
+ * from; its value as a formula, if it is not a quantity.
  */
 interface About {
   how?: Quantity | Message;
@@ -86,9 +87,9 @@ interface About {
 const KINDS = { length: 'length', percent: 'percent', count: 'count', money: 'money' } as const;
 
 /**
- * The ledger a calculator writes its working into: it reads the inputs, keeps the rows in order, and gives every number back
- * with the row it stands in, so that what is reckoned with it knows where it came from. `F` are its inputs, `R` the ids of
- * its other rows.
+ * A calculator writes its working into a ledger. The ledger reads the inputs and keeps the rows in order. It gives each number back
+ * together with its row, so that the next sum knows where the number came from. `F` are the inputs, `R` the ids of the other
+ * rows.
  */
 export class Ledger<F extends Fields = Fields, R extends string = string> {
   readonly input: Input<F>;
@@ -100,7 +101,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   readonly rows: Row[] = [];
   readonly notes: Message[] = [];
   cost: Money | undefined;
-  /** What prices are in: as given, or as the first price names it. */
+  /** The currency of the prices: the one that was given, or that the first price names. */
   currency: string | undefined;
 
   constructor(
@@ -139,12 +140,12 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
       : undefined;
   }
 
-  /** An entry of an input that holds several lengths, as its row. */
+  /** One entry of an input that holds several lengths. */
   entry(key: keyof F & string, at: number, value: Exact): Quantity {
     return new Quantity(value, 'length', 'row', [], key, at);
   }
 
-  /** Where no currency is given, the first that one of these prices names holds. */
+  /** If no currency is given, takes the first one that these prices name. */
   adopt(...prices: unknown[]): void {
     for (const price of prices) this.currency ??= currencyIn(textOf(price), this.lang);
   }
@@ -158,7 +159,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     refuse(sayOfInput('otherCurrency', { text: text.trim(), named, here: currency.toUpperCase() }));
   }
 
-  /** Does this; what is refused in it is kept as an issue, of that input where the refusal names none. */
+  /** Runs this. Keeps a refusal as an issue, of this input if the refusal names none. */
   #collect(work: () => void, input = ''): void {
     unlessRefused(work, (refusal) => this.issue(refusal.problem, refusal.input || input));
   }
@@ -167,23 +168,23 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     this.issues.push({ input, code, values });
   }
 
-  /** Says that the inputs cannot go together. */
+  /** Refuses inputs that do not go together. */
   refuse(input: (keyof F & string) | R, problem: Message): never {
     return refuse(problem, input);
   }
 
-  /** Says of what is refused in here which input is to blame, and of what. */
+  /** Runs this. If it is refused, says which input causes it, and for which piece. */
   blame<T>(input: (keyof F & string) | R, work: () => T, of = (problem: Message): Message => problem): T {
     return unlessRefused(work, ({ problem }: Refusal) => refuse(of(problem), input));
   }
 
-  /** Says which of these are missing: inputs that are optional only beside another. */
+  /** Says which of these are missing. They are optional only if another input is given. */
   require(...keys: (keyof F & string)[]): void {
     for (const key of keys)
       if (isBlank(this.input[key])) this.issue(missing(this.fields[key]!, this.style, key), key);
   }
 
-  /** An input that is optional only beside another, and has to be here: its row. */
+  /** The row of an input that is optional only if another is given, and that is needed here. */
   needed<K extends keyof F & string>(key: K): NonNullable<Quantities<F>[K]> {
     return this.inputs[key] ?? refuse(missing(this.fields[key]!, this.style, key), key);
   }
@@ -204,21 +205,21 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     return {
       role: 'given',
       id: key,
-      // A price may have named it.
+      // A price may have named the currency.
       value: key === 'currency' ? this.currency : values[key],
       written: this.input[key] ?? initialOf(field, this.style),
     };
   }
 
-  /** What stands in an input's row, for a sentence. */
+  /** The text in an input's row, for a sentence. */
   stated(key: keyof F & string): Stated {
     const { value, written } = this.#givenRow(key);
     return new Stated(key, standing(this.fields[key]!, value, written, this.style));
   }
 
   /**
-   * Adds a reckoned row and gives its number back as the row it stands in. Its own formula is how it was got, unless `how`
-   * says more.
+   * Adds a reckoned row, and gives its number back as that row. The formula of the number says how it was got, unless `how` says
+   * more.
    */
   row<V extends RowValue>(
     id: R,
@@ -229,7 +230,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     return (value instanceof Quantity ? value.inRow(id) : value) as V extends Quantity ? Quantity : V;
   }
 
-  /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
+  /** Adds a reckoned row that a reader can measure and type over. Gives back the number to go on with. */
   measurable(id: R, reckoned: Quantity, { how = reckoned, label, from = [] }: About = {}): Quantity {
     const row = new ReckonedRow(id, reckoned, how, label, from);
     row.role = 'measurable';
@@ -241,7 +242,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     row.role = 'measured';
     row.reckoned = reckoned;
     row.value = new Quantity(value, 'length');
-    // It may have been measured before something else changed.
+    // The reader may have measured it before something else changed.
     if (value.lt(reckoned.value.mul(NEARLY)))
       this.note(say('measuredLess', { what, measured: value, reckoned: reckoned.value }));
     return row.value.inRow(id);
@@ -249,7 +250,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
 
   #coin: number | undefined;
 
-  /** How many decimals the currency has; a bare price has cents. */
+  /** How many decimals the currency has. A price without a currency has cents. */
   get #decimals(): number {
     const { currency } = this;
     return (this.#coin ??= currency
@@ -262,7 +263,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     return exact(1, 10 ** this.#decimals);
   }
 
-  /** So much money as can be paid: to the cent, the yen, the fils. */
+  /** Money that can be paid: rounded to the cent, the yen, the fils. */
   paid(value: Exact): Money {
     return this.priced(toCoin(value, this.#decimals));
   }
@@ -272,7 +273,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
     return new Money(value, this.currency, this.#decimals);
   }
 
-  /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
+  /** Runs the calculator's own part and completes its result, or gives back what is wrong. */
   finish<Own extends object>(work: () => Own): Reckoning<Own> {
     let own: Own | undefined;
     if (!this.issues.length) this.#collect(() => (own = work()));
@@ -284,6 +285,6 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   }
 }
 
-/** Measured at less than this of what is reckoned, it may be a slip. */
+/** If a measure is less than this share of the reckoned value, it may be a mistake. */
 const NEARLY = exact(19, 20);
 const NOTHING = new Message('', {});

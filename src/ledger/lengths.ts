@@ -6,20 +6,20 @@ import { initialOf, likeIn, optional, say, textOf, type About, type Field, type 
 import { refuse, unlessRefused } from './refusal.js';
 
 /**
- * Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. One that was reckoned is
- * taken as it is. Throws a `Refusal`.
+ * Reads a length of any size and sign. A number alone is in the page's units, as a number or as text. An exact number stays as it
+ * is. Throws a `Refusal`.
  */
 export const readLength = (raw: unknown, style: Style): Exact => {
   if (isExact(raw)) return raw;
-  // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
+  // A script may give a floating-point sum with a long tail, such as 0.1 + 0.2.
   const parsed = parseLength(Number.isFinite(raw) ? (raw as number).toFixed(6) : textOf(raw), style);
   return parsed.ok ? parsed.value : refuse(parsed.problem);
 };
 
-/** The calculators' own lengths, such as limits and what stands in a field at first: each is read once. */
+/** The lengths in the code, such as limits and initial values. Each is read once. */
 const ownLengths = new Map<string, Exact>();
 
-/** Reads a length that a calculator wrote, with its unit. */
+/** Reads a length from the code, which has its unit. */
 export const ownLength = (text: string): Exact => {
   let length = ownLengths.get(text);
   if (!length) ownLengths.set(text, (length = readLength(text, { units: 'in' })));
@@ -27,7 +27,7 @@ export const ownLength = (text: string): Exact => {
 };
 
 interface Limits {
-  /** It may be 0. */
+  /** 0 is allowed. */
   zero?: true | undefined;
   /** Default 1000 in. */
   most?: string | undefined;
@@ -71,10 +71,10 @@ export const lengthField = ({ zero, most, ...about }: About & Limits = {}): Fiel
   };
 };
 
-/** Nobody makes a quilt longer than this; who writes so many feet may mean inches. From memory. */
+/** Nobody makes a longer quilt. If somebody writes this many feet, they may mean inches. From memory. */
 const LONGEST_SIDE = 144;
 
-/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+/** One side of a quilt. Both sides together are wrong here, and so are inches with the sign of feet. */
 export const sideField = (about: About = {}): Field<Exact> => {
   const field = lengthField(about);
   return {
@@ -91,12 +91,12 @@ export const sideField = (about: About = {}): Field<Exact> => {
   };
 };
 
-/** The same for several lengths: one unit holds for all of them. */
+/** The same for several lengths. One unit counts for all of them. */
 export const allInUnit = (text: string, unit: Units): string => inUnit(text, unit, true);
 
 export const LONGEST_LIST = 12;
 
-/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+/** Several lengths with commas between them. If each has its own cell, an empty place between two commas counts too. */
 export const lengthsField = ({ most, each, ...about }: About & Limits & { each?: true }): Field<Exact[]> => ({
   kind: 'lengths',
   each,
@@ -118,7 +118,7 @@ export const lengthsField = ({ most, each, ...about }: About & Limits & { each?:
   write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
 });
 
-/** The same with a cell for each, of which there may be none. */
+/** The same with a cell for each. There may be none. */
 export const lengthCellsField = (
   about: About & Limits = {},
 ): Field<Exact[] | undefined> & { each: true } => ({
@@ -126,9 +126,9 @@ export const lengthCellsField = (
   each: true,
 });
 
-/** The entries of a written list; one that is empty stays where each has a cell. */
+/** The entries of a written list. If each has a cell, empty ones stay. */
 const entriesOf = (raw: unknown, style: Style, each: boolean): unknown[] => {
-  // A hole in a list is read too, as nothing.
+  // An array may have holes. They count as empty.
   if (Array.isArray(raw)) return Array.from<unknown>(raw);
   if (typeof raw === 'number') return [raw];
   const places = placesOf(textOf(raw), style.comma);

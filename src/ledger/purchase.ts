@@ -19,29 +19,29 @@ export class Purchase extends Branded {
     /** In its unit. */
     readonly amount: Exact,
     readonly unit: PurchaseUnit,
-    /** What it is called, where amount and unit do not say it all. */
+    /** Its name, if the amount and the unit are not enough. */
     readonly called?: Message,
   ) {
     super();
   }
 }
 
-/** Cloth of this length, which is on a step. */
+/** Cloth of this length, which is a step of the shop already. */
 export const ofCloth = (inches: Exact, { unit }: Step): Purchase =>
   new Purchase(inches, toUnit(inches, unit), unit);
 
-/** Cloth that is enough for this length. */
+/** Enough cloth for this length. */
 export const enoughFor = (need: Exact, step: Step): Purchase => ofCloth(toStep(need, step), step);
 
 /** Several lengths bought together, as one amount. */
 export const allOf = (purchases: Purchase[], step: Step): Purchase =>
   ofCloth(sum(purchases.map(({ inches }) => inches)), step);
 
-/** Whether a name says how many there are: `5 fat quarters`, which has a `count`, itself or within what it says. */
+/** Whether a name says how many there are, such as `5 fat quarters`. It then has a `count`, itself or in a message inside it. */
 const isCounted = ({ values }: Message): boolean =>
   Object.entries(values).some(([key, value]) => key === 'count' || (isMessage(value) && isCounted(value)));
 
-/** The same name for so many times as many. */
+/** The same name for a multiple of it. */
 const timesMore = ({ code, values }: Message, times: number): Message => {
   const more: Record<string, unknown> = {};
   for (const [key, value] of Object.entries(values as Record<string, unknown>)) {
@@ -51,7 +51,7 @@ const timesMore = ({ code, values }: Message, times: number): Message => {
   return new Message(code, more);
 };
 
-/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+/** A multiple of something that is bought by the piece. Undefined if its name has no `count`. */
 export const manyOf = ({ inches, amount, unit, called }: Purchase, times: number): Purchase | undefined =>
   called && isCounted(called)
     ? new Purchase(inches.mul(times), amount.mul(times), unit, timesMore(called, times))
@@ -65,7 +65,7 @@ export class Money extends Branded {
 
   constructor(
     readonly value: Exact,
-    /** ISO 4217; a bare number where it is undefined. */
+    /** ISO 4217. If it is undefined, money is a number alone. */
     readonly currency: string | undefined,
     /** How many decimals the currency has. */
     readonly decimals: number,
@@ -73,7 +73,7 @@ export class Money extends Branded {
     super();
   }
 
-  /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
+  /** Its value as a decimal number: `12.50`. A price with parts of a coin keeps all its decimals. */
   get isWholeCoins(): boolean {
     return exact(this.value.valueOf().toFixed(this.decimals)).equals(this.value);
   }
@@ -84,7 +84,7 @@ export class Money extends Branded {
   }
 }
 
-/** One line of a cut list: so many pieces of one size, on the ruler's marks. */
+/** One line of a cut list: equal pieces, in sizes on the ruler's marks. */
 export class Cut extends Branded {
   override get brand(): 'cut' {
     return 'cut';

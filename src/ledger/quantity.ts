@@ -11,23 +11,28 @@ import {
   type Exact,
 } from '../measure/exact.js';
 
-/** What a number is: this decides how it is shown, and what it may be added to. */
+/** What a number is. This decides how it is shown, and what may be added to it. */
 export type Kind = 'length' | 'count' | 'number' | 'percent' | 'money';
 
 /**
- * How a number was got from others. `row` is another row of the sheet and `number` a number written as it is; `result` shows
- * only its number, though it knows how it was got; `up` is rounded up to whole steps, `step` to whole ones of the size, among
- * several, that comes to least, `mark` to a mark of the ruler, and `coin` to the nearest coin.
+ * How a number was got from others:
+ * - `row`: it is the value of another row
+ * - `number`: it is a number of its own
+ * - `result`: it knows how it was got, but shows only its value
+ * - `up`: rounded up to whole steps
+ * - `step`: rounded up to whole steps of one of several sizes, the one that gives the least
+ * - `mark`: rounded to a mark of the ruler
+ * - `coin`: rounded to the nearest coin
  */
 export type Operation =
   'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'step' | 'mark' | 'coin' | 'result';
 
-/** Roots are not exact: these are never short. */
+/** A root is not exact. This one is never short. */
 const rootOfTwoTimes = (side: Exact): Exact => rootUp(side.mul(side).mul(2));
 
 /**
- * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
- * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
+ * A number that knows how it was got: an exact value, with the operation and the quantities that gave it. The same call works out
+ * the value and keeps the formula. So the number and its working cannot differ.
  */
 export class Quantity extends Branded {
   override get brand(): 'quantity' {
@@ -39,7 +44,7 @@ export class Quantity extends Branded {
     readonly kind: Kind,
     readonly operation: Operation = 'number',
     readonly parts: readonly Quantity[] = [],
-    /** Of a `row`: its id, and which entry, where the row holds a list. */
+    /** For a `row`: its id, and which entry, if the row holds a list. */
     readonly row = '',
     readonly entry = 0,
   ) {
@@ -54,7 +59,7 @@ export class Quantity extends Branded {
     return this.#with('−', this.value.sub(other.value), other);
   }
 
-  /** So many of it, `2 × 4`, or a part of it, `40 × (1 − 3 %)`. */
+  /** A multiple, `2 × 4`, or a part, `40 × (1 − 3 %)`. */
   times(other: Quantity | number): Quantity {
     if (typeof other === 'number') return count(other).times(this);
     const by = other;
@@ -68,12 +73,12 @@ export class Quantity extends Branded {
     return new Quantity(this.value.div(by.value), kind, '÷', [this, by]);
   }
 
-  /** What is left of it after so many percent are lost: `× (1 − 3 %)`. */
+  /** What is left after a loss in percent: `× (1 − 3 %)`. */
   lessPercent(percent: Quantity): Quantity {
     return this.times(ONE_WHOLE.minus(percent));
   }
 
-  /** What so many percent are lost of, where this is what is left: `÷ (1 − 3 %)`. */
+  /** What was there before a loss in percent: `÷ (1 − 3 %)`. */
   beforeLoss(percent: Quantity): Quantity {
     return this.over(ONE_WHOLE.minus(percent));
   }
@@ -98,13 +103,13 @@ export class Quantity extends Branded {
     return this.#with('up', upTo(this.value, step.value), step);
   }
 
-  /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+  /** Rounded up to what a shop cuts: whole steps of one of these sizes, the one that gives less. */
   upToLeast(sizes: Quantity[]): Quantity {
     const value = least(...sizes.map((size) => upTo(this.value, size.value)));
     return new Quantity(value, this.kind, 'step', [this, ...sizes]);
   }
 
-  /** So much money as can be paid. */
+  /** Rounded to money that can be paid. */
   inCoins(coin: Exact): Quantity {
     const nearest = nearestTo(this.value, coin);
     return new Quantity(nearest, 'money', 'coin', [this, new Quantity(coin, 'money')]);
@@ -115,12 +120,12 @@ export class Quantity extends Branded {
     return this.#with('mark', toMark(this.value, mark.value), mark);
   }
 
-  /** The same number, shown as a number and not by its formula. */
+  /** The same number, which now shows its value and not its formula. */
   asResult(): Quantity {
     return new Quantity(this.value, this.kind, 'result', [this]);
   }
 
-  /** The same number as a row of the sheet holds it. */
+  /** The same number as the value of a row. */
   inRow(row: string, entry = 0): Quantity {
     return new Quantity(this.value, this.kind, 'row', [], row, entry);
   }
@@ -136,7 +141,7 @@ export class Quantity extends Branded {
   }
 }
 
-/** An input that is no number, as a sentence shows it: what stands in its row. */
+/** The text of an input that is not a number, for a sentence. */
 export class Stated extends Branded {
   override get brand(): 'stated' {
     return 'stated';
@@ -150,16 +155,16 @@ export class Stated extends Branded {
   }
 }
 
-/** A length of so many inches. */
+/** A length in inches. */
 export const inches = (value: Exact | number | string): Quantity =>
   new Quantity(isExact(value) ? value : exact(value), 'length');
 
-/** So many of something. */
+/** A count. */
 export const count = (value: number): Quantity => new Quantity(exact(value), 'count');
 
 export const ONE_WHOLE = new Quantity(exact(1), 'number');
 
-/** All of them added; nothing, as a length, where there are none. */
+/** The sum of all, or a length of 0 if there are none. */
 export const total = (quantities: Quantity[]): Quantity => {
   const [first, ...more] = quantities;
   return first ? more.reduce((all, one) => all.plus(one), first) : inches(ZERO);

@@ -12,7 +12,7 @@ export const quiltFields = { width: sideField(), length: sideField() };
 /** What is added round the quilt for its back and its batting. */
 export const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
 
-/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+/** The most lengths side by side. Nobody joins more, and a page could not draw them. */
 export const MOST_JOINED = 100;
 
 /** A rectangle's two sides. */
@@ -27,7 +27,7 @@ export const sidesOf = ({ width, length }: Size<Quantity>): Size => ({
   length: length.value,
 });
 
-/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+/** The sides of a size across the cloth and along it. Usually its length lies along the cloth. */
 export const facing = <Length>(
   { width, length }: Size<Length>,
   turned: boolean,
@@ -39,7 +39,7 @@ export interface OverageSayings {
 
 const say = sayings<OverageSayings>();
 
-/** The rows that add the overage to a quilt, for its backing or its batting; gives back the size needed. */
+/** Adds the rows for a quilt with its overage, for a backing or batting. Gives back the size that is needed. */
 export const withOverage = (
   ledger: Ledger<{ overage: Field<Exact> }, 'needWidth' | 'needLength'>,
   quilt: Size<Quantity>,

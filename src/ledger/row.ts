@@ -5,7 +5,7 @@ import { Quantity, Stated } from './quantity.js';
 /** What a row of the sheet holds. */
 export type RowValue = Quantity | Purchase | Money | Message;
 
-/** Every quantity in a message's values, however deep, adds the rows it was reckoned from. */
+/** Collects the rows that a message comes from: those of every quantity in its values, at any depth. */
 const rowsOf = (value: unknown, rows: Set<string>): void => {
   if (value instanceof Quantity) value.rowsInto(rows);
   else if (value instanceof Stated) rows.add(value.row);
@@ -16,7 +16,7 @@ const rowsOf = (value: unknown, rows: Set<string>): void => {
 /** A reckoned row: its value, how it was got, and where it came from. */
 export class ReckonedRow {
   role: 'reckoned' | 'measurable' | 'measured' = 'reckoned';
-  /** Of a measured row, what was reckoned there. */
+  /** For a measured row: the value that was reckoned. */
   reckoned: Quantity | undefined;
 
   constructor(
@@ -24,11 +24,11 @@ export class ReckonedRow {
     public value: RowValue,
     /** A formula or a reason. */
     readonly how: Quantity | Message,
-    /** What it is called, where its id does not say it all: `Border 2, sides`. */
+    /** Its name, if its id is not enough: `Border 2, sides`. */
     readonly label: Message | undefined,
-    /** Rows that count beside those in its formula or its reason. */
+    /** Rows that it comes from, besides those in its formula or its reason. */
     readonly also: readonly string[],
-    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    /** A formula for a value that is not a quantity: the length of what is bought, the sum of money, the number in words. */
     readonly formula?: Quantity,
   ) {}
 
@@ -40,14 +40,14 @@ export class ReckonedRow {
   }
 }
 
-/** The row of an input, as it was given or as it stands where nothing was. */
+/** The row of an input, with the value that somebody gave or the initial one. */
 export interface GivenRow {
   role: 'given';
   /** The input's key. */
   id: string;
-  /** What was read; undefined where nothing can be. */
+  /** The value, or undefined if the text cannot be read. */
   value: unknown;
-  /** What was written, or stands there at first. */
+  /** What somebody wrote, or the initial value. */
   written: unknown;
 }
 

@@ -19,12 +19,12 @@ export const shopFields = {
 };
 
 export interface ShopSayings {
-  /** Something said of one thing among several: `Fabric A: …`. */
+  /** A message about one thing of several: `Fabric A: …`. */
   about: { what: Label; says: Message };
   onlyToSpare: { spare: Exact; next: Purchase };
   nothingToSpare: { next: Purchase };
   boughtTogether: undefined;
-  /** How the amount to buy was got: the need, in the shop's unit, up to its step; `below` is the step that is not enough. */
+  /** How the amount to buy was got: the need, rounded up to a step of the shop. `below` is the step before, which is not enough. */
   upToStep: { need: Quantity; below: Purchase | undefined; step: Stated; unit: Step['unit'] };
   costOf: { bought: Purchase | Message; price: Money };
 }
@@ -34,13 +34,13 @@ export const sayOfShop = sayings<ShopSayings>();
 /** The rows of what is bought. */
 export type ShopRow = 'fabric' | 'buy' | 'spare' | 'cost';
 
-/** A ledger of something that is bought by length. */
+/** The ledger of a calculator that buys by length. */
 export type ShopLedger = Ledger<{ increment: Field<Step>; price: Field<Exact | undefined> }, ShopRow>;
 
-/** Less than this to spare calls for a warning. Common practice, no source. */
+/** If less than this is left over, the reader gets a warning. Common practice, no source. */
 export const SMALL_SPARE = exact(1);
 
-/** A warning, where so little is left of so much that a crooked cut would leave the reader short. */
+/** Warns if so little is left over that one crooked cut would be too much. */
 export const spareOf = (need: Exact, bought: Exact, step: Step): Message[] => {
   const spare = bought.sub(need);
   if (need.lte(0) || spare.gte(SMALL_SPARE)) return [];
@@ -48,7 +48,7 @@ export const spareOf = (need: Exact, bought: Exact, step: Step): Message[] => {
   return [spare.gt(0) ? sayOfShop('onlyToSpare', { spare, next }) : sayOfShop('nothingToSpare', { next })];
 };
 
-/** What is bought of so much cloth, before anything is said of it. */
+/** How much cloth to buy for a need, without rows or warnings. */
 export interface Bought {
   buy: Purchase;
   /** What is needed, before it is rounded up. */
@@ -61,15 +61,15 @@ interface SteppedLedger {
   entry(key: 'increment', at: number, value: Exact): Quantity;
 }
 
-/** So much cloth as the shop cuts for this need. */
+/** The cloth that the shop cuts for this need. */
 export const cutFor = (ledger: SteppedLedger, need: Quantity): Quantity =>
   need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
 
-/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+/** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 export const countedIn = (length: Quantity, { unit }: Step): Quantity =>
   length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
 
-/** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
+/** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 export const buyCloth = (
   ledger: ShopLedger,
   fabric: Quantity,
@@ -92,14 +92,14 @@ export const buyCloth = (
   ledger.row('spare', spare);
   const { price } = ledger.inputs;
   if (!price) return { buy, fabric: fabric.value, spare: spare.value };
-  // A price is of what the row counts in, unless that is inches.
+  // A price is for the unit that the row counts in, unless that is inches.
   const amount =
     step.unit === 'in' ? countedIn(bought, step) : new Quantity(buy.amount, 'number', 'row', [], 'buy');
   costOf(ledger, amount, buy, price, ['buy', 'price']);
   return { buy, fabric: fabric.value, spare: spare.value };
 };
 
-/** Adds the cost of so much, at this price. */
+/** Adds the row of the cost, at this price. */
 export const costOf = (
   ledger: ShopLedger,
   amount: Quantity,

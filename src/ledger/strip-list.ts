@@ -12,7 +12,7 @@ export interface StripSayings {
 
 const say = sayings<StripSayings>();
 
-/** The strips to cut of each fabric or for each part, those cut alike in one row, and what comes from each. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
 export const stripList = (
   plans: { of: ListCell; strips: CutStrip[] }[],
   head: Message,
@@ -26,7 +26,7 @@ export const stripList = (
   ),
 });
 
-/** Strips of one height that give the same, as one. */
+/** Puts strips of one height together if they give the same pieces. */
 const alikeIn = (strips: CutStrip[]): CutStrip[] => {
   const pieces = new Map<Message, number>();
   const alike = new Map<string, CutStrip>();

@@ -3,13 +3,13 @@ import type { Message } from '../measure/message.js';
 import { clothFields, sayOfCloth, type Cloth, type ClothLedger } from './cloth.js';
 import { isBlank } from './field.js';
 
-/** The cloth of one fabric: its usable width, once washed, and the same as sold. */
+/** The cloth of one fabric: its usable width after the wash, and the usable width as sold. */
 export interface OwnCloth {
   width: Exact;
   sold: Exact;
 }
 
-/** The cloth of a fabric that says its own width; any other is as wide as the ledger says. `of` it a wrong width is said. */
+/** The cloth of a fabric with a width of its own, or else of the width in the ledger. `of` is what an error is about. */
 export const ownCloth = (
   ledger: ClothLedger,
   { width, kept }: { width: Exact; kept: Exact },
@@ -23,12 +23,12 @@ export const ownCloth = (
     of,
   );
   const washed = sold.mul(kept);
-  // What was measured may be of this fabric.
+  // The measured width may belong to this fabric.
   const isMeasured = ledger.rows.some(({ id, role }) => id === 'washedWidth' && role === 'measured');
   return { width: isMeasured ? least(width, washed) : washed, sold };
 };
 
-/** The cloth of each part in turn, as `fabricWidths` has them; the last is that of all further parts. */
+/** The cloth of each part in order, from `fabricWidths`. The last one counts for all further parts. */
 export const ownCloths = (ledger: ClothLedger, { width, kept }: Cloth): ((at: number) => OwnCloth) => {
   const { fabricWidths } = ledger.input;
   const widths: unknown[] = Array.isArray(fabricWidths) ? fabricWidths : [];

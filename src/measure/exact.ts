@@ -3,11 +3,11 @@ import Fraction from 'fraction.js';
 /** An exact rational number. A length is always a number of inches. */
 export type Exact = Fraction;
 
-/** Whole numbers over each other; what is no whole number throws. */
+/** A fraction of two whole numbers; throws if either is not whole. */
 const over = (top: number | bigint | Exact, bottom?: number | bigint): Exact =>
   new Fraction(top as number, bottom as number);
 
-/** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
+/** `52`, `.5`, `105/2`, `52 1/2`. The library could read these too, but we drop that part of it: see tests/tools/slim-fraction.mjs. */
 const read = (text: string): Exact => {
   if (/^\d+$/.test(text)) return over(BigInt(text));
   if (text.startsWith('-')) return read(text.slice(1)).neg();
@@ -18,21 +18,21 @@ const read = (text: string): Exact => {
   return over(BigInt(whole + places), BigInt(bottom) * 10n ** BigInt(places.length));
 };
 
-/** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
+/** What an exact number can be made from. A string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 export const exact = (value: number | string | bigint | Exact, divisor?: number | bigint): Exact =>
   typeof value === 'string' ||
   (typeof value === 'number' && divisor === undefined && !Number.isInteger(value))
     ? read(`${value}`)
     : over(value, divisor);
 
-/** Of whichever copy of the script: a page may have two. */
+/** Knows exact numbers from another copy of the script too: a page may load two. */
 export const isExact = (value: unknown): value is Exact =>
   typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
 
 export const ZERO = exact(0);
 export const ONE = exact(1);
 
-/** Of one value or more. */
+/** Takes one value or more. */
 export const least = (...values: Exact[]): Exact => values.reduce((a, b) => (b.lt(a) ? b : a));
 export const most = (...values: Exact[]): Exact => values.reduce((a, b) => (b.gt(a) ? b : a));
 export const sum = (values: Exact[]): Exact => values.reduce((a, b) => a.add(b), ZERO);
@@ -58,7 +58,7 @@ export const toMark = (value: Exact, mark: Exact): Exact => {
   return value.sub(below).lt(CUTTABLE) ? below : below.add(mark);
 };
 
-/** The least whole number, counting from `from`, that fits; whatever is above one that fits must fit too. */
+/** The least whole number from `from` on that fits. If one fits, every larger one has to fit too. */
 export const leastWhole = (fits: (count: number) => boolean, from = 1): number => {
   let [low, high] = [from - 1, from];
   for (let stride = 1; !fits(high); stride *= 2) [low, high] = [high, high + stride];
@@ -85,9 +85,9 @@ const wholeRootUp = (value: bigint): bigint => {
 };
 
 /**
- * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. A 6 3/8 in block
- * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A root that is
- * a whole number or a fraction is found exactly: what is in centimetres is a fraction of an inch.
+ * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. It has to be this
+ * fine for a 6 3/8 in block on point: without it, its corner square would go up one more mark of the ruler. If the root is a
+ * whole number or a fraction, it is exact. (A length in centimetres is a fraction of an inch.)
  */
 export const rootUp = (value: Exact): Exact => {
   const [top, bottom] = [wholeRootUp(value.n), wholeRootUp(value.d)];

@@ -24,9 +24,9 @@ export interface ReadingSayings {
 export const say = sayings<ReadingSayings>();
 
 export interface Reading {
-  /** What a bare number is in. Default `in`. */
+  /** The unit of a number alone. Default `in`. */
   units?: Units;
-  /** The same, where lengths are shown in other units. */
+  /** The same, if the page shows lengths in other units. */
   bare?: Units | undefined;
   /** The page's language marks decimals with a comma. Default false. */
   comma?: boolean;
@@ -35,7 +35,7 @@ export interface Reading {
 const LONGEST_TEXT = 100;
 const LARGEST = 1e12;
 
-/** What is wrong with a text, on its way out of the arithmetic. */
+/** Carries what is wrong with a text out of the arithmetic. */
 class Unreadable extends Error {
   constructor(readonly problem: Message) {
     super(problem.code);
@@ -46,7 +46,7 @@ const stop = (problem: Message): never => {
   throw new Unreadable(problem);
 };
 
-/** One spelling for each sign: curly marks, primes, typographic fractions, dashes and odd spaces become plain ones. */
+/** Makes curly quotes, primes, fraction signs, dashes and odd spaces plain, so that each sign has one spelling. */
 const plain = (text: string): string =>
   text
     .replace(/[\d/¼-¾⅐-⅞](?=\p{No})|[¼-¾⅐-⅞](?=\d)/gu, '$& ')
@@ -64,7 +64,7 @@ const NUMBER = /^(\d+(\s+|-)\d+\s*\/\s*0*[1-9]\d*(?![\d.,])|\d+\/0*[1-9]\d*(?![\
 const UNIT =
   /^((?<in>"|in(s|ch(es)?)?)|(?<ft>'|f(oo|ee)?t)|(?<yd>y(ar)?ds?)|(?<mm>m(illi)?m(et(er|re)s?)?)|(?<cm>c(enti)?m(et(er|re)s?)?)|(?<m>m(et(er|re)s?)?))(?![a-wyz])\.?/;
 
-/** A decimal that can only mean a third, or two: `0.3333`, `22.66667`. Nobody can cut what lies between. */
+/** Reads `0.3333` as 1/3 and `22.66667` as 22 2/3: they can mean nothing else, and nobody can cut the difference. */
 const asThird = (value: Exact, places = ''): Exact => {
   const third = nearestTo(value, exact(1, 3));
   // The last place may be rounded, or the rest left out.
@@ -72,14 +72,118 @@ const asThird = (value: Exact, places = ''): Exact => {
   return places.length > 3 && third.d > 1n && off.lt(1) && off.mul(-2).lt(1) ? third : value;
 };
 
-/** A number on the way through the arithmetic: plain (power 0), a length in inches (1), an area (2) … */
+/** A number in the middle of a sum: plain (power 0), a length in inches (1), an area (2) … */
 type Term = [value: Exact, power: number];
+
+/** Reads a sum from left to right. Each method takes what its name says from the start of what is left. */
+class Sum {
+  #rest: string;
+
+  constructor(
+    readonly text: string,
+    readonly bare: Units,
+    readonly comma: boolean,
+  ) {
+    this.#rest = plain(text);
+  }
+
+  /** The whole text as inches. */
+  total(): Exact {
+    const [value, power] = this.#sum();
+    if (this.#rest.trim()) this.#stuck();
+    return this.#inches(value, power);
+  }
+
+  #sum(): Term {
+    let [value, power] = this.#product();
+    // The sign belongs to the next product: taking away is adding a number below 0.
+    while (/^\s*[-+]/.test(this.#rest)) {
+      const [more, its] = this.#product();
+      [value, power] =
+        power || its ? [this.#inches(value, power).add(this.#inches(more, its)), 1] : [value.add(more), 0];
+    }
+    return [value, power];
+  }
+
+  #product(): Term {
+    let [value, power] = this.#factor();
+    for (let sign; (sign = this.#take(/^[*x×/]/)?.[0]);) {
+      const [by, its] = this.#factor();
+      if (sign !== '/') [value, power] = [value.mul(by), power + its];
+      else if (by.n) [value, power] = [value.div(by), power - its];
+      else stop(say('divideByZero'));
+    }
+    return [value, power];
+  }
+
+  #factor(): Term {
+    const sign = this.#take(/^[-+(]/)?.[0];
+    if (!sign) {
+      const value = this.#number() ?? this.#stuck();
+      const its = this.#unit();
+      return its ? [fromUnit(value, its).add(this.#smaller(its)), 1] : [value, 0];
+    }
+    const [value, power] = sign === '(' ? this.#sum() : this.#factor();
+    if (sign !== '(') return [sign === '-' ? value.neg() : value, power];
+    if (!this.#take(/^\)/)) stop(say('openBracket'));
+    const its = power ? undefined : this.#unit();
+    return its ? [fromUnit(value, its), 1] : [value, power];
+  }
+
+  /** The rest of a length in smaller units, as in `4' 4"`, `1 yd 16 in`, `4 ft 6`. */
+  #smaller(than: Unit): Exact {
+    const before = this.#rest;
+    if (than === 'ft') this.#rest = before.replace(/^-(?=\S)/, '');
+    const more = this.#number();
+    const its: Unit = this.#unit() ?? (than === 'ft' ? 'in' : than);
+    if (more && INCHES[its].lt(INCHES[than])) return fromUnit(more, its).add(this.#smaller(its));
+    this.#rest = before;
+    return ZERO;
+  }
+
+  #number(): Exact | undefined {
+    const written = this.#take(NUMBER)?.[0];
+    if (!written) return undefined;
+    if (written.includes(',') && !this.comma) stop(say('noComma'));
+    const [part = '', whole] = written
+      .replace(',', '.')
+      .replace(/\s*\/\s*/, '/')
+      .split(/\s+|-/)
+      .reverse();
+    const value = exact(part);
+    if (!whole) return asThird(value, part.split('.')[1]);
+    if (value.gte(1)) stop(say('twoReadings', { text: written }));
+    return value.add(exact(whole));
+  }
+
+  #unit(): Unit | undefined {
+    const names = this.#take(UNIT)?.groups;
+    return names && (Object.keys(names) as Unit[]).find((name) => names[name]);
+  }
+
+  /** Takes the next part of the text, if it is of this kind. */
+  #take(kind: RegExp): RegExpExecArray | null {
+    const rest = this.#rest.trimStart();
+    const found = kind.exec(rest);
+    if (found) this.#rest = rest.slice(found[0].length);
+    return found;
+  }
+
+  #inches(value: Exact, power: number): Exact {
+    return power === 1 ? value : power ? stop(say('notPlain')) : fromUnit(value, this.bare);
+  }
+
+  #stuck(): never {
+    if (this.#take(NUMBER)) stop(say('twoNumbers'));
+    return stop(this.#take(UNIT) ? say('unitFirst') : say('notLength', { text: this.text }));
+  }
+}
 
 /**
  * Reads what a person writes for a length: `52`, `52.5`, `52 1/2`, `52-1/2`, `52½`, `52 1/2"`, `4' 4"`, `1 yd 16 in`,
  * `132 cm`, and simple arithmetic with them (`3 * 12 1/2 + 4`, a leading `=` allowed; `x` and `×` multiply too).
  *
- * Where a sign could mean two things, spaces decide:
+ * If a sign could mean two things, spaces decide:
  * - a hyphen with no space on either side joins a whole number to a fraction, or feet to inches (`52-1/2` is
  *   fifty-two and a half, `4'-6"` four foot six); any other hyphen takes away (`52 - 1/2`, `8-3`);
  * - a slash with no space on either side, between whole numbers, is a fraction, and so is any slash between the last two of
@@ -92,97 +196,9 @@ export const parseLength = (
   text: string,
   { units = 'in', comma = false, bare = units }: Reading = {},
 ): Parsed => {
-  let rest = '';
-
-  /** What stands next if it is of this kind, and moves past it. */
-  const take = (kind: RegExp): RegExpExecArray | null => {
-    const found = kind.exec(rest.trimStart());
-    if (found) rest = rest.trimStart().slice(found[0].length);
-    return found;
-  };
-
-  const stuck = (): never =>
-    take(NUMBER)
-      ? stop(say('twoNumbers'))
-      : take(UNIT)
-        ? stop(say('unitFirst'))
-        : stop(say('notLength', { text }));
-
-  const number = (): Exact | undefined => {
-    const written = take(NUMBER)?.[0];
-    if (!written) return undefined;
-    if (written.includes(',') && !comma) stop(say('noComma'));
-    const [part, whole] = written
-      .replace(',', '.')
-      .replace(/\s*\/\s*/, '/')
-      .split(/\s+|-/)
-      .reverse();
-    const value = exact(part!);
-    if (!whole) return asThird(value, part!.split('.')[1]);
-    if (value.gte(1)) stop(say('twoReadings', { text: written }));
-    return value.add(exact(whole));
-  };
-
-  const unit = (): Unit | undefined => {
-    const names = take(UNIT)?.groups;
-    return names && (Object.keys(names) as Unit[]).find((name) => names[name]);
-  };
-
-  /** What follows a length in smaller units, as in `4' 4"`, `1 yd 16 in`, `4 ft 6`. */
-  const smaller = (than: Unit): Exact => {
-    const before = rest;
-    if (than === 'ft') rest = rest.replace(/^-(?=\S)/, '');
-    const more = number();
-    const its: Unit = unit() ?? (than === 'ft' ? 'in' : than);
-    if (more && INCHES[its].lt(INCHES[than])) return fromUnit(more, its).add(smaller(its));
-    rest = before;
-    return ZERO;
-  };
-
-  const factor = (): Term => {
-    const sign = take(/^[-+(]/)?.[0];
-    if (!sign) {
-      const value = number() ?? stuck();
-      const its = unit();
-      return its ? [fromUnit(value, its).add(smaller(its)), 1] : [value, 0];
-    }
-    const [value, power] = sign === '(' ? sum() : factor();
-    if (sign !== '(') return [sign === '-' ? value.neg() : value, power];
-    if (!take(/^\)/)) stop(say('openBracket'));
-    const its = power ? undefined : unit();
-    return its ? [fromUnit(value, its), 1] : [value, power];
-  };
-
-  const product = (): Term => {
-    let [value, power] = factor();
-    for (let sign; (sign = take(/^[*x×/]/)?.[0]);) {
-      const [by, its] = factor();
-      if (sign !== '/') [value, power] = [value.mul(by), power + its];
-      else if (by.n) [value, power] = [value.div(by), power - its];
-      else stop(say('divideByZero'));
-    }
-    return [value, power];
-  };
-
-  const inches = (value: Exact, power: number): Exact =>
-    power === 1 ? value : power ? stop(say('notPlain')) : fromUnit(value, bare);
-
-  const sum = (): Term => {
-    let [value, power] = product();
-    // The sign belongs to the next product: taking away is adding a number below 0.
-    while (/^\s*[-+]/.test(rest)) {
-      const [more, its] = product();
-      [value, power] = power || its ? [inches(value, power).add(inches(more, its)), 1] : [value.add(more), 0];
-    }
-    return [value, power];
-  };
-
   try {
     if (text.length > LONGEST_TEXT) stop(say('tooLong'));
-    rest = plain(text);
-    const [total, power] = sum();
-    if (rest.trim()) stuck();
-    const value = inches(total, power);
+    const value = new Sum(text, bare, comma).total();
     if (value.n + value.d > LARGEST) stop(say('tooFine'));
     return { ok: true, value };
   } catch (stopped) {
@@ -191,7 +207,7 @@ export const parseLength = (
   }
 };
 
-/** What may follow a text that is no length yet: figures, a unit of which a part stands there, what closes brackets. */
+/** What can still follow an unfinished length: digits, the rest of a unit, closing brackets. */
 const UNITS = [
   'inches',
   'feet',
@@ -205,7 +221,7 @@ const UNITS = [
 ];
 const MORE = ['2', '64', '6', '.5', ' in', ' x 60', '8 yd'];
 
-/** Whether a text may still become what can be read there, as `61 1/` may while `61 1/2` is typed. */
+/** Whether a text can still become something readable, as `61 1/` does when somebody types `61 1/2`. */
 export const isBegun = (text: string, reads: (text: string) => boolean): boolean => {
   const [letters = ''] = /\p{L}*$/u.exec(text)!;
   const begun = UNITS.filter((unit) => letters && unit.startsWith(letters.toLowerCase()));
@@ -218,21 +234,21 @@ export const isBegun = (text: string, reads: (text: string) => boolean): boolean
     [
       ...begun.map((unit) => text.slice(0, -letters.length) + unit),
       ...['', ...MORE].map((more) => text + more),
-      // The upper part of a fraction.
+      // The number above the line of a fraction.
       text.replace(/\d\s+\d+$/, '$&/64'),
     ].some((whole) => reads(whole + closed))
   );
 };
 
-/** A unit that stands once, behind the last of several lengths, holds for all: `60` beside `80 cm` is 60 cm. */
+/** If only the last of several lengths has a unit, it counts for all of them: `60` beside `80 cm` is 60 cm. */
 export const sameUnit = (first: string, second: string): string => {
   const unit = /^[^\p{L}"'’′”″]+([\p{L}"'’′”″]+)\.?$/u.exec(`${first}0${second}`)?.[1];
   return unit ? `${first} ${unit}` : first;
 };
 
 /**
- * The same text with its unit, for where a bare number means another: `58 cm`, `(3 * 12 1/2) cm`; one unit holds for all of
- * several. A text with a unit of its own, or without a number, stays.
+ * Adds the unit to a text, for a place where a number alone means another unit: `58 cm`, `(3 * 12 1/2) cm`. One unit counts for
+ * all lengths of a list. If a text has a unit already, or no number, it stays the same.
  */
 export const inUnit = (text: string, unit: Units, several = false): string => {
   const bare = text.replace(/^\s*=/, '').trim();
@@ -240,7 +256,7 @@ export const inUnit = (text: string, unit: Units, several = false): string => {
   return `${several || /^[\p{N}\s.,/]+$/u.test(bare) ? bare : `(${bare})`} ${unit}`;
 };
 
-/** The places of a written list, as {@link splitList} finds them: also those where nothing stands, but for one at its end. */
+/** The entries of a written list, as {@link splitList} finds them. Empty ones count too, except one at the end. */
 export const placesOf = (text: string, comma = false): string[] => {
   const parts = (comma ? text.replace(/([^\d\s;]),/g, '$1;') : text)
     .split(comma ? /;|,(?!\d)/ : /[;,]/)
@@ -249,21 +265,21 @@ export const placesOf = (text: string, comma = false): string[] => {
 };
 
 /**
- * Splits a written list. A semicolon or a comma separates, except a comma between digits where the page's language
- * marks decimals with it ("2, 4,5" is two and four and a half there).
+ * Splits a written list at semicolons and commas. If the page's language writes decimals with a comma, a comma between digits
+ * does not split ("2, 4,5" is two, and four and a half there).
  */
 export const splitList = (text: string, comma = false): string[] =>
   placesOf(text, comma)
     .filter(Boolean)
     .map((part, _, parts) => sameUnit(part, parts.at(-1)!));
 
-/** Splits "60 x 80" (or × or "by") into its two sides; undefined when there are not two. */
+/** Splits "60 x 80" (or × or "by") into its two sides, or gives undefined if there are not two. */
 export const splitSize = (text: string): [string, string] | undefined => {
   const [first, second, ...more] = text.split(/x|×|by/i).map((side) => side.trim());
   return first && second && !more.length ? [sameUnit(first, second), second] : undefined;
 };
 
-/** The two sides of a quilt, where they stand in the place of one: `60x72`. A factor below 10 multiplies: `5 x 12`. */
+/** Both sides of a quilt, if somebody wrote them in the place of one: `60x72`. A number below 10 multiplies: `5 x 12`. */
 export const bothSides = (text: string, reading: Reading): [string, string] | undefined => {
   const sides = /[=*+()]/.test(text) ? undefined : splitSize(text);
   return sides?.every((side) => {

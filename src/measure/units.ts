@@ -1,9 +1,9 @@
 import { exact, type Exact } from './exact.js';
 
-/** What a bare number means, and what answers are shown in. */
+/** The unit of a number alone, and of the answers. */
 export type Units = 'in' | 'cm';
 
-/** What was written for them; these where it is neither. */
+/** The units that somebody wrote, or `otherwise` if it is neither of the two. */
 export const unitsOr = (written: unknown, otherwise: Units): Units =>
   written === 'cm' || written === 'in' ? written : otherwise;
 
@@ -22,12 +22,12 @@ export type Unit = keyof typeof INCHES;
 export const toUnit = (inches: Exact, unit: Unit): Exact => inches.div(INCHES[unit]);
 export const fromUnit = (amount: Exact, unit: Unit): Exact => amount.mul(INCHES[unit]);
 
-/** How a language writes numbers, by the language and what is asked of it: the browser takes long to find out. */
+/** How a language writes numbers, by the language and the options. We keep it, because the browser takes long to find out. */
 const known = new Map<string, Intl.NumberFormat>();
-/** Pages have few languages and currencies; whoever tries many does not fill the memory. */
+/** A page needs few of them. The limit keeps memory small if somebody tries many. */
 const MOST_KNOWN = 100;
 
-/** How this language writes numbers. Throws where there is no such language or currency. */
+/** How this language writes numbers. Throws if there is no such language or currency. */
 export const numbersIn = (lang: string, options?: Intl.NumberFormatOptions): Intl.NumberFormat => {
   const key = JSON.stringify([lang, options]);
   const found = known.get(key);
@@ -38,7 +38,7 @@ export const numbersIn = (lang: string, options?: Intl.NumberFormatOptions): Int
   return made;
 };
 
-/** Whether each language that was asked about writes decimals with a comma. */
+/** Whether a language writes decimals with a comma, for each one that we asked about. */
 const commas = new Map<string, boolean>();
 
 const findComma = (lang: string): boolean => {

@@ -1,18 +1,18 @@
 import { gcd } from './grid.js';
 
 /**
- * A way of weighing sizes under which whatever fits side by side in `whole` weighs at most `most` (a dual feasible
- * function). The sum of the weights then bounds what any plan needs, often better than the sizes themselves do.
+ * Gives each size a weight, so that sizes that fit side by side in `whole` never weigh more than `most` together (a dual feasible
+ * function). The sum of all weights then is a lower bound for every plan. It is often a better one than the sum of the sizes.
  */
 interface Weighing {
   weigh: (size: number) => number;
   most: number;
 }
 
-/** Thresholds times sizes: all thresholds of a usual list, a few of a very long one. */
+/** Limit for thresholds × sizes. A usual list gets all its thresholds, a very long one gets a few. */
 const EFFORT = 4000;
 
-/** The ways that have proved useful: the size itself, sizes with a threshold, and how many fit beside each other. */
+/** The ways that help: the size itself, sizes with a threshold, and how many fit beside each other. */
 const weighings = (sizes: number[], whole: number): Weighing[] => {
   const small = [...new Set([whole / 2, ...sizes])].filter((size) => 2 * size <= whole).sort((a, b) => b - a);
   const every = Math.ceil((small.length * sizes.length) / EFFORT);
@@ -47,8 +47,8 @@ interface Bounded {
 }
 
 /**
- * What no plan can do with less than: a length of cloth, or a number of sheets when they have a height. Each piece
- * counts as what it weighs across times what it weighs down, the lighter way round where it may be turned.
+ * No plan can need less than this: a length of cloth, or a number of sheets if they have a height. Each piece counts as its weight
+ * across times its weight down. If it may be turned, the lighter of its two directions counts.
  */
 export const clothBound = (pieces: Bounded[], width: number, height?: number): number => {
   const sizes = pieces.flatMap((piece) => [piece.width, piece.height]);
@@ -72,7 +72,7 @@ export const clothBound = (pieces: Bounded[], width: number, height?: number): n
       bound = Math.max(bound, Math.ceil(load / (across.most * most)));
     }
   if (height !== undefined) return bound;
-  // a length of cloth is a sum of heights
+  // A length of cloth is a sum of heights.
   const step = pieces.reduce(
     (step, { width, height, turn }) => gcd(turn ? gcd(step, width) : step, height),
     0,

@@ -19,13 +19,13 @@ export const say = sayings<PlanSayings>();
 export interface NoPlan {
   ok: false;
   problem: Message;
-  /** The piece at fault (its place in the list), where one is. */
+  /** The place in the list of the piece that causes it, if one does. */
   piece?: number;
 }
 
 export const noPlan = (problem: Message, piece?: number): NoPlan => ({ ok: false, problem, piece });
 
-/** Lengths as whole numbers, so that a search compares plain integers. */
+/** Makes lengths whole numbers, so that the search compares plain integers. */
 export interface Grid {
   /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */
   exact: boolean;
@@ -37,14 +37,14 @@ export interface Grid {
   inches: (steps: number) => Exact;
 }
 
-/** Steps per inch that lose nothing a ruler shows. */
+/** Steps per inch, fine enough for every mark of a ruler. */
 const COARSE = 4096n;
 
 /** The greatest common divisor. */
 export const gcd = <T extends bigint | number>(a: T, b: T): T =>
   b ? gcd(b, ((a as number) % (b as number)) as T) : a;
 
-/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+/** The grid on which all lengths are whole numbers, or 1/4096 in if that would need more than `finest` steps an inch. */
 export const gridFor = (lengths: Exact[], finest: number): Grid => {
   let steps = 1n;
   for (const { d } of lengths) if (steps <= finest) steps *= d / gcd(steps, d);
@@ -58,13 +58,13 @@ export const gridFor = (lengths: Exact[], finest: number): Grid => {
   };
 };
 
-/** More than this could not be searched between two frames of a page. */
+/** A search through more than this would take longer than one frame of a page. */
 const MOST_SIZES = 1000;
 export const MOST_PIECES = 1_000_000;
 /** Inches: some 16 miles of cloth. */
 const LONGEST = 1_000_000;
 
-/** Why these sizes and counts cannot be planned; nothing when they can. */
+/** Why these sizes and counts cannot be planned, or undefined if they can. */
 export const refuse = (cloth: Exact[], pieces: { sizes: Exact[]; count: number }[]): NoPlan | undefined => {
   const badSize = (size: Exact): Message | undefined =>
     size.lte(0) ? say('sizeOfNothing') : size.gt(LONGEST) ? say('longerThanCloth') : undefined;

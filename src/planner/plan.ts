@@ -1,9 +1,9 @@
 import { exact, sum, upTo, wholeUp, ZERO, type Exact } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
 import { breathe } from './breathe.js';
-import type { Lot } from './fill.js';
+import type { Layout, Lot } from './fill.js';
 import { gridFor, noPlan, refuse, say, type Grid, type NoPlan } from './grid.js';
-import { readable } from './readable.js';
+import { readable, type Spot } from './readable.js';
 import { searchWays } from './ways.js';
 
 /** Equal rectangles to be cut. */
@@ -14,7 +14,7 @@ export interface CutPiece {
   height: Exact;
   /** How many of them. */
   count: number;
-  /** Whether it may be turned by a quarter; a one-way print forbids it. */
+  /** Whether it may be turned by a quarter. A one-way print may not. */
   turn: boolean;
 }
 
@@ -25,15 +25,15 @@ export interface Cloth {
   /** Usable inches of a sheet along the cloth; left out for cloth bought by length. */
   height?: Exact | undefined;
   /**
-   * Inches in which a shop cuts cloth bought by length. Strips across the cloth are then given up only for cuts in
-   * another order that save a whole step; left out, for any saving.
+   * The step in inches by which a shop cuts cloth. With a step, another order of cuts replaces strips across the cloth only if it
+   * saves a whole step. Without one, it replaces them for any saving.
    */
   step?: Exact | undefined;
 }
 
-/** Where one piece lies: inches from the left and the top of its sheet, as turned. */
+/** Where one piece lies, in inches from the left and the top of its sheet. Its sides are those after turning. */
 export interface Placed {
-  /** Its place in the list that was asked for. */
+  /** Its place in the list of pieces. */
   piece: number;
   turned: boolean;
   x: Exact;
@@ -49,13 +49,13 @@ export interface Strip {
   height: Exact;
   /** How many equal strips lie below each other. */
   times: number;
-  /** What each gives: how many of which piece, from the left. */
+  /** What each strip gives, from the left: how many of which piece. */
   cuts: { piece: number; count: number }[];
   /** Where they lie in the first of these strips. */
   placed: Placed[];
 }
 
-/** A sheet, and others cut alike. */
+/** A sheet, and equal ones. */
 export interface Sheet {
   times: number;
   /** From the top, tallest first. */
@@ -70,23 +70,28 @@ export interface CuttingPlan {
   sheets: Sheet[];
   /** Sheets needed. */
   count: number;
-  /** Inches of cloth used, where it is bought by length; otherwise a sheet's height. */
+  /** Inches of cloth used, if it is bought by length. Otherwise the height of a sheet. */
   length: Exact;
-  /** No plan can do with less: inches of cloth, or sheets. */
+  /** No plan can need less than this: inches of cloth, or sheets. */
   bound: Exact;
-  /** Whether less is proven impossible. */
+  /** Whether we have proof that less is impossible. */
   exact: boolean;
 }
 
 const MOST_LOTS = 1000;
-/** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
+/** How many pieces a plan places one by one. Equal strips count as one. Longer lists are cut in strips only. */
 const MOST_PLACED = 5000;
 
-/** The pieces on the grid, turned where they fit only so, or why they cannot be planned. */
-const fitting = (
-  pieces: CutPiece[],
-  cloth: Cloth,
-): { grid: Grid; width: number; height?: number | undefined; sizes: Lot[] } | NoPlan => {
+/** Pieces and cloth as whole numbers on a grid. */
+interface Fit {
+  grid: Grid;
+  width: number;
+  height?: number | undefined;
+  sizes: Lot[];
+}
+
+/** The pieces on the grid, turned if they fit only that way; or why they cannot be planned. */
+const fitting = (pieces: CutPiece[], cloth: Cloth): Fit | NoPlan => {
   const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
   const refused = refuse(
     edges,
@@ -112,7 +117,7 @@ const fitting = (
       );
     const across = grid.up(over ? h : w);
     const along = grid.up(over ? w : h);
-    // on a coarse grid, a piece as large as the cloth would be rounded past its edge
+    // A coarse grid would round a piece that is as large as the cloth past its edge.
     const snug = { width: Math.min(across, width), height: Math.min(along, height ?? along) };
     const rounded = snug.width < across || snug.height < along;
     sizes.push({
@@ -127,8 +132,8 @@ const fitting = (
 };
 
 /**
- * Each size as several lots, so that a search can put them in different places: half of it, half of the rest, and so on;
- * fewer of them where there are many sizes.
+ * Divides each size into several lots, so that a search can put them in different places: half of the pieces, half of the rest,
+ * and so on. If there are many sizes, it makes fewer lots of each.
  */
 const lotsOf = (sizes: Lot[]): Lot[] =>
   sizes.flatMap((size) => {
@@ -140,21 +145,54 @@ const lotsOf = (sizes: Lot[]): Lot[] =>
     return lots;
   });
 
-/** A plan step by step: yields its progress from 0 to 1 every few milliseconds. */
+/** The least that any plan can need, on the grid. If the grid rounded the sizes up, only the area of the pieces is proof. */
+const boundOf = ({ sizes, width, height, grid }: Fit, pieces: CutPiece[], cloth: Cloth): number => {
+  if (grid.exact) return clothBound(sizes, width, height);
+  const area = sum(
+    sizes.map(({ piece, count }) => pieces[piece]!.width.mul(pieces[piece]!.height).mul(count)),
+  );
+  return cloth.height ? wholeUp(area.div(cloth.width.mul(cloth.height))) : grid.down(area.div(cloth.width));
+};
+
+/** A layout in inches, in the order in which a person reads it. */
+const sheetsOf = (
+  layout: Layout['sheets'],
+  lots: Lot[],
+  { grid, height }: Fit,
+  pieces: CutPiece[],
+  cloth: Cloth,
+): Sheet[] => {
+  // On a coarse grid, a piece as tall as the sheet is a little taller than the grid says.
+  const tall = (along: number): Exact =>
+    cloth.height && along === height ? cloth.height : grid.inches(along);
+  const placedOn =
+    (y: Exact) =>
+    ({ piece, turned, x, y: down }: Spot): Placed => {
+      const { width, height } = pieces[piece]!;
+      const [w, h] = turned ? [height, width] : [width, height];
+      return { piece, turned, x: grid.inches(x), y: y.add(grid.inches(down)), width: w, height: h };
+    };
+  return readable(layout, lots).map(({ times, strips }): Sheet => {
+    let used = ZERO;
+    const made = strips.map(({ height, times, spots }): Strip => {
+      const y = used;
+      used = y.add(tall(height).mul(times));
+      const counts = new Map<number, number>();
+      for (const { piece } of spots) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+      const cuts = Array.from(counts, ([piece, count]) => ({ piece, count }));
+      return { y, height: tall(height), times, cuts, placed: spots.map(placedOn(y)) };
+    });
+    return { times, strips: made, used };
+  });
+};
+
+/** Makes a plan step by step. Yields its progress, from 0 to 1, every few milliseconds. */
 function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan | NoPlan> {
   const fit = fitting(pieces, cloth);
   if ('ok' in fit) return fit;
   yield 0;
   const { sizes, width, height, grid } = fit;
-  // sizes that were rounded up prove nothing; then the pieces' own area does
-  const area = sum(
-    sizes.map(({ piece, count }) => pieces[piece]!.width.mul(pieces[piece]!.height).mul(count)),
-  );
-  const bound = grid.exact
-    ? clothBound(sizes, width, height)
-    : cloth.height
-      ? wholeUp(area.div(cloth.width.mul(cloth.height)))
-      : grid.down(area.div(cloth.width));
+  const bound = boundOf(fit, pieces, cloth);
   yield 0;
   const { step } = cloth;
   const total = sizes.reduce((all, { count }) => all + count, 0);
@@ -162,54 +200,25 @@ function* steps(pieces: CutPiece[], cloth: Cloth): Generator<number, CuttingPlan
     total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
   const lots = lotsOf(sizes);
   const found = lots.length ? yield* searchWays(lots, width, height, bound, cheaper) : undefined;
-  const sheets = found?.layout.sheets ?? [];
-  const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
+  const layout = found?.layout.sheets ?? [];
+  const blocks = layout.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
   if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
     return noPlan(say('tooManyToPlace'));
   yield 1;
-  // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
-  const tall = (along: number): Exact =>
-    cloth.height && along === height ? cloth.height : grid.inches(along);
-  const drawn = readable(sheets, lots).map(({ times, strips }): Sheet => {
-    let used = ZERO;
-    const made = strips.map(({ height, times, spots }): Strip => {
-      const y = used;
-      used = y.add(tall(height).mul(times));
-      const counts = new Map<number, number>();
-      for (const { piece } of spots) counts.set(piece, (counts.get(piece) ?? 0) + 1);
-      return {
-        y,
-        height: tall(height),
-        times,
-        cuts: Array.from(counts, ([piece, count]) => ({ piece, count })),
-        placed: spots.map(({ piece, turned, x, y: down }) => {
-          const { width, height } = pieces[piece]!;
-          const [w, h] = turned ? [height, width] : [width, height];
-          return { piece, turned, x: grid.inches(x), y: y.add(grid.inches(down)), width: w, height: h };
-        }),
-      };
-    });
-    return { times, strips: made, used };
-  });
-  const count = drawn.reduce((all, { times }) => all + times, 0);
-  const length = cloth.height ?? drawn[0]?.used ?? ZERO;
-  // sizes that were rounded up prove nothing here either
+  const sheets = sheetsOf(layout, lots, fit, pieces, cloth);
+  const count = sheets.reduce((all, { times }) => all + times, 0);
+  const length = cloth.height ?? sheets[0]?.used ?? ZERO;
+  // The search may know a better bound, but sizes that were rounded up prove nothing.
   const known = grid.exact && found ? found.bound : bound;
   const least = cloth.height ? exact(known) : grid.inches(known);
-  return {
-    ok: true,
-    sheets: drawn,
-    count,
-    length,
-    bound: least,
-    exact: least.equals(cloth.height ? count : length),
-  };
+  const isLeast = least.equals(cloth.height ? count : length);
+  return { ok: true, sheets, count, length, bound: least, exact: isLeast };
 }
 
 /**
- * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. Strips across the
- * cloth come first unless another order of cutting saves cloth. The same list always gives the same plan. Pieces that
- * cannot be planned give a problem; nothing is thrown.
+ * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. The plan starts with strips
+ * across the cloth, unless another order of cuts saves cloth. The same list always gives the same plan. If the pieces cannot be
+ * planned, the plan is a problem. Nothing is thrown.
  */
 export const planCloth = (pieces: CutPiece[], cloth: Cloth): CuttingPlan | NoPlan => {
   const plan = steps(pieces, cloth);
@@ -220,9 +229,9 @@ export const planCloth = (pieces: CutPiece[], cloth: Cloth): CuttingPlan | NoPla
 };
 
 /**
- * The same plan as `planCloth`, made a few milliseconds at a time so that a page stays alive.
+ * The same plan as `planCloth`, made a few milliseconds at a time, so that the page keeps working.
  *
- * @param signal stops the planning: the promise is then rejected with the signal's reason.
+ * @param signal stops the planning. The promise then rejects with the signal's reason.
  * @param onProgress is told how much is done, from 0 to 1.
  */
 export const planClothAsync = async (
@@ -240,7 +249,7 @@ export const planClothAsync = async (
   }
 };
 
-/** Every piece of a plan, one by one, on numbered sheets; at most so many. */
+/** Every piece of a plan, one by one, on numbered sheets; at most `most` of them. */
 export const everyPiece = (plan: CuttingPlan, most = MOST_PLACED): (Placed & { sheet: number })[] => {
   const all: (Placed & { sheet: number })[] = [];
   let sheet = 0;

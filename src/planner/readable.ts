@@ -1,7 +1,7 @@
 import type { Layout, Lot } from './fill.js';
 
 /** Where one piece lies, in steps of the grid. */
-interface Spot {
+export interface Spot {
   piece: number;
   turned: boolean;
   x: number;
@@ -10,7 +10,7 @@ interface Spot {
   bottom: number;
 }
 
-/** A strip from edge to edge; its spots are those of the first of `times`, from its own top. */
+/** A strip from edge to edge, and equal ones below it. The spots are those of the first, measured from its own top. */
 interface GridStrip {
   times: number;
   height: number;
@@ -18,7 +18,7 @@ interface GridStrip {
   key: string;
 }
 
-/** Takes spots apart at every cut that meets none of them; each group is moved to where the cut was. */
+/** Divides spots at every cut that meets none of them. Each group starts at 0 again. */
 const apart = (spots: Spot[], from: 'x' | 'y', to: 'right' | 'bottom'): { spots: Spot[]; size: number }[] => {
   const groups: { spots: Spot[]; size: number; start: number }[] = [];
   for (const spot of spots.sort((a, b) => a[from] - b[from])) {
@@ -33,7 +33,7 @@ const apart = (spots: Spot[], from: 'x' | 'y', to: 'right' | 'bottom'): { spots:
   return groups;
 };
 
-/** Equal things become one that comes more often, in the order of their first. */
+/** Puts equal things together as one with a count, in the order of the first of each. */
 const gather = <T extends { times: number; key: string }>(things: T[]): T[] => {
   const byKey = new Map<string, T>();
   for (const thing of things) {
@@ -45,8 +45,8 @@ const gather = <T extends { times: number; key: string }>(things: T[]): T[] => {
 };
 
 /**
- * A layout as a person reads it: each sheet in strips from edge to edge, tallest first, equal ones together; in a strip,
- * equal columns beside each other.
+ * Puts a layout in an order that is easy to read: each sheet in strips from edge to edge, tallest first, equal ones together. In a
+ * strip, equal columns are beside each other.
  */
 export const readable = (sheets: Layout['sheets'], lots: Lot[]) =>
   gather(

@@ -1,10 +1,10 @@
 import { wholeUp, type Exact } from '../measure/exact.js';
 
-/** One way to cut a piece from a roll, in lengths that are butted edge to edge. */
+/** One way to cut a piece from a roll, in lengths that are joined edge to edge. */
 export interface RollPlan {
   roll: Exact;
   lengths: number;
-  /** What each length is cut to. */
+  /** How long each length is cut. */
   each: Exact;
   /** `lengthwise`: the roll's length runs along the piece's length; `crosswise`: across it. */
   direction: 'lengthwise' | 'crosswise';
@@ -16,7 +16,7 @@ interface Piece {
   length: Exact;
 }
 
-/** Both ways round on one roll; the second only where it saves some. */
+/** Both directions on one roll; the second only if it uses less. */
 const plansOn = (roll: Exact, { width, length }: Piece): RollPlan[] => {
   const plan = (across: Exact, each: Exact, direction: RollPlan['direction']): RollPlan => {
     const lengths = wholeUp(across.div(roll));
@@ -29,8 +29,8 @@ const plansOn = (roll: Exact, { width, length }: Piece): RollPlan[] => {
 };
 
 /**
- * Ways to cut a piece from rolls of these widths, best first: the fewest lengths, then the least area. Not more than two
- * lengths, unless no roll does with two.
+ * Ways to cut a piece from rolls of these widths, best first: the fewest lengths, then the least area. Ways with more than two
+ * lengths are left out, unless no roll is wide enough for two.
  */
 export const rollPlans = (rolls: Exact[], piece: Piece): RollPlan[] => {
   const all = rolls.flatMap((roll) => plansOn(roll, piece));

@@ -37,7 +37,7 @@ export type Bed = keyof typeof SIZES;
 
 export const BED_SIZES: Record<Bed, Mattress> = SIZES;
 
-/** What the quilt is for: no bed, or one that is sold where people measure in these units. Written out, so that a bundler can leave it out where nobody asks for it. */
+/** No bed, or one of those that shops sell where people measure in these units. */
 export const BEDS: Record<Units, readonly ['none', ...Bed[]]> = {
   in: ['none', 'crib', 'twin', 'twin-long', 'full', 'queen', 'king', 'california-king'],
   cm: [

@@ -2,7 +2,7 @@ import type { CommonSayings } from '../ledger/sayings.js';
 import type { Hint, Vocabulary } from './teller.js';
 import type { Sentences } from './vocabulary.js';
 
-/** Inputs and rows that several calculators have, and that are called the same in most of them. */
+/** Inputs and rows that several calculators have, with the same name in most of them. */
 export type CommonLabel =
   | 'width'
   | 'length'
@@ -35,7 +35,7 @@ export interface CommonWords {
   sentences: Sentences<CommonSayings>;
 }
 
-/** What a calculator's own words have of all these. */
+/** The words that a calculator has itself. */
 export interface OwnWords {
   title: string;
   labels: Record<string, string>;
@@ -47,8 +47,8 @@ export interface OwnWords {
   sentences: object;
 }
 
-/** A calculator's own words over those that all share; in a page, with the face's. */
-export const together = (common: CommonWords, own: OwnWords, face: object = {}): Vocabulary => ({
+/** Puts a calculator's own words over the shared ones. In a page the words of the face are added. */
+export const vocabularyOf = (common: CommonWords, own: OwnWords, face: object = {}): Vocabulary => ({
   lang: common.lang,
   title: own.title,
   labels: { ...common.labels, ...own.labels },

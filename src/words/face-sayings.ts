@@ -7,7 +7,7 @@ export interface FaceSayings extends FlowSayings {
   // The answer.
   buyLead: undefined;
   byItselfLead: undefined;
-  /** These inputs have something to mend; an earlier answer stands, or none. */
+  /** These inputs are wrong or missing. There may be an earlier answer. */
   notReckonedYet: { inputs: string[]; hasAnswer: boolean };
   /** The answer as it is announced. */
   announced: { lead: string; large: string; cost: string };

@@ -3,13 +3,13 @@ import type { Operation, Quantity } from '../ledger/quantity.js';
 /** The operations that round. */
 export type Rounding = 'up' | 'step' | 'mark' | 'coin';
 
-/** How numbers are written, and what is said of rounding. */
+/** How to write numbers and rounding. */
 export interface Numerals {
   n(value: Quantity): string;
   rounded(how: Rounding, formula: string, step: Quantity): string;
 }
 
-/** How close an operation holds its parts together; what holds less stands in brackets inside it. */
+/** How strongly an operation binds. A weaker one inside it gets brackets. */
 const STRENGTH: Partial<Record<Operation, number>> = {
   up: 0,
   step: 0,

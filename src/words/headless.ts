@@ -1,15 +1,15 @@
 import type { CalculatorName } from '../calculators/calculator.js';
 import type { Fields } from '../ledger/field.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
-import { together, type OwnWords } from './common.js';
+import { vocabularyOf, type OwnWords } from './common.js';
 import { common } from './en/common.js';
 import { wordsIn } from './languages.js';
 import { Teller } from './teller.js';
 import { told, type Refused, type Result } from './told.js';
 
-/** What is told of a reckoning, in the language that was asked for. */
+/** Makes the teller that puts a result into words, in its language. */
 export const tellerOf = (name: CalculatorName, words: OwnWords) => {
-  const english = together(common, words);
+  const english = vocabularyOf(common, words);
   return ({ lang, style }: Pick<Reckoning, 'lang' | 'style'>): Teller =>
     new Teller(wordsIn(lang, name, english), style, lang);
 };

@@ -7,16 +7,16 @@ export interface Place {
   /** `B7`. */
   address: string;
   label: string;
-  /** Inches in one of what it counts: what is bought stands there in the shop's unit. */
+  /** Inches in one of its unit: an amount to buy is in the shop's unit. */
   per?: Exact | undefined;
 }
 
-/** Where the rows of a sheet stand, by id and entry. */
+/** The places of the rows, by id and entry. */
 export type Places = Map<string, Place>;
 
 export const placeKey = (id: string, entry = 0): string => `${id}/${entry}`;
 
-/** Part of a formula, and how close it holds together: 1 a sum, 2 a product, 3 what needs no brackets. */
+/** A part of a formula, and how strongly it binds: 1 for a sum, 2 for a product, 3 if it needs no brackets. */
 interface Part {
   text: string;
   strength: 1 | 2 | 3;
@@ -28,16 +28,16 @@ const sum = (text: string): Part => ({ text, strength: 1 });
 
 const side = ({ text, strength }: Part, least: number): string => (strength < least ? `(${text})` : text);
 
-/** Floating point ends: 12 steps stay 12, where division gives 12.000000000000002, and half a coin is half of one. */
+/** A small amount that makes up for floating point: 12.000000000000002 steps still count as 12, and half a coin as half. */
 const PLACES = 9;
 
-/** Decimals of a plain number, at most: what has more, or no end, is written as a fraction. */
+/** The most decimals of a plain number. A number with more of them is written as a fraction. */
 const SHORT = 10n ** 12n;
 
-/** What nobody can cut, of a mark: see `toMark`. In inches. */
+/** A difference that nobody can cut, in inches: see `toMark`. */
 const CUTTABLE = { s: 1n, n: 1n, d: 128n };
 
-/** A number as it stands in a formula. */
+/** A number for a formula. */
 const literal = ({ s, n, d }: Pick<Exact, 's' | 'n' | 'd'>): Part => {
   const number = `${Number(n) / Number(d)}`;
   const isPlain = SHORT % d === 0n && !number.includes('e');
@@ -46,9 +46,9 @@ const literal = ({ s, n, d }: Pick<Exact, 's' | 'n' | 'd'>): Part => {
   return isPlain ? atom(text) : product(text);
 };
 
-/** How a quantity is reckoned in a spreadsheet, from the cells of a sheet whose lengths are in such units. */
+/** Writes a quantity as a spreadsheet formula over the cells of a sheet, with lengths in these units. */
 export class Formulas {
-  /** The cells that some formula goes by. */
+  /** The cells that some formula uses. */
   readonly used = new Set<string>();
   #refers = false;
 
@@ -57,7 +57,7 @@ export class Formulas {
     readonly units: Units,
   ) {}
 
-  /** A formula, without its equals sign; undefined where it goes by no cell, and is but a number. */
+  /** A formula without its equals sign. Undefined if it uses no cell, so that it is only a number. */
   of(quantity: Quantity, per?: Exact): string | undefined {
     this.#refers = false;
     const part = this.#part(quantity);
@@ -67,12 +67,12 @@ export class Formulas {
     return this.#refers ? text : undefined;
   }
 
-  /** Whether one is not below the other. */
+  /** Checks that one is at least the other. */
   reaches(reach: Quantity, need: Quantity): string {
     return `ROUND(${this.#part(reach).text}-${side(this.#part(need), 2)},6)>=0`;
   }
 
-  /** So many inches in the sheet's units. */
+  /** Inches as a number in the sheet's units. */
   #length({ s, n, d }: Pick<Exact, 's' | 'n' | 'd'>): Part {
     const unit = INCHES[this.units];
     const [top, bottom] = [n * unit.d, d * unit.n];

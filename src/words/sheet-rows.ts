@@ -11,10 +11,10 @@ import { saying } from './sheet-words.js';
 import { sayInSpreadsheet } from './spreadsheet-sayings.js';
 import { equals, type Teller } from './teller.js';
 
-// What writes spreadsheets is loaded late, in some builds as a file of its own, whose classes are not those that the values
-// are of: it asks what a value has, and never which class it is of.
+// This code is loaded late. In some builds it is a file of its own, with its own copies of the classes. So it never asks for the
+// class of a value, only for what the value has.
 
-/** A cell: words, a number, or a formula with what it comes to now. */
+/** A cell: words, a number, or a formula with its value now. */
 export type SheetCell =
   string | undefined | { value: number | string; formula?: string | undefined; format?: string | undefined };
 
@@ -23,15 +23,15 @@ export interface SheetRow {
   id: string;
   entry: number;
   label: string;
-  /** Whether it was given. */
+  /** Whether it is an input. */
   isGiven: boolean;
-  /** Inches in one of what is bought. */
+  /** Inches in one unit of what is bought. */
   per?: Exact | undefined;
-  /** Written once it is known where every row stands. */
+  /** Written at the end, when the place of every row is known. */
   cells: () => SheetCell[];
 }
 
-/** Floating point holds so many digits. */
+/** The number of digits that floating point holds. */
 const DIGITS = 15;
 const numberOf = (value: Exact): number => Number(value.valueOf().toPrecision(DIGITS));
 
@@ -45,7 +45,7 @@ const moneyFormat = (decimals: number): string => (decimals ? `0.${'0'.repeat(de
 /** Puts the rows of a reckoning into cells. */
 export class SheetRows {
   readonly formulas: Formulas;
-  /** Formulas in words, which hold whatever is changed: `[Quilt width] + 2 × [Overage]`. */
+  /** Formulas in words, which stay true after a change: `[Quilt width] + 2 × [Overage]`. */
   readonly #inWords: Numerals;
 
   constructor(
@@ -60,7 +60,7 @@ export class SheetRows {
     return row.role === 'given' ? this.#given(row, fields) : [this.#reckoned(row)];
   }
 
-  /** The rows of an input: one for each entry of a list, so that formulas can go by each; none where nothing was given. */
+  /** The rows of an input: one for each entry of a list, so that formulas can use each. None if nobody gave it. */
   #given({ id, value, written }: GivenRow, fields: Fields): SheetRow[] {
     const { t } = this;
     const field = fields[id];
@@ -130,11 +130,11 @@ export class SheetRows {
       const format = moneyFormat(value.decimals);
       return [{ value: numberOf(value.value), formula, format }, value.currency ?? ''];
     }
-    // Of words with a number in them, that: formulas go by it.
+    // If words have a number in them, the cell holds that number: formulas use it.
     return [other ? { value: numberOf(other.value), formula } : t.say(value), ''];
   }
 
-  /** How it was got: of a formula in words, and as it was on the page; of what was found why. */
+  /** How it was got: a formula in words and the working of the page, or the reason if it was found by a search. */
   #howCells(row: ReckonedRow): SheetCell[] {
     const { t } = this;
     const { value, how, reckoned } = row;
@@ -146,7 +146,7 @@ export class SheetRows {
     return [this.#checked(how, isNumber ? `${t.say(value)}: ${onPage}` : onPage)];
   }
 
-  /** Why a number was found, until what is changed makes it too little. */
+  /** Why this number was found. After a change that makes it too small, the cell says so. */
   #checked(how: Quantity | Message, reason: string): SheetCell {
     const checks = checksIn(how).map(({ reach, need }) => this.formulas.reaches(reach, need));
     if (!checks.length) return reason;
@@ -179,7 +179,7 @@ const numeralsOf = (places: Places, t: Teller): Numerals => {
 const isQuantity = (value: unknown): value is Quantity =>
   typeof value === 'object' && !!value && 'operation' in value;
 
-/** Every check in a reason: that this much reaches that far. What is meant to be short of it is none. */
+/** Every check in a reason: a reach that is at least the need. If a strip makes up the rest, there is no check. */
 const checksIn = (value: unknown): { reach: Quantity; need: Quantity }[] => {
   if (Array.isArray(value)) return value.flatMap(checksIn);
   if (typeof value !== 'object' || !value || !('code' in value && 'values' in value)) return [];
@@ -189,7 +189,7 @@ const checksIn = (value: unknown): { reach: Quantity; need: Quantity }[] => {
   return Object.values(values).flatMap(checksIn);
 };
 
-/** A spreadsheet program takes no longer text in a formula. */
+/** Spreadsheet programs allow no longer text in a formula. */
 const LONGEST_TEXT = 250;
 
 const inFormula = (text: string): string =>

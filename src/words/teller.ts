@@ -17,7 +17,7 @@ export type Hint = string | Record<Units, string>;
 
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
-  /** The language that they are in. */
+  /** Their language. */
   lang: string;
   title: string;
   labels: Record<string, string>;
@@ -27,11 +27,11 @@ export interface Vocabulary {
   entries: Record<string, (number: number) => string>;
   entryNames: Record<string, (number: number) => string>;
   sentences: Record<string, string | ((values: never, t: Teller) => string)>;
-  /** The words of the calculators that a worksheet's parts are, by their names: it says what they say. */
+  /** The words of the calculators in a worksheet, by name. The worksheet needs them to say what its parts say. */
   others?: Record<string, Vocabulary>;
 }
 
-/** A word in its plural forms, as `Intl.PluralRules` names them; `other` holds for those that are not given. */
+/** A word in its plural forms, as `Intl.PluralRules` names them. `other` counts for forms that are missing. */
 export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & { other: string };
 
 const exactOf = (value: Exact | Quantity): Exact => (isExact(value) ? value : value.value);
@@ -44,7 +44,7 @@ const rulesOf = (lang: string): Intl.PluralRules => {
   return found;
 };
 
-/** A metre's end that is shown: less than a cut can be. */
+/** Metres are shown to this part of a metre, which is less than anybody can cut. */
 const FINEST_METRE = exact(1, 10_000);
 
 /** Makes sentences of messages, in one language, with lengths in the reader's units. */
@@ -56,7 +56,7 @@ export class Teller {
     readonly lang: string,
   ) {}
 
-  /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+  /** The usual length, or an example, in the reader's units: `40 in`, `105 cm`. */
   usual(texts: Record<Units, string>): string {
     return length(ownLength(texts[this.style.units]), this.style);
   }
@@ -67,7 +67,7 @@ export class Teller {
     return typeof hint === 'string' ? hint : hint[this.style.units];
   }
 
-  /** A length as a bare number in the reader's units; any other quantity as it is written. */
+  /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
   n(value: Exact | Quantity): string {
     if (isExact(value)) return number(value, this.style);
     const { kind } = value;
@@ -76,7 +76,7 @@ export class Teller {
     return kind === 'money' ? this.amount(value.value, undefined) : mixed(value.value);
   }
 
-  /** A length with its unit; any other quantity as it is written. */
+  /** A length with its unit. Any other quantity as it is written. */
   l(value: Exact | Quantity): string {
     return isExact(value) || value.kind === 'length' ? length(exactOf(value), this.style) : this.n(value);
   }
@@ -91,7 +91,7 @@ export class Teller {
     return formulaOf(quantity, this);
   }
 
-  /** The same and what it comes to, where it is more than a number: `2 × 40 − 2 × 1/2 = 79`. */
+  /** The same with its value, unless the formula is only a number: `2 × 40 − 2 × 1/2 = 79`. */
   reckoned(quantity: Quantity): string {
     const number = this.n(quantity);
     const formula = this.formula(quantity);
@@ -122,22 +122,22 @@ export class Teller {
     return typeof what === 'string' ? (this.words.labels[what] ?? what) : this.say(what);
   }
 
-  /** What an entry of a list is called. */
+  /** The name of an entry of a list. */
   entry(of: string, number: number): string {
     return this.words.entries[of]?.(number) ?? this.label(of);
   }
 
-  /** The same in short, where it is to be taken away. */
+  /** The same in short, for the button that takes it away. */
   entryName(of: string, number: number): string {
     return this.words.entryNames[of]?.(number) ?? this.entry(of, number);
   }
 
-  /** Somebody's text inside a sentence. */
+  /** The text that somebody typed, in a sentence. */
   quote(text: string): string {
     return this.sentence('quoted', { text: text.replace(/^(.{24}).+/su, '$1…') });
   }
 
-  /** So many of something, in its plural form: `2 joins`. */
+  /** A number of things, in the right plural form: `2 joins`. */
   many(count: number, forms: Forms): string {
     return `${count} ${this.form(count, forms)}`;
   }
@@ -152,7 +152,7 @@ export class Teller {
     return words ? new Teller(words, this.style, this.lang) : this;
   }
 
-  /** What an amount is counted in, without the number: `yd`, `fat quarters`. */
+  /** The unit of an amount, without the number: `yd`, `fat quarters`. */
   unitOf({ called, unit }: Purchase): string {
     return called ? new UnitTeller(this.words, this.style, this.lang).say(called) : unit;
   }
@@ -162,7 +162,7 @@ export class Teller {
     return called ? this.say(called) : `${this.shopAmount(amount, unit, this.style.comma)} ${unit}`;
   }
 
-  /** An amount in the shop's unit. Metres are rounded up where they have no end: less than the need is never written. */
+  /** An amount in the shop's unit. Metres with endless decimals are rounded up, so that the text never says less than the need. */
   shopAmount(amount: Exact, unit: string, comma = false): string {
     return unit === 'm' ? decimal(upTo(amount, FINEST_METRE), 4, comma) : mixed(amount);
   }
@@ -174,7 +174,7 @@ export class Teller {
   private amount(value: Exact, currency: string | undefined): string {
     try {
       return numbersIn(this.lang, {
-        // A price of less than a coin is shown as it is reckoned with.
+        // A price with parts of a coin shows all its decimals.
         maximumFractionDigits: 6,
         ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
       }).format(value.valueOf());
@@ -202,18 +202,18 @@ export class Teller {
     return isExact(caption) ? this.l(caption) : this.say(caption);
   }
 
-  /** What stands in an input's row, in a sentence. */
+  /** The text of an input, in a sentence. */
   stated({ text }: Stated): string {
     return text;
   }
 
-  /** A length as its reader would type it again. */
+  /** A length as the reader would type it. */
   typed(value: Exact): string {
     return asTyped(value, this.style);
   }
 }
 
-/** Says what is counted without its number. */
+/** A name without its number: `fat quarters`. */
 class UnitTeller extends Teller {
   override many(count: number, forms: Forms): string {
     return this.form(count, forms);
@@ -228,6 +228,6 @@ class UnitTeller extends Teller {
   }
 }
 
-/** `58 + 2 × 4 = 66 in`; what is not exact says so itself. */
+/** `58 + 2 × 4 = 66 in`. A rounded value has its own sign in place of the equals sign. */
 export const equals = (formula: string, value: string): string =>
   value.startsWith('≈') ? `${formula} ≈ ${value.slice(1)}` : `${formula} = ${value}`;

@@ -15,17 +15,17 @@ export interface WorkingRow {
   label: string;
   /** As shown: `66 in`. */
   value: string;
-  /** The exact inches, where the value is a length: `"66"`. */
+  /** The exact inches, if the value is a length: `"66"`. */
   inches?: string | undefined;
   /** How it was got, with the numbers filled in: `58 + 2 × 4 = 66 in`. */
   how: string;
   /** The ids of the rows it was reckoned from. */
   from: string[];
-  /** `given` is an input; a `measurable` row may be typed over, and is then `measured`. */
+  /** `given`: an input. `measurable`: the reader may type over it. `measured`: the reader did. */
   role: 'given' | 'reckoned' | 'measurable' | 'measured';
-  /** For a measured row: what was reckoned there. */
+  /** For a measured row: the reckoned value. */
   reckoned?: string | undefined;
-  /** A refinement, folded away at first. */
+  /** One of the further settings, folded away at first. */
   more?: true | undefined;
 }
 
@@ -59,7 +59,7 @@ export interface WrittenCut {
   text: string;
 }
 
-/** A value as it is written in a result: plain JSON, lengths as exact inches, and what is said as sentences. */
+/** A value in a result: plain JSON, with lengths as exact inches and messages as sentences. */
 export type Written<T> = T extends Exact | Message | Quantity
   ? string
   : T extends Purchase
@@ -77,7 +77,7 @@ export type Written<T> = T extends Exact | Message | Quantity
 /** What a calculator gives: its answer, and how it was got. */
 export type Result<Own extends object> = Written<Own> & {
   errors?: undefined;
-  /** What it costs, where a price was given. */
+  /** What it costs, if there is a price. */
   cost?: WrittenMoney | undefined;
   /** Things the reader should know about this answer. */
   notes: string[];
@@ -86,7 +86,7 @@ export type Result<Own extends object> = Written<Own> & {
 
 /** An input that could not be used, and a sentence about it. */
 export interface Problem {
-  /** The input's key in camelCase, or the id of a typed-over row. */
+  /** The key of the input in camelCase, or the id of a row that the reader typed over. */
   input: string;
   message: string;
 }
@@ -99,7 +99,7 @@ export interface Refused {
   buy?: undefined;
 }
 
-/** Plain data: every exact number as a mixed number, every message as its sentence, nothing undefined, and nothing `used`. */
+/** Makes plain data: every exact number is a mixed number, every message a sentence. Undefined values and `used` are left out. */
 const written = (value: unknown, t: Teller): unknown => {
   if (typeof value !== 'object' || !value) return value;
   if (isExact(value)) return mixed(value);
@@ -163,7 +163,7 @@ const reckonedRow = (row: ReckonedRow, t: Teller): WorkingRow => {
 export const toldRow = (row: Row, fields: Fields, t: Teller): WorkingRow =>
   row.role === 'given' ? givenRow(row, fields[row.id], t) : reckonedRow(row, t);
 
-/** Properties that are made when they are first read: whoever asks for the amount alone pays for no sentence. */
+/** Properties that are made when somebody first reads them. So reading only the amount makes no sentences. */
 const late = <T extends object>(makers: { [K in keyof T]: () => T[K] }): T => {
   const made = {};
   for (const key of Object.keys(makers) as (keyof T)[])
@@ -179,7 +179,7 @@ const late = <T extends object>(makers: { [K in keyof T]: () => T[K] }): T => {
   return made as T;
 };
 
-/** A reckoning in words: its result as plain data, each part made when it is first read. */
+/** The result as plain data in words. Each part is made when somebody first reads it. */
 export const told = <Own extends object>(
   { issues, own, rows, notes, cost }: Reckoning<Own>,
   fields: Fields,

@@ -8,7 +8,7 @@ import type { Group } from './parts.js';
 import { say } from './sayings.js';
 import type { WorksheetLedger } from './shape.js';
 
-/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
+/** How many bolts the kits take, with the row. If a bolt is shorter than the length for one kit: undefined, with a note. */
 export const boltsFor = (
   ledger: WorksheetLedger,
   kits: number,
@@ -22,7 +22,7 @@ export const boltsFor = (
     noteTooLong(ledger, cloth, tooLong.buy, parts, fitting);
     return undefined;
   }
-  // Bolts hold both lengths of a kit, or those of one kind each: whichever takes fewer.
+  // A bolt holds both lengths of a kit, or only lengths of one kind. The way with fewer bolts counts.
   const each = fitting(buy);
   const both = each ? Math.ceil(kits / each) : Infinity;
   const kinds = lengths.map(({ buy }) => ({ each: fitting(buy), buy }));
@@ -39,7 +39,7 @@ export const boltsFor = (
   return row(both, how);
 };
 
-/** Says that a bolt is too short, and which lengths it holds, where each part is cut from one of its own. */
+/** Says that a bolt is too short. If each part could have its own length, says which lengths those are. */
 const noteTooLong = (
   ledger: WorksheetLedger,
   cloth: Message,

@@ -16,7 +16,7 @@ export interface FabricOnPage extends WorkbookFabric {
   swatch?: string | undefined;
 }
 
-/** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+/** A length that flows to parts, which may have other units. A text that cannot be read flows too: the part then says what is wrong. */
 export const flowing = (raw: unknown, style: Style): { value: unknown; inches?: Exact } =>
   isBlank(raw)
     ? { value: undefined }
@@ -28,28 +28,28 @@ export const flowing = (raw: unknown, style: Style): { value: unknown; inches?: 
         () => ({ value: raw }),
       );
 
-/** How wide a fabric is, and where that was said. */
+/** How wide a fabric is, and who said so. */
 interface Width {
-  /** As it flows; undefined where nobody said it. */
+  /** The value that flows, or undefined if nobody gave one. */
   width: unknown;
   inches: Exact;
   from: Message;
 }
 
-/** The width of the cloth that flows to a part: that of its first fabric, and of each where they differ. */
+/** The width that flows to a part: that of its first fabric, and those of all if they differ. */
 export interface FlowingWidths {
   fabricWidth: unknown;
   fabricWidths?: unknown[];
   from: Message;
 }
 
-/** The fabrics declared in a worksheet, by letter; of two with one letter the first. */
+/** The fabrics of a worksheet, by letter. If two have the same letter, the first one counts. */
 export class Fabrics {
   readonly #byLetter = new Map<string, FabricOnPage>();
 
   constructor(
     readonly declared: FabricOnPage[],
-    /** Of those that do not say their own width. */
+    /** The width of fabrics that do not say their own. */
     readonly width: unknown,
     readonly style: Style,
   ) {
@@ -59,13 +59,13 @@ export class Fabrics {
     }
   }
 
-  /** Empty for one without a name; undefined where no such letter is declared. */
+  /** Empty if the fabric has no name. Undefined if no fabric has this letter. */
   nameOf(letter: string): string | undefined {
     const fabric = this.#byLetter.get(letter);
     return fabric && textOf(fabric.name);
   }
 
-  /** The letters that a part names, in order; one with a space in it, as it is declared, is taken whole: `A 1`. */
+  /** The letters that a part names, in order. A declared letter may have a space in it: `A 1`. */
   lettersIn(written: unknown): string[] {
     const letters: string[] = [];
     for (const piece of textOf(written).split(',')) {
@@ -79,7 +79,7 @@ export class Fabrics {
     return letters;
   }
 
-  /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
+  /** The width of a fabric, or that of the worksheet. An unreadable width counts as the narrowest, so that its part says what is wrong. */
   widthOf(letter: string): Width {
     const own = this.#byLetter.get(letter)?.fabricWidth;
     const isOwn = !isBlank(own);
@@ -91,7 +91,7 @@ export class Fabrics {
     };
   }
 
-  /** How wide the first of these is, and each of them where they differ; and where that was said. */
+  /** How wide the first of these is, how wide each is if they differ, and who said so. */
   widthsOf([first = '', ...others]: string[]): FlowingWidths {
     const { width: fabricWidth, inches, from } = this.widthOf(first);
     const wider = others.map((letter) => ({ letter, ...this.widthOf(letter) }));
@@ -128,7 +128,7 @@ export class Fabrics {
     return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
   }
 
-  /** What the author has to mend in them; a page can tell what is a colour. */
+  /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
   troubles(isColour: (swatch: string) => boolean): Message[] {
     return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
   }

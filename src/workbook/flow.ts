@@ -8,7 +8,7 @@ import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
 import { sayOfFlow } from './flow-sayings.js';
 
-/** Values a worksheet gives the calculators inside it, and where the sizes and the cloth’s width come from. */
+/** The values that a worksheet gives to a calculator inside it, and where they come from. */
 export interface Flow {
   values: Record<string, unknown>;
   from: Record<string, Message>;
@@ -17,17 +17,17 @@ export interface Flow {
 /** A part that sizes flow through. */
 export interface FlowingPart {
   calculator: Calculator;
-  /** The letters of its fabrics, as they are written on it. */
+  /** The letters of its fabrics, as the author wrote them. */
   fabric?: unknown;
-  /** What is written on it. */
+  /** The inputs that the author gave it. */
   input: Input;
-  /** Of a top: its blocks as its author wrote them and as they are now; undefined where they cannot be reckoned. */
+  /** For a top: its blocks as the author wrote them, and as they are now. Undefined if they are wrong. */
   blocks?: { written: Blocks | undefined; now: Blocks | undefined } | undefined;
   /** Whether it is a list of what to cut for the blocks. */
   isCutList?: boolean | undefined;
 }
 
-/** What the worksheet itself says, as it is written there. */
+/** The inputs of the worksheet itself, as the author wrote them. */
 export interface FlowSource {
   width?: unknown;
   length?: unknown;
@@ -45,11 +45,11 @@ interface QuiltSize {
   length?: unknown;
 }
 
-/** A part that makes the quilt from blocks comes first, then what makes it larger; the others take what comes of it. */
+/** The order: first the part that makes the quilt from blocks, then those that make it larger, then the others. */
 const place = ({ calculator }: FlowingPart): number =>
   calculator.finishes ? Number('width' in calculator.fields) : 2;
 
-/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+/** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
 const cautionOf = (
   { written, now }: NonNullable<FlowingPart['blocks']>,
   hasList: boolean,
@@ -60,7 +60,7 @@ const cautionOf = (
   return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
 };
 
-/** What flows to every part alike. */
+/** What flows to every part in the same way. */
 const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics) => {
   const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
   const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
@@ -69,8 +69,8 @@ const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics
 };
 
 /**
- * Lets sizes and settings flow once through the parts. One pass: nothing flows back. `give` hands a part what flows to it, and
- * gives back what it has reckoned of that.
+ * Lets sizes and settings flow through the parts, in one pass: nothing flows back. `give` gives a part its values, and returns what
+ * the part makes of them.
  */
 export const flow = <P extends FlowingPart>(
   source: FlowSource,
@@ -87,7 +87,7 @@ export const flow = <P extends FlowingPart>(
     const { calculator } = part;
     const letters = fabrics.lettersIn(part.fabric);
     const { fabricWidth, fabricWidths, from: clothFrom } = fabrics.widthsOf(letters);
-    // What is bought by the piece is bought by itself.
+    // Something that is bought by the piece is not added to other cloth.
     const shared = !calculator.byPiece?.(part.input);
     const cloth = { letters, fabricWidth, fabricWidths, shared };
     const values: Flow['values'] = { ...all.values, ...size, ...cloth, caution };
@@ -104,9 +104,9 @@ export const flow = <P extends FlowingPart>(
   return { size, caution };
 };
 
-/** Whether two values that flow are the same, however deep: exact numbers and messages too. */
+/** Whether two values that flow are equal, at any depth: exact numbers and messages too. */
 export const isSame = (a: unknown, b: unknown): boolean => {
-  // Most of what is compared is one and the same thing, such as a language's words.
+  // Most values are the same object, such as the words of a language. Then there is no need to look inside.
   if (Object.is(a, b)) return true;
   if (isExact(a) && isExact(b)) return a.equals(b);
   if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false;

@@ -21,9 +21,9 @@ export interface PartOnPage {
 
 /** One line of the cut list of all parts. */
 export interface PieceOfPart {
-  /** Of its fabric; empty where the part names none. */
+  /** The letter of its fabric, or empty if the part names none. */
   letter: string;
-  /** The fabric's name; what it is for, where it has no letter. */
+  /** The name of the fabric. If it has no letter: what it is for. */
   name: string | Message;
   title: Message;
   cut: Cut;
@@ -36,7 +36,7 @@ const whyNot = (part: PartOnPage): Message[] => {
   return issue ? [say('notYet', { title: titleOf(part), isPlanning: isPlanning(issue) })] : [];
 };
 
-/** That a name with a space was read as several letters, where one of them stands for no fabric: one may be meant. */
+/** Warns if a name with a space was read as several letters and one of them is no fabric: the author may mean one name. */
 const splitName = (part: PartOnPage, letters: string[], takes: PartTake[], fabrics: Fabrics): Message[] => {
   const written = letterOf(part.fabric);
   const isKnown = (letter: string): boolean =>
@@ -49,7 +49,7 @@ const splitName = (part: PartOnPage, letters: string[], takes: PartTake[], fabri
     : [say('readAsSeveral', { title: titleOf(part), written, letters })];
 };
 
-/** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
+/** What all parts take from which fabric, what they buy by the piece, and every piece to cut. */
 export const gather = (
   parts: PartOnPage[],
   fabrics: Fabrics,

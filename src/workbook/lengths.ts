@@ -12,13 +12,13 @@ export interface BoughtLength extends Length {
   buy: Purchase;
 }
 
-/** What is bought of one cloth, in how many lengths. */
+/** What to buy of one cloth, and in how many lengths. */
 export interface BoughtLengths {
   buy: Purchase;
   lengths: BoughtLength[];
 }
 
-/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
+/** The lengths to buy of one cloth, rounded up. Each warns if little is left over. */
 export const buyLengths = (ledger: WorksheetLedger, lengths: Length[], cloth: Message): BoughtLengths => {
   const { increment } = ledger.values;
   const isOne = lengths.length === 1;
@@ -36,7 +36,7 @@ export const buyLengths = (ledger: WorksheetLedger, lengths: Length[], cloth: Me
   return { buy, lengths: bought };
 };
 
-/** Says what each of two lengths is for, and what one length would be. */
+/** Says what each of the two lengths is for, and how long one length for all would be. */
 export const noteLengths = (
   ledger: WorksheetLedger,
   cloth: Message,

@@ -20,29 +20,29 @@ import { planTogether } from './together.js';
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
   line: ShoppingLine;
-  /** Its fabric in words: `Fabric A`, or the part where that names none. */
+  /** Its fabric in words: `Fabric A`, or the name of the part if that names no fabric. */
   called: Message;
-  /** Undefined where it has no price. */
+  /** Undefined if it has no price. */
   paid: Money | undefined;
   /** The same as a formula. */
   costs: Quantity | undefined;
-  /** The same for whole bolts, where kits are cut. */
+  /** The same for whole bolts, if the shop cuts kits. */
   boltCost: Money | undefined;
 }
 
-/** What the lines of one fabric have in common. */
+/** What all lines of one fabric share. */
 interface OfFabric {
   called: Message;
   name: string;
   price: Exact | undefined;
-  /** It is cut from cloth of several widths, each with a line of its own. */
+  /** It is cut from cloth of several widths. Each width has its own line. */
   several: boolean;
 }
 
 const calledOf = (letter: string, [first]: WorkbookPart[]): Message =>
   letter || !first ? say('fabricOf', { letter }) : first.title;
 
-/** Says so where others declare their fabric, and these parts do not. */
+/** Warns about parts that name no fabric, if other parts do. */
 const noteUndeclared = (
   ledger: WorksheetLedger,
   [first]: Declared[],
@@ -81,13 +81,13 @@ export const linesOf = (
   );
 };
 
-/** A part's own price, of a yard or a metre as the worksheet has it: its own step may be of the other. */
+/** The part's own price, as a price of the worksheet's unit. The part itself may be priced by the other one: yard or metre. */
 const ownPrice = (ledger: WorksheetLedger, { title, price, per }: WorkbookPart): Exact | undefined => {
   const own = priceOf(ledger, price, say('priceOfPart', { title }));
   return own && per ? own.div(toPriced(INCHES[per], ledger.values.increment)) : own;
 };
 
-/** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
+/** The width of the cloth, and whether the line has to say it: if it is not the usual one, or one of several. */
 const widthOf = (
   { values, style }: WorksheetLedger,
   parts: WorkbookPart[],
@@ -98,7 +98,7 @@ const widthOf = (
   return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 
-/** The rows of what a cloth's parts need and of what to buy. */
+/** The rows with the need of all parts and with the amount to buy. */
 const rowsOf = (
   ledger: WorksheetLedger,
   { key, parts }: Group,

@@ -6,7 +6,7 @@ import { readWritten, tried } from './prices.js';
 import { say } from './sayings.js';
 import { worksheetFields, type WorksheetLedger } from './shape.js';
 
-/** A fabric's letter, with one space wherever there are several. */
+/** The letter of a fabric, with single spaces in it. */
 export const letterOf = (written: unknown): string => textOf(written).replace(/\s+/g, ' ').trim();
 
 /** A fabric that parts may name. */
@@ -17,7 +17,7 @@ export interface Declared {
   price: unknown;
 }
 
-/** The fabrics that the page declares; of two with one letter the first. */
+/** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]): Declared[] => {
   const declared: Declared[] = [];
   for (const { name, price, fabricWidth, ...fabric } of fabrics) {
@@ -36,13 +36,13 @@ export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]):
 
 /** All that is cut from one fabric. */
 export interface Group {
-  /** Tells its rows from those of others. */
+  /** Part of its row ids, so that they differ from those of other fabrics. */
   key: string;
   letter: string;
   parts: WorkbookPart[];
 }
 
-/** The parts of each fabric; one that names none is a group of its own, since its cloth may be any. */
+/** The parts of each fabric. A part that names no fabric is its own group, since its cloth may be any. */
 export const groupsOf = (declared: Declared[], parts: WorkbookPart[]): Group[] => {
   const groups = new Map<string, Group>(
     declared.map(({ letter }) => [letter, { key: letter, letter, parts: [] }]),
@@ -57,7 +57,7 @@ export const groupsOf = (declared: Declared[], parts: WorkbookPart[]): Group[] =
   return [...groups.values()];
 };
 
-/** The widths that these are sold in, each once; 0 is a width that is not known. */
+/** The widths of these parts, as sold, each once. 0 means that the width is not known. */
 const widthsOf = (parts: WorkbookPart[]): Exact[] => {
   const widths: Exact[] = [];
   for (const { sold } of parts)
@@ -65,7 +65,7 @@ const widthsOf = (parts: WorkbookPart[]): Exact[] => {
   return widths;
 };
 
-/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+/** The parts that are cut from cloth of one width. Parts without a width go with the first width. */
 export const byWidth = (parts: WorkbookPart[]): WorkbookPart[][] => {
   const widths = widthsOf(parts);
   return widths.length < 2

@@ -22,13 +22,13 @@ export interface FabricInput {
   name?: string | undefined;
   /** Of one yard or metre. */
   price?: unknown;
-  /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+  /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
   fabricWidth?: unknown;
 }
 
 /**
- * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
- * the worksheet's `units` are.
+ * What one part of the quilt takes from one fabric. Its lengths come from the result of a calculator, so they are exact inches. The
+ * worksheet's `units` do not matter.
  */
 export interface PartInput {
   /** `Binding`, `Borders` … */
@@ -39,9 +39,9 @@ export interface PartInput {
   need: string;
   /** The cloth's usable width it was reckoned with, exact inches. */
   width?: string;
-  /** The same as sold, where a wash leaves less of it. Default `width`. */
+  /** The width as sold, if a wash leaves less of it. Default `width`. */
   sold?: string;
-  /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
+  /** The pieces, for planning several parts together. Absent if the part has to be cut on its own. */
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
   /** Inches bought for one inch of washed cloth. Default 1. */
   washed?: string;
@@ -54,7 +54,7 @@ export interface PartInput {
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {
   title: string;
-  /** The letter of the fabric it is of, where it is cloth. */
+  /** The letter of its fabric, if it is cloth. */
   fabric?: string | undefined;
   /** What to buy: `5 fat quarters`. */
   text: string;
@@ -75,7 +75,7 @@ export type WorksheetInput = Input<typeof worksheetFields> & {
   named?: string[];
 };
 
-/** An entry of a list as a page wrote it: whatever is in it. */
+/** An entry of a list as a page wrote it. It may hold anything. */
 type AsWritten<T> = { [K in keyof T]?: unknown };
 
 /** The entries of a list, as far as a page wrote one. */
@@ -89,7 +89,7 @@ const readAmount = (written: unknown): Exact => {
   return value.lt(0) ? refuse(say('negativeCloth')) : value;
 };
 
-/** A person's text as one and the same message wherever it stands. */
+/** Somebody's text as a message. The same text always gives the same message object. */
 type Words = (text: string) => Message;
 const wordsOnce = (): Words => {
   const known = new Map<string, Message>();
@@ -151,7 +151,7 @@ const readInput = (ledger: WorksheetLedger, input: WorksheetInput): WorkbookInpu
   const fabrics = entries(input.fabrics).map(({ letter, ...fabric }) => ({ letter, ...fabric }));
   const parts = entries(input.parts);
   const items = entries(input.items).map(readItem);
-  // A price that names the currency holds, even where a part cannot be read.
+  // A price that names the currency counts, even if the part cannot be read.
   adoptCurrency(ledger, { fabrics, parts: parts.map(({ price }) => ({ price: { written: price } })), items });
   return {
     fabrics,

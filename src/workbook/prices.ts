@@ -27,7 +27,7 @@ export const readWritten = <T>(
 
 const money = moneyField();
 
-/** The currency of a price that a calculator has read; none where its author wrote what is no currency. */
+/** The currency of a price that a calculator has read. None if the author wrote something that is not a currency. */
 const currencyOf = ({ currency }: Money): string | undefined =>
   currency && isCurrency(currency) ? currency.toUpperCase() : undefined;
 
@@ -42,7 +42,7 @@ const readPrice = (ledger: WorksheetLedger, price: Price): Exact | undefined => 
   return here && own && own !== here ? refuse(say('pricedInOther', { price, here })) : price.value;
 };
 
-/** The price of this, where one was given that can be read. */
+/** The price, if there is one and it can be read. */
 export const priceOf = (
   ledger: WorksheetLedger,
   price: Price | undefined,
@@ -56,7 +56,7 @@ interface Priced {
   items: Pick<WorkbookItem, 'cost'>[];
 }
 
-/** Lets a currency that any price names hold for all, where none is given. */
+/** If no currency is given, takes the one that any price names, for all of them. */
 export const adoptCurrency = (ledger: WorksheetLedger, { fabrics, parts, items }: Priced): void => {
   for (const { price } of fabrics) ledger.adopt(price);
   for (const price of [...parts.map((part) => part.price), ...items.map(({ cost }) => cost)])

@@ -3,7 +3,7 @@ import type { Quantity, Stated } from '../ledger/quantity.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 
-/** A part and the cloth it takes; several parts where they are cut from one length. */
+/** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
   need: Quantity;
   titles: Message[];
@@ -19,13 +19,13 @@ interface LineSayings {
   somePart: undefined;
   something: undefined;
   fabricOf: { letter: string };
-  /** A cloth of the list, with its width where that has to be said. */
+  /** A cloth of the list, with its width if the line has to say it. */
   clothOf: { what: Message; width: Exact | undefined };
   /** The same with the fabric's name. */
   clothNamed: { cloth: Message; name: string };
   /** A length of that cloth for some of its parts. */
   lengthFor: { cloth: Message; titles: Message[] };
-  /** What to buy, with its width where that has to be said. */
+  /** What to buy, with its width if the line has to say it. */
   toBuy: { buy: Purchase; width: Exact | undefined };
   /** Several lengths to buy. */
   allOf: { buys: Purchase[] };
@@ -34,7 +34,7 @@ interface LineSayings {
   needOfParts: { parts: NeedOf[]; added: Exact; together: { need: Exact; isEnough: boolean } | undefined };
   upToSteps: { lengths: NeedOf[]; step: Stated; spare: Exact };
   boltsRow: { kits: number };
-  /** How many lengths a bolt gives; one of each kind where a kit buys two. */
+  /** How many lengths a bolt gives. There are two kinds if a kit buys two lengths. */
   boltsOfOneKind: { kinds: { each: number; buy: Purchase }[]; bolt: Stated };
   boltsOfBoth: { each: number; buy: Purchase; bolt: Stated };
   boltsOfLengths: { each: number; buy: Purchase; bolt: Stated };
@@ -43,7 +43,7 @@ interface LineSayings {
   severalWidths: { what: Message; widths: number; narrowest: Exact };
   twoLengths: { cloth: Message; lengths: { buy: Purchase; titles: Message[] }[]; one: Purchase };
   planningTogether: { cloth: Message };
-  /** `apart` are lengths of their own for the parts, where a bolt holds each. */
+  /** `apart` has a length for each part, if a bolt holds each of them. */
   longerThanBolt: {
     cloth: Message;
     buy: Purchase;
@@ -114,7 +114,7 @@ interface ListSayings {
   unitOf: { buy: Purchase };
   cutSize: { width: Exact; length: Exact };
   stripsTogether: undefined;
-  /** In large type, and what stands before it. */
+  /** The large type, and the words before it. */
   leadForKits: { kits: number; soFar: boolean };
   leadTotal: { isKit: boolean; soFar: boolean };
   leadBuy: { soFar: boolean };

@@ -24,7 +24,7 @@ export interface ListLine {
   width?: Exact | undefined;
 }
 
-/** The list's lines in the order of their letters; what has no letter comes last. */
+/** The lines of the list, sorted by letter. Those without a letter come last. */
 export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 'items'>): ListLine[] =>
   [
     ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }): ListLine => {
@@ -49,7 +49,7 @@ export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 
     }),
   ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 
-/** What all the kits take: whole bolts, or so many times what one kit takes. */
+/** What all the kits take: whole bolts, or a multiple of one kit. */
 const forKits = ({ bolts, buy, text }: ListLine, kits: number): Message | Purchase =>
   bolts
     ? say('bolts', { count: bolts })
@@ -57,7 +57,7 @@ const forKits = ({ bolts, buy, text }: ListLine, kits: number): Message | Purcha
 
 const totalLine = ({ soFar }: WorksheetAnswer): Message => say('totalLine', { soFar: !!soFar });
 
-/** How a fabric is named in the list: `A · Sand`. */
+/** The name of a fabric in the list: `A · Sand`. */
 export const namedOf = ({ letter, name }: { letter: string; name: string }): string =>
   [letter, name].filter(Boolean).join(' · ') || '–';
 
@@ -90,7 +90,7 @@ export const shopping = (answer: WorksheetAnswer): Listing => {
   };
 };
 
-/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+/** The fabric key: every fabric with a letter, and everything that is bought of it. */
 export const fabricKey = (
   answer: Pick<WorksheetAnswer, 'fabrics' | 'items'>,
 ): { letter: string; name: string; amounts: Message[] }[] => {
@@ -104,7 +104,7 @@ export const fabricKey = (
   return [...key.values()];
 };
 
-/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+/** What to show in large type: the total, or the number of things to buy. */
 export const headline = ({
   total,
   soFar = false,

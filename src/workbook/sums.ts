@@ -9,7 +9,7 @@ import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import type { ShoppingItem, Sums, WorksheetLedger } from './shape.js';
 
-/** Something bought by the piece, what it is called, and what is to pay for it; undefined where it has no price. */
+/** Something bought by the piece, its name, and what it costs (undefined without a price). */
 export interface CountedItem {
   item: ShoppingItem;
   called: Message;
@@ -40,7 +40,7 @@ export const countItems = (
 
 const allOf = (costs: (Money | undefined)[]): Money[] => costs.flatMap((cost) => cost ?? []);
 
-/** What everything comes to, with its rows and what has no price. */
+/** The total, with its rows and a list of what has no price. */
 export const totals = (
   ledger: WorksheetLedger,
   lines: CountedLine[],
@@ -69,7 +69,7 @@ export const totals = (
   return { ...sums, kits: { count: kits, each: total, cost: kitsCost(ledger, kits, lines, items, soFar) } };
 };
 
-/** What all kits cost in whole bolts, with its row; undefined where a bolt is too short for some cloth. */
+/** What all kits cost in whole bolts, with the row. Undefined if a bolt is too short for some cloth. */
 const kitsCost = (
   ledger: WorksheetLedger,
   kits: number,
@@ -77,7 +77,7 @@ const kitsCost = (
   items: CountedItem[],
   soFar: boolean,
 ): Money | undefined => {
-  // What a bolt is too short for has no number of bolts.
+  // If a bolt is too short for some cloth, that cloth has no number of bolts.
   if (!lines.every(({ line: { bolts, buy } }) => bolts ?? buy.inches.equals(0))) return undefined;
   const ofBolts = sum(allOf(lines.map(({ boltCost }) => boltCost)).map(({ value }) => value));
   const ofItems = sum(allOf(items.map(({ paid }) => paid)).map(({ value }) => value));

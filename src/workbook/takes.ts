@@ -14,13 +14,13 @@ export interface PartTake {
   title: Message;
   /** All that is cut from it. */
   cuts: Cut[];
-  /** Cloth; undefined where it takes none. */
+  /** The cloth, or undefined if it takes none. */
   part?: WorkbookPart | undefined;
-  /** Something bought by the piece in its place. */
+  /** Something bought by the piece, in place of cloth. */
   item?: WorkbookItem | undefined;
 }
 
-/** Makes a calculator's messages ones that the worksheet can say; the same one stays one and the same. */
+/** Wraps the messages of a calculator, so that the worksheet can say them. The same message always gives the same object. */
 const saidBy = (calculator: string): ((says: Message) => Message) => {
   const known = new Map<Message, Message>();
   return (says) => {
@@ -30,7 +30,7 @@ const saidBy = (calculator: string): ((says: Message) => Message) => {
   };
 };
 
-/** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
+/** What a calculator takes from the fabrics of these letters. Nothing while it has an error. */
 export const takesOf = <A extends Answer>(
   calculator: Calculator<A>,
   { own, price, cost }: Reckoning<A>,
@@ -52,10 +52,10 @@ export const takesOf = <A extends Answer>(
     width: take.width ?? used.cloth?.width.value ?? ZERO,
     sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
     washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
-    // Where nobody says what a wash leaves of the cloth, it is not planned with others: that could be short.
+    // If we do not know how much a wash leaves, we do not plan it with others: the cloth could be too short.
     pieces: used.cloth ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
     price,
-    // What is cut by inches is priced by the yard.
+    // Cloth that is cut by inches is priced by the yard.
     per: buy.unit === 'm' ? 'm' : 'yd',
   });
   return takes.map((take) => {

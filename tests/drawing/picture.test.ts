@@ -31,19 +31,19 @@ const cloth = (width: number, height: number): Picture => ({
 
 describe('how large a picture is', () => {
   // The sizes are our own choice; the geometry is that both sides have one scale.
-  test('one that is wide fills 260, with an edge of 6 on each side, and is to scale', () => {
+  test('a wide drawing fills 260, with an edge of 6 on each side, and is to scale', () => {
     const { sheet, paths } = drawn(cloth(124, 31));
     expect(sheet).toEqual([260, 62 + 12]);
     expect(paths).toEqual([[{ x: 6, y: 6, wide: 248, tall: 62 }]]);
   });
 
-  test('one that is tall ends at 330, so that it does not push what follows off the screen', () => {
+  test('a tall drawing is at most 330 high, so that the rest stays on the screen', () => {
     const { sheet, paths } = drawn(cloth(10, 100));
     expect(sheet[1]).toBe(330 + 12);
     expect(paths).toEqual([[expect.objectContaining({ wide: 33, tall: 330 })]]);
   });
 
-  test('one that is narrow stands in the middle of a sheet that holds a line of words', () => {
+  test('a narrow drawing is in the middle, in a box that holds a line of words', () => {
     const { sheet, paths } = drawn(cloth(1, 100));
     const [{ x, wide }] = paths[0] as [Outline];
     // Three fifths of 260.

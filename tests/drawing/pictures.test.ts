@@ -110,7 +110,7 @@ describe('a binding', () => {
   const quilt = { width: 40, length: 50 };
   const corners = ({ lines = [] }: Drawn): number[][] => lines.map(({ from, to }) => [...from, ...to]);
 
-  test('a join at 45° runs over the square where two strips overlap, a straight one across the strip', () => {
+  test('a join at 45° crosses the square where two strips overlap; a straight one crosses the strip', () => {
     // Geometry: strips of 2 1/2 in on 40 in cloth; a straight join takes a seam of 1/4 in from both, 1/2 in.
     const ends = [0, 2.5, 5, 7.5];
     expect(corners(pictureOf('binding', { ...quilt, join: 'diagonal' }))).toEqual(

@@ -117,7 +117,7 @@ describe('a drawing has no size below nothing, and nothing lies beside it', () =
 describe('borders that were measured', () => {
   const QUILT = { width: 58, length: 72, borders: '2, 5' };
 
-  test('too short for the borders before it, one leaves nothing of the top, and nothing below that', () => {
+  test('a measure that is too short for the borders before it leaves a top of size 0, not less', () => {
     const [picture] = drawn('borders', { ...QUILT, measured: { border2Ends: '4' } });
     isSound(picture!);
     expect(picture!.boxes.find(({ label }) => label === 'quilt top')).toMatchObject({ width: 0 });
@@ -135,7 +135,7 @@ describe('borders that were measured', () => {
 });
 
 describe('words stay clear of lines', () => {
-  test('in a back, those of a narrow strip stand within the quilt, one for each piece of the strip', () => {
+  test('in a back, the words of a narrow strip are inside the quilt, one for each piece of the strip', () => {
     // Geometry: two panels of 42 in reach 83 of 92 in; the strip of 74 in takes two pieces of 42 in.
     const [picture] = drawn('backing', { width: 66, length: 84, fabricWidth: 42, piecedStrip: true });
     expect(picture!.boxes.filter(({ label }) => label === 'strip')).toMatchObject([

@@ -176,7 +176,7 @@ for (const tag of TAGS) {
       isWell(sheet);
     });
 
-    it('in two rows at once is said in both, and mended one by one', async () => {
+    it('in two rows shows in both, and can be corrected one by one', async () => {
       const sheet = await mount(tag);
       const good = answered(sheet);
       await writeAndLeave(sheet, 'width', 'abc');

@@ -230,7 +230,7 @@ describe('A result that was wrong for a while', () => {
     for (const cell of offered.join().split(/[\t\n]/)) expect(cell).not.to.match(/^=/);
   });
 
-  it('stands in a form without sending it', async () => {
+  it('can be in a form without sending it', async () => {
     const form = await show<HTMLFormElement>(
       '<form><quilt-backing width="58" length="70"></quilt-backing></form>',
     );

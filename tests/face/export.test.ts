@@ -110,7 +110,7 @@ describe('Where the language writes a decimal comma', () => {
 });
 
 describe('Text for pasting', () => {
-  it('has tabs between cells and one line a row, whatever stands in the cells', () => {
+  it('has tabs between cells and one line for each row, with any text in the cells', () => {
     expect(
       tabbedOf([
         ['a\tb', 'c\nd'],

@@ -55,7 +55,7 @@ export const show = async <E extends HTMLElement = HTMLElement>(html: string): P
   return stage.firstElementChild as E;
 };
 
-/** Once every sheet in here, or this sheet, has drawn what it knows. */
+/** Waits until every element in here, or this element, has drawn itself. */
 export const settled = async (root: ParentNode): Promise<void> => {
   for (const found of [root, ...root.querySelectorAll('*')])
     if ('updateComplete' in found) while (!(await (found as Sheet).updateComplete));
@@ -87,7 +87,7 @@ export const all = <E extends Element = HTMLElement>(sheet: Sheet, selector: str
   ...sheet.shadowRoot!.querySelectorAll<E>(selector),
 ];
 
-/** The cell of a row: what is typed in or ticked there; also a <select>, which has a value too, or a reckoned value. */
+/** The cell of a row: an input, a box, a <select>, or a reckoned value. */
 export const cell = (sheet: Sheet, id: string): HTMLInputElement =>
   find<HTMLInputElement>(sheet, `[data-row="${id}"]`) ?? expect.fail(`${sheet.localName} has no cell ${id}`);
 export const row = (sheet: Sheet, id: string): HTMLTableRowElement => cell(sheet, id).closest('tr')!;
@@ -140,9 +140,9 @@ export const answered = <Own = unknown>(sheet: Sheet): Answer & Own => {
 export const refused = (sheet: Sheet): Refused =>
   sheet.result.errors ? sheet.result : expect.fail('There is no error.');
 
-// Doing what its reader does
+// What a reader does
 
-/** Replaces what stands in a cell, as typing or pasting does: the browser itself fires its events. */
+/** Replaces the text of a cell like typing or pasting: the browser itself fires the events. */
 export const write = async (sheet: Sheet, id: string, typed: string): Promise<void> => {
   const at = cell(sheet, id);
   at.focus();
@@ -204,7 +204,7 @@ export const unfold = async (sheet: Sheet): Promise<void> => {
   await settled(sheet);
 };
 
-/** Writes down the events that reach a target, with what the sheet's result was inside the handler. */
+/** Records the events that reach a target, with the result at that moment. */
 export const listen = (sheet: Sheet, target: EventTarget = sheet): string[] => {
   const heard: string[] = [];
   for (const type of ['input', 'change'])

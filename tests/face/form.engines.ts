@@ -227,7 +227,7 @@ for (const tag of TAGS)
       expect(form.checkValidity()).to.equal(true);
     });
 
-    it('is neither changed nor sent while it is disabled, by itself or by a fieldset', async () => {
+    it('cannot be changed and is not sent while it or its fieldset is disabled', async () => {
       const { form, sheet } = await formWith(tag);
       await unfold(sheet);
       const cells = all(sheet, '[part=cell]').length;
@@ -268,7 +268,7 @@ for (const tag of TAGS)
       await leave(sheet);
     });
 
-    it('a reset tells nobody, takes back what was typed over, and shows in the cell that is being typed in', async () => {
+    it('a reset fires nothing, removes measured values, and shows in the cell that the reader is in', async () => {
       const { form, sheet } = await formWith(tag);
       const { result } = sheet;
       const measurable = answered(sheet).working.find(({ role }) => role === 'measurable');
@@ -300,7 +300,7 @@ for (const tag of TAGS)
       expect(sheet.length).to.equal('72');
     });
 
-    it('takes back what was typed when the browser restores it, and is then reset to what it was', async () => {
+    it('gets the typed text back from the browser, and a reset then goes back to the start', async () => {
       const { form, sheet } = await formWith(tag);
       const { result } = sheet;
       let state: unknown;

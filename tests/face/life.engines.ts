@@ -85,7 +85,7 @@ for (const tag of inThisEngine(Object.keys(EVERY)))
       expect(flags.map(([key]) => own[key])).to.deep.equal(flags.map(() => false));
     });
 
-    it('takes properties that were set before it was defined, and hides none of its own behind them', async () => {
+    it('uses properties that were set before it was defined, and they hide none of its own', async () => {
       const names = [...(customElements.get(tag) as typeof LitElement).elementProperties.keys()] as string[];
       const given = Object.fromEntries(
         Object.entries(EVERY[tag]!).map(([name, value]) => [camel(name), value as unknown]),
@@ -183,7 +183,7 @@ for (const tag of inThisEngine(Object.keys(EVERY)))
       expect(sheet.result).not.to.deep.equal(result);
     });
 
-    it('cloned, starts from its attributes, as the author wrote them; the two go their own ways', async () => {
+    it('a clone starts from the attributes as the author wrote them, and the two are independent', async () => {
       const sheet = await mounted(tag);
       const fresh = answered(sheet);
       const id = openCell(sheet);
@@ -261,7 +261,7 @@ it('The language is found from inside a frame, through shadow roots of its own',
   expect(valueIn(sheet, 'needWidth')).to.equal('152,5 cm');
 });
 
-it('A language that changes shows at once: on the element, around it, around the shadow root it stands in', async () => {
+it('A changed language shows at once: on the element, around it, and around its shadow root', async () => {
   const outer = document.body.appendChild(document.createElement('div'));
   const inner = outer.attachShadow({ mode: 'closed' }).appendChild(document.createElement('section'));
   const sheet = await mount(
@@ -308,7 +308,7 @@ describe('A page that swaps its content', () => {
       ),
     );
 
-  it('without reloading, again and again, has the same answers each time, and nothing left over', async () => {
+  it('has the same answers each time, and nothing is left over', async () => {
     const page = (await show(`<div>${SHEETS}${WHOLE}</div>`)).parentElement!;
     const first = resultsOf(page);
     for (let turn = 0; turn < 5; turn++) {
@@ -425,7 +425,7 @@ describe('Inside a <dialog>', () => {
     expect(dialog.open).to.equal(false);
   });
 
-  it('keeps what was typed and not yet left when it closes, and shows it when it opens again', async () => {
+  it('keeps text in a cell that the reader has not left when it closes, and shows it when it opens again', async () => {
     const { dialog, sheet } = await opened();
     await write(sheet, 'width', '99');
     dialog.close();

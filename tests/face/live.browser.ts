@@ -42,7 +42,7 @@ for (const tag of TAGS)
       for (const cut of cuts) expect(text(find(sheet, '[part~=sheet]'))).to.include(cut.text);
     });
 
-    it('recalculates everything with each keystroke, as if it had been written so from the start', async () => {
+    it('recalculates everything with each keystroke, with the same result as if it had been written at the start', async () => {
       const sheet = await mount(tag);
       const before = words(sheet);
       await write(sheet, 'width', '8');
@@ -53,7 +53,7 @@ for (const tag of TAGS)
       expect(words(sheet)).to.equal(words(fresh)).and.not.equal(before);
     });
 
-    it('fires input and change as a native field does: they bubble, leave shadow roots, and find the new result', async () => {
+    it('fires input and change like a native field: they bubble, leave shadow roots, and the result is new already', async () => {
       const host = await show('<div></div>');
       const sheet = await mount(tag, {}, host.attachShadow({ mode: 'open' }));
       const heard = [listen(sheet), listen(sheet, host)];
@@ -67,7 +67,7 @@ for (const tag of TAGS)
       expect(heard).to.deep.equal([native, native]);
     });
 
-    it('fires change once where the sheet itself put the value in: a nudge, a fraction key, a value put back', async () => {
+    it('fires change once for a value that it put in itself: a nudge, a fraction key, a value put back', async () => {
       const sheet = await mount(tag);
       const heard = listen(sheet);
       const changes = (): string[] => heard.splice(0).filter((event) => event.startsWith('change'));

@@ -50,7 +50,7 @@ for (const tag of TAGS)
       expect(sheet.getBoundingClientRect().width, 'as wide as a reader needs').to.be.greaterThan(300);
     });
 
-    it('leaves what is the author’s: global attributes and what stands inside it', async () => {
+    it('changes nothing of the author’s: neither global attributes nor its content', async () => {
       const inside = '<p class="printed">Buy <b>4 yd</b></p><!-- as the pattern has it -->';
       const plain = await show<Sheet>(`<${tag}></${tag}>`);
       expect(plain.getAttributeNames()).to.deep.equal([]);
@@ -80,7 +80,7 @@ for (const tag of TAGS)
       expect([sheet.tabIndex, sheet.role ?? sheet.getAttribute('role')]).to.deep.equal([3, 'group']);
     });
 
-    it('writes its settings as attributes, and never what the reader writes: that is what a reset goes back to', async () => {
+    it('writes its settings as attributes, but not what the reader types, so that a reset can go back', async () => {
       const sheet = await mount(tag);
       put(sheet, {
         units: 'cm',
@@ -99,7 +99,7 @@ for (const tag of TAGS)
       expect(sheet.getAttributeNames()).to.have.members(Object.keys(GIVEN[tag]!));
     });
 
-    it('comes to the same whatever the order of its attributes and properties', async () => {
+    it('has the same answer for any order of attributes and properties', async () => {
       const values: [string, string][] = [
         ...(Object.entries(GIVEN[tag]!) as [string, string][]),
         ['shrinkage', '3'],
@@ -129,7 +129,7 @@ for (const tag of TAGS)
       expect(new Set(outcomes).size).to.equal(1);
     });
 
-    it('takes an empty attribute as none or says what is missing, and forgets one that is removed', async () => {
+    it('treats an empty attribute as none or says what is missing, and forgets a removed one', async () => {
       const optional = ['units', 'lock', 'fabric', 'price', 'currency', 'lang', 'name', 'shown'];
       for (const name of [...optional, 'increment', 'shrinkage', 'fabric-width', 'seam', 'width', 'foo']) {
         const plain = await mount(tag);
@@ -206,7 +206,7 @@ describe('The host of a sheet', () => {
   });
 });
 
-describe('A name in lock that is none', () => {
+describe('A name in lock that is not an input', () => {
   it('is said, with names that are', async () => {
     const sheet = await mount('quilt-backing', { lock: 'Width fabric' });
     expect(answer(sheet)).to.include('“fabric” in lock is not the name of an input here. Write it like');

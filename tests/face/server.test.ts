@@ -132,7 +132,7 @@ describe('what @lit-labs/ssr makes of an element', () => {
     expect(said).toContain('Parts cut together: strips, from the top of the cloth');
   }, 60_000);
 
-  it('tables go to their own cutting plans, whatever stands between', () => {
+  it('tables go to their own cutting plans, with any markup between', () => {
     const plan = (count: number): string =>
       `<quilt-cutting><table><tr><td>A</td><td>square</td><td>3 1/2</td><td>${count}</td></tr></table></quilt-cutting>`;
     const html = onServer(

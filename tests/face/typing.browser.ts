@@ -98,7 +98,7 @@ describe('What is announced', () => {
     expect(announced(sheet)).to.include(messageAt(sheet, 'width')).and.not.include('Buy');
   });
 
-  it('is seen by nobody, and what is copied is said there too', async () => {
+  it('is invisible, and also announces a copy', async () => {
     const sheet = await mount('quilt-backing');
     await write(sheet, 'width', '60');
     await until(() => announced(sheet) !== '');
@@ -367,7 +367,7 @@ describe('A border', () => {
     expect(messageAt(sheet, 'borders3')).to.include('Border 3, width is missing');
   });
 
-  it('can be typed half, and is asked for where there is none', async () => {
+  it('can be half typed, and is asked for if it is missing', async () => {
     const sheet = await mount('quilt-borders');
     await write(sheet, 'borders2', '5 1/');
     expect(messageAt(sheet, 'borders2')).to.equal('');

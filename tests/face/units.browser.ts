@@ -25,7 +25,7 @@ const inches = (sheet: Sheet, id: string): string | undefined =>
 
 for (const tag of TAGS)
   describe(`${tag}, shown in other units`, () => {
-    it('is the same quilt, whatever its author wrote without a unit', async () => {
+    it('is the same quilt, also for numbers that the author wrote without a unit', async () => {
       const sheet = await mount(tag);
       const before = inches(sheet, 'width');
       await pressButton(sheet, METRIC);
@@ -43,7 +43,7 @@ for (const tag of TAGS)
       expect(heard.map((event) => event.split(' ')[0])).to.deep.equal(['input', 'change']);
     });
 
-    it('takes what is typed in those units, and keeps it when it is shown in the first ones again', async () => {
+    it('reads typed text in those units, and keeps the value when the units change back', async () => {
       const sheet = await mount(tag);
       await pressButton(sheet, METRIC);
       await write(sheet, 'width', '150');
@@ -66,7 +66,7 @@ for (const tag of TAGS)
       expect(valueIn(sheet, 'width')).to.equal('abc');
     });
 
-    it('is not offered where something is sold by the unit, or where the author locks the units', async () => {
+    it('has no button for other units if something is sold by the unit, or if the author locks the units', async () => {
       for (const attributes of [
         { name: 'cloth' },
         { price: '12' },

@@ -2,7 +2,7 @@ import { expect } from 'chai';
 import { openFrame } from './frame.js';
 import { misfits, readingOf, settle } from './reading.js';
 
-/** Every page that is for readers, by its path; the page alone as it is built. */
+/** Every page for readers, by its path. quick.html is the built one. */
 const PAGES = [
   ...['index', 'tutorial', 'product', 'worksheet', 'themed', 'embed'].map((name) => `/demo/${name}.html`),
   '/dist/quick.html',

@@ -20,7 +20,7 @@ const order = (): Promise<Framed> =>
 const backingOf = ({ page }: Framed): QuiltBacking => page.querySelector('quilt-backing')!;
 const cell = (framed: Framed, id: string): HTMLInputElement =>
   backingOf(framed).shadowRoot!.querySelector<HTMLInputElement>(`[data-row=${id}]`)!;
-/** Replaces what stands in a cell, as typing does. */
+/** Replaces the text of a cell, like typing. */
 const write = async (framed: Framed, id: string, text: string): Promise<void> => {
   cell(framed, id).focus();
   cell(framed, id).select();

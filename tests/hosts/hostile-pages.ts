@@ -46,7 +46,7 @@ export interface Hostile {
   html?: string;
   body?: string;
   widths?: number[];
-  /** What is done to the page once it stands. */
+  /** Runs on the page when it is ready. */
   then?: (page?: Document) => void;
 }
 

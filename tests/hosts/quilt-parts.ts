@@ -25,7 +25,7 @@ export const WORKSHEET = `<quilt-worksheet fabric-width="42" currency="EUR">
   <quilt-binding fabric="A"></quilt-binding>
 </quilt-worksheet>`;
 
-/** A worksheet in which a cut list stands in a table. */
+/** A worksheet with a cut list in a table. */
 export const BLOCKS = `<quilt-worksheet currency="EUR">
   <quilt-fabric letter="A" name="Wet Sand" price="13.50"></quilt-fabric>
   <quilt-fabric letter="B" name="Harbour" price="13.50"></quilt-fabric>

@@ -50,7 +50,7 @@ export const misfits = (page: Document = document): string[] => {
     `${((at.getRootNode() as ShadowRoot).host ?? at).localName} ${at.localName}.${at.className} ${at.id} “${at.textContent.trim().slice(0, 30)}”`;
   if (page.documentElement.scrollWidth > view.innerWidth)
     found.push(`the page is ${page.documentElement.scrollWidth} px wide`);
-  /** How far what stands in a row or a cell hangs out of it; Firefox counts the padding with it. */
+  /** How far the content of a row or a cell sticks out of it. Firefox counts the padding too. */
   const overhang = (at: Element): number => {
     const inside = page.createRange();
     inside.selectNodeContents(at);
@@ -82,7 +82,7 @@ export const misfits = (page: Document = document): string[] => {
   return [...new Set(found)];
 };
 
-/** What axe finds on a page that has it, or what these rules of it find: a line for each. */
+/** What axe finds on the page, or only these of its rules: a line for each finding. */
 export const axeFindings = async (
   page: Document = document,
   { rules, least = 20 }: { rules?: string[]; least?: number } = {},
@@ -116,7 +116,7 @@ export const useAll = async (page: Document = document, spared = ''): Promise<vo
   for (let turn = 0; turn < 20; turn++) await new Promise((done) => setTimeout(done));
 };
 
-/** What is kept in the browser, and what the window has that it had not before the scripts. */
+/** What the browser stores, and the new names on the window since the scripts ran. */
 export const keptBy = async (page: Document = document): Promise<Record<string, unknown>> => {
   const { names, localStorage, sessionStorage, caches, indexedDB } = page.defaultView as unknown as {
     names: Set<string>;
@@ -125,7 +125,7 @@ export const keptBy = async (page: Document = document): Promise<Record<string, 
     cookies: page.cookie,
     stored: localStorage.length + sessionStorage.length + (await caches.keys()).length,
     databases: (await indexedDB.databases()).length,
-    // Frames for printing stand in the window by number.
+    // The window names frames for printing by number.
     globals: Object.getOwnPropertyNames(page.defaultView).filter(
       (name) => !names.has(name) && !/^\d+$/.test(name),
     ),

@@ -109,7 +109,7 @@ describe('Two versions of the script', () => {
 });
 
 describe('A page that swaps its content without reloading', () => {
-  it('by fetching the next one and putting it in, script and all, reads as before', async () => {
+  it('fetches the next one, puts it in with its scripts, and reads as before', async () => {
     const html = pageOf(SHEETS, {
       script: `${LISTENING}<script type="module" src="/dist/quilt-reckoner.js"></script>`,
     });

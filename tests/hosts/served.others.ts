@@ -21,7 +21,7 @@ const served = async (written: string, { way = 'served', head = '' } = {}): Prom
   await shownTwice(framed);
   return framed;
 };
-/** What Chromium does with each of the others too stands in tests/pages/server.page.ts. */
+/** tests/pages/server.page.ts has the same for Chromium, with all other elements. */
 const WAYS = ['hydrating', 'bundle'] as const;
 const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
 
@@ -63,7 +63,7 @@ describe('a page that a server wrote', () => {
         expect(sheetsIn(tag, page)).to.equal(1);
         const [left, all] = kept(page);
         expect(all).to.be.greaterThan(30);
-        // The others draw anew what the server drew.
+        // The others draw again what the server drew.
         if (script === 'hydrating') expect([left, after.html]).to.deep.equal([all, before.html]);
         expect(faults).to.deep.equal([]);
       });

@@ -6,7 +6,7 @@ export interface Seen {
   isDefined: boolean;
 }
 
-/** Where an element and its parts stand, and what they say. */
+/** The place and the words of an element and its parts. */
 export const look = (tag: string, page: Document = document): Seen => {
   const element = page.querySelector(tag)!;
   const root = element.shadowRoot!;

@@ -9,7 +9,7 @@ const snippets = snippetsIn('README.md', await (await fetch('/README.md')).text(
 const named = (language: string): [at: string, code: string][] =>
   snippets.filter((snippet) => snippet.language === language).map(({ at, code }) => [at, code]);
 
-/** The files lie beside the page in the snippets, or where example.org stands for the author’s own site; here in /dist/. */
+/** In the snippets the files are beside the page or on example.org, the author’s site. Here they are in /dist/. */
 const placed = (code: string): string =>
   code
     .replace(

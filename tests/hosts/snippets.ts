@@ -3,7 +3,7 @@
 export interface Snippet {
   language: string;
   code: string;
-  /** Where it stands: `README.md:42`. */
+  /** Its place: `README.md:42`. */
   at: string;
 }
 

@@ -1,10 +1,10 @@
 import type { Framed } from './frame.js';
 import { settle } from './reading.js';
 
-// Layout shifts are counted by Chromium alone: elsewhere the words below are looked at on every frame that is shown.
+// Only Chromium counts layout shifts. In the other engines we look at the words below the element in every frame.
 
 interface Shown {
-  /** Where the words below stand; nothing while they are not there. */
+  /** The place of the words below, or undefined while they are not there. */
   place: string | undefined;
   /** Whether the script has come. */
   isDefined: boolean;
@@ -33,7 +33,7 @@ export const isShown = (window: Window): boolean =>
 export const shownTwice = ({ window }: Framed): Promise<unknown> =>
   new Promise((done) => window.requestAnimationFrame(() => window.requestAnimationFrame(done)));
 
-/** Each place where the words below were shown until the page came to rest, and whether words were before the script. */
+/** Every place of the words below until the page is at rest, and whether there were words before the script. */
 export const placesIn = async (framed: Framed): Promise<{ places: string[]; isShownBefore: boolean }> => {
   await settle(framed.page, false);
   await shownTwice(framed);

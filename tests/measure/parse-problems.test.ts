@@ -54,9 +54,9 @@ describe('a problem is a sentence that teaches', () => {
     ['in 52', 'A unit goes right after its number.'],
     ['52 in in', 'A unit goes right after its number.'],
     ['$ 5', PLAIN],
-    ['2 * (12 + 4', 'A bracket has to close after a length.'],
-    ['2 * (12 abc)', 'A bracket has to close after a length.'],
-    ['(((2)', 'A bracket has to close after a length.'],
+    ['2 * (12 + 4', 'Every bracket has to close again.'],
+    ['2 * (12 abc)', 'Every bracket has to close again.'],
+    ['(((2)', 'Every bracket has to close again.'],
     ['2)', PLAIN],
     ['()', PLAIN],
     ['', PLAIN],
@@ -171,7 +171,7 @@ describe('any text at all', () => {
       numRuns: 500,
     });
   });
-  test('reads the same whatever stands around it', () => {
+  test('reads the same with anything around it', () => {
     fc.assert(
       fc.property(grammar, (text) => {
         fc.pre(text.length < 90 && !/^\s*=/.test(text));

@@ -14,6 +14,6 @@ export const findingsOn = async (
   return page.evaluate(axeFindings, undefined, wishes);
 };
 
-/** Text that does not stand out from what is behind it. */
+/** Text with too little contrast to its background. */
 export const faint = (page: Page, least?: number): Promise<string[]> =>
   findingsOn(page, { rules: ['color-contrast'], ...(least && { least }) });

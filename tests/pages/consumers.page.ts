@@ -29,7 +29,7 @@ describe('what a bundler keeps of the packed package', () => {
       (path) => /\/elements\/(\w+)\/(?:\1|define)\.js$/.test(path) && !path.includes(`/elements/${own}/`),
     );
 
-  it('of one reckoner: neither Lit nor the sheet nor another trade’s tables', async () => {
+  it('of one reckoner: no Lit, no face, no tables of other calculators', async () => {
     const paths = await kept(
       "import { reckonBacking } from 'quilt-reckoner/reckon'; console.log(reckonBacking);",
     );

@@ -39,7 +39,7 @@ const plain = (xml: string): string =>
 const ENGLISH = { between: ',', language: 1033 };
 const GERMAN = { between: ';', language: 1031 };
 
-/** Opens a CSV in LibreOffice Calc, in such a language, and gives back what stands in its cells. */
+/** Opens a CSV in LibreOffice Calc in this language, and returns the text of its cells. */
 const inCalc = (csv: string, name: string, { between, language } = ENGLISH): Cell[][] => {
   writeFileSync(join(folder, `${name}.csv`), csv);
   // Commas or semicolons between, double quotes round, UTF-8, from the first line, each column as Calc sees fit.
@@ -62,7 +62,7 @@ const inCalc = (csv: string, name: string, { between, language } = ENGLISH): Cel
     const value = Number(/office:value="([^"]*)"/.exec(tag)?.[1]);
     if (kind === 'float') return value;
     if (kind === 'percentage') return `${value * 100} %`;
-    // A date or a sum of money would be something else than what was written.
+    // Calc must not turn a cell into a date or into money.
     return kind && kind !== 'string' ? `${kind}: ${plain(text)}` : plain(text);
   };
   return [...sheet.matchAll(/<table:table-row\b([^>]*)>(.*?)<\/table:table-row>/gs)].flatMap(

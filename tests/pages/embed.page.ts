@@ -74,7 +74,7 @@ const choose = async (page: Page, form: Form, folder: string, host: string): Pro
 const frameIn = (page: Page): Frame => page.frames().find((frame) => frame.url().startsWith(files.address))!;
 const heightOf = (page: Page): Promise<number> =>
   page.$eval('iframe', (at) => at.getBoundingClientRect().height);
-/** Waits until the frame is as tall as what is in it: nothing to scroll, and no empty room. */
+/** Waits until the frame is as tall as its content: no scroll bar, no empty room. */
 const fits = async (page: Page): Promise<void> => {
   await frameIn(page).waitForFunction(
     () =>
@@ -169,7 +169,7 @@ describe('the embed maker', () => {
     await page.close();
   });
 
-  it('starts at an invented address, and says of it and of this computer’s that nobody else has them', async () => {
+  it('starts with an invented address, and warns about it and about addresses of this computer', async () => {
     const { page, faults } = await open(`${files.address}/embed.html`);
     await page.waitForSelector('#live quilt-backing:defined');
     const warning = (): Promise<string | null> => page.$eval('#folder-warning', (at) => at.textContent);
@@ -215,7 +215,7 @@ describe('the embed maker', () => {
     await page.close();
   });
 
-  it('says where it stands blank that it was opened from disk', async () => {
+  it('says that it was opened from disk, in the place of the calculator', async () => {
     const { page } = await open(`file://${ROOT}demo/embed.html`);
     expect(await page.$eval('#live', (at) => (at as HTMLElement).innerText)).toContain('npm start');
     await page.close();
@@ -256,8 +256,8 @@ describe('the embed maker', () => {
   });
 
   it.each([
-    ['classic', 'folder', 'javascript:alert(1)//', /no address of a folder/],
-    ['module', 'folder', 'data:text/javascript,alert(1)', /no address of a folder/],
+    ['classic', 'folder', 'javascript:alert(1)//', /not the address of a folder/],
+    ['module', 'folder', 'data:text/javascript,alert(1)', /not the address of a folder/],
     ['classic', 'folder', '', /Where did you put the files.*\.\//],
     ['module', 'folder', 'https://example.org/my files/', /no spaces/],
     ['frame', 'folder', '', /Where did you put the files/],
@@ -279,11 +279,13 @@ describe('the embed maker', () => {
     await page.close();
   });
 
-  it('has no snippet of a calculator with something to mend, and has it again when that is mended', async () => {
+  it('has no snippet while a calculator has an error, and has it again after that', async () => {
     const { page, faults } = await maker('backing');
     await write(page, '#live quilt-backing >>> [data-row=width]', 'wide');
     expect(await snippetIn(page)).toBe('');
-    expect(await page.$eval('#note', (at) => at.textContent)).toMatch(/The snippet waits\. Backing: .*wide/);
+    expect(await page.$eval('#note', (at) => at.textContent)).toMatch(
+      /The snippet is not ready yet\. Backing: .*wide/,
+    );
     await write(page, '#live quilt-backing >>> [data-row=width]', '60');
     expect(await snippetIn(page)).toContain('width="60');
     expect(faults).toEqual([]);
@@ -294,7 +296,7 @@ describe('the embed maker', () => {
     const { page, faults } = await maker('binding');
     const before = await snippetIn(page);
     await write(page, '#live quilt-binding >>> [data-row=around]', '300');
-    expect(await page.$eval('#note', (at) => at.textContent)).toMatch(/was put back/);
+    expect(await page.$eval('#note', (at) => at.textContent)).toMatch(/put the value back/);
     expect(await snippetIn(page)).toBe(before);
     expect(await page.$eval('#live quilt-binding', (at) => at.measured)).toBeUndefined();
     expect(faults).toEqual([]);
@@ -568,7 +570,7 @@ describe('a calculator in a frame', () => {
     },
   );
 
-  it('stands a page around it that sends it anything', async () => {
+  it('survives a page around it that sends it anything', async () => {
     const { page, faults } = await embedded();
     const before = await resultsIn(frameIn(page));
     await frameIn(page).evaluate(() => {

@@ -20,7 +20,7 @@ const ORDER = `<!doctype html><html lang="en"><title>Order</title><link rel="ico
 </form>
 <input id="plain" autocomplete="off">`;
 
-// A shop's own server: it writes down what was posted, and its page hears "unload", so that no browser keeps it whole.
+// A shop's own server. It records what was posted. Its page listens to "unload", so that no browser keeps the page in memory.
 const posted: string[] = [];
 let server: Server;
 beforeAll(async () => {
@@ -115,7 +115,7 @@ describe.each(DRIVEN)('a form sent to a server from %s', (engine) => {
   });
 });
 
-/** Clicks a cell's box, or marks what stands in the cell. */
+/** Clicks the box of a cell, or selects its text. */
 const enter = (id: string): void => {
   const { shadowRoot } = document.querySelector('quilt-backing')!;
   const cell = shadowRoot!.querySelector<HTMLInputElement>(`[data-row=${id}]`)!;
@@ -133,7 +133,7 @@ const left = (): unknown => {
   };
 };
 
-// WebKit keeps a page whole for the way back whatever it hears, unless it is told to keep none.
+// WebKit keeps a page in memory even if it listens to "unload", unless a setting forbids it.
 describe.runIf(findWebKit()).each([
   ['made anew', ['--enable-page-cache=false'], false],
   ['that was kept whole', [], true],

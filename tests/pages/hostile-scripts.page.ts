@@ -22,7 +22,7 @@ const calmReading = async (): Promise<Reading> => {
 describe('A strict content security policy', () => {
   const heardOn = (page: Page): Promise<string[]> =>
     page.evaluate(() => (window as unknown as { faults: string[] }).faults);
-  /** The page under this policy; what breaks it is written down before any script runs. */
+  /** The page under this policy. It records violations before any script runs. */
   const under = (policy: string, script: string): Promise<Visited> => {
     return openWith(pageOf(SHEETS, { script }), { 'content-security-policy': policy }, { before: LISTENING });
   };
@@ -71,7 +71,7 @@ describe('A page whose scripts are blocked', () => {
 });
 
 describe('A page that swaps its content without reloading', () => {
-  it('by fetching the next one and putting it in, script and all, leaves nothing behind', async () => {
+  it('fetches the next one, puts it in with its scripts, and leaves nothing behind', async () => {
     const { page, faults } = await openWith(pageOf(SHEETS));
     await page.evaluate(settle);
     const before = await page.evaluate(readingOf);
@@ -98,7 +98,7 @@ describe('A page that swaps its content without reloading', () => {
       const objects = await page.queryObjects(kind);
       return objects.evaluate((all) => (all as unknown as unknown[]).length);
     };
-    // Of the 13 the one on the page, and the last few; what is left behind goes when the browser comes to it.
+    // Of the 13, the one on the page and the last few are left. The browser frees the others in its own time.
     await expect.poll(living, { timeout: TEST_LIMIT, interval: 250 }).toBeLessThanOrEqual(4);
     expect(faults).toEqual([]);
     await page.close();

@@ -8,7 +8,7 @@ import { site } from './site.js';
 
 const { openWith } = site();
 
-/** What a browser is told to be, beyond what stands in the page. */
+/** Settings of the browser, outside the page. */
 interface Emulated extends Hostile {
   dark?: boolean;
   media?: Record<string, string>;

@@ -56,7 +56,7 @@ const WORKSHEETS = Object.entries({
 /** Waits until everything on a page is drawn and planned. */
 const SETTLE = `(${settle.toString()})(document, false)`;
 
-/** Takes the copy that would be printed out of its frame, as HTML with its styles and what stands in its cells. */
+/** Takes the copy for printing out of its frame, as HTML with its styles and the text of its cells. */
 const printCopy = (tag: string): Promise<string> => {
   const getter = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
   return new Promise((resolve) => {
@@ -171,7 +171,7 @@ const TUTORIAL = readFileSync(`${ROOT}demo/tutorial.html`, 'utf8').replace(
   '<link rel="icon" href="data:,"><style>article > section > * { --quilt-edge: 0 none }</style></head>',
 );
 
-/** What a page says around its sheets, and what they say in their rows. */
+/** The words of a page around its calculators, and the words of their rows. */
 const saidOn = (): string[] => {
   const said = (all: Iterable<HTMLElement>): string[] =>
     [...all].filter((at) => at.checkVisibility()).map((at) => at.innerText);
@@ -194,7 +194,7 @@ const saidOn = (): string[] => {
 const FONTS = TEXT_FONTS.filter((font, at) => at === 0 || findFont(font));
 const setIn = (font: string): string => `document.documentElement.style.fontFamily = "'${font}', serif"`;
 
-/** Prints the tutorial on each paper in its font, and gives what it says. */
+/** Prints the tutorial on each paper in this font, and returns its words. */
 const printTutorial = async (engine: string, papers: (Paper & { font: string })[]): Promise<string[]> => {
   const { page, faults } = await openSettled(engine === 'Firefox' ? firefox : chromium, TUTORIAL);
   const said = await page.evaluate(saidOn);
@@ -253,18 +253,18 @@ const inkOf = (pgm: Buffer): Omit<PrintedPage, 'text'> => {
   };
 };
 
-/** Words without what a line's end may put between them, and with a fraction that its font draws as one sign in figures. */
+/** Words without the breaks of lines. A fraction that the font draws as one sign is written with digits. */
 const plain = (text: string): string =>
   text
     .normalize('NFKC')
     .replace(/[\s\u00ad\u2010-]/g, '')
     .replace(/\u2044/g, '/');
 
-/** The words of each page in the order they were drawn in, which keeps together what stands in a cell. */
+/** The words of each page in the order of drawing, which keeps the words of a cell together. */
 const drawnIn = (pdf: string): string[] =>
   execFileSync('pdftotext', ['-raw', pdf, '-'], { encoding: 'utf8' }).split('\f').map(plain);
 
-/** Whether these words are on a page, or end one and go on in the next, where a drawing may have been drawn before them. */
+/** Whether these words are on a page, or go on from one page to the next. A drawing may come between. */
 const isOn = (pages: string[], words: string): boolean =>
   pages.some((page, at) => {
     if (page.includes(words)) return true;
@@ -364,7 +364,7 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
       skip(!findPoppler(), NO_POPPLER);
       for (const { pdf, format } of papers) {
         const pages = pagesOf(pdf);
-        // Firefox breaks no table that has a caption: one longer than a page is cut where the page ends, through a line even.
+        // Firefox does not break a table with a caption. If it is longer than a page, it is cut off, even through a line.
         areWellMade(pages, format, engine === 'Firefox' && sheet.what === 'fourteen fabrics');
         const words = plain(pages.map(({ text }) => text).join(''));
         // The strips of the cut list, or of the parts that are laid out together.
@@ -381,7 +381,7 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
     },
   );
 
-  it('a page around its sheets is all there on A4 and on Letter: its words and theirs, no buttons, nothing cut', async ({
+  it('a page with calculators prints in full on A4 and Letter: all words, no buttons, nothing cut off', async ({
     skip,
   }) => {
     const papers = FONTS.flatMap((font) => papersOf(`tutorial ${font}`).map((paper) => ({ ...paper, font })));

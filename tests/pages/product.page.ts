@@ -96,7 +96,7 @@ describe('the product page', () => {
     await page.close();
   });
 
-  it('sells batting in packages alone, and says so where none is large enough or a roll is asked for', async () => {
+  it('sells batting in packages only, and says so if none is large enough or the reader wants a roll', async () => {
     const { page, faults } = await open('/product.html');
     const sent = (): Promise<unknown> =>
       page.$eval('#packages', (form) => new FormData(form as HTMLFormElement).get('batting'));

@@ -18,7 +18,7 @@ interface Alone {
   requests: string[];
 }
 
-/** The page from disk, where the network is cut off and every request is written down. */
+/** The page from disk, without a network. Every request is recorded. */
 const alone = async (hash = ''): Promise<Alone> => {
   const { page, faults } = await open('about:blank');
   const requests: string[] = [];
@@ -29,7 +29,7 @@ const alone = async (hash = ''): Promise<Alone> => {
   return { page, faults, requests };
 };
 
-/** Everything that the four sheets show, and what stands in the page's own cells. */
+/** Everything that the four calculators show, and the text of the page's own cells. */
 const shown = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [document, ...[...document.querySelectorAll('*')].map(({ shadowRoot }) => shadowRoot)]
@@ -147,7 +147,7 @@ describe('quick.html, from disk and without a network', () => {
       );
     expect(await errors(page)).toEqual([true, true, true]);
     expect((await answers(page))[0]).toMatch(/Fix “.*” to update this/);
-    expect(await flow(page)).toMatch(/^Borders: .*wait for the size with borders/);
+    expect(await flow(page)).toMatch(/^Borders: .*need the size with borders/);
     expect(await page.$$eval('form [aria-invalid=true]', (all) => all.length)).toBe(0);
 
     const link = new URL(page.url()).hash;
@@ -269,7 +269,7 @@ describe('quick.html, from disk and without a network', () => {
     await fresh.page.close();
   });
 
-  it('takes back what is taken back: the address forgets a box cleared again and a row put back', async () => {
+  it('forgets in its address a box that was cleared again and a row that was put back', async () => {
     const { page } = await alone();
     await write(page, 'input[name=width]', '58');
     const link = page.url();

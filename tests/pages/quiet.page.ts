@@ -35,7 +35,7 @@ interface Doings {
   /** Ways to talk to somebody that were called, by name. */
   calls: string[];
   kept: Record<string, unknown>;
-  /** Names that are new on window and on what all pages share, and what stands in the page that nobody wrote there. */
+  /** New names on the window and on shared objects, and nodes in the page that nobody wrote there. */
   names: string[];
   elements: string[];
 }

@@ -57,7 +57,7 @@ describe('the page of `npm start`', () => {
     await page.close();
   });
 
-  it('shows the author’s own words until the script runs, and the sheet instead of them afterwards', async () => {
+  it('shows the author’s own words until the script runs, and the calculator afterwards', async () => {
     const shown = (page: Page): Promise<boolean[]> =>
       page.$$eval('quilt-backing', (all) => all.map((at) => at.firstElementChild!.checkVisibility()));
     const before = await open('/', { scripts: false });

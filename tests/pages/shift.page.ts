@@ -54,7 +54,7 @@ describe('no jump when it loads', () => {
     },
   );
 
-  it('a box of the height that it comes to does the same', async () => {
+  it('a box with the final height does the same', async () => {
     const { height } = await see(blog(BARE, { head: PLAIN }), 1280, { mayPaint: false });
     const head = `<style>quilt-backing { display: block; min-block-size: ${Math.ceil(height)}px }</style>`;
     expect((await see(blog(FALLBACK, { head, foot: FOOT }), 1280, { mayPaint: true })).shifts).toEqual([]);

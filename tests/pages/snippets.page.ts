@@ -16,7 +16,7 @@ describe('the snippets of the documents', () => {
     expect(ofNode.length).toBeGreaterThan(0);
     const known = ['html', 'css', 'js', 'jsx', 'tsx', 'vue', 'ts', 'sh', 'json', 'njk', 'text'];
     expect(snippets.filter(({ language }) => !known.includes(language))).toEqual([]);
-    // Those for a page are all in README, where the browsers look for them.
+    // All snippets for a page are in README, because the browser tests read only that.
     expect(
       snippets.filter(
         ({ language, code, at }) =>
@@ -31,7 +31,7 @@ describe('the snippets of the documents', () => {
     (_, code) => {
       const folder = mkdtempSync(join(tmpdir(), 'quilt-reckoner-snippet-'));
       try {
-        // As it would be installed: this project itself under its own name, and what the snippet imports besides.
+        // The folder is like a real installation: this project under its own name, and the other imports.
         const names = Array.from(code.matchAll(/from '((?:@[\w-]+\/)?[\w-]+)/g), ([, name]) => name!);
         for (const name of new Set(names)) {
           const link = join(folder, 'node_modules', name);

@@ -30,7 +30,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 // Commas between, quotes round, UTF-8, and numbers with all their digits.
 const AS_TEXT = 'csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false';
 
-/** Has Calc reckon a file again when it opens it, as it does whatever a reader changes there. */
+/** Makes Calc work out a file again when it opens it, as it does after every change. */
 const RECKON_AGAIN = `<?xml version="1.0" encoding="UTF-8"?>
 <oor:items xmlns:oor="http://openoffice.org/2001/registry">
 <item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
@@ -40,7 +40,7 @@ beforeAll(() => {
   writeFileSync(join(folder, 'profile/user/registrymodifications.xcu'), RECKON_AGAIN);
 });
 
-/** Opens spreadsheet files in LibreOffice Calc, and gives back what it reckons in the cells of each. */
+/** Opens spreadsheet files in LibreOffice Calc, and returns the values that it works out. */
 const inCalc = (files: string[]): string[][][] => {
   execFileSync(
     'soffice',
@@ -65,7 +65,7 @@ const write = async (name: string, file: Blob): Promise<void> =>
 interface Change {
   name: string;
   given: Given;
-  /** One input, in a way that leaves what was found as it is. */
+  /** Changes one input a little, so that counts and layouts stay the same. */
   change: Given;
 }
 
@@ -132,7 +132,7 @@ const CHANGES: Change[] = [
 const isInput = (cell: SheetCell): cell is { value: number } =>
   typeof cell === 'object' && !cell.formula && typeof cell.value === 'number';
 
-/** The file as a reader changes it: one number is another, and every formula, with what it came to, is as it was. */
+/** The file after a reader changed one number. Every formula keeps its old value. */
 const changed = (cells: SheetCell[][], wanted: SheetCell[][], count: number): SheetCell[][] => {
   let changes = 0;
   const made = cells.map((row, at) => {
@@ -195,7 +195,7 @@ interface Downloaded {
   said: string;
 }
 
-/** Presses the button of an element, and gives what the browser downloads: its name and its bytes. */
+/** Presses the button of an element, and returns the download: its name and its bytes. */
 const downloaded = (page: Page, tag: string): Promise<Downloaded> =>
   page.evaluate(
     (tag) =>
@@ -225,7 +225,7 @@ const downloaded = (page: Page, tag: string): Promise<Downloaded> =>
     tag,
   );
 
-/** What stands in the cells of a file that a browser downloaded, where there is LibreOffice to open it. */
+/** The values in the cells of a downloaded file, if LibreOffice is there to open it. */
 const opened = (name: string, bytes: number[]): string[][] | undefined => {
   // A zip archive.
   expect(bytes.slice(0, 4)).toEqual([0x50, 0x4b, 3, 4]);

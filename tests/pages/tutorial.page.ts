@@ -75,7 +75,7 @@ describe('the tutorial', () => {
     await page.close();
   });
 
-  it('takes a changed size over into the steps after it, and keeps there what the reader measured until then', async () => {
+  it('uses a changed size in the steps after it, and keeps what the reader measured there before', async () => {
     const { page, faults } = await open('/tutorial.html');
     const write = async (tag: string, row: string, text: string): Promise<void> => {
       await (await page.$(`${tag} >>> input[data-row=${row}]`))!.click({ count: 3 });
@@ -97,7 +97,7 @@ describe('the tutorial', () => {
     // A top measured at 71 in is 85 with its borders, whatever the blocks say.
     await write('quilt-borders', 'width', '71');
     expect(await sizes()).toEqual(['71 × 72', '85 × 86', '85 × 86', '85 × 86']);
-    // What changes no size hands none on, and neither does what cannot be read.
+    // A change that does not change the size hands nothing on. An unreadable one does not either.
     await write('quilt-top', 'fabricWidth', '42');
     await write('quilt-top', 'down', 'many');
     expect(await sizes()).toEqual(['71 × 72', '85 × 86', '85 × 86', '85 × 86']);
@@ -116,7 +116,7 @@ describe('the tutorial', () => {
       for (const line of [buy, summary, ...cuts, ...notes]) expect(words).toContain(line);
     }
     expect(words).toMatch(/close the rotary cutter after every cut/);
-    expect(words).toMatch(/Babies sleep safest/);
+    expect(words).toMatch(/Babies sleep most safely/);
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -109,7 +109,7 @@ describe('the page of a whole quilt', () => {
 });
 
 describe('elements that are defined one after the other', () => {
-  it('come to the same, whatever the order of their scripts', async () => {
+  it('have the same result for any order of their scripts', async () => {
     const outcome = async (scripts: string[]): Promise<unknown> => {
       const { page, faults } = await openWith(QUILT);
       for (const url of scripts) {

@@ -123,7 +123,7 @@ describe('continuous bias', () => {
     );
   });
 
-  test('where the cloth is too narrow: the fewest squares that fit, and the least side for so many', () => {
+  test('if the cloth is too narrow: the fewest squares that fit, with the smallest side for that number', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 100, max: 3000 }),

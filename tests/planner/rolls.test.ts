@@ -41,7 +41,7 @@ describe('lengths of a roll', () => {
     ]);
   });
 
-  test('whatever is laid out covers the piece, and the first is the best of all', () => {
+  test('every way covers the piece, and the first is the best', () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: 20, max: 130 }), { minLength: 1, maxLength: 6 }),

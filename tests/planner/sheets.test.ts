@@ -106,7 +106,7 @@ describe('one sheet is enough', () => {
   });
 
   // Geometry: the sheet itself is cut up, edge to edge, into pieces; they all go back onto it.
-  test('whatever one sheet was cut into', () => {
+  test('pieces that one sheet was cut into fit on one sheet', () => {
     const roll = dice(8);
     const above: unknown[] = [];
     for (let i = 0; i < 200; i++) {

@@ -244,7 +244,7 @@ describe('for any quilt', () => {
     );
   });
 
-  test('the headline is the least of all whole panels, by trying every number of them both ways', () => {
+  test('the answer is the least cloth of all layouts with whole panels, found by trying every number in both directions', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const result = good(written({ ...input, piecedStrip: false }));

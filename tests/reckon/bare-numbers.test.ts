@@ -188,7 +188,7 @@ describe('a number is in `units`, as a text is', () => {
     expect(packed(228, 274)).toEqual(packed('228 cm', '274 cm'));
   });
 
-  it('but a worksheet’s parts are results, and so in exact inches, numbers too', () => {
+  it('but the parts of a worksheet are results, so their numbers are exact inches', () => {
     const bought = (need: unknown, width: unknown): unknown =>
       plain(reckonWorksheet({ units: 'cm', parts: [{ title: 'Back', fabric: 'A', need, width } as never] }));
     expect(bought(100, 40)).toEqual(bought('100', '40'));

@@ -72,12 +72,12 @@ describe('a quilt for a bed', () => {
   test('wins over a width and length, and says so', () => {
     // geometry: 39 + 2 × 12 and 75 + 12; 39 × 75 in is a twin ("Mattresses", sizes.com)
     expect(good({ ...quilt, bed: 'twin' })).toMatchObject({ quilt: { width: '63', length: '87' } });
-    expect(good({ ...quilt, bed: 'twin' }).notes.join()).toContain('not used');
-    expect(good({ bed: 'twin' }).notes.join()).not.toContain('not used');
+    expect(good({ ...quilt, bed: 'twin' }).notes.join()).toContain('do not use');
+    expect(good({ bed: 'twin' }).notes.join()).not.toContain('do not use');
   });
 
   test('crib sizes come with the safe-sleep caution', () => {
-    const caution = /baby’s sleep space.*bare crib with a fitted sheet.*local guidance/;
+    const caution = /baby sleeps.*bare crib with a fitted sheet.*local guidance/;
     expect(good({ bed: 'crib' }).notes.join()).toMatch(caution);
     expect(good({ width: 36, length: 50 }).notes.join()).toMatch(caution);
     expect(good(quilt).notes.join()).not.toMatch(caution);
@@ -241,7 +241,7 @@ describe('a roll', () => {
     // geometry: 308 in take three of 108 or of 120, and 108 are less
     const huge = good({ width: 300, length: 300 });
     expect(huge.rolls[0]).toMatchObject({ width: '108', lengths: 3 });
-    expect(huge.notes.join()).toContain('so 3 are butted');
+    expect(huge.notes.join()).toContain('so you need 3, edge to edge');
   });
 
   test('is as wide as rolls are sold (common practice, no source)', () => {
@@ -312,7 +312,7 @@ describe('what cannot be', () => {
       }
   });
 
-  test('nor does anything typed over a row throw', () => {
+  test('nothing typed over a row throws either', () => {
     for (const value of hostile)
       expect(() =>
         reckonBatting({ bed: 'full', measured: { bedWidth: value, bedLength: value } }),

@@ -114,7 +114,7 @@ describe('the strip', () => {
     expect(row(result, 'thickness').inches).toBe('1/8');
   });
 
-  test('is as wide as the way of the folded strip round the edge, to the next mark', () => {
+  test('is as wide as the folded strip needs to go round the edge, up to the next mark', () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 8, max: 64 }),
@@ -147,20 +147,24 @@ describe('the strip', () => {
     [
       { stripWidth: '2.3' },
       '2 3/8',
-      '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.',
+      '“2.3” is between two marks of the ruler, so cut the strips 2 3/8 in wide.',
     ],
-    [{ stripWidth: 2.3 }, '2 3/8', '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.'],
+    [
+      { stripWidth: 2.3 },
+      '2 3/8',
+      '“2.3” is between two marks of the ruler, so cut the strips 2 3/8 in wide.',
+    ],
     [
       { stripWidth: '2.505' },
       '2 5/8',
-      '“2.505” lies between the ruler’s marks: the strips are cut 2 5/8 in wide.',
+      '“2.505” is between two marks of the ruler, so cut the strips 2 5/8 in wide.',
     ],
     [
       { stripWidth: '2.3', cut: 'bias' },
       '2 3/8',
-      '“2.3” lies between the ruler’s marks: the strips are cut 2 3/8 in wide.',
+      '“2.3” is between two marks of the ruler, so cut the strips 2 3/8 in wide.',
     ],
-    [{ stripWidth: '5 cm' }, '2', '“5 cm” lies between the ruler’s marks: the strips are cut 2 in wide.'],
+    [{ stripWidth: '5 cm' }, '2', '“5 cm” is between two marks of the ruler, so cut the strips 2 in wide.'],
     [{ stripWidth: '2.3', mark: '0.1' }, '2 3/10', undefined],
     [{ stripWidth: '5.08 cm' }, '2', undefined],
     [{}, '2 1/2', undefined],
@@ -433,7 +437,7 @@ describe('what cannot be', () => {
       }
   });
 
-  test('nor does anything typed over a row throw', () => {
+  test('nothing typed over a row throws either', () => {
     for (const value of HOSTILE) {
       const measured = { around: value, washedWidth: value };
       expect(() => reckonBinding({ ...quilt, shrinkage: 3, measured })).not.toThrow();

@@ -87,7 +87,7 @@ describe('cut lengths', () => {
     expect(rowIn(result, 'border1Width')!.how).toBe('2 1/3 + 2 × 1/4 = 2 5/6 in, cut 2 7/8 in');
   });
 
-  test('a size above its mark by less than anybody can cut keeps the mark, and takes its cloth all the same', () => {
+  test('a size that is above a mark by less than anybody can cut keeps that mark, but gets the cloth for the exact size', () => {
     // Geometry: 2.005 + 1/2 is 1/200 in above 2 1/2, less than 1/128; 8 × 2.505 = 20.04.
     const { borders, cuts, fabric } = reckon({ ...TOP, borders: '2.005' });
     expect(borders[0]!.strips).toBe(8);
@@ -164,7 +164,7 @@ describe('a wanted size', () => {
     expect(finished).toEqual({ width: '60', length: '80' });
   });
 
-  test.each(['sides-first', 'ends-first', 'squares'])('no strips where nothing lacks, %s', (corners) => {
+  test.each(['sides-first', 'ends-first', 'squares'])('no strips if nothing is missing, %s', (corners) => {
     const ends = reckon({ width: 58, length: 70, target: '58 x 80', corners });
     expect(pieces(ends.borders[0]!)).toEqual(['2 end 58 1/2 by 5 1/2']);
     expect(ends.borders[0]).toMatchObject({ finished: '0', finishedEnds: '5' });
@@ -411,9 +411,10 @@ describe('lengths measured on the top', () => {
     expect(plan(border, 'joined')!.slice(0, 2)).toEqual([2, 1]);
   });
 
-  test('cloth is not wider once washed: a measure from before the cloth was changed is refused', () => {
+  test('cloth does not get wider in the wash: a measure from before the cloth was changed is refused', () => {
     expect(refused({ ...TOP, shrinkage: 5, measured: { washedWidth: '103' } })).toEqual({
-      washedWidth: 'Washed cloth is no wider than it was: 40 in. Measure it again, or put it back.',
+      washedWidth:
+        'Cloth does not get wider in the wash: it was 40 in. Measure it again, or put the old width back.',
     });
   });
 
@@ -469,7 +470,7 @@ describe('what was written', () => {
     expect(refused({ ...TOP, corners: 'constructor' })['corners']).toContain('not one of the choices');
   });
 
-  test('a border more or less than there are corner styles has those of its neighbour, and that is said', () => {
+  test('if there are more or fewer borders than corner styles, a border uses those of its neighbour, and a note says so', () => {
     const more = reckon({ ...TOP, borders: '1, 2, 3', corners: 'squares, mitred' });
     expect(more.borders.map(({ corners }) => corners)).toEqual(['squares', 'mitred', 'mitred']);
     expect(more.working.find(({ id }) => id === 'corners')!.value).toBe('squares, mitred, mitred');

@@ -137,7 +137,7 @@ describe('the head of a cut list', () => {
     ]);
   });
 
-  test('is none where one word of it is there', () => {
+  test('is no head if only one of its words is there', () => {
     expect(refusal('A | unit of the star | large | some')).toMatch(/^Line 1, unit of the star: /);
   });
 
@@ -174,7 +174,7 @@ describe('a line of a cut list', () => {
     expect(read([['A', 'square', 3.5, 12]])).toEqual(READ);
   });
 
-  test('pasted from a spreadsheet keeps what stands in its cells', () => {
+  test('pasted from a spreadsheet keeps the text of its cells', () => {
     expect(read('A\tsquare; the light one | or cream\t3 1/2\t12\nA\trail\t2 1/2 × 6 1/2\t4')).toEqual([
       ['A', 'square; the light one | or cream', '3 1/2', '3 1/2', 12],
       ['A', 'rail', '2 1/2', '6 1/2', 4],
@@ -256,7 +256,7 @@ describe('a line of a cut list', () => {
     expect(read([['A', piece, size, '12']])[0]!.slice(2)).toEqual([cut, cut, count]);
   });
 
-  test('is in finished sizes too where the head says so, so that nothing is cut without its seams', () => {
+  test('reads finished sizes if the head says so, so that every piece gets its seams', () => {
     expect(read('Piece | Finished size | How many\nsquare | 3 | 12\nHST | 3 | 12')).toEqual([
       ['', 'square', '3 1/2', '3 1/2', 12],
       ['', 'HST', '3 7/8', '3 7/8', 6],
@@ -269,7 +269,7 @@ describe('a line of a cut list', () => {
     ]);
   });
 
-  test('is cut on the ruler’s marks, never below what is written, and takes the seam allowance there is', () => {
+  test('is cut on a mark of the ruler, never below the written size, with the given seam allowance', () => {
     expect(read('A | square | 3.3 | 1')[0]!.slice(2)).toEqual(['3 3/8', '3 3/8', 1]);
     expect(read('A | square | 3 finished | 1', { ...inInches, seam: exact(3, 8) })[0]!.slice(2)).toEqual([
       '3 3/4',
@@ -297,7 +297,7 @@ describe('a line of a cut list', () => {
     expect(read('A | half-square triangles | 3 7/8 | 12')[0]![4]).toBe(6);
   });
 
-  test('never comes to fewer triangles than were asked for', () => {
+  test('never gives fewer triangles than the list needs', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 2000 }), (count) => {
         for (const [kind, each] of [
@@ -363,7 +363,7 @@ describe('a list that is written out', () => {
     );
   });
 
-  test('keeps its columns, whatever stands in a cell', () => {
+  test('keeps its columns, with any text in a cell', () => {
     const list = [['A', 'light | dark; both\tof them', '3 1/2', '12']];
     expect(read(writeCutList(list))[0]!.slice(2)).toEqual(['3 1/2', '3 1/2', 12]);
   });

@@ -58,7 +58,7 @@ const written = (pieces: { width: number; length: number; count: number }[], fab
     .join('\n');
 
 describe('any plan that is shown', () => {
-  test('has every piece once, on the cloth, apart from the others, and comes apart by edge-to-edge cuts', () => {
+  test('has every piece once, on the cloth, without overlap, and edge-to-edge cuts reach all of them', () => {
     fc.assert(
       fc.property(
         list,
@@ -139,7 +139,7 @@ describe('any plan that is shown', () => {
 });
 
 describe('amounts', () => {
-  test('are never short: the layout fits on what is bought once it is washed, and what is bought is on a step of the shop', () => {
+  test('buy enough cloth: the layout fits on it after the wash, and the amount is a step of the shop', () => {
     const STEPS: Record<string, Exact[]> = {
       '1/8 yd': [exact(9, 2)],
       thirds: [exact(9, 2), exact(12)],
@@ -275,7 +275,7 @@ describe('amounts', () => {
     expect(reckonCutting({ ...input, usualWidth: 'wide' }).errors).toMatchObject([{ input: 'fabricWidth' }]);
   });
 
-  test('a washed width that was measured holds for a fabric with a width of its own too, where it is the narrower', () => {
+  test('a measured width after the wash counts for a fabric with its own width too, if it is narrower', () => {
     const widthOf = (measured: string, own: string): string =>
       good({
         list: 'A | square | 4 | 26',
@@ -428,13 +428,13 @@ test('a size between two marks is cut on the upper one, and takes that much clot
   expect(result.errors ? undefined : result.fabric).toBe('32 1/2');
 });
 
-test('a cut size between two marks is said to be cut on one; a finished size and one on a mark need no word', () => {
+test('a note says how a cut size between two marks is cut; a finished size and a size on a mark need no note', () => {
   const notes = (list: string): string[] => {
     const result = reckonCutting({ list });
     return result.errors ? ['refused'] : result.notes.filter((note) => note.includes('marks'));
   };
   expect(notes('A | strip | 2.4 x 40 | 13\nA | square | 3.3 | 2\nA | square | 2.4 | 2')).toEqual([
-    'Sizes between the ruler’s marks are cut on one of them: 2 2/5 in, cut 2 1/2 in; 3 3/10 in, cut 3 3/8 in.',
+    'These sizes are between two marks of the ruler, so cut them on a mark: 2 2/5 in, cut 2 1/2 in; 3 3/10 in, cut 3 3/8 in.',
   ]);
   expect(notes('A | strip | 2 1/2 x 40 | 13')).toEqual([]);
   expect(notes('A | square | 3.3 finished | 2')).toEqual([]);

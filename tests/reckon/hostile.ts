@@ -1,4 +1,4 @@
-/** What nobody means to write, and what no attribute can hold. */
+/** Values that nobody means to write, and values that no attribute can hold. */
 export const HOSTILE: unknown[] = [
   ...[
     '',

@@ -31,7 +31,7 @@ describe('a price with its currency', () => {
     expect(costOf(price, more)?.replace(/\u00a0/g, ' ')).toBe(cost),
   );
 
-  it('goes by the page’s region where it is in dollars, and by its language for the decimal comma', () => {
+  it('takes dollars from the page’s region, and the decimal comma from its language', () => {
     expect(costOf('$12', { lang: 'en-AU' })).toBe(
       new Intl.NumberFormat('en-AU', { style: 'currency', currency: 'AUD' }).format(45),
     );

@@ -109,7 +109,7 @@ const straight = fc.record({
 });
 
 describe('a straight set', () => {
-  test('is what its pieces come to when they are put together', () => {
+  test('is the size of its pieces when they are put together', () => {
     fc.assert(
       fc.property(straight, ({ block, sashing, across, down, frame, cornerstones }) => {
         const { pieces, width, length } = buildStraight(block, sashing, across, down, {
@@ -235,7 +235,7 @@ describe('a set on point', () => {
     );
   });
 
-  test('a square cut for its triangles is as large as the finished triangle and its seams, and no mark larger', () => {
+  test('a square for triangles is as large as the finished triangle with its seams, and not one mark larger', () => {
     fc.assert(
       fc.property(onPoint, ({ block, sashing, across, down }) => {
         const { sideSquare, cornerSquare } = reckon({ block, sashing, across, down });
@@ -353,7 +353,7 @@ describe('cloth', () => {
     increment: fc.constantFrom('1/8 yd', 'thirds', '10 cm'),
   });
 
-  test('is enough for every piece: a checked plan lays them all on what is bought, once it is washed', () => {
+  test('is enough for every piece: a checked plan places all of them on the bought cloth after the wash', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const result = reckonTop(input);
@@ -390,7 +390,7 @@ describe('cloth', () => {
     );
   });
 
-  test('is what the strips come to that are listed, and they give every piece', () => {
+  test('is the sum of the listed strips, and they give every piece', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const result = reckonTop(input);
@@ -478,7 +478,7 @@ test('setting triangles leave room for any seam allowance', () => {
 });
 
 test('all from one cloth never takes more than each kind of piece from its own', () => {
-  // Geometry: what lies on two lengths lies on one that is as long as both.
+  // Geometry: pieces that fit on two lengths fit on one length that is as long as both.
   const { fabric, parts, strips } = good({
     block: '10 cm',
     across: 8,
@@ -518,7 +518,7 @@ describe('sashing longer than the cloth is wide', () => {
     expect(result.parts.map(({ fabric }) => fabric)).toEqual(['15']);
     const row = (id: string) => result.working.find((one) => one.id === id)?.value;
     expect([row('sashingJoined'), row('sashingWhole')]).toEqual(['15 in', '40 1/2 in']);
-    expect(result.notes.join()).toContain('Were it 1/2 in shorter, it would need no join');
+    expect(result.notes.join()).toContain('If it were 1/2 in shorter, it would need no join');
   });
 
   test('is cut along the cloth where joined strips take more', () => {
@@ -575,7 +575,7 @@ describe('sashing longer than the cloth is wide', () => {
   });
 });
 
-test('a side of a setting triangle is reckoned with sashing however narrow, and says so', () => {
+test('setting triangles count with narrow sashing too, and the row says so', () => {
   // Geometry: (12 + 1) √2 = 18.385, (12 + 2) ÷ √2 = 9.899; quilters add 1 1/4 in and 7/8 in.
   const { working } = good({
     block: 12,

@@ -34,7 +34,7 @@ describe('a part in several fabrics of different widths', () => {
     expect(several.summary).not.toContain('from one cloth');
   });
 
-  test('has the last width for all further parts, and the usual one where none is said', () => {
+  test('uses the last width for all further parts, and the usual one if there is none', () => {
     const three = { ...framed, borders: '2, 2, 2' };
     const widthsOf = (fabricWidths: unknown): string[] =>
       borders({ ...three, fabricWidths }).borders.map(({ cloth }) => cloth.sold);

@@ -103,7 +103,7 @@ describe('the shopping list', () => {
         ...more,
       });
 
-    test('has two lengths where they come to less than one, and says what each is for', () => {
+    test('has two lengths if they are less than one, and says what each is for', () => {
       // 10 1/8 in are 1/3 yd and 8 1/2 in 1/4 yd, 21 in; 18 5/8 in one length are 5/8 yd, 22 1/2 in
       const { fabrics, notes, working } = thirds(['10 1/8', '8 1/2'], {
         fabrics: [{ letter: 'A', price: '12' }],
@@ -303,17 +303,17 @@ describe('the shopping list', () => {
     expect(notesOf({ parts: input.parts })).not.toContain('declared');
   });
 
-  test('says of a declared fabric that nothing is cut from it, unless something is bought of it or a part is unfinished', () => {
+  test('says that no part uses a declared fabric, unless something is bought of it or a part is unfinished', () => {
     const fabrics = [{ letter: 'A' }, { letter: 'B' }];
     const parts = [part('Binding', 'B', '20')];
-    expect(notesOf({ fabrics, parts })).toContain('Fabric A is declared, but no part is cut from it.');
+    expect(notesOf({ fabrics, parts })).toContain('No part uses fabric A.');
     expect(
       notesOf({ fabrics, parts, items: [{ title: 'Cutting plan', fabric: 'A', text: '5 fat quarters' }] }),
     ).not.toContain('Fabric A');
     expect(notesOf({ fabrics, parts, named: ['A', 'B'] })).toContain(
-      'Fabric A is declared, but no part is cut from it. The part that names it takes no cloth from it.',
+      'No part uses fabric A. The part that names it takes no cloth from it.',
     );
-    const sentence = 'Borders is not on the list yet: it has something to mend.';
+    const sentence = 'Borders is not on the list yet: something in it is wrong.';
     const unfinished = notesOf({ fabrics, parts, unfinished: [sentence] });
     expect(unfinished).not.toContain('Fabric A');
     expect(unfinished).toContain(sentence);
@@ -328,7 +328,7 @@ describe('the shopping list', () => {
     }
   });
 
-  test('has the first of two fabrics with one letter, and says so, as of one without a letter', () => {
+  test('uses the first of two fabrics with one letter, and says so; it also says that a fabric has no letter', () => {
     const input = {
       fabrics: [
         { letter: 'A', name: 'First', price: '10' },
@@ -344,7 +344,7 @@ describe('the shopping list', () => {
     expect(notesOf(input)).toContain('A fabric has no letter. Write letter="A".');
   });
 
-  test('says of a fabric’s width that it cannot be read, even where no part takes its width from it', () => {
+  test('says that the width of a fabric cannot be read, even if no part uses it', () => {
     const width = (fabricWidth: unknown): string =>
       notesOf({ fabrics: [{ letter: 'A', fabricWidth }], parts: [part('Binding', 'A', '20')] });
     expect(width('wide')).toContain('The width of fabric A: “wide” is not a length. Write it like');
@@ -476,7 +476,7 @@ describe('parts planned together', () => {
     expect(good({ parts }).fabrics).toMatchObject([{ need: '10', saved: '10', buy: { text: '3/8 yd' } }]);
   });
 
-  test('come to no more than the top’s own plan of its sashing and cornerstones from one cloth', () => {
+  test('take no more than the top’s own plan of its sashing and cornerstones from one cloth', () => {
     for (const [across, down, sashing] of [
       [3, 4, '2'],
       [4, 6, '2'],
@@ -491,7 +491,7 @@ describe('parts planned together', () => {
     }
   });
 
-  test('take the least that one can be cut from, where another is added to it that is cut on its own', () => {
+  test('take the least cloth for one part, also if another part is added that is cut on its own', () => {
     // geometry: 30 + 10 in fill the cloth's 40, so both lie in one strip of 10 in; in a strip each they take 10 + 6
     const list = part('Cutting plan', 'A', '16', {
       pieces: [
@@ -508,7 +508,7 @@ describe('parts planned together', () => {
     expect(good({ parts: [list] }).fabrics).toMatchObject([{ need: '16', saved: '0' }]);
   });
 
-  test('take no less cloth than their layout, whatever share a wash is said to take', () => {
+  test('never take less cloth than their layout, for any shrinkage', () => {
     const parts = [1, 2].map((name) =>
       part(`Part ${name}`, 'A', '20', {
         washed: '0',
@@ -819,7 +819,7 @@ describe('kits', () => {
     };
     // one of 8 3/8 yd from 15
     const words =
-      '1 length of 8 3/8 yd from each bolt of 15 yd; with 8 3/8 yd in one length for each kit, fewer bolts would not do';
+      '1 length of 8 3/8 yd from each bolt of 15 yd; with 8 3/8 yd in one length for each kit, fewer bolts are not enough';
     expect(how(1)).toEqual(['Bolts for 1 kit', words]);
     expect(how(2)).toEqual(['Bolts for 2 kits', words]);
   });

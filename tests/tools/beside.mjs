@@ -12,7 +12,7 @@ const run = (program, ...words) =>
     stdio: ['ignore', 'ignore', 'inherit'],
   });
 
-/** What a browser compares a script with, as `integrity` takes it. */
+/** The hash of a script, for `integrity`. */
 const hashOf = (code) => `sha384-${createHash('sha384').update(code).digest('base64')}`;
 
 /** Every script for copying, by its path in dist/. */
@@ -23,21 +23,21 @@ const integrityOf = (folder) =>
     .filter((path) => path.endsWith('.js'))
     .reduce((all, path) => ({ ...all, [path]: hashOf(readFileSync(`${folder}/${path}`)) }), {});
 
-/** The generator says a property for every element that has it. */
+/** The generator lists a property for every element that has it. */
 const eachOnce = (data) => ({
   ...data,
   properties: [...new Map(data.properties.map((property) => [property.name, property])).values()],
 });
 
 const LICENSED = ['lit', 'fraction.js', 'write-excel-file', 'fflate'];
-// A licence may be written with other line ends, which Git would not keep.
+// A licence may have other line ends, and Git would change them.
 const licenceOf = (name) =>
   `${name}\n\n${readFileSync(`node_modules/${name}/LICENSE`, 'utf8').replaceAll('\r\n', '\n').trim()}\n`;
 
-/** The page that stands in somebody else's frame, as it lies beside the scripts. */
+/** The page for a frame on another site, with paths to the scripts beside it. */
 const FRAME = ['frame.html', 'frame.css', 'frame.js'];
 
-/** Writes what stands beside the scripts: the frame's page, types, what editors read, the scripts' hashes, the licences of what is inside. */
+/** Writes the files beside the scripts: the frame's page, types, data for editors, hashes, and the licences of the libraries inside. */
 export const writeBeside = (folder) => {
   const write = (name, text) => writeFileSync(`${folder}/${name}`, text);
   const json = (value) => `${JSON.stringify(value, null, 2)}\n`;

@@ -13,7 +13,7 @@ const runs = (path) => {
   }
 };
 
-/** The first that runs: a bare name is looked for on PATH. */
+/** The first program that runs. A name without a path is looked for on PATH. */
 const firstThatRuns = (...names) =>
   names
     .filter(Boolean)
@@ -47,7 +47,7 @@ export const findFirefox = () =>
     `${PROGRAM_FILES}/Mozilla Firefox/firefox.exe`,
   );
 
-/** Where Debian keeps what a machine's programs share: one folder for all, and one named after the machine. */
+/** The folders where Debian keeps shared program files: one for all machines, and one named after the machine. */
 const libraries = () => {
   const all = '/usr/lib';
   if (!existsSync(all)) return [];
@@ -77,7 +77,7 @@ export const findWebKit = () => {
   return Object.values(found).every(Boolean) ? found : undefined;
 };
 
-/** Every engine the elements are tested in, and the Debian packages that bring it. */
+/** Every engine that tests the elements, and its Debian packages. */
 export const ENGINES = [
   { name: 'Chromium', find: findChromium, packages: ['chromium'] },
   { name: 'Firefox', find: findFirefox, packages: ['firefox-esr'] },
@@ -91,11 +91,11 @@ export const findWebKitPrinter = () => {
   return isWebKitThere && Object.values(found).every(Boolean) ? found : undefined;
 };
 
-/** What the pages are looked at with, where they are printed. */
+/** The programs that read printed pages. */
 export const findPoppler = () =>
   ['pdfinfo', 'pdftotext', 'pdftoppm'].every((name) => firstThatRuns(name)) || undefined;
 
-/** Everything that tests use where it is there, engines first. */
+/** Every program that tests use if it is installed, engines first. */
 export const PROGRAMS = [
   ...ENGINES,
   { name: 'WebKit on paper', find: findWebKitPrinter, packages: ['gjs', 'gir1.2-webkit2-4.1', 'xvfb'] },
@@ -129,7 +129,7 @@ export const CHROMIUM_FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
-  // A page that a test answers for itself counts as a public one, which may not frame a page of this machine.
+  // If a test answers a request itself, Chromium counts the page as public, and a public page may not frame a local one.
   '--disable-features=LocalNetworkAccessChecks',
 ];
 
@@ -157,12 +157,12 @@ const start = (command, words, options) => {
   const child = spawn(command, words, options);
   child.once('error', (error) => console.error(`${command}: ${error.message}`));
   process.once('exit', () => child.kill());
-  // Vitest ends its processes by a signal, which by itself is no exit.
+  // Vitest ends its processes with a signal, and a signal alone fires no exit event.
   process.once('SIGTERM', () => process.exit());
   return child;
 };
 
-/** Starts a screen that nobody sees, and gives what tells a program to use it. */
+/** Starts a virtual screen, and gives the environment that makes a program use it. */
 export const startScreen = async (screen) => {
   const words = ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'];
   const xvfb = start(screen, words, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
@@ -178,13 +178,13 @@ export const startScreen = async (screen) => {
   };
 };
 
-/** What WebKit's driver is asked for: its small browser, told this much more. */
+/** The capabilities for WebKit's driver: its small browser, with further arguments. */
 export const webKitCapabilities = ({ browser }, args = []) => ({
   browserName: 'MiniBrowser',
   'webkitgtk:browserOptions': { binary: browser, args: ['--automation', ...args] },
 });
 
-/** Starts WebKit's driver on a screen that nobody sees; both end with this process. `env` is what else it is told. */
+/** Starts WebKit's driver on a virtual screen. Both end with this process. `env` adds to its environment. */
 export const startWebKitDriver = async ({ driver, screen }, env = {}) => {
   const onScreen = await startScreen(screen);
   const port = await freePort();

@@ -10,7 +10,7 @@ import { slimLit } from './slim-lit.mjs';
 import { shorterCss, shorterTemplates } from './templates.mjs';
 import { sourceOf, toJavaScript } from './typescript.mjs';
 
-/** Reads TypeScript, and finds the `.ts` that an import written with `.js` means. */
+/** Reads TypeScript. An import of `.js` finds its `.ts`. */
 const typescript = {
   name: 'typescript',
   resolveId(source, importer, options) {
@@ -22,7 +22,7 @@ const typescript = {
     id.endsWith('.ts') ? { code: toJavaScript(code, id, { before: [shorterTemplates] }), map: null } : null,
 };
 
-/** A file NAME.bundled.ts stands for NAME.ts in the bundles. */
+/** A file NAME.bundled.ts takes the place of NAME.ts in the bundles. */
 const forBundles = {
   name: 'for-bundles',
   load(id) {
@@ -31,7 +31,7 @@ const forBundles = {
   },
 };
 
-/** What is loaded late, by the module that loads it: its source, its name, and what asks for it. */
+/** The parts that are loaded late, by the module that loads them: source, name, and the function that asks for it. */
 const LATE = {
   [resolve('src/face/spreadsheet.ts')]: {
     input: 'src/face/spreadsheet-file.ts',
@@ -53,7 +53,7 @@ const LATE = {
   },
 };
 
-/** It as one script, with all that it needs, and its place, whose name follows what is in it. */
+/** Makes one script of it with everything that it needs. The name of its file comes from its content. */
 const lateScript = async ({ input, name, inside }) => {
   const bundle = await rollup({ input, plugins: bundling(), logLevel: 'silent' });
   const banner = `/*! quilt-reckoner: MIT. Inside: ${inside}. See third-party-licenses.txt */`;
@@ -65,8 +65,8 @@ const lateScript = async ({ input, name, inside }) => {
 const made = new Map();
 
 /**
- * Has a bundle load what comes late from scripts beside it, by their addresses: a chunk would share modules with a script
- * that the page may have under another address, `…?v=2`, and a classic script has no chunks.
+ * Makes a bundle load its late parts from scripts beside it, by their addresses. Rollup's own chunks do not work here: they would
+ * share modules with a script that the page may know under another address (`…?v=2`), and a classic script has no chunks.
  */
 export const lateBeside = ({ isClassic = false } = {}) => ({
   name: 'late-beside',
@@ -77,14 +77,14 @@ export const lateBeside = ({ isClassic = false } = {}) => ({
     const { source, fileName } = await made.get(id);
     const file = this.emitFile({ type: 'asset', fileName, source });
     return isClassic
-      ? // It is known while the script runs, and not any more when a button is pressed.
+      ? // The address is known only while the script runs, not later when somebody presses a button.
         `const from = document.currentScript?.src;
          export const ${late.asks} = () => import(new URL('${fileName}', from).href);`
       : `export const ${late.asks} = () => import(import.meta.ROLLUP_FILE_URL_${file});`;
   },
 });
 
-/** One keyword in place of two says the same in less: a constant that is assigned to would not have compiled. */
+/** Writes `let` for `const`, to save bytes. It is safe: an assignment to a constant would not have compiled. */
 const letForConst = {
   name: 'let-for-const',
   renderChunk(code) {
@@ -124,10 +124,10 @@ export const bundling = () => [
   smallest(),
 ];
 
-/** TypeScript to JavaScript, a module a file; every library is left to whoever imports it. */
+/** TypeScript to JavaScript, one module for each file. Libraries stay outside. */
 export const unbundling = () => [typescript];
 
-/** What the page's modules export, loaded in this process with Lit's own stand-in for the page. */
+/** The exports of the modules, loaded in this process with Lit's own substitute for the page. */
 export const loaded = async (paths) => {
   const id = 'loaded';
   const code = paths.map((path) => `export * from ${JSON.stringify(resolve(path))};`).join('\n');
@@ -137,7 +137,7 @@ export const loaded = async (paths) => {
   return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);
 };
 
-/** Makes `id` a module with that code, to bundle what no file says. */
+/** Makes `id` a module with this code, for a bundle whose entry is not a file. */
 export const inline = (id, code) => ({
   name: 'inline',
   resolveId: (source) => (source === id ? { id, moduleSideEffects: true } : null),
@@ -147,12 +147,12 @@ export const inline = (id, code) => ({
 const SCRIPT = /<script type="module" src="(\.[^"]+)"><\/script>\s*/g;
 const STYLE = /<link rel="stylesheet" href="(\.[^"]+)" ?\/?>/g;
 
-/** What would end or nest a script inside HTML, written so that it does not. */
+/** Escapes text that would end or nest a script inside HTML. */
 const insideHtml = (code) => code.replace(/<(?=\/script|script|!--)/gi, '\\x3c');
 
 /**
- * Takes an HTML page as the entry, bundles its module scripts as one, and writes the page with that script and its
- * stylesheets inside, so that it works from disk.
+ * Takes an HTML page as the entry and bundles its module scripts as one. It writes the page with that script and its stylesheets
+ * inside, so that the page works from disk.
  */
 export const standalonePage = () => ({
   name: 'standalone-page',

@@ -15,7 +15,7 @@ import { promisify } from 'node:util';
 import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 
-/** Every element with everything that can be written on it, each attribute as `write` has it. */
+/** Every element with all its attributes, each written by `write`. */
 const everything = (write) =>
   JSON.parse(readFileSync(`${ROOT}dist/custom-elements.json`, 'utf8'))
     .modules.flatMap(({ declarations }) => declarations.filter(({ tagName }) => tagName))
@@ -30,7 +30,7 @@ const everything = (write) =>
 const inReact = (key, value) => (value ? `${key}="${value}"` : key);
 const inVue = (key, value) => (value ? `${key}="${value}"` : `:${key}="true"`);
 
-/** Where each project's build puts its pages, and what is added to its sources for its type check. */
+/** For each project: the folder of its built pages, and what is added to its sources for the type check. */
 const PROJECTS = {
   html: { out: '' },
   react: {
@@ -51,20 +51,20 @@ const PROJECTS = {
   site: { out: '_site' },
 };
 
-/** A test runner's own settings would make a bundler build for tests. */
+/** The environment without the test runner's settings, which would make a bundler build for tests. */
 const env = { ...process.env };
 delete env.NODE_ENV;
 
 const settings = { env, encoding: 'utf8', shell: process.platform === 'win32' };
 
-/** Runs npm, and throws what it said where that ended badly. */
+/** Runs npm, and throws its output if it fails. */
 const npm = (words, cwd) => {
   const { status, stdout, stderr } = spawnSync('npm', words, { cwd, ...settings });
   if (status !== 0) throw new Error(`npm ${words.join(' ')}\n${stdout}\n${stderr}`);
   return stdout.trim();
 };
 
-/** Runs a project's own build, and lets others be served meanwhile. */
+/** Runs the project's own build without blocking, so that other pages can be served meanwhile. */
 const buildIn = (folder) =>
   promisify(execFile)('npm', ['run', '--silent', 'build'], { cwd: folder, ...settings }).catch(
     ({ message, stdout }) => {
@@ -72,11 +72,11 @@ const buildIn = (folder) =>
     },
   );
 
-/** Packs the project as `npm publish` does, into a folder; tells the tarball's path. */
+/** Packs the project into a folder, as `npm publish` does. Returns the path of the tarball. */
 export const packInto = (folder) =>
   join(folder, npm(['pack', '--silent', '--ignore-scripts', '--pack-destination', folder], ROOT));
 
-/** Unpacks a tarball of npm's, so that the folder holds what it installs. */
+/** Unpacks an npm tarball into the folder. */
 const unpack = (tarball, folder) => {
   mkdirSync(folder, { recursive: true });
   const words = ['-xzf', tarball, '-C', folder, '--strip-components=1'];
@@ -89,7 +89,7 @@ const namesIn = (folder, ...keys) => {
   return keys.flatMap((key) => Object.keys(manifest[key] ?? {}));
 };
 
-/** Makes a package that is installed in the project the folder's own too. */
+/** Makes a package of this project available in the folder too. */
 const link = (name, folder) => {
   const target = `${folder}/node_modules/${name}`;
   if (existsSync(target)) return;
@@ -98,8 +98,8 @@ const link = (name, folder) => {
 };
 
 /**
- * Other people's projects that use the packed package, as npm would have installed it: with what the package and the
- * project name in their package.json, and nothing else. They end with the process.
+ * Projects of other people that use the packed package, as npm would install it: with what their package.json names, and nothing
+ * else. They are deleted when the process ends.
  */
 export const consumers = () => {
   const place = mkdtempSync(join(tmpdir(), 'quilt-reckoner-consumers-'));

@@ -2,14 +2,14 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { ROOT } from './run.mjs';
 
-/** Free fonts that many machines have: what a page calls serif, sans-serif and monospace is the first of these that is there. */
+/** Free fonts that many machines have. The first one that is there is used for serif, sans-serif and monospace. */
 const GENERIC = {
   serif: ['DejaVu Serif', 'Liberation Serif', 'Nimbus Roman'],
   'sans-serif': ['DejaVu Sans', 'Liberation Sans', 'Nimbus Sans'],
   monospace: ['DejaVu Sans Mono', 'Liberation Mono', 'Nimbus Mono PS'],
 };
 
-/** Text faces of three makers, which differ in width, height and how a fraction is drawn; paper is tried with each that is there. */
+/** Fonts of three makers, which differ in width, height and in how they draw a fraction. Printing is tested with each that is there. */
 export const TEXT_FONTS = ['DejaVu Serif', 'Liberation Serif', 'P052'];
 
 /** Whether browsers here see a font. */
@@ -29,7 +29,7 @@ const accepted = FONTS.map(
   (font) => `<pattern><patelt name="family"><string>${font}</string></patelt></pattern>`,
 );
 
-/** Nothing but these fonts, and none in place of another, whatever else a machine has or says. */
+/** Allows only these fonts, without substitutes, even if the machine has others. */
 const CONFIG = `<?xml version="1.0"?>
 <!DOCTYPE fontconfig SYSTEM "urn:fontconfig:fonts.dtd">
 <fontconfig>
@@ -50,8 +50,8 @@ ${accepted.join('\n')}
 `;
 
 /**
- * What tells browsers on Linux to see those fonts alone, so that no test hangs on what a machine has. A FONTCONFIG_FILE that
- * is already told stays, to try others; so do a machine's own, where none of these is there.
+ * The environment that makes browsers on Linux see only those fonts, so that no test depends on the machine. If FONTCONFIG_FILE
+ * is set already, it stays, so that you can try other fonts. If none of the fonts is there, the machine's own are used.
  */
 export const fontsTold = () => {
   if (process.env.FONTCONFIG_FILE || !FONTS.some(findFont)) return {};

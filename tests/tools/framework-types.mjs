@@ -56,7 +56,7 @@ const vue = (elements) =>
   importsOf(elements) +
   importsOfProperties(elements) +
   `
-/** An event as a listener on the element itself gets it. */
+/** An event, as a listener on the element gets it. */
 type Heard<E> = Event & { readonly currentTarget: E };
 
 interface Listeners<E> {

@@ -16,7 +16,7 @@ const INPUTS = [
 const NOTE = `${ROOT}node_modules/.cache/quilt-reckoner/dist.txt`;
 
 /**
- * Every file in a folder, or the file itself, by its path from the project's folder; in order.
+ * All files in a folder, or the file itself, by their paths from the project's folder, sorted.
  * @param {string} path
  * @returns {string[]}
  */
@@ -44,7 +44,7 @@ export const build = (...words) => {
     throw new Error('The build failed.');
 };
 
-/** Builds dist/ unless it is what the last build made of the same sources. */
+/** Builds dist/, unless the last build already used the same sources. */
 export default function buildIfStale() {
   const print = () => printOf([...INPUTS, 'dist']);
   if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;

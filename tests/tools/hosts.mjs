@@ -6,15 +6,16 @@ import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 
 const HYDRATING = '@lit-labs/ssr-client/lit-element-hydrate-support.js';
-/** What goes wrong on a page of ours is written down for the test, from its first moment. */
+/** Records every error of a page for the test, from the first moment. */
 const LISTENING = '<script src="/tests/hosts/listening.js"></script>';
 const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`);
 
 /**
- * Serves to the tests in browsers the pages of other hosts, as they are asked for: `/hosts/page?html=…&policy=…` is this
- * HTML under this content security policy; `/hosts/served?markup=…` is what a server makes of this HTML, and
- * `/hosts/whole?markup=…` with its worksheets; `/hosts/hydrating.js` and `/hosts/modules.js` are the scripts that such a
- * page may have; `/hosts/late/FILE?N` is a script of dist/ over a network so slow that it comes when `/hosts/come?N` is asked for.
+ * Serves pages of other hosts to the browser tests:
+ * - `/hosts/page?html=…&policy=…`: this HTML with this content security policy
+ * - `/hosts/served?markup=…`: what a server makes of this HTML; `/hosts/whole?markup=…`: the same with its worksheets
+ * - `/hosts/hydrating.js` and `/hosts/modules.js`: the scripts for such a page
+ * - `/hosts/late/FILE?N`: a script of dist/ that comes only when the test asks for `/hosts/come?N`
  */
 export const hosts = () => {
   const folder = once(() => compiledModules().folder);
@@ -58,8 +59,8 @@ export const hosts = () => {
 };
 
 /**
- * Serves `/hosts/consumers/NAME/…`, the pages that the project NAME of tests/consumers/ builds. As they are: what the
- * test runner does to a script would find modules that the project has to find by itself.
+ * Serves `/hosts/consumers/NAME/…`, the pages that the project NAME of tests/consumers/ builds. The test runner must not change
+ * their scripts: it would find modules that the project has to find itself.
  */
 export const consumersServed = () => {
   const projects = once(consumers);

@@ -16,10 +16,10 @@ export const launchChromium = () => {
   return launch({ executablePath, args: CHROMIUM_FLAGS });
 };
 
-/** Starts Firefox without a window, where there is one. */
+/** Starts Firefox without a window, if it is installed. */
 export const launchFirefox = () => launch({ browser: 'firefox', executablePath: findFirefox() });
 
-/** Starts a WebKit that is told this, and gives what its driver can do with the one page it has open. */
+/** Starts a WebKit with these settings, and gives functions that drive its page. */
 export const launchWebKit = async (told = []) => {
   const found = findWebKit();
   const sessions = `http://127.0.0.1:${await startWebKitDriver(found)}/session`;
@@ -45,7 +45,7 @@ export const launchWebKit = async (told = []) => {
      * @returns {Promise<Result>}
      */
     evaluate: (script, ...args) => post('execute/sync', { script: `return (${script})(...arguments)`, args }),
-    /** Presses these keys one after another, where the focus is. */
+    /** Presses these keys, one after another, at the focus. */
     type: (keys) =>
       post('actions', {
         actions: [

@@ -16,14 +16,14 @@ export const THOUSAND = {
 };
 
 /**
- * Runs in a page with a cutting plan: gives it a list as pasting does, and waits for its plan.
+ * Runs in a page with a cutting plan: pastes a list, and waits for its plan.
  * @param {string} list
  * @param {string} interrupt A list that is pasted while the first is being planned.
  */
 export const pasted = async (list, interrupt = '') => {
   const element = document.querySelector('quilt-cutting');
   const cell = element.shadowRoot.querySelector('textarea');
-  // What the browser itself takes to put 200 lines into a text area is not the element's.
+  // The browser itself takes time to put 200 lines into a text area. That is not measured.
   const paste = (text) => {
     cell.focus();
     cell.value = text;
@@ -55,7 +55,7 @@ export const pasted = async (list, interrupt = '') => {
   }
   const turns = await planned(element);
   if (interrupt) {
-    // As long as the first list's plan would have taken, had it gone on.
+    // Waits as long as the plan of the first list would have taken.
     const other = Object.assign(document.createElement('quilt-cutting'), { list });
     document.body.append(other);
     await planned(other);

@@ -16,8 +16,8 @@ import { ROOT } from './run.mjs';
 import { toJavaScript } from './typescript.mjs';
 
 /**
- * The sources as modules, one to one and with Lit left outside, as a server or another bundler takes them: in a folder
- * that ends with the process.
+ * The sources as modules, one for each file and without Lit inside, for a server or another bundler. The folder is deleted when
+ * the process ends.
  */
 export const compiledModules = () => {
   const folder = mkdtempSync(join(tmpdir(), 'quilt-modules-'));
@@ -34,7 +34,7 @@ export const compiledModules = () => {
   return { folder, paths };
 };
 
-/** Runs a module in a Node of its own, in which nobody made anything global; gives what it printed. */
+/** Runs a module in its own Node process, without any globals of ours. Returns what it printed. */
 export const inFreshNode = (folder, code, input = '') => {
   const words = ['--input-type=module', '--eval', code];
   const { stdout, stderr } = spawnSync(process.execPath, words, { cwd: folder, input, encoding: 'utf8' });
@@ -53,14 +53,14 @@ const write = () => collectResultSync(render(html(written)));
 process.stdout.write(isWhole ? writeWhole(write) : write());
 `;
 
-/** What a server that has the compiled modules makes of this HTML; with `isWhole`, of its worksheets too. */
+/** What a server with the compiled modules makes of this HTML; with `isWhole`, of its worksheets too. */
 export const renderedOnServer = (folder, markup, isWhole = false) => {
   const { stdout, stderr } = inFreshNode(folder, RENDER, JSON.stringify({ markup, isWhole }));
   if (stderr) throw new Error(stderr);
   return stdout;
 };
 
-/** One script for browsers of the compiled modules, as another bundler makes it. */
+/** One browser script of the compiled modules, made by another bundler. */
 export const scriptOf = async (folder, ...imports) => {
   const entry = join(folder, `entry-${imports.join('-').replace(/[^a-z]+/g, '-')}.js`);
   writeFileSync(entry, imports.map((path) => `import ${JSON.stringify(path)};`).join('\n'));

@@ -2,9 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { ROOT } from './run.mjs';
 
-/** What the libraries' slimming goes by: which names our sources say, and how to take text out of a module. */
+/** Helpers for slimming the libraries: which names our sources use, and how to take code out of a module. */
 
-/** All our sources as one text, with the scripts of the pages that are bundled with them. */
+/** All our sources as one text, with the scripts of pages that are bundled too. */
 export const sources = () =>
   ['src', 'demo']
     .flatMap((folder) =>
@@ -19,13 +19,13 @@ export const withoutComments = (code) => code.replace(/\/\*[^]*?\*\//g, '');
 /** A name inside a regular expression. */
 export const literal = (name) => name.replaceAll('$', '\\$');
 
-/** Whether the code names a member: after a point or in quotes. */
+/** Whether the code names a member, after a point or in quotes. */
 export const isNamedIn = (code, name) => new RegExp(`(?:\\.|["'])${literal(name)}(?![\\w$])`).test(code);
 
 /** The name of a class's or an object's member, in a syntax tree. */
 export const nameOf = ({ key }) => key.name ?? key.value;
 
-/** The code with these stretches put in place of what stands there; a stretch inside another one is left out. */
+/** Replaces these ranges of the code. A range inside another one is ignored. */
 export const edited = (code, edits) => {
   let text = '';
   let from = 0;

@@ -1,5 +1,5 @@
 /**
- * Calls a function only where it was not called with the same word before.
+ * Calls a function only once for each word.
  * @template Word, Made
  * @param {(word: Word) => Made} make
  * @returns {(word: Word) => Made}

@@ -3,11 +3,11 @@ import { packInto } from './consumer.mjs';
 import buildIfStale from './fresh-dist.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
 
-/** What the packed package is checked with, each by the tarball in the folder. It is ESM only: `require` needs Node 20.19. */
+/** The checks of the packed package in the folder. It has ES modules only: `require` needs Node 20.19. */
 export const packageChecks = (folder) => {
   buildIfStale();
   const tarball = packInto(folder);
-  // Patterns of package.json that a program cannot list by itself.
+  // The programs cannot list the patterns of package.json themselves.
   const entries = readdirSync(`${ROOT}src/elements`).flatMap((name) => [name, `${name}/class`]);
   const words = ['--profile', 'esm-only', '--format', 'table-flipped', '--include-entrypoints', ...entries];
   return [

@@ -1,12 +1,12 @@
-// Run by gjs: shows HTML in WebKit as if it stood at an address, and runs scripts there, one after another, that each ask for
-// a print; the dialog is answered with “Print to File”.
+// Run by gjs: shows HTML in WebKit as if it came from an address, and runs scripts there, one after another. Each script asks for a
+// print, and this program answers the dialog with “Print to File”.
 import GLib from 'gi://GLib';
 import Gtk from 'gi://Gtk?version=3.0';
 import WebKit from 'gi://WebKit2?version=4.1';
 import { exit, programArgs } from 'system';
 
 const [html, address, ...told] = programArgs;
-/** What is still to be printed: a file, its paper, and the script that asks for it. */
+/** The prints that are still to do: a file, its paper, and the script that asks for it. */
 const jobs = told.map((job) => JSON.parse(job));
 const PAPER = { A4: 'iso_a4', Letter: 'na_letter' };
 
@@ -29,8 +29,8 @@ const setUp = (operation, { pdf, format }) => {
 };
 
 /**
- * Presses Print in the dialog once it is there and has found its printer; WebKit itself opens it, for it alone knows the
- * frame that is printed.
+ * Presses Print when the dialog is there and has found its printer. WebKit opens the dialog itself, because only WebKit knows which
+ * frame it prints.
  */
 const confirm = () => {
   const dialog = Gtk.Window.list_toplevels().find((window) => window instanceof Gtk.Dialog);

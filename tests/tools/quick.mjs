@@ -7,24 +7,24 @@ import { ROOT } from './run.mjs';
 const git = (...words) =>
   execFileSync('git', words, { cwd: ROOT, encoding: 'utf8' }).split('\n').filter(Boolean);
 
-/** What differs from the last commit; where nothing does, what the last commit changed. */
+/** The files that differ from the last commit. If there are none, the files that the last commit changed. */
 const changedFiles = () => {
   const open = [...git('diff', '--name-only', 'HEAD'), ...git('ls-files', '--others', '--exclude-standard')];
   const changed = open.length > 0 ? open : git('show', '--name-only', '--format=', 'HEAD');
   return changed.filter((path) => existsSync(ROOT + path));
 };
 
-/** A source with everything that it imports, and what that imports. */
+/** A source with everything that it imports, directly or not. */
 const withImports = (path) => {
   const all = new Set([path]);
-  // A set also visits what is added to it on the way.
+  // A loop over a set also visits items that are added meanwhile.
   for (const file of all)
     for (const [, imported] of readFileSync(ROOT + file, 'utf8').matchAll(/(?:from|import\(?) ?'(\.[^']+)'/g))
       all.add(posix.join(posix.dirname(file), imported).replace(/\.js$/, '.ts'));
   return all;
 };
 
-/** The tests in browsers that a change touches: those that it changes, the elements' that are made of it, and the face's. */
+/** The browser tests that a change touches: changed tests, those of elements that use the change, and those of the face. */
 const browserTestsOf = (changed) => {
   const isTest = (path) => /\.(browser|engines)\.ts$/.test(path);
   const elements = readdirSync(`${ROOT}src/elements`).filter((name) => {
@@ -46,7 +46,7 @@ export const quickStages = ({ types, lint, units, browsers }) => {
   const linted = changed.filter((path) => /^(src|tests|demo)\/.*\.(ts|mjs)$/.test(path));
   const inChromium = browserTestsOf(changed);
   const isOfElement = (path) => path.startsWith('tests/elements/');
-  /** Two runs side by side, so that both cores have one. */
+  /** Two runs side by side, one for each core. */
   const run = (name, files) =>
     files.length > 0 && { [name]: () => browsers({ ENGINES: 'chromium' }, ['--files', ...files], name) };
   console.log(`Changed: ${changed.join(', ')}`);

@@ -2,12 +2,12 @@ import { existsSync, readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { ROOT } from './run.mjs';
 
-/** What something came to that failed as a whole; what it said stands above. */
+/** The result of something that failed as a whole. Its output is above. */
 export const FAILED = { passed: 0, skipped: 0, failures: ['see above'] };
 
 export const sumOf = (key, parts) => parts.reduce((total, part) => total + part[key], 0);
 
-/** What the files of a runner came to. A file that broke outside its tests, or a run that ended badly, has failed once. */
+/** Adds up the files of a runner. A file that broke outside its tests, or a run that ended badly, counts as one failure. */
 export const tally = (ended, files) => {
   const failures = files.flatMap(({ file, isGood, failedTests }) =>
     isGood || failedTests.length > 0 ? failedTests.map((test) => `${file}: ${test}`) : [file],
@@ -22,7 +22,7 @@ export const tally = (ended, files) => {
 
 const read = (path) => (existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : undefined);
 
-/** The files in a report of Vitest's. */
+/** The files in a Vitest report. */
 export const readVitest = (path) =>
   (read(path)?.testResults ?? []).map(({ name, status, assertionResults }) => {
     const those = (...states) => assertionResults.filter((test) => states.includes(test.status));
@@ -36,5 +36,5 @@ export const readVitest = (path) =>
     };
   });
 
-/** The files in a report of the runner in browsers, which tests/config/ writes; undefined where nothing came of the run. */
+/** The files in a report of the browser runner, which tests/config/ writes. Undefined if the run gave no report. */
 export const readBrowsers = read;

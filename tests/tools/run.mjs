@@ -7,7 +7,7 @@ export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 const pathOf = (path) => `${ROOT}node_modules/${path}`;
 
-/** Runs a program in the project's folder, shows what it says, and tells whether it ended well. */
+/** Runs a program in the project's folder, shows its output, and returns whether it succeeded. */
 export const succeeds = (program, words, env = {}) =>
   spawnSync(program, words, {
     cwd: ROOT,
@@ -21,7 +21,7 @@ export const packageSucceeds = (path, words, env) =>
   succeeds(process.execPath, [pathOf(path), ...words], env);
 
 /**
- * The same beside others: it shows what the program says once that has ended, so that the words of two do not mix.
+ * The same beside other programs. It shows the output at the end, so that the output of two programs does not mix.
  * @param {string} path
  * @param {string[]} words
  * @param {Record<string, string>} [env]
@@ -50,12 +50,12 @@ const packagesIn = (lockFile) => {
   }
 };
 
-/** Installs what package-lock.json names, unless just that is installed. */
+/** Installs what package-lock.json names, unless it is installed already. */
 export const installPackages = () => {
   const installed = packagesIn('node_modules/.package-lock.json');
   const isMissing = ([path, { version, optional }]) =>
     path && !optional && installed[path]?.version !== version;
   if (!Object.entries(packagesIn('package-lock.json')).some(isMissing)) return;
-  // No package needs a script of its own to be installed, and some would fetch browsers.
+  // No package needs its install script, and some of these scripts would download browsers.
   if (!succeeds('npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund'])) process.exit(1);
 };

@@ -18,17 +18,17 @@ const TYPES = {
 /** The file in a folder that a path means. */
 const inFolder = (folder, path) => join(folder, path.endsWith('/') ? `${path}index.html` : path);
 
-/** The file that a path of the site means: `/dist/…` what was built, everything else a page in demo/. */
+/** The file for a path of the site: `/dist/…` is the build, everything else is in demo/. */
 const inSite = (path) => {
   if (path.startsWith('/dist/')) return join(ROOT, path);
-  // This page's source is TypeScript; the built one stands for it.
+  // The source of this page is TypeScript, so the built page is served.
   if (path === '/quick.html') return join(ROOT, 'dist/quick.html');
   return inFolder(`${ROOT}demo`, path);
 };
 
 const responding = (fileFor) => (request, response) => {
   if (request.url === '/favicon.ico') {
-    // Browsers ask for it by themselves, and the pages have none.
+    // Browsers ask for an icon, and the pages have none.
     response.writeHead(204).end();
     return;
   }

@@ -64,7 +64,7 @@ describe('Lit without what no source of ours can use', () => {
     expect(slimmed(MODULES[3]!, '', LIT + directive)).toMatch(/_\$litDirective\$;.*_\$AT\(/);
   });
 
-  it('puts an undefined in brackets, so that what is read from it or called on it stays harmless', () => {
+  it('puts an undefined in brackets, so that code that reads from it or calls it does no harm', () => {
     expect(slimmed('class A { a() { this._$Xy?.forEach(b), this._$Xy?.(1) } }', '.a', '')).toBe(
       'class A { a() { (void 0)?.forEach(b), (void 0)?.(1) } }',
     );

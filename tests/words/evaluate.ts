@@ -4,7 +4,7 @@ type Value = number | string | boolean;
 
 const TOKEN = /\s*(?:(\d+(?:\.\d+)?)|"((?:[^"]|"")*)"|([A-Z]+\d+)|([A-Z]+)(?=\()|(>=|[-+*/&(),]))/y;
 
-/** A spreadsheet rounds what it would show: 4.385 is up, though floating point is a little less. */
+/** A spreadsheet rounds the number that it would show: 4.385 goes up, although floating point is a little less. */
 const shown = (value: number): number => Number(value.toPrecision(15));
 
 const FUNCTIONS: Record<string, (...values: number[]) => number> = {
@@ -20,7 +20,7 @@ const number = (value: Value | undefined): number => {
   return value;
 };
 
-/** Reads one formula from left to right; `cell` gives what stands in a cell. Throws where it is not well formed. */
+/** Works out one formula from left to right. `cell` gives the value of a cell. Throws if the formula is wrong. */
 export const evaluate = (formula: string, cell: (address: string) => Value): Value => {
   let at = 0;
   const next = (): RegExpExecArray | undefined => {
@@ -92,7 +92,7 @@ export const evaluate = (formula: string, cell: (address: string) => Value): Val
   return value;
 };
 
-/** What a spreadsheet program makes of these cells: every formula reckoned from what was given, by its address. */
+/** The value of every formula in these cells, as a spreadsheet program would work it out. */
 export const evaluated = (cells: SheetCell[][]): Map<string, Value> => {
   const values = new Map<string, Value>();
   const open = new Set<string>();

@@ -1,6 +1,6 @@
 import type { CalculatorName } from '../../src/calculators/calculator.js';
 import type { Style } from '../../src/measure/format.js';
-import { together } from '../../src/words/common.js';
+import { vocabularyOf } from '../../src/words/common.js';
 import { de } from '../../src/words/de/de.js';
 import { backing } from '../../src/words/en/backing.js';
 import { batting } from '../../src/words/en/batting.js';
@@ -26,7 +26,7 @@ const en: Language = {
 export const NAMES = Object.keys(en.calculators) as CalculatorName[];
 
 const vocabulary = ({ common, face, spreadsheet, calculators }: Language, name: CalculatorName): Vocabulary =>
-  together(common, calculators[name], { ...face, ...spreadsheet });
+  vocabularyOf(common, calculators[name], { ...face, ...spreadsheet });
 
 const tellers = new Map<string, Teller>();
 
@@ -52,7 +52,7 @@ const ENGLISH =
   /\b(the|of|and|with|cloth|write|strips?|joins?|from|widths?|lengths?|each|buy|like|borders?|sashing|cut|or|is|are|not|yards?|inch(es)?|fabric|seams?|sheets?)\b/i;
 const BROKEN = /undefined|NaN|\[object|null|\$\{|=>| {2}|\.\.$|,\./;
 
-/** Why a German text is no good: the text itself; nothing where it is good. */
+/** A German text that is not good enough, or undefined if it is good. */
 export const faultIn = (text: string): string | undefined =>
   !text.trim() || BROKEN.test(text) || ENGLISH.test(withoutMarkup(text)) ? `“${text}”` : undefined;
 

@@ -4,7 +4,7 @@ import type { Input } from '../../src/ledger/ledger.js';
 const length = (least: number, most: number) =>
   fc.integer({ min: least * 8, max: most * 8 }).map((eighths) => `${eighths}/8`);
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, freq: 2 });
-/** Mostly what can be reckoned with; now and then what cannot. */
+/** Mostly values that work, and some that do not. */
 const orWrong = <T>(value: fc.Arbitrary<T>) =>
   fc.oneof(
     { weight: 30, arbitrary: value },

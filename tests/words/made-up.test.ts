@@ -32,7 +32,7 @@ const RECKON: Record<CalculatorName, (input: Input) => object> = {
 const NAMES = Object.keys(RECKON) as CalculatorName[];
 const RUNS: Partial<Record<CalculatorName, number>> = { cutting: 100, top: 100, worksheet: 150 };
 
-/** What is told in words; all else has to stay as it is. */
+/** The keys that hold words. Everything else has to stay the same. */
 const WORDED = new Set(
   [
     'label',

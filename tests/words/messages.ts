@@ -4,7 +4,7 @@ import { Message } from '../../src/measure/message.js';
 const isSaid = (value: object): value is Pick<Message, 'code' | 'values'> =>
   'code' in value && 'values' in value;
 
-/** Every message in a value, and in the values of those; what a part says in its own words is said as a whole. */
+/** Every message in a value, and the messages inside those. A message that a part says itself counts as one. */
 export const messagesIn = (value: unknown, found: Message[] = [], seen = new Set<unknown>()): Message[] => {
   if (typeof value !== 'object' || !value || seen.has(value)) return found;
   seen.add(value);

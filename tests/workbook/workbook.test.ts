@@ -57,7 +57,7 @@ const sheet = (parts: PartOnPage[], fabrics: FabricOnPage[] = [], fields: object
 const answerOf = ({ reckoning }: ReturnType<typeof sheet>) => reckoning.own ?? expect.fail('refused');
 
 describe('what parts take', () => {
-  test('comes together as values, and is said in the words of each calculator', () => {
+  test('is gathered as values, and said in the words of each calculator', () => {
     const all = sheet(
       [back('A'), back('A', { width: 20, length: 40 }), batting()],
       [{ letter: 'A', name: 'Sand' }],
@@ -74,7 +74,7 @@ describe('what parts take', () => {
 
   test('takes nothing while something is wrong, and says so', () => {
     const { notes, reckoning } = sheet([back('A', { width: '' })]);
-    expect(notes).toContain('Backing is not on the list yet: it has something to mend.');
+    expect(notes).toContain('Backing is not on the list yet: something in it is wrong.');
     expect(reckoning.own?.fabrics).toEqual([]);
   });
 
@@ -85,7 +85,7 @@ describe('what parts take', () => {
     expect(answerOf(price('10 EUR', 'USD')).total).toBeUndefined();
   });
 
-  test('is of a yard where its shop cuts by inches, though the worksheet buys by the metre', () => {
+  test('counts for a yard if its shop cuts by inches, also if the worksheet buys by the metre', () => {
     const own = { price: '9.144', increment: '1 in' };
     const answer = answerOf(sheet([back('A', own)], [], { increment: '1 m' }));
     expect(answer.fabrics[0]?.price?.value.equals(10)).toBe(true);
@@ -137,7 +137,7 @@ describe('plain input', () => {
     expect(own?.fabrics[0]?.need.equals(100)).toBe(true);
   });
 
-  test('never throws, whatever is in it', () => {
+  test('never throws, with anything in it', () => {
     for (const odd of [
       null,
       {},

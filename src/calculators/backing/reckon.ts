@@ -19,8 +19,8 @@ import {
 type BackingLedger = Ledger<typeof backingFields, BackingRow>;
 
 /**
- * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
- * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth. The one with the least cloth comes first, then the one
+ * with the fewest seams. Layouts with a pieced strip come last, unless `piecedStrip` is set.
  */
 export const reckon = (input: BackingInput | null = {}): Reckoning<BackingAnswer> => {
   const ledger: BackingLedger = new Ledger(backingFields, input);
@@ -52,7 +52,7 @@ const layoutsOf = (ledger: BackingLedger, need: Size, cloth: Cloth): BackingLayo
   ...(ledger.values.oneWay ? [] : layoutsIn(ledger, 'crosswise', facing(need, true), cloth)),
 ];
 
-/** The layouts of one direction: whole panels, and all but one of them with a pieced strip. */
+/** The layouts of one direction: whole panels, and one panel fewer with a pieced strip. */
 const layoutsIn = (
   { values: { seam, repeat, oneWay, increment } }: BackingLedger,
   direction: BackingLayout['direction'],
@@ -63,7 +63,7 @@ const layoutsIn = (
   const panels = fewest(across, width, loss);
   if (!panels) return [];
   const uncut = along.div(kept);
-  // Panels match where each starts at the same place of the print as it was bought.
+  // Panels match if each starts at the same place of the print.
   const panelLength = panels > 1 && repeat.gt(0) ? upTo(uncut, repeat) : uncut;
   const layout = (panels: number, strip?: BackingLayout['strip']): BackingLayout => {
     const fabric = panelLength.mul(panels).add(strip ? strip.height.mul(strip.count) : 0);
@@ -78,7 +78,7 @@ const layoutsIn = (
   return [whole, layout(panels - 1, { count: pieces, height: missing.div(kept) })];
 };
 
-/** Puts the layouts in order, and gives the one to use; refused where the cloth allows none. */
+/** Puts the layouts in order and gives the one to use. Refuses if the cloth allows none. */
 const bestOf = (
   ledger: BackingLedger,
   layouts: BackingLayout[],
@@ -97,7 +97,7 @@ const bestOf = (
   return best;
 };
 
-/** The rows of a layout: its panels, its strip, and what they come to. */
+/** The rows of a layout: its panels, its strip, and the cloth for them. */
 const rowsOf = (
   ledger: BackingLedger,
   { panels, panelLength, strip, direction }: BackingLayout,
@@ -117,7 +117,7 @@ const rowsOf = (
   const isRepeated = !panelLength.equals(uncut.value);
   const panel = isRepeated ? uncut.upTo(repeat) : uncut;
   const side = isCrosswise ? 'width' : 'length';
-  // As it is needed, where neither a wash nor a repeat makes it longer.
+  // The length that is needed, if neither the wash nor the repeat makes it longer.
   const how = panel === along ? say('panelLength', { side, from: along }) : panel;
   const each = ledger.row('panel', panel, { how });
   const cuts = [new Cut(panels, say('backingPanel'), cloth.width.value, panelLength.mul(cloth.kept))];
@@ -133,7 +133,7 @@ const rowsOf = (
   return { fabric: all.plus(pieces.times(height)), reach, cuts };
 };
 
-/** What the last panel leaves at its side. */
+/** What is left over beside the last panel. */
 const leftoverOf = (
   { panelLength, direction }: BackingLayout,
   need: Size,

@@ -34,7 +34,7 @@ export type BackingRow =
 export interface BackingSayings {
   seamsLeaveNothing: { seam: Exact; cloth: Exact; isSeam: boolean };
   tooManyPanels: { cloth: Exact; panels: number };
-  /** How far the panels reach, beside what is needed; a strip makes up the rest. */
+  /** How far the panels reach, and the width that is needed. If they are too short, a strip makes up the rest. */
   panelsReach: { reach: Quantity; need: Quantity; isShort: boolean };
   panelLength: { side: 'width' | 'length'; from: Quantity };
   backingPanel: undefined;
@@ -44,7 +44,7 @@ export interface BackingSayings {
     oneWay: boolean;
     need: Size;
   };
-  /** A layout in the list of them, and what that is headed. */
+  /** A layout in the list of layouts, and the heads of that list. */
   layout: BackingLayout;
   layouts: undefined;
   panelsHead: undefined;
@@ -53,7 +53,7 @@ export interface BackingSayings {
   picture: { summary: Message };
   panelNumber: { number: number };
   stripInPicture: undefined;
-  /** What would take less. */
+  /** A way that uses less cloth. */
   pieced: undefined;
 }
 
@@ -65,13 +65,13 @@ export interface BackingLayout {
   panels: number;
   /** `lengthwise`: the cloth's length, and the long seams, run along the quilt's length; `crosswise`: across it. */
   direction: 'lengthwise' | 'crosswise';
-  /** All seams to sew, the strip's joins included. */
+  /** All seams to sew, with the joins of the strip. */
   seams: number;
-  /** What each panel is cut to, along the cloth. */
+  /** How long each panel is cut, along the cloth. */
   panelLength: Exact;
   /** The strips that make up the missing width, joined end to end; only in a layout with a pieced strip. */
   strip?: { count: number; height: Exact } | undefined;
-  /** What the joined panels cover across, before trimming. */
+  /** How wide the joined panels are, before trimming. */
   cover: Exact;
   fabric: Exact;
   buy: Purchase;
@@ -83,7 +83,7 @@ export interface BackingAnswer extends Answer {
   need: Size;
   /** Every layout that is possible, the one to use first. */
   layouts: BackingLayout[];
-  /** The largest piece left over: from the last panel's side. Absent where nothing is left. */
+  /** The largest piece left over, from the side of the last panel. Absent if nothing is left. */
   leftover?: Size | undefined;
   used: { cloth: Cloth; seam: Exact; quilt: Size };
 }

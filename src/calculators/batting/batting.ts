@@ -4,7 +4,7 @@ import { lists } from './lists.js';
 import { reckon } from './reckon.js';
 import { battingFields, type BattingAnswer } from './shape.js';
 
-/** Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed. */
+/** Batting for a quilt: the package that is large enough, or the length to buy from a roll. Also the size of a quilt for a bed. */
 export const batting: Calculator<BattingAnswer> = {
   name: 'batting',
   fields: battingFields,

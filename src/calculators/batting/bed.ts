@@ -10,7 +10,7 @@ export type BattingLedger = Ledger<typeof battingFields, BattingRow>;
 /** Whether the bed is one for a baby. */
 export const isCrib = (bed: 'none' | Bed): boolean => bed !== 'none' && !!BED_SIZES[bed].isCrib;
 
-/** The finished quilt: as it was given, or as it hangs over a bed. */
+/** The finished size of the quilt: the given one, or the one for a bed. */
 export const quiltOrBed = (ledger: BattingLedger): Size<Quantity> => {
   const { bed, width, length } = ledger.values;
   ledger.given('bed');

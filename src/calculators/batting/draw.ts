@@ -2,7 +2,7 @@ import { corner, drawnSize, inner, turning, type Line, type Picture } from '../.
 import { facing, type Size } from '../../ledger/quilt.js';
 import { say, type BattingAnswer } from './shape.js';
 
-/** The batting needed on what is bought, with what is left over. */
+/** The batting that is needed, on the batting that is bought, with what is left over. */
 export const draw = (answer: BattingAnswer): Picture[] => {
   const { bought, seams } = boughtFor(answer);
   const [all, need, quilt] = [drawnSize(bought), drawnSize(answer.need), drawnSize(answer.quilt)];
@@ -27,7 +27,7 @@ export const draw = (answer: BattingAnswer): Picture[] => {
   ];
 };
 
-/** What is bought, lying as the batting is cut from it, and the seams where lengths are butted. */
+/** What is bought, in the direction in which the batting is cut from it, with the seams between its lengths. */
 const boughtFor = ({
   need,
   rolls: [roll],

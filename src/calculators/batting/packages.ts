@@ -11,7 +11,7 @@ import type { Units } from '../../measure/units.js';
 import { PACKAGES, type UsualPackage } from '../../trade/batting.js';
 
 export interface PackageSayings {
-  /** What a usual size is called. */
+  /** The name of a usual size. */
   usualPackage: { size: UsualPackage };
   packageWidth: undefined;
   packageLength: undefined;
@@ -26,12 +26,12 @@ const say = sayings<PackageSayings>();
 
 /** A package of batting, as its label or a shop's list names it. */
 export interface Package extends Size {
-  /** A shop's own name for it, or that of a usual size. */
+  /** The shop's own name for it, or the name of a usual size. */
   name: string | Message;
-  /** It is called what the size for a crib is. */
+  /** Its name is that of the size for a crib. */
   isForCrib: boolean;
   price?: Exact | undefined;
-  /** The same as it was written, with its currency. */
+  /** The price as somebody wrote it, with its currency. */
   priced?: string | undefined;
 }
 
@@ -55,7 +55,7 @@ interface Parts {
   sides: [string, string];
 }
 
-/** The words of an entry before its size, and the size; nothing where there is none. */
+/** The words of an entry before its size, and the size. Undefined if there is no size. */
 const partsOf = (before: string, style: Style): Parts | undefined => {
   const words = before.trim().split(/\s+/);
   for (let at = 0; at < words.length; at += 1) {
@@ -67,7 +67,7 @@ const partsOf = (before: string, style: Style): Parts | undefined => {
   return undefined;
 };
 
-/** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
+/** Reads `large 90 x 100 @ 29`. The name before the size may be left out. */
 const readPackage = (entry: string, style: Style): Package => {
   const [before = '', price, ...more] = entry.split('@');
   const parts = entry.length > LONGEST_ENTRY ? undefined : partsOf(before, style);
@@ -93,7 +93,7 @@ const writePackages = (raw: unknown): string => {
   const write = (entry: unknown): string => {
     if (Object(entry) !== entry) return textOf(entry);
     const { name, width, length, price } = entry as Record<string, unknown>;
-    // The colon keeps a name that ends in a number apart from the width.
+    // Without the colon, a name that ends in a number would run into the width.
     return `${name ? `${textOf(name)}: ` : ''}${textOf(width)} x ${textOf(length)}${isBlank(price) ? '' : ` @ ${textOf(price)}`}`;
   };
   return Array.isArray(raw) ? raw.map(write).join('; ') : textOf(raw);
@@ -113,7 +113,7 @@ const readPackages = (raw: unknown, style: Style): Package[] => {
   return entries.map((entry) => readPackage(entry, style));
 };
 
-/** The list with this unit at every size that names none. */
+/** Adds this unit to every size in the list that has none. */
 const packagesInUnit = (list: string, unit: Units): string =>
   list
     .split(';')

@@ -21,7 +21,7 @@ import {
   type BattingRoll,
 } from './shape.js';
 
-/** Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. */
+/** Batting for a quilt, from a package or from the roll. Also the size of a quilt for a bed. */
 export const reckon = (input: BattingInput | null = {}): Reckoning<BattingAnswer> => {
   const ledger: BattingLedger = new Ledger(battingFields, input);
   const { bed, roll } = ledger.values;
@@ -50,14 +50,14 @@ export const reckon = (input: BattingInput | null = {}): Reckoning<BattingAnswer
   });
 };
 
-/** Prices in the list of packages name the currency too, and may name no other. */
+/** Prices in the list of packages may name the currency too, but not another one. */
 const adoptPrices = (ledger: BattingLedger): void => {
   const prices = ledger.values.packages?.map(({ priced }) => priced) ?? [];
   ledger.adopt(...prices);
   ledger.blame('packages', () => prices.forEach((price) => ledger.sameCurrency(price)));
 };
 
-/** About what the quilt is once washed, with its row where it shrinks. */
+/** The approximate size of the quilt after a wash, with its row if it shrinks. */
 const washedSize = (ledger: BattingLedger, { width, length }: Size<Quantity>): Size => {
   const { shrinkage } = ledger.inputs;
   const kept = ONE.sub(shrinkage.value);
@@ -67,11 +67,11 @@ const washedSize = (ledger: BattingLedger, { width, length }: Size<Quantity>): S
   return washed;
 };
 
-/** The best way to cut it from a roll; without a roll there is none. */
+/** The best way to cut it from a roll, or undefined without a roll. */
 const firstOf = (ledger: BattingLedger, [plan]: RollPlan[]): RollPlan =>
   plan ?? ledger.refuse('roll', missing(battingFields.roll, ledger.style, 'roll'));
 
-/** A package as the result has it. */
+/** A package as the result gives it. */
 const offered = (
   ledger: BattingLedger,
   { name, width, length, fits, price }: RankedPackage,
@@ -87,7 +87,7 @@ const offered = (
   };
 };
 
-/** A way to cut it from a roll as the result has it. */
+/** A way to cut it from a roll as the result gives it. */
 const fromRoll = (
   { values: { increment } }: BattingLedger,
   { roll, lengths, each, direction, fabric }: RollPlan,

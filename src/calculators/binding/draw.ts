@@ -30,7 +30,7 @@ const biasSquare = (square: Exact, strip: Exact): Picture => {
 /** More strips than this are drawn as one block. */
 const MOST_STRIPS = 24;
 
-/** The strips as they lie on the cloth, each with the join at its end. */
+/** The strips across the cloth, each with the join at its end. */
 const straightStrips = ({ strips, stripWidth, summary, used }: BindingAnswer): Picture => {
   const cloth = used.cloth.width.value;
   const tall = stripWidth.mul(strips);

@@ -9,13 +9,13 @@ import { say, type BindingAnswer } from './shape.js';
 
 type FatQuarters = BindingAnswer['fatQuarters'];
 
-/** The sides of a fat quarter once washed. */
+/** The sides of a fat quarter after a wash. */
 interface Sides {
   long: Quantity;
   high: Quantity;
 }
 
-/** The same binding from fat quarters, with its rows; a row says so where none holds it. */
+/** The same binding from fat quarters, with its rows. If a fat quarter is too small, a row says so. */
 export const fromFatQuarters = (job: BindingJob): FatQuarters => {
   const { ledger, strip, cloth } = job;
   const washed = (side: string): Quantity => cloth.washed(inches(ownLength(side))).asResult();

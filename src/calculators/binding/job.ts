@@ -8,13 +8,13 @@ import { say, type bindingFields, type BindingAnswer, type BindingRow, type Narr
 
 export type BindingLedger = Ledger<typeof bindingFields, BindingRow>;
 
-/** What a strip is cut to, and the input to change where it cannot be cut. */
+/** How wide a strip is cut, and the input to change if that is not possible. */
 export interface Strip {
   strip: Quantity;
   stripInput: 'stripWidth' | 'finished' | 'fabricWidth';
 }
 
-/** A binding whose length and strip are known, and what it is cut from. */
+/** A binding: its length, its strip, and the cloth that it is cut from. */
 export interface BindingJob extends Strip {
   ledger: BindingLedger;
   need: Quantity;
@@ -25,17 +25,17 @@ export interface BindingJob extends Strip {
   loss: Quantity;
 }
 
-/** What a way to cut the binding gives. */
+/** What one way to cut the binding gives. */
 export type Cutting = Omit<BindingAnswer, 'length' | 'stripWidth' | 'fatQuarters' | 'used'>;
 
-/** Adds the row of what a join uses up; gives back the job that reckons with it. */
+/** Adds the row of what a join uses up, and gives back the job with that row. */
 export const withLossRow = (job: BindingJob): BindingJob => {
   const { ledger, strip, loss, isDiagonal } = job;
   const how = isDiagonal ? say('joinAtAngle', { strip }) : loss;
   return { ...job, loss: ledger.row('loss', loss, { how, from: ['join'] }) };
 };
 
-/** How far so many strips reach. */
+/** How far this many strips reach. */
 export const reachBy = (strips: number, each: Quantity, { loss }: BindingJob): Quantity =>
   joined(strips, each, count(strips - 1).times(loss));
 
@@ -47,10 +47,10 @@ export const biasNeed = ({ ledger, need, strip, loss }: BindingJob): BiasNeed =>
   unit: INCHES[ledger.style.units],
 });
 
-/** Cloth as narrow as this is meant to be wider. */
+/** If cloth is this narrow, the reader surely means wider cloth. */
 const NARROW = 10;
 
-/** Refuses a strip that the cloth does not hold. */
+/** Refuses a strip that is too wide for the cloth. */
 export const refuseTooWide = (
   { ledger, stripInput, strip, cloth: { width } }: BindingJob,
   code: 'stripTooWide' | 'noSquare',

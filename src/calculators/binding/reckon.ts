@@ -11,8 +11,8 @@ import { bindingFields, say, type BindingAnswer, type BindingInput } from './sha
 import { cutStraight } from './straight.js';
 
 /**
- * Cloth for a quilt's binding: strips across the cloth joined end to end, or squares for continuous bias; and the same
- * from fat quarters.
+ * Cloth for a quilt's binding: strips across the cloth, joined end to end, or squares for continuous bias. It also gives the same
+ * binding from fat quarters.
  */
 export const reckon = (input: BindingInput | null = {}): Reckoning<BindingAnswer> => {
   const ledger: BindingLedger = new Ledger(bindingFields, input);
@@ -46,7 +46,7 @@ export const reckon = (input: BindingInput | null = {}): Reckoning<BindingAnswer
   });
 };
 
-/** The way round the quilt: as it was measured, or by its sides. */
+/** The distance round the quilt: as somebody measured it, or from its sides. */
 const wayRound = (ledger: BindingLedger): Quantity => {
   const { perimeter } = ledger.inputs;
   if (perimeter) return ledger.measurable('around', perimeter, { how: say('asMeasured', { perimeter }) });
@@ -54,7 +54,7 @@ const wayRound = (ledger: BindingLedger): Quantity => {
   return ledger.measurable('around', count(2).times(width.plus(length)));
 };
 
-/** What a strip is cut to: as it is written, from the width it is to show, or as is usual. */
+/** How wide a strip is cut: as given, or from the finished width, or the usual width. */
 const stripOf = (ledger: BindingLedger): Strip => {
   const { stripWidth, finished } = ledger.inputs;
   if (stripWidth) return { strip: writtenStrip(ledger, stripWidth), stripInput: 'stripWidth' };
@@ -63,7 +63,7 @@ const stripOf = (ledger: BindingLedger): Strip => {
   return { strip: ledger.row('strip', usual, { how: say('usualWidth') }), stripInput: 'fabricWidth' };
 };
 
-/** What lies between two marks is cut on the upper one, and takes that much cloth. */
+/** A width between two marks of the ruler is cut on the upper one, and takes that much cloth. */
 const writtenStrip = (ledger: BindingLedger, stripWidth: Quantity): Quantity => {
   const { mark } = ledger.inputs;
   const strip = stripWidth.upTo(mark);
@@ -73,8 +73,8 @@ const writtenStrip = (ledger: BindingLedger, stripWidth: Quantity): Quantity => 
 };
 
 /**
- * Double-fold: two layers, each the seam allowance, the front, the quilt's edge and the back. Single-fold: one, with an
- * edge turned under.
+ * The strip for a finished width. Double-fold has two layers, and each takes the seam allowance, the front, the quilt's edge and
+ * the back. Single-fold has one layer, with an edge turned under.
  */
 const stripShowing = (ledger: BindingLedger, finished: Quantity): Quantity => {
   const { thickness, mark } = ledger.inputs;

@@ -50,29 +50,29 @@ export type BindingRow =
 
 export type Fold = 'double' | 'single';
 
-/** How a strip that is too wide can be mended: wider cloth alone, or a narrower strip or finished width too. */
+/** What helps if a strip is too wide: wider cloth, a narrower strip, or a narrower finished width. */
 export type Narrower = 'cloth' | 'strip' | 'finished';
 
 /** What it says. */
 export interface BindingSayings {
   asMeasured: { perimeter: Quantity };
   curvedEdge: undefined;
-  /** A strip's width that lies between two marks of the ruler is cut on the upper one. */
+  /** A width between two marks of the ruler is cut on the upper one. */
   betweenMarks: { text: string; strip: Exact };
   upToMark: { stripWidth: Quantity; mark: Stated };
   usualWidth: undefined;
-  /** What a finished width takes, and what it is cut to where that lies between marks. */
+  /** The strip for a finished width, and how it is cut if that is between two marks. */
   cutOnMark: { whole: Quantity; cut: Exact };
   stripWidthUsed: undefined;
   stripTooWide: { strip: Exact; cloth: Exact; narrower: Narrower };
   noSquare: { strip: Exact; cloth: Exact; narrower: Narrower };
   joinLeavesNothing: { loss: Exact; cloth: Exact; write: 'straight' | 'smallerSeam' | 'widerCloth' };
   joinAtAngle: { strip: Quantity };
-  /** How far the joined strips reach, beside what is needed. */
+  /** How far the joined strips reach, and the length that is needed. */
   stripsReach: { reach: Quantity; need: Quantity };
   bindingStrip: undefined;
   summary: { strips: number; strip: Exact; isDiagonal: boolean; need: Exact; fold: Fold };
-  /** Bias: what one of several squares is called, and how its side was found. */
+  /** Bias: the name of one of several squares, and how its side was found. */
   eachSquare: { count: number };
   leastSquare: { need: Quantity; strip: Quantity; seam: Quantity; tooNarrow: Exact | undefined };
   roundsFit: { across: Quantity; rounds: number; strip: Quantity };
@@ -96,13 +96,13 @@ export const say = sayings<BindingSayings>();
 
 /** What {@link reckonBinding} gives back. Lengths are exact inches. */
 export interface BindingAnswer extends Answer {
-  /** The binding needed: the way round and the allowance. */
+  /** The binding needed: the distance round the quilt, and the allowance. */
   length: Exact;
   /** Strips to join: cut across the cloth, or the one long strip that each bias square gives. */
   strips: number;
-  /** What each strip is cut to across. */
+  /** How wide each strip is cut. */
   stripWidth: Exact;
-  /** How long the strips are once joined; for bias on a ruler mark, rounded down. */
+  /** How long the strips are after joining. For bias it is rounded down to a mark of the ruler. */
   yields: Exact;
   /** Bias: the side of each square. */
   square?: Exact;
@@ -110,9 +110,9 @@ export interface BindingAnswer extends Answer {
   squares?: number;
   /** Bias: how many whole rounds each square's tube gives. */
   rounds?: number;
-  /** Bias: the side by area alone, which is the usual rule; its tube can end in a round too narrow to use. */
+  /** Bias: the side by the usual rule, which looks at the area alone. The last round of its tube can be too narrow to use. */
   byArea?: Exact;
-  /** The same binding from fat quarters: strips along the longer side, or for bias a square each. Absent where none fits. */
+  /** The same binding from fat quarters: strips along the longer side, or a square from each for bias. Absent if nothing fits. */
   fatQuarters?: { strips: number; count: number } | undefined;
   used: { cloth: Cloth; isDiagonal: boolean; loss: Exact };
 }

@@ -25,7 +25,7 @@ const takeOf = ({ number, border, cuts }: CutBorder, fabric: string): Take => ({
   pieces: looseOf(border, cuts),
 });
 
-/** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
+/** What may be planned with other parts: the border's strips, or its pieces along the cloth. None if its strips have two widths. */
 const looseOf = ({ plan, strips, cloth }: CutBorder['border'], cuts: CutBorder['cuts']): LooseCut[] => {
   if (plan === 'along') return cuts.map((cut) => ({ ...cut, turn: false }));
   const [first, ...more] = cuts;

@@ -7,7 +7,7 @@ import { rowOf, say, type BorderPlan, type BordersLedger, type Corners, type Cut
 import { bestPlan, lotsOf, plansFor, type Lot, type WorkedPlan } from './strips.js';
 import type { GrowingTop, Widths } from './top.js';
 
-/** A border that was sewn on, with what it takes; its cloth is a row of its own where there are several. */
+/** A border with its cloth. If there are several borders, its cloth has its own row. */
 export interface SewnBorder {
   made: CutBorder;
   lots: Lot[];
@@ -16,7 +16,7 @@ export interface SewnBorder {
   from: string[];
 }
 
-/** Sews a border on and plans its strips; undefined where there is nothing to sew on. */
+/** Adds a border to the top and plans its strips. Undefined if there is nothing to add. */
 export const sewBorder = (
   ledger: BordersLedger,
   top: GrowingTop,
@@ -64,13 +64,13 @@ export const sewBorder = (
   return { made: { number, border, cuts, strips, how: plan.how }, lots, plan, from: [id, ...sizes] };
 };
 
-/** A plan as the answer has it. */
+/** A plan as the result gives it. */
 const shown = (
   { values: { increment } }: BordersLedger,
   { plan, strips, joins, fabric: { value: fabric } }: WorkedPlan,
 ): BorderPlan => ({ plan, strips, joins, fabric, buy: enoughFor(fabric, increment) });
 
-/** Says why such cloth does not do for a border. */
+/** Refuses cloth that cannot give a border, and says why. */
 const refusePlan = (ledger: BordersLedger, number: number, lots: Lot[], cloth: Exact): never => {
   const { grain, seam } = ledger.values;
   const wide = most(...lots.map(({ width }) => width.value));

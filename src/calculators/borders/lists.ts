@@ -1,7 +1,7 @@
 import { sayInList, type Listing } from '../../ledger/listing.js';
 import { say, type BordersAnswer } from './shape.js';
 
-/** Every plan for each border, and how many strips to cut for it. */
+/** Every plan for each border, with its strips. */
 export const lists = ({ used: { borders } }: BordersAnswer): Listing[] => [
   {
     caption: say('plans'),

@@ -28,7 +28,7 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
     const { borders: listed = [], target, grain } = ledger.values;
     const many = listed.length + (target ? 1 : 0);
     if (!many) ledger.refuse('borders', say('noBorder'));
-    // The corners' row has those of every border.
+    // One row shows the corners of all borders.
     ledger.values.corners = cornersFor(ledger, many);
     ledger.given('width', 'length', 'borders', 'target', 'corners');
     const cloth = clothOf(ledger);
@@ -55,7 +55,7 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
   });
 };
 
-/** A corner style for each border, or one for all. A reader may have added a border, or taken one away. */
+/** The corners: one style for all borders, or one for each. If the numbers differ, warns: a reader may have added a border. */
 const cornersFor = (ledger: BordersLedger, borders: number): Corners[] => {
   const { corners } = ledger.values;
   const styles = corners.length;
@@ -64,10 +64,10 @@ const cornersFor = (ledger: BordersLedger, borders: number): Corners[] => {
   return Array.from({ length: borders }, (_, at) => cornersAt(corners, at));
 };
 
-/** A border's corners; where it has none of its own, it has those of the border before it. */
+/** The corners of a border, or those of the border before it if it has none. */
 const cornersAt = (corners: Corners[], at: number): Corners => corners[at] ?? corners.at(-1) ?? 'sides-first';
 
-/** Sews on every border, from the inside out; the last as wide as the wanted size takes. */
+/** Adds every border, from the inside out. If there is a wanted size, the last one is as wide as that needs. */
 const sewAll = (ledger: BordersLedger, top: GrowingTop, cloth: Cloth): SewnBorder[] => {
   const clothAt = ownCloths(ledger, cloth);
   ledger.given('grain', 'join', 'seam');
@@ -87,7 +87,7 @@ const sewAll = (ledger: BordersLedger, top: GrowingTop, cloth: Cloth): SewnBorde
   return sewn;
 };
 
-/** Buys the cloth for all borders; `shared` is the one cloth that all of them are cut from. */
+/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. */
 const buyAll = (ledger: BordersLedger, sewn: SewnBorder[], shared: Cloth | undefined): Bought => {
   const howOf = ({ fabric, longest }: WorkedPlan) => longest ?? fabric;
   const [only, ...more] = sewn;
@@ -101,7 +101,7 @@ const buyAll = (ledger: BordersLedger, sewn: SewnBorder[], shared: Cloth | undef
     }),
   );
   const apart = total(needs);
-  // Along the cloth, pieces of several borders may lie side by side.
+  // If they are cut along the cloth, pieces of several borders can lie side by side.
   const [together] =
     shared && ledger.values.grain === 'along'
       ? along(

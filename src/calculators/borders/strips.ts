@@ -4,25 +4,25 @@ import { count, total, type Quantity } from '../../ledger/quantity.js';
 import { toMark, wholeDown, type Exact } from '../../measure/exact.js';
 import type { Message } from '../../measure/message.js';
 import { fewest } from '../../planner/joins.js';
-import { fewestShared } from '../../planner/share.js';
+import { fewestLengths } from '../../planner/fewest-lengths.js';
 import { say, type BorderRow, type BordersLedger, type Plan } from './shape.js';
 import type { Piece } from './top.js';
 
-/** So many pieces of one length. */
+/** Pieces of one length. */
 interface Lengths {
   length: Quantity;
   count: number;
 }
 
-/** Pieces of one border that are cut to the same width; all sizes are those that are really cut. */
+/** Pieces of one border with the same cut width. All sizes are those that are really cut. */
 export interface Lot {
   width: Quantity;
   pieces: Lengths[];
 }
 
 /**
- * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
- * anybody can cut: then the size itself counts, so that cloth is never short of either.
+ * The pieces of a border by their cut width, in the sizes of the cut list. A mark may be below the exact size, by less than anybody
+ * can cut. Then the exact size counts, so that the cloth is enough for both.
  */
 export const lotsOf = (pieces: Piece[], mark: Quantity): Lot[] => {
   const takes = (size: Quantity): Quantity =>
@@ -37,7 +37,7 @@ export const lotsOf = (pieces: Piece[], mark: Quantity): Lot[] => {
   return lots;
 };
 
-/** One way to cut pieces: how the strips were counted, and the cloth they take. */
+/** One way to cut pieces: how the strips were counted, and the cloth for them. */
 export interface WorkedPlan {
   plan: Plan;
   strips: number;
@@ -45,7 +45,7 @@ export interface WorkedPlan {
   /** As bought, before the wash. */
   fabric: Quantity;
   how: Message;
-  /** How the cloth was got, where its formula does not say it. */
+  /** How the cloth was got, if its formula does not say it. */
   longest?: Message | undefined;
 }
 
@@ -57,7 +57,7 @@ interface LotStrips {
   how: Message;
 }
 
-/** Cuts one lot from such cloth, where each join uses up so much; undefined where the cloth does not do. */
+/** Cuts one lot from this cloth. Each join uses up `loss`. Undefined if the cloth does not work. */
 type Cutter = (lot: Lot, cloth: Quantity, loss: Quantity) => LotStrips | undefined;
 
 const times = ({ length, count: many }: Lengths): Quantity => count(many).times(length);
@@ -73,7 +73,7 @@ const joinAll: Cutter = (lot, cloth, loss) => {
 
 const makeEach: Cutter = (lot, cloth, loss) => {
   const gained = cloth.minus(loss);
-  /** What is to be cut of each piece beside its whole strips. */
+  /** The rest of each piece, after its whole strips. */
   const rests: Lengths[] = [];
   let whole = 0;
   for (const { length, count } of lot.pieces) {
@@ -82,7 +82,7 @@ const makeEach: Cutter = (lot, cloth, loss) => {
     whole += (strips - 1) * count;
     rests.push({ length: length.minus(gained.times(strips - 1)).asResult(), count });
   }
-  const shared = fewestShared(
+  const shared = fewestLengths(
     rests.flatMap(({ length, count }) => Array<Exact>(count).fill(length.value)),
     cloth.value,
   );
@@ -93,7 +93,7 @@ const makeEach: Cutter = (lot, cloth, loss) => {
 export const countOf = <Key extends string>(things: Record<Key, number>[], key: Key): number =>
   things.reduce((all, thing) => all + thing[key], 0);
 
-/** Strips from selvage to selvage; none where the cloth is too narrow for its joins. */
+/** Strips from selvage to selvage. None if the cloth is too narrow for its joins. */
 const across = (
   { inputs: { seam }, values: { join } }: BordersLedger,
   plan: Plan,
@@ -102,7 +102,7 @@ const across = (
   { width, toBuy }: Cloth,
   row: BorderRow,
 ): WorkedPlan[] => {
-  // The row has the strips of all lots.
+  // One row shows the strips of all lots.
   const counted = (strips: number): Quantity => (lots.length > 1 ? count(strips) : count(strips).inRow(row));
   const made = lots.flatMap(
     (lot) => cut(lot, width, join === 'diagonal' ? lot.width : seam.times(2).asResult()) ?? [],
@@ -119,15 +119,15 @@ const across = (
   ];
 };
 
-/** What is left of a row of pieces beside them, or of a column behind them. */
+/** The room that is left beside the pieces of a row, or behind the pieces of a column. */
 interface Room {
   width: Exact;
   length: Exact;
 }
 
 /**
- * Pieces side by side as far as the cloth is wide, longest first; a row is as long as its longest piece, and shorter ones
- * lie one behind another in it. Gives back the longest piece of each row.
+ * Puts pieces side by side across the cloth, longest first. A row is as long as its longest piece, and shorter pieces lie behind
+ * each other in it. Gives back the longest piece of each row.
  */
 const laidAlong = (lots: Lot[], cloth: Exact): { rows: Quantity[]; pieces: number; isBehind: boolean } => {
   const pieces = lots
@@ -155,7 +155,7 @@ const laidAlong = (lots: Lot[], cloth: Exact): { rows: Quantity[]; pieces: numbe
   return { rows: rows.map(({ longest }) => longest), pieces: pieces.length, isBehind };
 };
 
-/** Strips parallel to the selvage; none where one is wider than the cloth. */
+/** Strips parallel to the selvage. None if one is wider than the cloth. */
 export const along = (
   { inputs }: BordersLedger,
   lots: Lot[],
@@ -184,7 +184,7 @@ export const along = (
   ];
 };
 
-/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is the row for the number of strips. */
 export const plansFor = (ledger: BordersLedger, lots: Lot[], cloth: Cloth, row: BorderRow): WorkedPlan[] => [
   ...across(ledger, 'joined', joinAll, lots, cloth, row),
   ...across(ledger, 'separate', makeEach, lots, cloth, row),
@@ -192,9 +192,8 @@ export const plansFor = (ledger: BordersLedger, lots: Lot[], cloth: Cloth, row: 
 ];
 
 /**
- * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
- * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept
- * apart.
+ * The plan to use, or undefined if this grain has none. Across the cloth it is the plan with fewer strips (or less cloth, if strips
+ * have two widths), then the one with fewer joins. If both are equal, the joined plan is used, unless pieces have to be kept apart.
  */
 export const bestPlan = (plans: WorkedPlan[], grain: 'across' | 'along'): WorkedPlan | undefined =>
   plans

@@ -14,13 +14,13 @@ import {
   type PieceKind,
 } from './shape.js';
 
-/** A border's finished widths: of its sides, and of top and bottom (`end`). */
+/** The finished widths of a border: of its sides, and of top and bottom (`end`). */
 export interface Widths {
   side: Quantity;
   end: Quantity;
 }
 
-/** Equal pieces of one border, in exact cut sizes; each size is a row. */
+/** Equal pieces of one border, in exact cut sizes. Each size is a row. */
 export interface Piece {
   piece: PieceKind;
   count: number;
@@ -28,23 +28,23 @@ export interface Piece {
   width: Quantity;
 }
 
-/** A border's strip as it finishes, and as it is cut; nothing is cut where it is no wider than nothing. */
+/** The finished width and the cut width of a strip. If the finished width is 0 or less, nothing is cut. */
 interface Strip {
   finished: Quantity;
   cut: Quantity | undefined;
 }
 
-/** What strips along a side of the top are called, and which side of it they are as long as. */
+/** The name of the strips along a side of the top, and the side that they are as long as. */
 const ALONG = {
   side: { part: 'Sides', side: 'length', top: 'TopLength' },
   end: { part: 'Ends', side: 'width', top: 'TopWidth' },
 } as const;
 
-/** What something measures with so much more on both sides. */
+/** A size with the same addition on both sides. */
 const grown = (before: Quantity, by: Quantity): Quantity =>
   by.value.equals(0) ? before : before.plus(by.times(2));
 
-/** One border while it is sewn on: its pieces, and the rows that say their sizes. */
+/** One border while we add it to the top: its pieces, and the rows with their sizes. */
 class Sewing {
   readonly pieces: Piece[] = [];
   readonly side: Strip;
@@ -73,13 +73,13 @@ class Sewing {
       : { finished, cut: undefined };
   }
 
-  /** How a size was got, and what it is cut to where it lies between the ruler's marks. */
+  /** How a size was got, and the size that is cut if it is between two marks of the ruler. */
   #onMark(size: Quantity): Quantity | Message {
     const cut = toMark(size.value, this.ledger.values.mark);
     return cut.equals(size.value) ? size : say('cutOnMark', { size, cut });
   }
 
-  /** A size that can be typed over, from raw edge to raw edge, and what it then measures finished. */
+  /** A size from raw edge to raw edge, which the reader can type over; and the finished size that this gives. */
   #measured(part: BorderPart, label: Message, before: Quantity): { finished: Quantity; cut: Quantity } {
     const id = rowOf(this.number, part);
     const reckoned = before.plus(this.#seams);
@@ -90,7 +90,7 @@ class Sewing {
     return { finished: cut.minus(this.#seams), cut };
   }
 
-  /** Cuts the two strips that go along such a side of the top; gives back what that side measures. */
+  /** Cuts the two strips along one side of the top. Gives back the length of that side. */
   #along(piece: 'side' | 'end', before: Quantity): Quantity {
     const { cut: width } = this[piece];
     if (!width) return before;
@@ -111,7 +111,7 @@ class Sewing {
     return finished;
   }
 
-  /** Sews it round a top; gives back the top's sides with it. */
+  /** Adds it round a top. Gives back the sides of the top with the border. */
   round(top: Size<Quantity>): Size<Quantity> {
     const { corners, side, end, pieces } = this;
     if (corners === 'ends-first') {
@@ -129,7 +129,7 @@ class Sewing {
   }
 }
 
-/** The top while borders are sewn on, one after the other; each puts its rows into the ledger. */
+/** The top, to which the borders are added one after the other. Each puts its rows into the ledger. */
 export class GrowingTop {
   width: Quantity;
   length: Quantity;
@@ -141,8 +141,8 @@ export class GrowingTop {
   }
 
   /**
-   * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
-   * makes it as wide as that finishes.
+   * Adds a border, by its number from the inside, and gives what to cut for it. If the reader typed over a cut width, the border is
+   * as wide as that cut width finishes.
    */
   sew(number: number, corners: Corners, wanted: Widths): { pieces: Piece[] } & Widths {
     const { ledger } = this;
@@ -159,7 +159,7 @@ export class GrowingTop {
     return { pieces, side: side.finished, end: end.finished };
   }
 
-  /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
+  /** How wide a border has to be at the sides, and at top and bottom, to reach the wanted size. It can be less than 0. */
   lacking([width, length]: [Exact, Exact]): Widths {
     const { ledger } = this;
     const half = (id: 'targetSides' | 'targetEnds', wanted: Quantity, now: Quantity): Quantity =>

@@ -18,11 +18,11 @@ import {
   type PatchKind,
 } from './list-words.js';
 
-/** What a cut list's pieces are called, and what is wrong with a list. */
+/** The names of pieces, and what can be wrong with a cut list. */
 export interface CutListSayings {
-  /** A piece as its author calls it; empty where nothing does. */
+  /** A piece by the name that its author wrote, or an empty name. */
   piece: { name: string };
-  /** What is cut from a strip, where triangles are cut from it. */
+  /** The square that a strip gives, if it becomes triangles. */
   squareFor: { piece: Message };
   inLine: { number: number; piece: string; says: Message };
   cellsTogether: undefined;
@@ -38,24 +38,24 @@ export interface CutListSayings {
 
 const say = sayings<CutListSayings>();
 
-/** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
+/** One line of a cut list, ready to be cut. In place of triangles it has the squares that they come from. */
 export interface ListedPiece {
-  /** The fabric's letter or name; empty where the list names none. */
+  /** The letter or name of the fabric, or empty if the list names none. */
   fabric: string;
   piece: Message;
   /** Cut sizes in inches. */
   width: Exact;
   length: Exact;
-  /** Sides that were written as they are cut, and lie between the ruler's marks. */
+  /** Cut sizes that somebody wrote between two marks of the ruler. */
   between: Exact[];
   /** How many squares or rectangles to cut. */
   count: number;
   kind: PatchKind;
-  /** What is cut from a strip. Pieces that are called the same have one and the same message. */
+  /** What a strip gives. Pieces with the same name share one message object. */
   cutAs: Message;
 }
 
-/** How sizes are read and cut, and the seam allowance that a finished size lacks. */
+/** How to read and cut sizes, and the seam allowance that a finished size needs. */
 export interface Cutting {
   style: Style;
   mark: Exact;
@@ -64,7 +64,7 @@ export interface Cutting {
 
 const MOST_LINES = 500;
 
-/** What stands between the cells of a line: the first of these that is in it. */
+/** The signs that separate the cells of a line. The first of these that a line has counts. */
 const MARKS = ['\t', '|', ';'];
 
 /** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
@@ -83,13 +83,13 @@ const linesOf = (list: unknown): string[][] => {
 const written = (lines: string[][]): string =>
   lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
 
-/** The list as text, a line each with | between its cells. */
+/** The list as text: a line for each piece, with | between the cells. */
 export const writeCutList = (list: unknown): string => written(linesOf(list));
 
-/** Which column holds what, by its place. */
+/** What each column holds, by its place. */
 type Columns = Partial<Record<Column, number>>;
 
-/** From the words in the head; each column is taken once. */
+/** Finds the columns by the words in the head. Each kind of column counts once. */
 const columnsOf = (head: string[]): Columns => {
   const columns: Columns = {};
   const taken = new Set<number>();
@@ -104,7 +104,7 @@ const columnsOf = (head: string[]): Columns => {
 
 const USUAL: Columns = { fabric: 0, piece: 1, size: 2, count: 3 };
 
-/** The columns of a list, and whether its first line is their head. */
+/** The columns of a list, and whether its first line is the head. */
 const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
   const [head = []] = lines;
   const named = columnsOf(head);
@@ -122,7 +122,7 @@ const sizeOf = (
   const width = readLength(first, style);
   const length = readLength(second, style);
   const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
-  // What lies between two marks is cut on the upper one, and takes that much cloth.
+  // A size between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
   if (least(width, length, cut(width), cut(length)).lte(0)) refuse(say('sizeOfZero', { text: written }));
   const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
@@ -136,7 +136,7 @@ const countOf = (written: string): number => {
   return count > MOST_PIECES ? refuse(say('countTooLarge')) : count;
 };
 
-/** The messages of pieces: one of each, so that a drawing can tell kinds apart by them. */
+/** Makes one message object for each name, so that a drawing can compare pieces by it. */
 class Names {
   readonly #pieces = new Map<string, Message>();
   readonly #squares = new Map<string, Message>();
@@ -156,7 +156,7 @@ const madeOnce = <T>(made: Map<string, T>, key: string, make: () => T): T => {
   return found;
 };
 
-/** What the lines of a list have in common. */
+/** What all lines of a list share. */
 interface List {
   columns: Columns;
   /** What the head says of sizes. */
@@ -185,7 +185,7 @@ const readLine = (cells: string[], { columns, sizeHead, cutting, names }: List):
   };
 };
 
-/** Why a list cannot be read as a whole; nothing where its lines can be. */
+/** Why a list cannot be read as a whole, or undefined if its lines can be read. */
 const problemOf = (lines: string[][], { size, width, length, count }: Columns): Message | undefined => {
   if (!lines.length) return say('emptyList');
   if (size === undefined && (width === undefined || length === undefined)) return say('noSizeColumn');
@@ -198,10 +198,10 @@ const sizeHeadOf = (head: string[], { size, width, length }: Columns): string =>
   `${head[size ?? width ?? -1] ?? ''} ${head[length ?? size ?? -1] ?? ''}`;
 
 /**
- * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
- * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
- * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a `Refusal` that names the line.
+ * Reads a cut list. The words in the head say what each column is, in any order. Without a head the columns are fabric, piece, cut
+ * size, how many. A size is a cut size, unless the line or the head says "finished". Half- and quarter-square triangles are
+ * counted as triangles. If the piece is called a square ("squares for half-square triangles"), they are counted as squares.
+ * Throws a `Refusal` that names the line.
  */
 export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   const lines = linesOf(list);
@@ -226,7 +226,7 @@ export const readCutList = (list: unknown, cutting: Cutting): ListedPiece[] => {
   return listed.some(({ count }) => count) ? listed : refuse(say('noPiece'));
 };
 
-/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+/** Adds this unit to every size that has none. A line that is not complete yet stays as it is. */
 export const cutListInUnit = (list: string, unit: Units): string => {
   const lines = linesOf(list);
   if (!lines.some((line) => line.length > 1)) return list;

@@ -3,18 +3,18 @@ import { sayOfLayout, type LaidPiece, type LaidPlan } from '../../ledger/strips.
 import type { Message } from '../../measure/message.js';
 import { say, type CuttingAnswer, type FabricPlan } from './shape.js';
 
-/** Sheets drawn of one fabric; sheets cut alike are drawn once. */
+/** The most sheets to draw of one fabric. Equal sheets are drawn once. */
 const MOST_SHEETS = 8;
 
 const LOOKS = ['piece', 'cloth', 'other'] as const;
 
-/** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
+/** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
 export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer): Picture[] => drawPlans(fabrics, sheet);
 
 /** A plan of one fabric. */
 type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
 
-/** The same for plans of cloth that may be no cut list's. */
+/** The same for plans that do not come from a cut list. */
 export const drawPlans = (plans: DrawnPlan[], sheet?: CuttingAnswer['used']['sheet']): Picture[] =>
   plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
@@ -42,7 +42,7 @@ export const drawPlans = (plans: DrawnPlan[], sheet?: CuttingAnswer['used']['she
           height: spare.height,
           boxes: [spare, ...shown],
           isTiled: true,
-          // A long cut leaves room for words that may stand there.
+          // A long cut leaves room for the words that may be there.
           lines: shown.flatMap((box, at) =>
             diagonalsOf(
               box,
@@ -55,7 +55,7 @@ export const drawPlans = (plans: DrawnPlan[], sheet?: CuttingAnswer['used']['she
       });
   });
 
-/** The pieces as they are drawn; those of one size share the words that say it, since there may be a thousand. */
+/** The pieces as boxes. Pieces of one size share the same words, because there may be a thousand of them. */
 const boxesOf = (layout: LaidPiece[], kinds: Message[]): Box[] => {
   const looks = new Map(kinds.map((kind, at) => [kind, LOOKS[at % LOOKS.length] ?? 'other']));
   const sizes = new Map<string, Message>();
@@ -69,13 +69,13 @@ const boxesOf = (layout: LaidPiece[], kinds: Message[]): Box[] => {
   });
 };
 
-/** A piece's sides in few words: the shorter one first, and a square's once. */
+/** The sides of a piece in short: the shorter one first. A square has only one. */
 const sidesOf = ({ width, height }: Pick<LaidPiece, 'width' | 'height'>): Message => {
   const [short, long] = width.lte(height) ? [width, height] : [height, width];
   return sayOfLayout('laidSides', { short, long: long.equals(short) ? undefined : long });
 };
 
-/** The sheets that are cut in different ways: of each the first one's pieces, by their places, and how many are cut so. */
+/** The different ways in which sheets are cut. Each has the pieces of its first sheet, and the number of sheets. */
 const alikeIn = (layout: LaidPiece[], boxes: Box[]): { from: number; to: number; alike: number }[] => {
   const kinds = new Map<Message, number>();
   for (const { piece } of layout) if (!kinds.has(piece)) kinds.set(piece, kinds.size);
@@ -95,7 +95,7 @@ const alikeIn = (layout: LaidPiece[], boxes: Box[]): { from: number; to: number;
   return [...ways.values()];
 };
 
-/** The cuts along a square's diagonals: such a part of each at both its ends. */
+/** The cuts along the diagonals of a square: a part of each, at both ends. */
 const diagonalsOf = ({ x, y, width, height }: Box, triangles: number, part: number): Line[] => {
   return [-height, height].slice(0, triangles / 2).flatMap((rise) =>
     [0, 1 - part].map((from): Line => {
@@ -108,7 +108,7 @@ const diagonalsOf = ({ x, y, width, height }: Box, triangles: number, part: numb
   );
 };
 
-/** The heights of the strips down the cloth; of strips cut alike, of the first. */
+/** The heights of the strips, down the cloth. Equal strips show the height of the first. */
 const stripLines = ({ strips }: LaidPlan): Dimension[] => {
   let at = 0;
   return strips.map(({ count, height }) => {

@@ -3,21 +3,21 @@ import type { PATCHES } from '../../trade/patches.js';
 /** What a column of a cut list holds. */
 export type Column = 'count' | 'fabric' | 'size' | 'width' | 'length' | 'piece';
 
-/** What a piece is cut as: a triangle is cut from a square. */
+/** The kind of a piece. A triangle is cut from a square. */
 export type PatchKind = keyof typeof PATCHES;
 
 /** How authors of one language write their cut lists. */
 interface ListWords {
-  /** What a column's head says, the plainest words first. */
+  /** The words in the head of a column, the clearest ones first. */
   heads: [Column, RegExp][];
-  /** What a patch is called that is no rectangle. */
+  /** The names of patches that are not rectangles. */
   kinds: [PatchKind, RegExp][];
-  /** A square that triangles are cut from, in a name that these were taken out of. */
+  /** The word for a square. It is looked for in a name after `triangleNames` are removed. */
   square: RegExp;
   triangleNames: RegExp;
-  /** It is a finished size, which lacks its seam allowance. */
+  /** The words that mark a finished size, which has no seam allowance yet. */
   finished: RegExp;
-  /** What may stand beside the numbers of a size. */
+  /** Words that may be beside the numbers of a size. */
   besideSize: RegExp;
 }
 
@@ -43,7 +43,7 @@ const ENGLISH: ListWords = {
   besideSize: /\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi,
 };
 
-/** A side's word within a longer one: Zuschnittbreite, Länge. */
+/** The German words for a side are often part of a longer word: Zuschnittbreite. */
 const DE_WIDTH = 'breit';
 const DE_LENGTH = 'läng|laeng|lang|höhe|hoehe|hoch';
 
@@ -71,28 +71,28 @@ const GERMAN: ListWords = {
   ],
   square: /quadrat/i,
   triangleNames: /(halb(e|es)?|viertel).?quadrat/gi,
-  // What is "fertig zugeschnitten" is as it is cut.
+  // "fertig zugeschnitten" is a cut size.
   finished: /\bfertig(?! ?zu)|endmaß|endmass|\b(ohne|plus|zzgl\.?) (nahtzugabe|nz\b)/i,
   besideSize:
     /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|dreiecke?n?|quadrate?n?|(un)?fertig(e|es)?|(fertig|end)?(maß|mass)|zuschnitt|zugeschnitten|(mit|ohne|plus|inkl\.?|zzgl\.?) (nahtzugabe|nz)|breite?|lang|länge|hoch|höhe|groß)(?!\p{L})/giu,
 };
 
-/** The languages that a list may be written in: all are tried. English words are short enough to stand in German ones. */
+/** The languages of a cut list. All are tried, German first, because short English words occur inside German ones. */
 const LANGUAGES = [GERMAN, ENGLISH];
 
 export const HEADS = LANGUAGES.flatMap(({ heads }) => heads);
 const KINDS = LANGUAGES.flatMap(({ kinds }) => kinds);
 
-/** What these words call a patch. */
+/** The kind of patch that these words name. */
 export const kindOf = (words: string): PatchKind =>
   KINDS.find(([, pattern]) => pattern.test(words))?.[0] ?? 'rectangle';
 
 export const isFinished = (words: string): boolean => LANGUAGES.some(({ finished }) => finished.test(words));
 
-/** Whether triangles are counted by the squares that they are cut from. */
+/** Whether the list counts the squares, not the triangles that are cut from them. */
 export const isOfSquares = (piece: string): boolean =>
   LANGUAGES.some(({ square, triangleNames }) => square.test(piece.replace(triangleNames, '')));
 
-/** A written size without the words that may stand beside it. */
+/** A size without the words beside it. */
 export const bareSize = (written: string): string =>
   LANGUAGES.reduce((text, { besideSize }) => text.replace(besideSize, ' '), written).trim();

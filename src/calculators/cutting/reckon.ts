@@ -26,7 +26,7 @@ import {
 } from './shape.js';
 import { sheetOf, sheetsToBuy } from './sheets.js';
 
-/** A list that is being planned, and what it is cut from: cloth by length, or sheets. */
+/** A list to plan, and what to cut it from: cloth by length, or sheets. */
 interface Job {
   ledger: CuttingLedger;
   input: CuttingInput;
@@ -77,7 +77,7 @@ export const reckon = (
   });
 };
 
-/** A sheet as cloth: its size is said as a wash leaves it. */
+/** A sheet as cloth, in its size after the wash. */
 const clothOfSheet = ({ width }: Sheet): Cloth => ({
   width: inches(width),
   sold: inches(width),
@@ -86,7 +86,7 @@ const clothOfSheet = ({ width }: Sheet): Cloth => ({
   toBuy: (length) => length,
 });
 
-/** How wide a fabric is, and how wide it was sold, before a wash. */
+/** The width of a fabric after the wash, and as sold. */
 const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
   const { widths, usualWidth } = input;
   const written =
@@ -103,7 +103,7 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
   const { increment, price } = ledger.values;
   const { width, sold } = widthOf(job, fabric);
   const [step] = increment.sizes;
-  // Of what is added to other parts before it is rounded up, less than a step counts too.
+  // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
   const inSteps = increment.sizes.length === 1 && !ledger.input.shared;
   const on = { width, height: sheet?.length, step: inSteps ? step?.mul(cloth.kept) : undefined };
   const planned = planFor(job, listed, on);
@@ -129,7 +129,7 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
   };
 };
 
-/** How to cut these pieces; refused where that is not possible or not known yet. */
+/** How to cut these pieces. Refuses if that is not possible, or not known yet. */
 const planFor = ({ ledger, plan }: Job, listed: ListedPiece[], on: PlanCloth): CuttingPlan => {
   const turn = !ledger.values.oneWay;
   const pieces = listed.map(({ width, length, count }) => ({ width, height: length, count, turn }));
@@ -176,13 +176,13 @@ const buyFor = (
   return buy;
 };
 
-/** A line of what to cut, which names its fabric where it is given. */
+/** A line of the cut list. It names its fabric if one is given. */
 const cutOf = ({ piece, kind, count, width, length }: ListedPiece, fabric = ''): Cut => {
   const called = kind === 'rectangle' ? piece : say('cutUp', { piece, kind });
   return new Cut(count, fabric ? say('ofFabric', { fabric, piece: called }) : called, width, length);
 };
 
-/** What all fabrics take together. One fabric's cloth has its rows already, its cost among them. */
+/** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
 const boughtFor = (
   { ledger, sheet, isOne }: Job,
   fabrics: FabricPlan[],
@@ -224,10 +224,10 @@ const summaryOf = ({ sheet, isOne }: Job, fabrics: FabricPlan[]): Message => {
   return say('piecesFrom', { count: pieces.reduce((all, { count }) => all + count, 0), need, width });
 };
 
-/** As many examples as a person reads. */
+/** The most examples that a person reads. */
 const MOST_NAMED = 6;
 
-/** Says which sizes were written between the ruler's marks, and what they are cut. */
+/** Says which sizes are between two marks of the ruler, and how they are cut. */
 const noteMarks = (ledger: CuttingLedger, listed: ListedPiece[]): void => {
   const { mark } = ledger.values;
   const between = new Map(

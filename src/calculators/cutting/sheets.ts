@@ -8,19 +8,20 @@ import { splitSize } from '../../measure/parse.js';
 import { SHEETS, type SheetKind, type SheetSize } from '../../trade/cloths.js';
 import { say, type CuttingLedger, type Sheet } from './shape.js';
 
-/** So many of them, to buy. */
+/** A number of sheets to buy. */
 export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
   new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 
-/** Those that say their size by what they are called. */
+/** The kinds whose name says their size. */
 const SAY_THEIR_SIZE: SheetKind[] = ['fat-quarter', 'fat-eighth'];
 
+/** The sheet of this name, if there is one. */
 const sheetCalled = (name: string, { units }: Style): { kind: SheetKind; size: SheetSize } | undefined => {
   const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
   return sheet && { kind: sheet.kind, size: sheet.size[units] };
 };
 
-/** The sides of a sheet as they are written; a sheet with a name has those of its name. */
+/** The sides of a sheet, as somebody wrote them or by its name. */
 const sidesOf = (ledger: CuttingLedger, written: string): Size & { kind: SheetKind } => {
   const key = written.toLowerCase().replace(/\s+/g, '-');
   const named = sheetCalled(key, ledger.style);
@@ -32,14 +33,14 @@ const sidesOf = (ledger: CuttingLedger, written: string): Size & { kind: SheetKi
   return least(sides.width, sides.length).gt(0) ? sides : ledger.refuse('sheet', say('sheetOfNothing'));
 };
 
-/** Sheets by their names, or a size written out; undefined for cloth by length. */
+/** Reads the name of a sheet, or a size. Undefined means cloth by length. */
 export const sheetOf = (ledger: CuttingLedger, kept: Exact): Sheet | undefined => {
   const { sheet: written, oneWay } = ledger.values;
   if (!written) return undefined;
   const { kind, ...sold } = sidesOf(ledger, written);
   const longer = most(sold.width, sold.length);
   ledger.notes.push(...selvagesOf(longer, ledger.style));
-  // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+  // A one-way print has to lie as somebody wrote it. Otherwise the longer side goes across, for fewer cuts.
   const { width, length } = oneWay ? sold : { width: longer, length: least(sold.width, sold.length) };
   return {
     width: width.mul(kept),

@@ -38,7 +38,7 @@ export const reckon = (input: SleeveInput | null = {}): Reckoning<SleeveAnswer> 
   });
 };
 
-/** The strips across the cloth that reach the sleeve's length, joined straight. */
+/** The strips across the cloth, joined straight, that reach the length of the sleeve. */
 const stripsFor = (ledger: SleeveLedger, need: Quantity, { width }: Cloth): Quantity => {
   const { seam } = ledger.inputs;
   const strips = fewest(need.value, width.value, seam.value.mul(2));

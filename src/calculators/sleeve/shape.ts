@@ -33,7 +33,7 @@ export interface SleeveSayings {
   tooNarrow: { width: Exact };
   seamsTakeAll: { strip: Exact };
   joinsTakeAll: { cloth: Exact };
-  /** How far the strips reach, beside what is needed. */
+  /** How far the strips reach, and the length that is needed. */
   stripsReach: { reach: Quantity; need: Quantity };
   sleeveStrip: undefined;
   stripToJoin: undefined;

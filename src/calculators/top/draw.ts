@@ -4,11 +4,11 @@ import { say, type Layout, type TopAnswer } from './shape.js';
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
 
-/** A layout with its lengths as numbers to draw with. */
+/** A layout, with its lengths as plain numbers for drawing. */
 interface Drawn extends Pick<Layout, 'across' | 'down' | 'cornerstones'> {
   block: number;
   sashing: number;
-  /** From one block to the next. */
+  /** The distance from one block to the next. */
   pitch: number;
   /** The sashing round the outside. */
   edge: number;
@@ -22,11 +22,11 @@ export const draw = ({ used: { layout }, finished, summary }: TopAnswer): Pictur
   const pitch = block + sashing;
   const edge = frame ? sashing : 0;
   const drawn: Drawn = { across, down, cornerstones, block, sashing, pitch, edge };
-  /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
+  /** The reckoned size. A measured top is drawn in it too, with its own size written beside it. */
   const reach = (blocks: number): number =>
     onPoint ? (pitch * blocks + sashing) * Math.SQRT2 : pitch * blocks - sashing + 2 * edge;
   const [width, height] = [reach(across), reach(down)];
-  // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
+  // The background shows where no block is drawn: setting triangles, sashing, or too many blocks to draw.
   const rest = sashing && onPoint ? 'cloth' : sashing || onPoint ? 'other' : 'piece';
   const isDrawn = count <= MOST_DRAWN;
   return [
@@ -41,7 +41,7 @@ export const draw = ({ used: { layout }, finished, summary }: TopAnswer): Pictur
   ];
 };
 
-/** Squares of this size in a grid, the first one there. */
+/** Squares of this size in a grid, starting at this place. */
 const grid = (
   is: Box['is'],
   start: number,
@@ -67,7 +67,7 @@ const straight = ({ across, down, cornerstones, block, sashing, pitch, edge }: D
   return [...blocks, ...stones];
 };
 
-/** A rectangle on point; of one that is no square the far and the near corner, and which way it leans. */
+/** A rectangle on point. If it is not a square, it has a far and a near corner, and a direction in which it leans. */
 const pointsOf = (x: number, y: number, far: number, near: number, lean: number): Shape['points'] => [
   [x + far, y - lean * near],
   [x + near, y - lean * far],
@@ -83,7 +83,7 @@ const tilted = ({ across, down, block, sashing, pitch }: Drawn): Shape[] => {
   const start = (sashing * Math.SQRT2 + step) / 2;
   const stone = sashing / Math.SQRT2;
   const seen = new Set<string>();
-  /** What two blocks share is drawn once. */
+  /** Draws what two blocks share only once. */
   const add = (is: Shape['is'], x: number, y: number, far: number, near = 0, lean = 1): void => {
     const key = `${x.toFixed(2)} ${y.toFixed(2)}`;
     if (!seen.has(key)) shapes.push({ is, points: pointsOf(x, y, far, near, lean) });

@@ -10,29 +10,29 @@ import { planCloth } from '../../planner/plan.js';
 import { joinedPieces } from './pieces.js';
 import { say, type topFields, type TopLedger } from './shape.js';
 
-/** Pieces, the cloth they take and the strips they are cut from. */
+/** Pieces, with the cloth and the strips for them. */
 export interface Planned {
   cuts: Cut[];
   fabric: Quantity;
   strips: CutStrip[];
 }
 
-/** Both ways to cut pieces: as they are, and with those that are longer than the cloth is wide joined from strips. */
+/** Both ways to cut pieces: as they are, and with long ones joined from strips across the cloth. */
 interface Ways {
   whole: Planned;
   joined: Planned | undefined;
 }
 
-/** The input to blame for pieces that cannot be cut. */
+/** The input that causes pieces that cannot be cut. */
 type Part = keyof typeof topFields;
 
-/** A strip that is too long by no more than this can be made to fit: a small change to the blocks or the sashing. */
+/** If a strip is too long by this or less, a small change to the blocks or the sashing makes it fit. */
 const A_LITTLE = exact(2);
 
-/** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
+/** A step so large that no other order of cuts saves it. So strips across the cloth always come first, as the list of strips says. */
 const ANY = exact(100_000);
 
-/** The plans for a top's pieces. While a planner is at work, its cloth is what strips of each kind take. */
+/** The plans for the pieces of a top. Until a plan is ready, the cloth is that of separate strips for each kind of piece. */
 export class Plans {
   /** Whether a plan is still being made. */
   areUnfinished = false;
@@ -48,7 +48,7 @@ export class Plans {
     return { cuts, fabric: this.cloth.toBuy(stacked(strips)), strips };
   }
 
-  /** How to cut these from cloth of this width; of `part` it is said where that is not possible. */
+  /** How to cut these from cloth of this width. If that is not possible, the error is about `part`. */
   plan(cuts: Cut[], part: Part, width: Exact): Planned {
     const pieces = cuts.map((cut) => ({
       width: cut.length,
@@ -58,7 +58,7 @@ export class Plans {
     }));
     const on = { width, step: ANY };
     const rough = roughly(cuts, width);
-    // What does not fit is refused without a search.
+    // A piece that does not fit is refused without a search.
     if (!rough) return this.planned(cuts, part, planCloth(pieces, on));
     const plan = this.planner(pieces, on);
     if (typeof plan === 'number') {
@@ -81,7 +81,7 @@ export class Plans {
     return { whole, joined: pieces && this.plan(pieces, part, width) };
   }
 
-  /** Shows both ways to cut the sashing, where there are two, and what a strip that is a little shorter would save. */
+  /** Shows both ways to cut the sashing, if there are two, and what a slightly shorter strip would save. */
   sayJoins(sashes: Cut[], { whole, joined }: Ways, width: Exact): void {
     if (!joined) return;
     const { ledger } = this;
@@ -103,6 +103,6 @@ export class Plans {
   }
 }
 
-/** The one that takes less; the first where both take the same. */
+/** The plan that takes less, or the first if both take the same. */
 export const lessOf = (first: Planned, second: Planned | undefined): Planned =>
   second?.fabric.value.lt(first.fabric.value) ? second : first;

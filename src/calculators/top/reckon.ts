@@ -20,7 +20,7 @@ import {
   type TopPart,
 } from './shape.js';
 
-/** Pieces of one kind, and the input that decides about them. */
+/** Pieces of one kind, and the input that makes them necessary. */
 interface Kind {
   kind: PartKind;
   cuts: Cut[];
@@ -29,8 +29,9 @@ interface Kind {
 
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
- * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth. The patches
+ * of the blocks are not in it: they belong into a cut list. Until the plan is ready, the cloth is that of separate strips for each
+ * kind of piece.
  */
 export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): Reckoning<TopAnswer> => {
   const ledger: TopLedger = new Ledger(topFields, input);
@@ -81,7 +82,7 @@ export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): 
   });
 };
 
-/** How the top is laid out, with the row of its blocks. */
+/** The layout of the top, with the row of its blocks. */
 const layoutOf = (ledger: TopLedger): Layout => {
   const { set, ...values } = ledger.values;
   const onPoint = set === 'on-point';
@@ -96,7 +97,7 @@ const layoutOf = (ledger: TopLedger): Layout => {
   return { ...values, onPoint, count: value.valueOf() };
 };
 
-/** The top's size, finished and before it is sewn to anything, with its rows. */
+/** The size of the top, finished and with its seam allowance, with the rows for both. */
 const sizesOf = (ledger: TopLedger, layout: Layout): Pick<TopAnswer, 'finished' | 'unfinished'> => {
   const { across, down, seam } = ledger.inputs;
   const from = ['block', 'sashing', 'set', 'frame'];
@@ -116,7 +117,7 @@ const sizesOf = (ledger: TopLedger, layout: Layout): Pick<TopAnswer, 'finished' 
   return { finished: sidesOf(finished), unfinished };
 };
 
-/** A side of so many blocks, and the sashing between them. */
+/** A side of the top: its blocks, and the sashing between them. */
 const sideOf = ({ inputs }: TopLedger, { onPoint, frame, sashing }: Layout, blocks: Quantity): Quantity => {
   const isSashed = sashing.gt(0);
   const { block } = inputs;
@@ -143,7 +144,7 @@ const partOf = (plans: Plans, { kind, cuts, input }: Kind, cloth: TopPart['cloth
   };
 };
 
-/** All parts, from one cloth where that is possible: several kinds may take less one below the other. */
+/** All parts together, from one cloth if that is possible. Planned together, they may take less. */
 const allOf = (plans: Plans, parts: TopPart[], areOne: boolean): Planned => {
   const apart = plans.of(
     parts.flatMap(({ cuts }) => cuts),

@@ -15,11 +15,11 @@ export class QuiltBacking extends Face<BackingAnswer> {
 
   /** Cloth added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   declare overage: string | number | undefined;
-  /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
+  /** The print's repeat along the cloth, if panels have to match. A length. Default 0, nothing to match. */
   declare repeat: string | number | undefined;
   /** The print has a right way up, so panels may not be turned. Default false. */
   declare oneWay: boolean;
-  /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+  /** A pieced strip may take the place of the last panel: less cloth, more seams. Default false. */
   declare piecedStrip: boolean;
 
   override readonly calculator = backing;

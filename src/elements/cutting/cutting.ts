@@ -10,7 +10,7 @@ import { isAsServed, tableOnServer } from '../../face/server.js';
 import { cutting as words } from '../../words/en/cutting.js';
 import { inEnglish } from '../../words/en/english.js';
 
-/** Its price was of what it was cut from before. */
+/** A note: the price was for what the list was cut from before. */
 const OTHER_PRICE = say('otherPrice');
 
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
@@ -33,7 +33,7 @@ const listIn = (element: Element): string[][] | undefined => {
 export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   static override properties = propertiesOf(cuttingFields);
 
-  /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
+  /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
   declare list: string | string[][] | undefined;
   /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
   declare sheet: string | undefined;
@@ -47,7 +47,7 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   declare mark: string | number | undefined;
 
   #written: string[][] | undefined = tableOnServer();
-  /** What it was cut from when its price was written, where the reader changed that since. */
+  /** What the list was cut from when the price was written, if the reader has changed that since. */
   #pricedFor: string | undefined;
 
   constructor() {
@@ -93,7 +93,7 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
 
   #said: unknown[] = [];
 
-  /** What the reader should know about this list; the same array as long as it says the same. */
+  /** What the reader should know about this list. The array stays the same object while its content is the same. */
   #cautions(caution: unknown, isOtherPrice: boolean): unknown {
     const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
     const isSame =

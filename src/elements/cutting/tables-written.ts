@@ -6,10 +6,10 @@ const elementsIn = (node: Tree.Node, ...names: string[]): Tree.Element[] =>
     (child): child is Tree.Element => 'tagName' in child && names.includes(child.tagName),
   );
 
-/** All that stands in it, but in no template: those hold shadow roots, or what is not shown. */
+/** All nodes inside it, except those in templates: these are shadow roots, or not shown. */
 const within = (node: Tree.Node): Tree.Node[] =>
   childrenOf(node).flatMap((child) => [child, ...within(child)]);
-/** The same with what stands in templates. */
+/** The same, with the nodes in templates. */
 const withRoots = (node: Tree.Node): Tree.Node[] =>
   [...('content' in node ? [node.content] : []), ...childrenOf(node)].flatMap((child) => [
     child,
@@ -19,7 +19,7 @@ const isTable = (node: Tree.Node): boolean => 'tagName' in node && node.tagName 
 const textIn = (node: Tree.Node): string =>
   'value' in node ? node.value : childrenOf(node).map(textIn).join('');
 
-/** A table's rows as a page has them: heads first, feet last. */
+/** The rows of a table in the order of the page: heads first, feet last. */
 const rowsOf = (table: Tree.Node): string[][] =>
   ['thead', 'tbody', 'tfoot']
     .flatMap((name) => elementsIn(table, name))
@@ -28,7 +28,7 @@ const rowsOf = (table: Tree.Node): string[][] =>
       elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '<table>' : textIn(cell))),
     );
 
-/** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
+/** The cut list in the table of each cutting plan that a server wrote, in that order. */
 export const tablesWritten = (html: string): (string[][] | undefined)[] => {
   const page = parseFragment(html, { sourceCodeLocationInfo: true });
   return withRoots(page)
@@ -36,7 +36,7 @@ export const tablesWritten = (html: string): (string[][] | undefined)[] => {
       (node): node is Tree.Element =>
         'tagName' in node &&
         node.tagName === 'quilt-cutting' &&
-        // One that an author shows as text, in a comment for one, was not written by the server.
+        // The server did not write one that the author shows as text, for example in a comment.
         elementsIn(node, 'template').some(({ attrs }) => attrs.some(({ name }) => name === 'shadowrootmode')),
     )
     .sort((a, b) => startOf(a) - startOf(b))
@@ -46,5 +46,5 @@ export const tablesWritten = (html: string): (string[][] | undefined)[] => {
     });
 };
 
-/** A table may have moved what stood in it where no table may have it. */
+/** The HTML parser moves nodes out of a table that may not be in one. */
 const startOf = ({ sourceCodeLocation }: Tree.Element): number => sourceCodeLocation?.startOffset ?? 0;

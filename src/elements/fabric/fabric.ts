@@ -30,7 +30,7 @@ export class QuiltFabric extends LitElement {
   declare swatch: string | undefined;
 
   protected override render(): typeof nothing {
-    // A worksheet on a server hears of it so.
+    // On a server, this is how the worksheet learns of it.
     isUnknown(this);
     return nothing;
   }

@@ -10,7 +10,7 @@ import type { PieceOfPart } from '../../workbook/gather.js';
 import { sayInFace } from '../../words/face-sayings.js';
 import type { Teller } from '../../words/teller.js';
 
-/** A server cannot tell: it takes whatever is written for one. */
+/** Whether a text is a colour. A server cannot know that, so there every text counts as one. */
 export const isColour = (swatch: string): boolean => isServer || CSS.supports('color', swatch);
 
 /** A swatch as a page shows it. */
@@ -35,7 +35,7 @@ export const keyOf = ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string
     : nothing;
 };
 
-/** What is cut from which fabric, by its name. */
+/** The cut list, by fabric. */
 const cutLists = (pieces: PieceOfPart[], t: Teller): TemplateResult[] => {
   const called = ({ letter, name }: PieceOfPart): string =>
     namedOf({ letter, name: typeof name === 'string' ? name : t.say(name) });
@@ -56,7 +56,7 @@ const cutLists = (pieces: PieceOfPart[], t: Teller): TemplateResult[] => {
   );
 };
 
-/** A part's drawings, with what it says and its lists that say how to cut. */
+/** The drawings of a part, with its summary and the lists that say how to cut. */
 const drawn = (part: Face): unknown => {
   const { answer, calculator, teller: t, outcome } = part;
   if (!answer) return nothing;

@@ -24,19 +24,19 @@ export const flowingPart = (part: Face): PartInPage => ({
     return part.reckonInput();
   },
   isCutList: isCutList(part),
-  // Its blocks hold once it has its sizes.
+  // It knows its blocks only after it has its sizes.
   get blocks() {
     return isTop(part) ? part.blocks : undefined;
   },
 });
 
-/** Hands a part what flows to it, and gives back what it makes of that. */
+/** Gives a part what flows to it, and returns its new result. */
 export const giveTo = ({ part }: PartInPage, flow: Flow): Reckoning<Answer> => {
   if (!isSame(flow, part.flow)) part.flow = flow;
   return part.outcome.reckoning;
 };
 
-/** A part, and what it has reckoned. */
+/** A part, and its result. */
 export const partOnPage = ({ calculator, outcome, fabric }: Face): PartOnPage => ({
   calculator,
   reckoning: outcome.reckoning,

@@ -30,21 +30,21 @@ import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
-import { inside, passedOn } from './inside.js';
+import { contentOf, passedOn } from './content.js';
 import { flowingPart, giveTo, isCutList, partOnPage } from './parts.js';
 import { isColour, keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
-/** A part or a fabric that has been defined; one that has not yet is left out until it is. */
+/** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element: Element): element is Face => 'outcome' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
 
-/** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
+/** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap<Face, QuiltWorksheet>();
 
 /**
- * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
- * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
+ * One quilt: the size of the top flows to the borders, and the size with borders to backing, binding and batting. The cloth of all
+ * parts comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part counts before what flows.
  *
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
@@ -65,9 +65,9 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   #pieces: PieceOfPart[] = [];
   #swatches = new Map<string, string>();
   #size: Size | undefined;
-  /** That the reader has changed the blocks, and not the cut list that was written for them. */
+  /** Whether the reader changed the blocks but not their cut list. */
   #outgrown: Message | undefined;
-  /** Whether a part has drawn itself since that was read. */
+  /** Whether a part has drawn itself since this was last read. */
   #isUnread = false;
 
   override readonly calculator: Calculator<WorksheetAnswer> = {
@@ -87,7 +87,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     super();
     answerOnServer(this, (first: QuiltWorksheet) => {
       first.readInside();
-      // It speaks in their words.
+      // The worksheet needs their words.
       this.#given = first.#given;
       this.#gathered = first.#gathered;
       this.#swatches = first.#swatches;
@@ -102,8 +102,8 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   }
 
   /**
-   * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
-   * drawn with them are done.
+   * What somebody types settles at once, so that listeners of the event see it. If parts have drawn themselves, it waits until the
+   * others of the same turn are drawn too.
    */
   #heard = ({ target, type }: Event): void => {
     if (target === this) return;
@@ -122,18 +122,18 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     if (!isServer) this.readInside();
   }
 
-  /** What it lacks may be what the author left out; but not what the reader has to write. */
+  /** An unfinished worksheet is valid if the author left something out, but not if the reader has to write something. */
   protected override fault(): Fault | undefined {
     const outgrown = this.#outgrown;
     return super.fault() ?? (outgrown && { flag: 'badInput', message: this.teller.say(outgrown) });
   }
 
-  // So many parts are not reckoned before the page has had its turn.
+  // This many parts are reckoned only after the page had its turn.
   protected override putsOff(): boolean {
     return (this.#isUnread = !this.hasUpdated && !this.form && isCrowd());
   }
 
-  /** Gives its parts their sizes, if something is still to be read. */
+  /** Gives the parts their sizes, if something has changed. */
   settle(): void {
     if (this.#isUnread) this.readInside();
   }
@@ -143,20 +143,20 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return { ...super.reckonInput(), gathered: this.#gathered };
   }
 
-  /** Those inside this worksheet, and not in one inside it. */
-  get #inside(): Element[] {
-    return isServer ? insideOnServer(this) : inside(this);
+  /** Those in this worksheet, without those of a worksheet inside it. */
+  get #content(): Element[] {
+    return isServer ? insideOnServer(this) : contentOf(this);
   }
 
   get #parts(): Face[] {
-    return this.#inside.filter(isPart);
+    return this.#content.filter(isPart);
   }
 
   get #fabrics(): QuiltFabric[] {
-    return this.#inside.filter(isFabric);
+    return this.#content.filter(isFabric);
   }
 
-  /** Lets the sizes flow through the parts, and gathers what all take. */
+  /** Lets the sizes flow through the parts, and gathers what they take. */
   protected override readInside(): void {
     this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
@@ -177,17 +177,17 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     this.#swatches = swatches;
     this.#gathered = gathered;
     this.requestUpdate();
-    // Whoever hears of what was typed may ask its form at once.
+    // A listener may ask the form for its value at once.
     if (this.form) this.send();
   }
 
-  /** What it says itself, for its parts. */
+  /** Its own inputs, for its parts. */
   get #source(): FlowSource {
     const { width, length, seam, units, shown, shrinkage, increment, currency } = this;
     return { width, length, seam, units, shown, shrinkage, increment, currency };
   }
 
-  /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
+  /** Takes these as its parts. A part that has left, and is in no other worksheet, loses its sizes. */
   #takeOn(parts: Face[]): void {
     parts.forEach((part) => givenBy.set(part, this));
     for (const part of this.#given)
@@ -195,7 +195,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     this.#given = parts;
   }
 
-  /** It says what its parts say, in their words. */
+  /** The teller, with the words of its parts, because it says what they say. */
   override get teller(): Teller {
     const own = super.teller;
     const others = Object.fromEntries(

@@ -40,7 +40,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     needLength: 'Batting length',
     roll: 'From a roll this wide',
     packages: 'Packages',
-    washed: 'Quilt once washed, about',
+    washed: 'Quilt after a wash, about',
     lengths: 'Lengths of the roll',
     each: 'Each length',
     price: 'Price of a yard or metre from the roll',
@@ -71,11 +71,11 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
   sentences: {
     size: (size, t) => t.size(size),
     measureYours: 'measure yours',
-    sizeForBed: 'The size is reckoned for the bed; the width and length that were given are not used.',
+    sizeForBed: 'This is the size for the bed. We do not use the width and length that you gave.',
     eachSideWashed: ({ width, length, shrinkage }, t) =>
       `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
     notForCrib:
-      'A quilt does not belong in a baby’s sleep space: that is a bare crib with a fitted sheet. Follow your local guidance.',
+      'Keep quilts out of the crib while a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
     batting: 'batting',
 
     // A list of packages.
@@ -109,7 +109,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
       `${t.reckoned(reach)} ≥ ${t.l(need)}${lengths > 1 ? BUTTED : ''}`,
     eachLength: ({ side }) => `the batting’s ${side}`,
     noPackage: 'No package is large enough, so this is from a roll.',
-    moreThanTwo: ({ lengths }) => `Two lengths are not wide enough, so ${lengths} are butted.`,
+    moreThanTwo: ({ lengths }) => `Two lengths are not wide enough, so you need ${lengths}, edge to edge.`,
     ofRoll: ({ bought, roll }, t) => `${t.bought(bought)}, ${t.l(roll)} wide`,
     lengthOfBatting: 'length of batting',
     rollSummary: ({ lengths, roll, need }, t) =>

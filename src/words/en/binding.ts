@@ -45,7 +45,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     loss: 'Each join uses',
     strips: 'Strips across the cloth',
     square: 'Square',
-    rounds: 'Rounds of its tube',
+    rounds: 'Rounds in the tube',
     yields: 'The strips give',
     byArea: 'By area alone, a square of',
     fatStrips: 'Strips from fat quarters',
@@ -59,8 +59,8 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
       cm: 'as you cut it; leave blank for 6.5 cm, or for what the finished width needs',
     },
     finished: 'as it shows on the front; you can leave it blank',
-    thickness: 'goes into a finished width',
-    seam: 'of a straight join, and of the bias tube',
+    thickness: 'counts if you give a finished width',
+    seam: 'for a straight join, and for the bias tube',
   },
   options: { fold: FOLDS, cut: { straight: 'across the cloth', bias: 'on the bias' } },
   entries: {},
@@ -68,7 +68,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     asMeasured: 'as measured',
     curvedEdge: 'A curved edge needs bias binding: strips cut straight do not bend round it.',
     betweenMarks: ({ text, strip }, t) =>
-      `${t.quote(text)} lies between the ruler’s marks: the strips are cut ${t.l(strip)} wide.`,
+      `${t.quote(text)} is between two marks of the ruler, so cut the strips ${t.l(strip)} wide.`,
     upToMark: ({ stripWidth, mark }, t) => `${t.n(stripWidth)}, up to a mark of ${t.stated(mark)}`,
     usualWidth: 'the usual width',
     cutOnMark: ({ whole, cut }, t) =>
@@ -92,10 +92,10 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     // Bias.
     eachSquare: ({ count }) => `Each of ${count} squares`,
     leastSquare: ({ need, tooNarrow }, t) =>
-      `the least whose whole rounds reach ${t.l(need)}${tooNarrow ? `; one does not fit cloth ${t.l(tooNarrow)} wide` : ''}`,
+      `the smallest with enough whole rounds for ${t.l(need)}${tooNarrow ? `; one square does not fit on cloth ${t.l(tooNarrow)} wide` : ''}`,
     roundsFit: ({ across, rounds, strip }, t) =>
       `${t.reckonedLength(across)} across: ${rounds} × ${t.n(strip)} fit`,
-    roundsGive: ({ all, need }, t) => `${t.formula(all)}, not below ${t.l(need)}`,
+    roundsGive: ({ all, need }, t) => `${t.formula(all)}, at least ${t.l(need)}`,
     byAreaAlone: ({ side }, t) => `${t.formula(side)}, rounded up; its last round may be too narrow to use`,
     biasSquare: 'square for continuous bias',
     biasSummary: ({ count, side, need, fold, strip }, t) =>

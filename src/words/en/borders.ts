@@ -39,8 +39,8 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     target: 'Wanted size',
     grain: 'Strips cut',
     seam: 'Seam allowance',
-    targetSides: 'Lacking at each side',
-    targetEnds: 'Lacking at top and at bottom',
+    targetSides: 'Missing at each side',
+    targetEnds: 'Missing at top and bottom',
   },
   hints: {
     width: 'finished, without borders',
@@ -66,13 +66,13 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     reachedAlready: ({ borders, size, larger }, t) =>
       `${borders ? `With ${t.many(borders, BORDER)}` : 'Without a border'} it is ${t.size(size)} already. Write a larger size, like ${t.n(larger.width)} x ${t.n(larger.length)}.`,
     mitredUneven: (widths, t) =>
-      `The wanted size takes ${eachSide(widths, t)}, but a mitred border is as wide all round. Write squares or sides-first.`,
+      `The wanted size needs ${eachSide(widths, t)}, but a mitred border has the same width all round. Write squares or sides-first.`,
     tooWideAlong: ({ number, wide, cloth }, t) =>
       `Border ${number} is cut ${t.l(wide)} wide, too wide to be cut along cloth of ${t.l(cloth)}. Write across.`,
     tooShortToJoin: ({ cloth }, t) =>
       `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
     joinedNoLonger: ({ wide, cloth }, t) =>
-      `Joined at 45°, strips ${t.l(wide)} wide and ${t.l(cloth)} long get no longer. Write straight.`,
+      `Strips ${t.l(wide)} wide and ${t.l(cloth)} long do not get longer when you join them at 45°. Write straight.`,
     seamsLeaveNothing: ({ measured, reckoned }, t) =>
       `The seams leave nothing of ${t.l(measured)}. Measure from edge to edge, like ${t.l(reckoned)}.`,
 
@@ -88,7 +88,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     fromDifferentCloths: ({ buys }, t) =>
       `This is for all borders from one cloth. From different cloths buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
     measureTop:
-      'Measure your own top through the middle, both ways, before you cut, and write that over the reckoned lengths.',
+      'Before you cut, measure your own top through the middle, both ways. Write your measures over ours.',
 
     // The rows.
     borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,

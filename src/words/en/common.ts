@@ -24,7 +24,7 @@ export const common: CommonWords = {
     length: 'Quilt length',
     overage: 'Overage, each side',
     fabricWidth: 'Usable width of the cloth',
-    washedWidth: 'Width once washed',
+    washedWidth: 'Width after a wash',
     join: 'Strips joined',
     mark: 'Ruler’s marks',
     shrinkage: 'Shrinkage',
@@ -40,7 +40,7 @@ export const common: CommonWords = {
     overage: 'what longarm quilters ask for',
     fabricWidth: 'selvages off; measure yours',
     shrinkage: 'cotton about 3 % when prewashed',
-    mark: 'cut sizes fall on them',
+    mark: 'cut sizes go up to the next mark',
   },
   lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
   options: { increment: { thirds: '1/8 or 1/3 yd' }, join: { diagonal: 'at 45°', straight: 'straight' } },
@@ -56,7 +56,7 @@ export const common: CommonWords = {
     unitFirst: 'A unit goes right after its number. Write it like 2 in + 4 in.',
     noComma: 'A comma does not mark decimals here. Write it like 52.5 or 52 1/2.',
     twoReadings: ({ text }, t) => `${t.quote(text)} can be read two ways. Write it like 52 1/2.`,
-    openBracket: 'A bracket has to close after a length. Write it like 2 * (12 + 4).',
+    openBracket: 'Every bracket has to close again. Write it like 2 * (12 + 4).',
     divideByZero: 'Nothing can be divided by 0. Write it like 52 1/2.',
     notPlain: 'Only plain numbers multiply or divide a length. Write it like 3 * 12 in.',
     tooLong: 'This is too long for a length. Write it like 52 1/2.',
@@ -99,7 +99,7 @@ export const common: CommonWords = {
       `The overage is larger than the quilt itself. Write it like ${t.usual(OVERAGE)}.`,
 
     // Why a list cannot be planned.
-    sizeOfNothing: 'A size has to be more than nothing. Write it like 2 1/2.',
+    sizeOfNothing: 'A size has to be more than 0. Write it like 2 1/2.',
     longerThanCloth: 'This is longer than any cloth. Write it in inches, like 42 1/2.',
     wholeCount: 'Say how many as a whole number, like 12.',
     tooManySizes: ({ most }) =>
@@ -114,7 +114,7 @@ export const common: CommonWords = {
     // Cloth.
     washFirst: 'Wash the cloth before you cut it: cut sizes are of washed cloth.',
     washedWider: ({ width }, t) =>
-      `Washed cloth is no wider than it was: ${t.l(width)}. Measure it again, or put it back.`,
+      `Cloth does not get wider in the wash: it was ${t.l(width)}. Measure it again, or put the old width back.`,
     selvages: ({ width, usable }, t) =>
       `Cloth sold as ${t.l(width)} wide is usually ${t.l(usable)} without its selvages. Measure yours and write what is usable.`,
 

@@ -30,10 +30,10 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     price: 'Price of a yard, a metre or a sheet',
   },
   hints: {
-    list: 'fabric | piece | cut size | how many; a line each',
+    list: 'fabric | piece | cut size | how many; one line for each piece',
     sheet:
       'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
-    seam: 'what a finished size lacks',
+    seam: 'we add it to finished sizes',
   },
   options: {},
   entries: {},
@@ -53,7 +53,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     noCountColumn: 'The cut list has no column for the number of pieces. Head one “How many”.',
     tooManyLines: ({ most }) =>
       `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
-    noPiece: 'The cut list asks for no piece at all. Write how many, like 12.',
+    noPiece: 'The cut list has no pieces yet. Write how many, like 12.',
 
     // What it is cut from.
     notSheet: ({ text }, t) =>
@@ -82,7 +82,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
 
     // What is worth saying.
     betweenMarks: ({ sizes, areMore }, t) =>
-      `Sizes between the ruler’s marks are cut on one of them: ${sizes
+      `These sizes are between two marks of the ruler, so cut them on a mark: ${sizes
         .map(({ written, cut }) => `${t.l(written)}, cut ${t.l(cut)}`)
         .join('; ')}${areMore ? ' …' : '.'}`,
     foldAcross: ({ folds, reach }, t) =>

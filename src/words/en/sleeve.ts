@@ -26,7 +26,7 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     },
     short: 'so that the rod shows at both ends',
     hem: 'each end is turned under twice',
-    seam: 'of the joins and of the tube',
+    seam: 'for the joins and the tube',
   },
   options: {},
   entries: {},

@@ -13,8 +13,9 @@ const LENGTHS: Forms = { one: 'length', other: 'lengths' };
 const THINGS: Forms = { one: 'thing', other: 'things' };
 
 /** A title inside a sentence. */
-const inside = (title: Message, t: Teller): string => t.say(title).toLowerCase();
-const and = (titles: Message[], t: Teller): string => titles.map((title) => inside(title, t)).join(' and ');
+const inSentence = (title: Message, t: Teller): string => t.say(title).toLowerCase();
+const and = (titles: Message[], t: Teller): string =>
+  titles.map((title) => inSentence(title, t)).join(' and ');
 const soFarOr = (soFar: boolean): string => (soFar ? ' so far' : '');
 
 /** The worksheet's words in English. */
@@ -66,7 +67,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     },
     boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
     boltsOfLengths: ({ each, buy, bolt }, t) =>
-      `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts would not do`,
+      `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
     undeclared: ({ letter, titles }, t) =>
       `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
     namesNone: ({ what, like }, t) =>
@@ -81,7 +82,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     planningTogether: ({ cloth }, t) =>
       `${t.say(cloth)}: the layout is being planned, to see whether its parts fit together on less.`,
     longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
-      const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inside(title, t)}`).join(', ');
+      const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inSentence(title, t)}`).join(', ');
       const orApart = each && `, or cut its parts as lengths of their own: ${each}`;
       return `${t.say(cloth)}: a kit’s ${t.bought(buy)} is longer than a bolt of ${t.stated(bolt)}. Write a longer bolt, like ${t.bought(buy)}${orApart}.`;
     },
@@ -89,7 +90,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     // Sums.
     priceOf: ({ what }, t) => `The price of ${t.say(what)}`,
     priceOfFabric: ({ letter }) => `fabric ${letter}`,
-    priceOfPart: ({ title }, t) => inside(title, t),
+    priceOfPart: ({ title }, t) => inSentence(title, t),
     aPrice: 'A price',
     widthOfFabric: ({ letter }) => `The width of fabric ${letter}`,
     pricedInOther: ({ price, here }, t) =>
@@ -100,7 +101,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
     itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
     unusedFabric: ({ letter, isNamed }) =>
-      `Fabric ${letter} is declared, but no part is cut from it. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+      `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
     leavesOut: ({ things }, t) => {
       const all = new Set(things.map((thing) => t.say(thing)));
       return `The total leaves out what has no price: ${[...all].join(', ')}.`;
@@ -119,7 +120,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
 
     // What is said of the parts and the fabrics.
     notYet: ({ title, isPlanning }, t) =>
-      `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'it has something to mend'}.`,
+      `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'something in it is wrong'}.`,
     readAsSeveral: ({ title, written, letters }, t) =>
       `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
     noSwatch: ({ letter, swatch }, t) =>
@@ -147,7 +148,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     widthInHead: (_, t) => `Width (${t.style.units})`,
     lengthInHead: (_, t) => `Length (${t.style.units})`,
     forKitsHead: ({ kits }, t) => `For ${t.many(kits, KITS)}`,
-    uses: ({ titles }, t) => titles.map((title) => inside(title, t)).join(', '),
+    uses: ({ titles }, t) => titles.map((title) => inSentence(title, t)).join(', '),
     noPrice: 'no price',
     totalLine: ({ soFar }) => `Total${soFarOr(soFar)}`,
     bolts: ({ count }, t) => t.many(count, BOLTS),

@@ -31,7 +31,7 @@ describe('tables in what a server wrote', () => {
     expect(tablesWritten(html)).toEqual([[['A']], [['B']], [['C']], [['D']], undefined, [['E']]]);
   });
 
-  it('are none of the sheet that the server wrote, nor of a template', () => {
+  it('do not include those in a shadow root or in another template', () => {
     const table = `<table>${row('A')}</table>`;
     const sheet = `<template shadowrootmode="open"><section>${table}</section></template>`;
     expect(tablesWritten(`<quilt-cutting list="A">${sheet}</quilt-cutting>`)).toEqual([undefined]);

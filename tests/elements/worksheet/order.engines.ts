@@ -7,7 +7,7 @@ import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet, type Workshe
 
 const NAMES = Object.keys(PARTS) as (keyof typeof PARTS)[];
 
-/** What a worksheet came to, whatever the order of what is inside it. */
+/** The result of a worksheet, without the order of its content. */
 const outcome = (sheet: Worksheet): unknown => {
   const { fabrics, items, total, notes } = list(sheet);
   return {
@@ -57,8 +57,8 @@ const wrap = (element: Element, wrapper: string): Element => {
 /** Chromium tries as many as are worth trying; the other engines a third, since each run takes longer there. */
 const runs = (inChromium: number): number => (IS_CHROMIUM ? inChromium : Math.ceil(inChromium / 3));
 
-describe('whatever the order, the nesting and the time of its parts', () => {
-  it('a worksheet comes to the same', async () => {
+describe('in any order, nesting and time of its parts', () => {
+  it('a worksheet has the same result', async () => {
     const expected = outcome(await quilt());
     const pieces = [...Object.values(PARTS), ...FABRICS];
     const arrangement = fc.record({
@@ -145,7 +145,7 @@ describe('whatever the order, the nesting and the time of its parts', () => {
   });
 });
 
-describe('a worksheet comes to rest', () => {
+describe('a worksheet stops reckoning', () => {
   /** How often each sheet draws itself until nothing changes any more. */
   const draws = async (sheet: Worksheet, act: () => void): Promise<number[]> => {
     const counts = new Map<EventTarget, number>();
@@ -215,7 +215,7 @@ describe('a worksheet that is moved while a plan is being made', () => {
 });
 
 describe('a part', () => {
-  it('that leaves its worksheet stands alone again', async () => {
+  it('that leaves its worksheet is on its own again', async () => {
     const sheet = await quilt();
     const binding = part(sheet, 'binding');
     sheet.parentElement!.append(binding);
@@ -228,7 +228,7 @@ describe('a part', () => {
     );
   });
 
-  it('that leaves its worksheet after that left the page stands alone again', async () => {
+  it('that leaves its worksheet after the worksheet left the page is on its own again', async () => {
     const sheet = await quilt();
     const binding = part(sheet, 'binding');
     const page = sheet.parentElement!;

@@ -4,7 +4,7 @@ import { calm, list, part, PARTS, type Worksheet } from './quilt.js';
 
 let made = 0;
 
-/** A page's own element around parts: other markup, and slots that pass on what stands in it. */
+/** A page's own element around parts: other markup, and slots that pass on its content. */
 const host = async (inner: string, inside: string, mode: ShadowRootMode = 'open'): Promise<HTMLElement> => {
   const tag = `page-quilt-${++made}`;
   customElements.define(
@@ -30,7 +30,7 @@ const make = (html: string): Sheet => {
   template.innerHTML = html;
   return template.content.firstElementChild as Sheet;
 };
-/** Both are waited for: the parts stand outside the worksheet’s own markup. */
+/** Waits for both, because the parts are outside the worksheet’s own markup. */
 const rest = async (element: Element, sheet: Worksheet): Promise<void> => {
   await calm(element as Sheet);
   await calm(sheet);

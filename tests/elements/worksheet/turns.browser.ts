@@ -64,7 +64,7 @@ describe('very many sheets on a page', () => {
     expect(layingOut(sheets[11]!)).to.equal('visible');
   });
 
-  it('take turns where they are many, from the top; all of them know their answer', async () => {
+  it('take turns if there are many, from the top, and all of them know their answer', async () => {
     const sheets = many(40);
     await Promise.resolve();
     await Promise.resolve();
@@ -90,7 +90,7 @@ describe('very many sheets on a page', () => {
     expect(sheets.every(isDrawn)).to.equal(true);
   });
 
-  it('are drawn before their turn for whoever waits for one, goes to it or prints', async () => {
+  it('are drawn before their turn if somebody waits for one, goes to it or prints', async () => {
     const sheets = many(40);
     await sheets[39]!.updateComplete;
     expect(isDrawn(sheets[39]!)).to.equal(true);

@@ -5,7 +5,7 @@ import { calm, list, part, type Worksheet } from './quilt.js';
 const notes = (sheet: Sheet): string => all(sheet, '.note').map(text).join('\n');
 
 describe('a cut list for other blocks than the top has now', () => {
-  it('leaves its worksheet unfinished: so far, not valid in a form, and the list says what it lacks', async () => {
+  it('leaves its worksheet unfinished: the total is “so far”, a form is not valid, and the list says what is missing', async () => {
     const form = await show<HTMLFormElement>(
       `<form><quilt-worksheet name="yards" kits="24" currency="EUR">
         <quilt-fabric letter="A" name="Wet Sand" price="10"></quilt-fabric>

@@ -363,7 +363,7 @@ describe('the shopping list of a quilt-worksheet', () => {
     expect(rows[1]!.cells[0]!.childElementCount).to.equal(0);
   });
 
-  it('leaves the box empty where a swatch is neither a colour nor a picture’s address, asks for nothing, and says so', async () => {
+  it('shows an empty box, loads nothing and says so if a swatch is neither a colour nor the address of a picture', async () => {
     const sheet = await quilt();
     const fabric = sheet.querySelector('[letter=B]')!;
     const box = (): HTMLElement => find<HTMLTableElement>(sheet, 'table.key')!.tBodies[0]!.rows[1]!.cells[0]!;
@@ -397,7 +397,7 @@ describe('what is wrong in a quilt-worksheet', () => {
       binding: '<quilt-binding fabric="C" strip-width="wide"></quilt-binding>',
       cutting: '<quilt-cutting list="A | square | 3"></quilt-cutting>',
     });
-    expect(notes(sheet)).to.include('Binding is not on the list yet: it has something to mend.');
+    expect(notes(sheet)).to.include('Binding is not on the list yet: something in it is wrong.');
     expect(notes(sheet)).to.include('Cutting plan is not on the list yet');
     expect(Object.keys(needs(sheet))).to.deep.equal(['B', 'C', 'D', 'E']);
     // nobody can say yet what is cut from A
@@ -438,7 +438,7 @@ describe('what is wrong in a quilt-worksheet', () => {
     [
       'a fabric that nothing is cut from',
       '<quilt-fabric letter="C" name="First"></quilt-fabric><quilt-fabric letter="Z"></quilt-fabric>',
-      /Fabric Z is declared, but no part is cut from it/,
+      /No part uses fabric Z/,
     ],
     [
       'a part that names no fabric',
@@ -462,7 +462,7 @@ describe('what is wrong in a quilt-worksheet', () => {
         expect(list(sheet).fabrics.find(({ letter }) => letter === 'C')!.name).to.equal('First');
     });
 
-  it('with a width that is none is said where the width counts', async () => {
+  it('with an unreadable width: says so if the width matters', async () => {
     const sheet = await worksheet(
       '<quilt-fabric letter="C" fabric-width="wide"></quilt-fabric><quilt-binding width="58" length="70" fabric="C"></quilt-binding>',
     );

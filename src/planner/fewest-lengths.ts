@@ -1,10 +1,10 @@
 import { sum, wholeUp, type Exact } from '../measure/exact.js';
 
 /**
- * The fewest lengths of cloth from which all these pieces, none longer than one of them, can be cut. Exact: every way of
- * sharing is tried, so it is for few pieces, such as one border's.
+ * The fewest lengths of cloth that give all these pieces. No piece may be longer than one length. It is exact, because it tries
+ * every way. So use it for a few pieces only, such as those of one border.
  */
-export const fewestShared = (pieces: Exact[], cloth: Exact): number => {
+export const fewestLengths = (pieces: Exact[], cloth: Exact): number => {
   const longestFirst = [...pieces].sort((a, b) => b.compare(a));
   const noFewer = wholeUp(sum(pieces).div(cloth));
   let best = pieces.length;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fewestShared } from '../../src/planner/share.js';
+import { fewestLengths } from '../../src/planner/fewest-lengths.js';
 import { exact } from '../../src/measure/exact.js';
 
 /** For every set of pieces, the fewest lengths and what its last one holds, from the sets that are one piece smaller. */
@@ -21,7 +21,7 @@ test('needs as few lengths as any way of sharing, found over all sets of the pie
   fc.assert(
     fc.property(fc.array(fc.integer({ min: 1, max: 40 }), { minLength: 1, maxLength: 8 }), (lengths) => {
       const pieces = lengths.map((length) => exact(length));
-      expect(fewestShared(pieces, exact(40))).toBe(fewestBySets(lengths, 40));
+      expect(fewestLengths(pieces, exact(40))).toBe(fewestBySets(lengths, 40));
     }),
   );
 });
@@ -29,7 +29,7 @@ test('needs as few lengths as any way of sharing, found over all sets of the pie
 test('shares where longest-first into the first length that has room would not', () => {
   // Geometry: 20 + 10 + 10 and 16 + 14 + 10 fill two lengths of 40; longest first leaves 10 over.
   expect(
-    fewestShared(
+    fewestLengths(
       [20, 16, 14, 10, 10, 10].map((length) => exact(length)),
       exact(40),
     ),
