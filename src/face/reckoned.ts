@@ -102,6 +102,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** The outcome of the inputs as they are now. */
   get outcome(): Outcome<A> {
+    if (this.held) return this.held.outcome;
     if (!this.hasUpdated) settleAround(this);
     const input = this.reckonInput();
     const { calculator, teller } = this;
@@ -113,6 +114,32 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
     }
     this.#input = input;
     return this.#keep(new Outcome(calculator.reckon(input), calculator.fields, teller));
+  }
+
+  /** What it comes to, while nothing that this depends on changes: every row asks for it. */
+  protected held: { outcome: Outcome<A>; teller: Teller } | undefined;
+
+  protected hold(work: () => void): void {
+    this.held ??= { outcome: this.outcome, teller: this.teller };
+    try {
+      work();
+    } finally {
+      this.held = undefined;
+    }
+  }
+
+  override requestUpdate(...of: Parameters<FormField['requestUpdate']>): void {
+    // What is taken out of a page as it is drawn may lose the focus, and so change something.
+    this.held = undefined;
+    super.requestUpdate(...of);
+  }
+
+  protected override update(...of: Parameters<FormField['update']>): void {
+    this.hold(() => super.update(...of));
+  }
+
+  protected override send(): void {
+    this.hold(() => super.send());
   }
 
   #keep(outcome: Outcome<A>): Outcome<A> {
@@ -128,6 +155,11 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** The teller, which makes the sentences. */
   get teller(): Teller {
+    return this.held?.teller ?? this.tellerNow();
+  }
+
+  /** The same, as it is now. */
+  protected tellerNow(): Teller {
     const { calculator, english, lengthStyle } = this;
     const lang = this.#language;
     const words = this.#inOwnWords(wordsIn(lang, calculator.name, english));
@@ -174,6 +206,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** How lengths are shown here. */
   get lengthStyle(): Style {
+    if (this.held) return this.held.teller.style;
     const given = this.flow?.values;
     const bare = unitsOr(this.units ?? given?.['units'], 'in');
     const units = unitsOr(this.shown ?? given?.['shown'], bare);
@@ -186,16 +219,15 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** The inputs as the calculator takes them. */
   reckonInput(): Input {
-    const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
-      key,
-      this.own[key] ?? this.flow?.values[key],
-    ]);
-    return {
-      ...Object.fromEntries(given),
-      fabricWidths: isBlank(this.fabricWidth) ? this.flow?.values['fabricWidths'] : undefined,
+    const { own, flow, calculator } = this;
+    const input: Input = {
+      fabricWidths: isBlank(this.fabricWidth) ? flow?.values['fabricWidths'] : undefined,
       lang: this.#language,
       measured: this.measured,
-    } as Input;
+    };
+    for (const key of ['units', 'shown', 'shared', ...Object.keys(calculator.fields)])
+      (input as Record<string, unknown>)[key] = own[key] ?? flow?.values[key];
+    return input;
   }
 
   protected override written(property: string): unknown {
@@ -308,5 +340,8 @@ const settleAround = (part: Element): void => {
   around?.settle?.();
 };
 
-const sameInput = <T extends object>(a: T, b: T | undefined): boolean =>
-  !!b && Object.entries(a).every(([key, value]) => value === b[key as keyof T]);
+const sameInput = <T extends object>(a: T, b: T | undefined): boolean => {
+  if (!b) return false;
+  for (const key in a) if (a[key] !== b[key]) return false;
+  return true;
+};

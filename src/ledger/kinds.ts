@@ -1,9 +1,18 @@
 import { exact, type Exact } from '../measure/exact.js';
-import { mixed } from '../measure/format.js';
+import { mixed, type Style } from '../measure/format.js';
 import { inUnit, parseLength } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
 import { withoutCode } from './currency.js';
-import { optional, say, textOf, type About, type Example, type Field, type Label } from './field.js';
+import {
+  initialOf,
+  optional,
+  say,
+  textOf,
+  type About,
+  type Example,
+  type Field,
+  type Label,
+} from './field.js';
 import { allInUnit } from './lengths.js';
 import { refuse } from './refusal.js';
 
@@ -109,16 +118,28 @@ export const choicesField = <T extends string>(
   write: textOf,
 });
 
+const readStep = (text: string, style: Style): Step => {
+  const parsed = parseStep(text, style);
+  return parsed.ok ? parsed.value : refuse(parsed.problem);
+};
+
 /** The step by which a shop cuts cloth. */
-export const stepField = (about: About): Field<Step> => ({
-  kind: 'step',
-  ...about,
-  read: (raw, style) => {
-    const parsed = parseStep(textOf(raw), style);
-    return parsed.ok ? parsed.value : refuse(parsed.problem);
-  },
-  marked: inUnit,
-});
+export const stepField = (about: About): Field<Step> => {
+  /** What stands there at first names its unit, and is read once. */
+  const steps = new Map<string, Step>();
+  return {
+    kind: 'step',
+    ...about,
+    read: (raw, style) => {
+      const text = textOf(raw);
+      if (text !== initialOf(about, style)) return readStep(text, style);
+      let step = steps.get(text);
+      if (!step) steps.set(text, (step = readStep(text, style)));
+      return step;
+    },
+    marked: inUnit,
+  };
+};
 
 /** ISO 4217. */
 export const currencyField = (): Field<string | undefined> =>

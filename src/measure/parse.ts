@@ -72,6 +72,9 @@ const asThird = (value: Exact, places = ''): Exact => {
   return places.length > 3 && third.d > 1n && off.lt(1) && off.mul(-2).lt(1) ? third : value;
 };
 
+/** Most lengths need no arithmetic: `58`, `58.5`. */
+const BARE = /^\d{1,6}(\.\d{1,3})?$/;
+
 /** A number in the middle of a sum: plain (power 0), a length in inches (1), an area (2) … */
 type Term = [value: Exact, power: number];
 
@@ -196,6 +199,7 @@ export const parseLength = (
   text: string,
   { units = 'in', comma = false, bare = units }: Reading = {},
 ): Parsed => {
+  if (BARE.test(text)) return { ok: true, value: fromUnit(exact(text), bare) };
   try {
     if (text.length > LONGEST_TEXT) stop(say('tooLong'));
     const value = new Sum(text, bare, comma).total();

@@ -91,7 +91,9 @@ export const flow = <P extends FlowingPart>(
     const shared = !calculator.byPiece?.(part.input);
     const cloth = { letters, fabricWidth, fabricWidths, shared };
     const values: Flow['values'] = { ...all.values, ...size, ...cloth, caution };
-    for (const key of calculator.own ?? []) delete values[key];
+    // A part that takes no size does not change with it.
+    const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));
+    for (const key of [...sizes, ...(calculator.own ?? [])]) delete values[key];
     const { own: answer } = give(part, {
       values,
       from: { width: from, length: from, fabricWidth: clothFrom },
@@ -111,6 +113,7 @@ export const isSame = (a: unknown, b: unknown): boolean => {
   if (isExact(a) && isExact(b)) return a.equals(b);
   if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return false;
   if (a instanceof Message && b instanceof Message && a.code !== b.code) return false;
-  const [keys, others] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
-  return keys.size === others.size && [...keys].every(([key, value]) => isSame(value, others.get(key)));
+  const [one, other] = [a as Record<string, unknown>, b as Record<string, unknown>];
+  const keys = Object.keys(one);
+  return keys.length === Object.keys(other).length && keys.every((key) => isSame(one[key], other[key]));
 };
