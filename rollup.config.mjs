@@ -44,7 +44,10 @@ export default ({ configOut: out = 'dist' }) => {
   });
   /** What npm users' own bundlers take apart: a module a file, Lit and fraction.js left to them. */
   const modules = {
-    input: ['src/index.ts', 'src/reckon.ts', 'src/server.ts'],
+    input: [
+      ...['src/index.ts', 'src/reckon.ts', 'src/server.ts'],
+      ...['src/words/de/de.ts', 'src/words/en-gb/en-gb.ts'],
+    ],
     external: /^[^./]/,
     output: {
       dir: `${folder}/modules`,

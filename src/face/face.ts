@@ -289,12 +289,12 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   }
 
   #row = (shown: WorkingRow): TemplateResult => {
-    const { id, value, role, reckoned } = shown;
+    const { id, value, code, role, reckoned } = shown;
     const { teller: t, off } = this;
     const { field, key, at } = this.placeOf(id);
     const issue = this.said.find((issue) => this.cellOf(issue) === id);
     const editing = this.editing?.id === id ? this.editing : undefined;
-    const text = editing ? editing.text : (issue && this.measured?.[id]) || value;
+    const text = editing ? editing.text : (issue && this.measured?.[id]) || (code ?? value);
     const isLocked = this.locks(attributeOf(key));
     const isOpen = !off && (field ? !isLocked : role !== 'reckoned');
     const flows = field && this.flow?.values[id];
@@ -304,6 +304,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       ...shown,
       field,
       text,
+      words: code === undefined ? text : value,
       choices: choicesOf(field, key, text, t),
       how: this.#howOf(shown, isLocked),
       message: issue && t.say(issue),

@@ -11,8 +11,15 @@ import { draw } from './drawing.js';
 const JOINTS =
   /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|neben(?=einander)/gi;
 
-/** Lets long words break between their parts, so that they do not widen a list on a narrow page. */
-export const parted = (text: string): string => text.replace(JOINTS, '$&\u00ad');
+/** A word that is too long for a narrow list, whose parts we do not know. */
+const HALVES = /\p{L}{16,}/gu;
+
+/** Lets long words break between their parts, or in the middle, so that they do not widen a list on a narrow page. */
+export const parted = (text: string): string =>
+  text.replace(JOINTS, '$&\u00ad').replace(HALVES, (word) => {
+    const half = word.length / 2;
+    return `${word.slice(0, half)}\u00ad${word.slice(half)}`;
+  });
 
 const ruled = (caption: string, head: string[], rows: string[][]): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
@@ -20,7 +27,7 @@ const ruled = (caption: string, head: string[], rows: string[][]): TemplateResul
     head[0] &&
     html`<thead>
     <tr>
-      ${head.map((words) => html`<th scope="col">${words}</th>`)}
+      ${head.map((words) => html`<th scope="col">${parted(words)}</th>`)}
     </tr>
   </thead>`
   }

@@ -10,9 +10,10 @@ import { parted } from './lists.js';
 /** A row on the page, with what the reader can do in it. */
 export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   field: Field | undefined;
-  /** The text in its cell. */
+  /** The text in its cell, and the same in words. */
   text: string;
-  /** What can be chosen there, in words; undefined where it is written. */
+  words: string;
+  /** What can be chosen there, in words; undefined if the reader writes it. */
   choices: Record<string, string> | undefined;
   how: string;
   /** A sentence about what is wrong. */
@@ -43,15 +44,6 @@ const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }
       : html`${t.say(sayInFace(field ? 'yourOwn' : 'measured'))} ${action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off })}`
   } ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
 
-/** What is chosen, in words; or what stands there. */
-const wordsOf = ({ text, choices }: ShownRow): string =>
-  choices
-    ? text
-        .split(', ')
-        .map((key) => choices[key] ?? key)
-        .join(', ')
-    : text;
-
 /** A row of three columns: its name, its value, how it was got. */
 export const row = (shown: ShownRow): TemplateResult => {
   const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
@@ -65,7 +57,7 @@ export const row = (shown: ShownRow): TemplateResult => {
       ${
         isOpen
           ? cell({ id, field, text, label, choices, wrong: isWrong, t })
-          : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(wordsOf(shown)) || '–'}</span>`
+          : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`
       }
       ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing}
       ${wide && html`<p part="how" class="how" id="how-${id}">${how}</p>`}

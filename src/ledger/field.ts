@@ -29,7 +29,12 @@ export interface InputSayings {
   outOfRange: { what: Label; least: number; most: number; like: Example };
   notWhole: { what: Label };
   lessThanHalfPercent: { what: Label; text: string };
-  notChoice: { text: string; choices: readonly string[] };
+  /** For a reader, who chooses in words. */
+  notChoice: { text: string; of: Label; choices: readonly string[] };
+  /** The same for an author, who writes codes. */
+  notCode: { text: string; choices: readonly string[] };
+  yes: undefined;
+  no: undefined;
   notCurrency: { text: string };
   otherCurrency: { text: string; named: string; here: string };
   notUnits: undefined;

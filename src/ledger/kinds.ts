@@ -80,15 +80,16 @@ export const flagField = (about: About = {}): Field<boolean> => ({
   write: (value) => (value ? 'yes' : 'no'),
 });
 
-/** `named` are those that a sentence names where it is none of them. */
+/** `named` are the choices that a sentence names if it is none of them. */
 const oneOf = <T extends string>(
   raw: unknown,
   choices: readonly T[],
+  of: Label,
   named: readonly string[] = choices,
 ): T => {
   const text = textOf(raw);
   const value = text.trim().toLowerCase().replace(/\s+/g, '-');
-  return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices: named }));
+  return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, of, choices: named }));
 };
 
 /** A choice of one. The first counts if nobody chooses. */
@@ -100,7 +101,7 @@ export const choiceField = <T extends string>(
   options,
   initial: options[0],
   ...about,
-  read: (raw, { units }) => oneOf(raw, options, about.offered?.[units]),
+  read: (raw, { units }, what) => oneOf(raw, options, what, about.offered?.[units]),
   write: (value) => value,
 });
 
@@ -111,10 +112,10 @@ export const choicesField = <T extends string>(
   kind: 'choices',
   options,
   initial: options[0],
-  read: (raw) =>
+  read: (raw, _style, what) =>
     textOf(raw)
       .split(/[,;]/)
-      .map((part) => oneOf(part, options)),
+      .map((part) => oneOf(part, options, what)),
   write: textOf,
 });
 

@@ -22,7 +22,9 @@ export const mixed = ({ s, n, d }: Exact): string => {
  * read as 1/8 yd. A size of whole numbers stays together too, "81 × 96 in". Other sizes may be longer than a line.
  */
 export const unbroken = (text: string): string =>
-  text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+(?: [a-z(]|[,)]))| (?=×)/g, '$1$2\u00a0');
+  text
+    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g, '$1$2\u00a0')
+    .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
 
 /** The same for a size in its own column, which is wide enough for all of it. */
 export const unbrokenSize = (size: string): string => size.replace('× ', '×\u00a0');

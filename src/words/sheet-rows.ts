@@ -104,7 +104,7 @@ export class SheetRows {
       case 'choices':
       case 'text':
       case 'own':
-        return [row(t.words.options[id]?.[text] ?? text)];
+        return [row(t.standing(id, field, text))];
     }
   }
 

@@ -1,4 +1,4 @@
-import type { Label } from '../ledger/field.js';
+import type { Field, Label } from '../ledger/field.js';
 import { ownLength } from '../ledger/lengths.js';
 import type { ListCell } from '../ledger/listing.js';
 import type { Caption } from '../ledger/picture.js';
@@ -61,10 +61,15 @@ export class Teller {
     return length(ownLength(texts[this.style.units]), this.style);
   }
 
+  /** An example that differs with the reader's units. */
+  forUnits(texts: Record<Units, string>): string {
+    return texts[this.style.units];
+  }
+
   /** The few words beside an input. */
   hint(id: string): string {
     const hint = this.words.hints[id] ?? '';
-    return typeof hint === 'string' ? hint : hint[this.style.units];
+    return typeof hint === 'string' ? hint : this.forUnits(hint);
   }
 
   /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
@@ -200,6 +205,22 @@ export class Teller {
   /** Words or a length in a drawing. */
   caption(caption: Caption): string {
     return isExact(caption) ? this.l(caption) : this.say(caption);
+  }
+
+  /** A choice of an input in words; the choice itself if it has none. */
+  chosen(of: Label, code: string): string {
+    return (typeof of === 'string' && this.words.options[of]?.[code]) || code;
+  }
+
+  /** The text in an input's row: in words, where its author writes codes. */
+  standing(id: string, { kind, options, offered }: Field, text: string): string {
+    if (kind === 'flag') return this.sentence(text, {});
+    return options || offered
+      ? text
+          .split(', ')
+          .map((code) => this.chosen(id, code))
+          .join(', ')
+      : text;
   }
 
   /** The text of an input, in a sentence. */

@@ -1,7 +1,8 @@
-import { standing, type Field, type Fields } from '../ledger/field.js';
+import { standing, type Field, type Fields, type InputSayings } from '../ledger/field.js';
 import type { Reckoning } from '../ledger/ledger.js';
 import { Cut, Money, Purchase } from '../ledger/purchase.js';
 import { Quantity } from '../ledger/quantity.js';
+import type { Issue } from '../ledger/refusal.js';
 import type { GivenRow, ReckonedRow, Row } from '../ledger/row.js';
 import { isExact, type Exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
@@ -13,8 +14,10 @@ export interface WorkingRow {
   /** The input's key, or a name for the reckoned value. */
   id: string;
   label: string;
-  /** As shown: `66 in`. */
+  /** As shown: `66 in`, `across the cloth`. */
   value: string;
+  /** A choice or a tick as an author writes it: `across`, `yes`. */
+  code?: string | undefined;
   /** The exact inches, if the value is a length: `"66"`. */
   inches?: string | undefined;
   /** How it was got, with the numbers filled in: `58 + 2 × 4 = 66 in`. */
@@ -127,12 +130,13 @@ const givenRow = (row: GivenRow, field: Field | undefined, t: Teller): WorkingRo
   const shown: WorkingRow = {
     id,
     label: t.label(id),
-    value: text,
+    value: field ? t.standing(id, field, text) : text,
     how: t.hint(id),
     from: [],
     role: 'given',
   };
   if (field?.more) shown.more = true;
+  if (field?.options || field?.offered || field?.kind === 'flag') shown.code = text;
   if (field?.kind === 'length' && isExact(value)) {
     shown.inches = mixed(value);
     if (!text.endsWith(t.style.units)) shown.how = t.l(value);
@@ -163,6 +167,12 @@ const reckonedRow = (row: ReckonedRow, t: Teller): WorkingRow => {
 export const toldRow = (row: Row, fields: Fields, t: Teller): WorkingRow =>
   row.role === 'given' ? givenRow(row, fields[row.id], t) : reckonedRow(row, t);
 
+/** The same for an author, who writes choices as codes. */
+const toAuthor = (issue: Issue): Pick<Issue, 'code' | 'values'> =>
+  issue.code === ('notChoice' satisfies keyof InputSayings)
+    ? { ...issue, code: 'notCode' satisfies keyof InputSayings }
+    : issue;
+
 /** Properties that are made when somebody first reads them. So reading only the amount makes no sentences. */
 const late = <T extends object>(makers: { [K in keyof T]: () => T[K] }): T => {
   const made = {};
@@ -188,7 +198,7 @@ export const told = <Own extends object>(
   const working = (): WorkingRow[] => rows.map((row) => toldRow(row, fields, t));
   if (!own)
     return late<Refused>({
-      errors: () => issues.map((issue) => ({ input: issue.input, message: t.say(issue) })),
+      errors: () => issues.map((issue) => ({ input: issue.input, message: t.say(toAuthor(issue)) })),
       working,
     });
   const makers: Record<string, () => unknown> = {};

@@ -221,8 +221,11 @@ for (const tag of TAGS) {
         const sheet = await mount(tag, { [attribute]: 'constructor' });
         const { errors } = refused(sheet);
         expect(errors.map(({ input }) => input)).to.deep.equal([attribute]);
-        expect(text(find(sheet, '[part~=error]'))).to.equal(errors[0]!.message);
-        if (cellIds(sheet).includes(attribute)) saysSo(sheet, attribute);
+        // What may be chosen is said to a reader in words, and to an author in codes.
+        const [wrong] = errors[0]!.message.split(' Write ');
+        expect(text(find(sheet, '[part~=error]')).split(/ Write | Choose /)[0]).to.equal(wrong);
+        if (cellIds(sheet).includes(attribute))
+          expect(messageAt(sheet, attribute).split(/ Write | Choose /)[0]).to.equal(wrong);
         isClean(sheet);
         sheet.removeAttribute(attribute);
         await settled(sheet);
@@ -242,6 +245,18 @@ describe('Bad input of one field', () => {
     await write(sheet, 'borders', '2, 41');
     saysSo(sheet, 'join');
     keeps(sheet, good, 'join');
+  });
+
+  it('a choice that there is not: a reader is told the choices in words, and an author in codes', async () => {
+    const sheet = await mount('quilt-borders', { corners: 'round' });
+    expect(messageAt(sheet, 'corners')).to.equal(
+      '“round” is not one of the choices. Choose sides first, ends first, corner squares or mitred.',
+    );
+    expect(
+      refused(sheet)
+        .errors.map(({ message }) => message)
+        .join(),
+    ).to.include('sides-first, ends-first, squares or mitred');
   });
 
   it('names the package that cannot be read', async () => {

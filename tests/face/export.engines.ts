@@ -38,7 +38,7 @@ const shownRows = (sheet: Sheet): string[][] =>
     const row = cell.closest('tr')!;
     const chosen =
       cell instanceof HTMLSelectElement
-        ? cell.value
+        ? cell.selectedOptions[0]!.text
         : cell instanceof HTMLInputElement && cell.type === 'text'
           ? cell.value
           : undefined;

@@ -246,4 +246,22 @@ describe('package.json', () => {
       ),
     ).toEqual(['3 3/4 yd', 'undefined']);
   });
+
+  it('offers German and British words for the arithmetic alone', () => {
+    expect(
+      printed(
+        `import { learn, reckonBacking, reckonBatting } from 'quilt-reckoner/reckon';
+         import { de } from 'quilt-reckoner/words/de';
+         import { enGB } from 'quilt-reckoner/words/en-gb';
+         learn(de);
+         learn(enGB);
+         const size = { width: 58, length: 70 };
+         const needWidth = ({ working }) => working.find(({ id }) => id === 'needWidth').label;
+         console.log(JSON.stringify([
+           ...['de', 'de-AT', 'en'].map((lang) => needWidth(reckonBacking({ ...size, lang }))),
+           needWidth(reckonBatting({ ...size, lang: 'en-GB' })),
+         ]));`,
+      ),
+    ).toEqual(['Breite der Rückseite', 'Breite der Rückseite', 'Backing width', 'Wadding width']);
+  });
 });

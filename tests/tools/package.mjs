@@ -9,7 +9,16 @@ export const packageChecks = (folder) => {
   const tarball = packInto(folder);
   // The programs cannot list the patterns of package.json themselves.
   const entries = readdirSync(`${ROOT}src/elements`).flatMap((name) => [name, `${name}/class`]);
-  const words = ['--profile', 'esm-only', '--format', 'table-flipped', '--include-entrypoints', ...entries];
+  const languages = ['words/de', 'words/en-gb'];
+  const words = [
+    '--profile',
+    'esm-only',
+    '--format',
+    'table-flipped',
+    '--include-entrypoints',
+    ...entries,
+    ...languages,
+  ];
   return [
     () => packageSucceedsBeside('publint/src/cli.js', ['run', tarball, '--strict']),
     () => packageSucceedsBeside('@arethetypeswrong/cli/dist/index.js', [tarball, ...words]),

@@ -2,7 +2,8 @@ import { describe, expect, it, vi } from 'vitest';
 import { reckon } from '../../src/calculators/backing/reckon.js';
 import { backingFields } from '../../src/calculators/backing/shape.js';
 import { ownWords } from '../../src/ledger/own-words.js';
-import { learn, reckonBacking } from '../../src/reckon.js';
+import { learn, reckonBacking, reckonBorders } from '../../src/reckon.js';
+import { de } from '../../src/words/de/de.js';
 import { backing } from '../../src/words/en/backing.js';
 import { batting } from '../../src/words/en/batting.js';
 import { binding } from '../../src/words/en/binding.js';
@@ -43,6 +44,39 @@ describe('a result in words', () => {
     expect(JSON.parse(JSON.stringify(result))).toEqual(result);
     expect(JSON.stringify(result)).not.toContain('"used"');
     expect(result).toMatchObject({ fabric: '132', buy: { inches: '135', unit: 'yd' } });
+  });
+
+  it('says in words what is chosen and ticked, with the codes beside them', () => {
+    learn(de);
+    const rows = (lang: string): unknown[] =>
+      reckonBorders({ width: 50, length: 60, borders: '2', corners: 'ends-first', lang })
+        .working.concat(reckonBacking({ width: 50, length: 60, oneWay: true, lang }).working)
+        .filter(({ code }) => code)
+        .map(({ id, value, code }) => [id, value, code]);
+    expect(rows('en')).toEqual([
+      ['corners', 'ends first', 'ends-first'],
+      ['grain', 'across the cloth', 'across'],
+      ['join', 'at 45°', 'diagonal'],
+      ['oneWay', 'yes', 'yes'],
+      ['piecedStrip', 'no', 'no'],
+    ]);
+    expect(rows('de')).toEqual([
+      ['corners', de.calculators.borders.options.corners['ends-first'], 'ends-first'],
+      ['grain', de.calculators.borders.options.grain.across, 'across'],
+      ['join', de.common.options.join.diagonal, 'diagonal'],
+      ['oneWay', 'ja', 'yes'],
+      ['piecedStrip', 'nein', 'no'],
+    ]);
+  });
+
+  it('lists for an author the codes that she may write', () => {
+    const { errors } = reckonBorders({ width: 50, length: 60, borders: '2', corners: 'round' });
+    expect(errors).toEqual([
+      {
+        input: 'corners',
+        message: '“round” is not one of the choices. Write sides-first, ends-first, squares or mitred.',
+      },
+    ]);
   });
 
   it('has its rows and what is wrong, and no answer, where an input cannot be used', () => {

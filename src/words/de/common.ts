@@ -103,7 +103,14 @@ export const common: CommonWords = {
     notWhole: ({ what }, t) => `${t.label(what)}: nur ganze Zahlen, zum Beispiel 4.`,
     lessThanHalfPercent: ({ what, text }, t) =>
       `${t.label(what)}: „${text}“ wäre weniger als 1/2 %. Für 3 % nur 3 schreiben.`,
-    notChoice: ({ text, choices }, t) => `${t.quote(text)} steht nicht zur Wahl. Möglich: ${or(choices, t)}.`,
+    notChoice: ({ text, of, choices }, t) =>
+      `${t.quote(text)} steht nicht zur Wahl. Möglich: ${or(
+        choices.map((code) => t.chosen(of, code)),
+        t,
+      )}.`,
+    notCode: ({ text, choices }, t) => `${t.quote(text)} steht nicht zur Wahl. Möglich: ${or(choices, t)}.`,
+    yes: 'ja',
+    no: 'nein',
     notCurrency: ({ text }, t) => `${t.quote(text)} ist kein Code aus drei Buchstaben. Zum Beispiel EUR.`,
     otherCurrency: ({ text, named, here }, t) =>
       `${t.quote(text)} ist in ${named}, gerechnet wird hier in ${here}. Bitte in ${here} schreiben, zum Beispiel ${so(PRICE, t)}.`,

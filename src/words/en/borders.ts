@@ -61,8 +61,8 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
   entryNames: { borders: (number) => `border ${number}` },
   sentences: {
     // What is wrong.
-    noBorder:
-      'Write the widths of the borders from the inside out, like 2, 4 1/2, or a wanted size, like 60 x 80.',
+    noBorder: (_, t) =>
+      `Write the widths of the borders from the inside out, like ${t.forUnits({ in: '2, 4 1/2', cm: '5, 12' })}, or a wanted size, like ${t.forUnits({ in: '60 x 80', cm: '150 x 200' })}.`,
     reachedAlready: ({ borders, size, larger }, t) =>
       `${borders ? `With ${t.many(borders, BORDER)}` : 'Without a border'} it is ${t.size(size)} already. Write a larger size, like ${t.n(larger.width)} x ${t.n(larger.length)}.`,
     mitredUneven: (widths, t) =>

@@ -4,6 +4,8 @@ import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
 import type { CommonWords } from '../common.js';
 
+/** `across, along or mitred`. */
+const or = (all: readonly string[]): string => all.join(', ').replace(/, ([^,]*)$/, ' or $1');
 const like = (examples: Example): string => `Write it like ${examples.join(' or ')}.`;
 /** A shop's step, as a sentence names it. */
 export const stepOf = (text: string): string =>
@@ -87,8 +89,11 @@ export const common: CommonWords = {
     notWhole: ({ what }, t) => `${t.label(what)} is a whole number. Write it like 4.`,
     lessThanHalfPercent: ({ what, text }, t) =>
       `${t.label(what)}: “${text}” would be less than 1/2 %. Write it like 3, for 3 %.`,
-    notChoice: ({ text, choices }, t) =>
-      `${t.quote(text)} is not one of the choices. Write ${choices.join(' or ')}.`,
+    notChoice: ({ text, of, choices }, t) =>
+      `${t.quote(text)} is not one of the choices. Choose ${or(choices.map((code) => t.chosen(of, code)))}.`,
+    notCode: ({ text, choices }, t) => `${t.quote(text)} is not one of the choices. Write ${or(choices)}.`,
+    yes: 'yes',
+    no: 'no',
     notCurrency: ({ text }, t) => `${t.quote(text)} is not a code of three letters. Write it like EUR.`,
     otherCurrency: ({ text, named, here }, t) =>
       `${t.quote(text)} is in ${named}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,

@@ -31,8 +31,10 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   },
   hints: {
     list: 'fabric | piece | cut size | how many; one line for each piece',
-    sheet:
-      'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+    sheet: {
+      in: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+      cm: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 45 x 50, width first on a one-way print',
+    },
     seam: 'we add it to finished sizes',
   },
   options: {},

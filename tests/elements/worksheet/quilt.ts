@@ -2,6 +2,7 @@ import { expect } from 'chai';
 import type { QuiltWorksheet } from '../../../src/index.js';
 import type { WorksheetResult } from '../../../src/reckon.js';
 import type { Cells } from '../../../src/face/export.js';
+import { otherWords } from '../../words/made-up.js';
 import { answered, settled, show, type Sheet } from '../../face/fixture.js';
 
 export type Worksheet = QuiltWorksheet & Sheet;
@@ -23,6 +24,9 @@ export const FABRICS = [
   '<quilt-fabric letter="E" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>',
 ];
 
+/** That a layout is still being planned, in English and in the made-up language. */
+const PLANNING = ['being planned', otherWords('being planned')];
+
 /** Once nothing in the worksheet changes any more, and every plan is ready. */
 export const calm = async (worksheet: Sheet): Promise<void> => {
   for (let before = ''; ;) {
@@ -30,7 +34,7 @@ export const calm = async (worksheet: Sheet): Promise<void> => {
     await new Promise((done) => setTimeout(done));
     const sheets = [worksheet, ...worksheet.querySelectorAll<Sheet>('*')].filter((at) => 'result' in at);
     const now = JSON.stringify(sheets.map(({ result }) => result));
-    if (now === before && !now.includes('being planned')) return;
+    if (now === before && !PLANNING.some((words) => now.includes(words))) return;
     before = now;
   }
 };
