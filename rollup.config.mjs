@@ -2,7 +2,7 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { writeBeside } from './tests/tools/beside.mjs';
-import { bundling, inline, lateBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
+import { bundling, inline, lateBeside, loaderBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
@@ -69,6 +69,7 @@ export default ({ configOut: out = 'dist' }) => {
         manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
       },
       lateBeside(),
+      loaderBeside({ input: 'src/loader.ts', name: 'quilt-loader', banner: '/*! quilt-reckoner: MIT */' }),
     ),
     bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, lateBeside()),
     bundle({ reckon: 'src/reckon.ts' }),

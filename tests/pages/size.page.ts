@@ -16,6 +16,7 @@ const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   fabric: { ceiling: 33_800 },
   worksheet: { ceiling: 56_700 },
   'backing, binding, borders, batting together': { ceiling: 52_800, goal: 34_000 },
+  'the loader': { ceiling: 1000, goal: 1000 },
   everything: { ceiling: 79_000, goal: 53_000 },
   'everything, classic script': { ceiling: 79_000, goal: 53_000 },
   'the arithmetic alone': { ceiling: 53_100 },
@@ -32,7 +33,7 @@ describe('what a page that uses it has to load, gzipped', () => {
 
   for (const { name, bytes, ceiling, goal } of weighed)
     it(`${name}: no more than ${kB(ceiling)}${goal ? `; the goal is ${kB(goal)}, ${goal < ceiling ? 'not reached' : 'reached'}` : ''}`, () => {
-      expect(bytes).toBeGreaterThan(1000);
+      expect(bytes).toBeGreaterThan(300);
       expect(bytes).toBeLessThanOrEqual(ceiling);
       // The limit has to be close to the size.
       expect(ceiling - bytes, 'the ceiling is too high').toBeLessThan(1000);

@@ -4,6 +4,7 @@ import { dirname, resolve } from 'node:path';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
 import { rollup } from 'rollup';
+import { inLayers } from './in-layers.mjs';
 import { edited, walk } from './naming.mjs';
 import { slimFraction } from './slim-fraction.mjs';
 import { slimLit } from './slim-lit.mjs';
@@ -103,7 +104,7 @@ const smallest = () =>
     module: true,
     toplevel: true,
     compress: {
-      passes: 4,
+      passes: 2,
       inline: 1,
       keep_fargs: false,
       pure_funcs: ['Array.from', 'BigInt'],
@@ -120,12 +121,31 @@ export const bundling = () => [
   nodeResolve({ extensions: ['.ts', '.mjs', '.js'], exportConditions: ['production'] }),
   slimFraction(),
   slimLit(),
+  inLayers(),
   letForConst,
   smallest(),
 ];
 
 /** TypeScript to JavaScript, one module for each file. Libraries stay outside. */
 export const unbundling = () => [typescript];
+
+/** All chunks that a script imports, by what Rollup made. */
+const chunksOf = ({ imports }, made) => [
+  ...new Set(imports.flatMap((name) => [name, ...chunksOf(made[name], made)])),
+];
+
+/** Writes the loader beside the elements' scripts, with the chunks that each of them needs. */
+export const loaderBeside = ({ input, name, banner }) => ({
+  name: 'loader-beside',
+  // Only once it is written are the chunks' names, which follow what is in them, known.
+  async writeBundle({ dir }, made) {
+    const entries = Object.values(made).filter(({ isEntry }) => isEntry);
+    const needs = Object.fromEntries(entries.map((entry) => [entry.name, chunksOf(entry, made)]));
+    const bundle = await rollup({ input, plugins: [typescript, letForConst, smallest()] });
+    const intro = `const CHUNKS = ${JSON.stringify(needs)};`;
+    await bundle.write({ dir, banner, intro, entryFileNames: `${name}.js` });
+  },
+});
 
 /** The exports of the modules, loaded in this process with Lit's own substitute for the page. */
 export const loaded = async (paths) => {

@@ -41,6 +41,35 @@ const names = (node, name) => {
 /** What finds and runs a directive in a template's value: `function M(t,i,s=t,e){…i._$litDirective$…}` */
 const isResolver = (node) => node.type === 'FunctionDeclaration' && names(node, '_$litDirective$');
 
+/** What only directives read of a template's parts: where each stands, what kind it is, whether it is in the page. */
+const FOR_DIRECTIVES = /^(parentNode|tagName|setConnected|_\$AU)$/;
+const SET_FOR_DIRECTIVES = /^(type|isConnected|_\$AN|_\$Cv)$/;
+const isSetForDirectives = ({ type, left }) =>
+  type === 'AssignmentExpression' && SET_FOR_DIRECTIVES.test(left.property?.name);
+/** `constructor(){super(...arguments),this.type=3}` */
+const isConstructorForThem = ({ kind, value }) =>
+  kind === 'constructor' &&
+  value.body.body.length === 1 &&
+  value.body.body[0].expression?.expressions?.length === 2 &&
+  value.body.body[0].expression.expressions[0].callee?.type === 'Super' &&
+  isSetForDirectives(value.body.body[0].expression.expressions[1]);
+/** `this._$Do?.setConnected(true)`, and `6===part.type`, where an element itself is handed to one: `<p ${ref(it)}>`. */
+const isCallForThem = ({ type, expression }) =>
+  type === 'ChainExpression' && expression.callee?.property?.name === 'setConnected';
+const isElementPart = ({ type, left, right }) =>
+  type === 'BinaryExpression' && left.value === 6 && right.property?.name === 'type';
+/** `3===type`, of a template of MathML. */
+const isMath = ({ type, left, right }) =>
+  type === 'BinaryExpression' && left.value === 3 && right.type === 'Identifier';
+
+/** What stands in place of what only directives need; undefined for all else. */
+const withoutDirectives = (node) => {
+  if (node.type === 'MethodDefinition')
+    return FOR_DIRECTIVES.test(nameOf(node)) || isConstructorForThem(node) ? '' : undefined;
+  if (isElementPart(node)) return 'false';
+  return isSetForDirectives(node) || isCallForThem(node) ? '(void 0)' : undefined;
+};
+
 /** Members that the browser calls, or a page that uses an element: nobody else has to name them. */
 const isCalledFromOutside = (name) =>
   /Callback$|^(constructor|observedAttributes|toString|updateComplete)$/.test(name);
@@ -115,9 +144,10 @@ export const slimmed = (code, ours, lit) => {
     if (isResolver(node) && isUndefined('_$litDirective$'))
       return `function ${node.id.name}(part, value) { return value; }`;
     if (isMetadataRead(node)) return 'null';
+    if (isMath(node) && !/\bmathml`/.test(ours)) return 'false';
     if (isMessage(node)) return 'Error()';
     if (node.type === 'SwitchCase' && !areTypesUsed && TYPES.test(node.test?.name)) return '';
-    return undefined;
+    return isUndefined('_$litDirective$') ? withoutDirectives(node) : undefined;
   };
   const edits = [...dropped, ...known(tree)];
   walk(tree, (node) => {

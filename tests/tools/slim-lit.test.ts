@@ -64,6 +64,16 @@ describe('Lit without what no source of ours can use', () => {
     expect(slimmed(MODULES[3]!, '', LIT + directive)).toMatch(/_\$litDirective\$;.*_\$AT\(/);
   });
 
+  it('drops what only directives read of a template’s parts, and MathML, where no source uses them', () => {
+    expect(slim).not.toMatch(/setConnected|_\$AU|_\$Cv|_\$AN|6===|this\.type=|3===/);
+    expect(slim).toMatch(/"@"===\w\[1\]/);
+    const [html] = MODULES.slice(3);
+    const directive = 'class Directive { _$AT(t, e, i) { this._$Ct = t; } }; x = { _$litDirective$: t };';
+    const kept = slimmed(html!, 'mathml`<mi>x</mi>`', LIT + directive);
+    expect(kept).toMatch(/get _\$AU\(\).*6===.*setConnected/);
+    expect(kept).toContain('3===');
+  });
+
   it('puts an undefined in brackets, so that code that reads from it or calls it does no harm', () => {
     expect(slimmed('class A { a() { this._$Xy?.forEach(b), this._$Xy?.(1) } }', '.a', '')).toBe(
       'class A { a() { (void 0)?.forEach(b), (void 0)?.(1) } }',

@@ -28,6 +28,7 @@ const elements = readdirSync(`${ROOT}src/elements`).filter((name) =>
 const LOADED = {
   ...Object.fromEntries(elements.sort().map((name) => [name, [`quilt-${name}.js`]])),
   [`${FIRST_FOUR.join(', ')} together`]: FIRST_FOUR.map((name) => `quilt-${name}.js`),
+  'the loader': ['quilt-loader.js'],
   everything: ['quilt-reckoner.js'],
   'everything, classic script': ['quilt-reckoner.classic.js'],
   'the arithmetic alone': ['reckon.js'],
