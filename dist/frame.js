@@ -1,19 +1,18 @@
-// A calculator in a frame of another page. Its settings come from the address: only attributes that the calculator has are
-// taken, always as text, and everything else is left alone. It tells the page around it how tall it is, and nothing else; it
-// listens to nobody.
+// A calculator in a frame of another page. Its settings come from the address. It takes only attributes that the calculator has,
+// always as text, and ignores everything else. It tells the page around it only its height, and listens to nobody.
 const address = new URLSearchParams(location.search);
 const LETTERS = ['A', 'B', 'C', 'D'];
 
-/** Whether the script has a calculator of this name; a fabric reckons nothing. */
+/** Whether there is a calculator with this name. A fabric is not one. */
 const isCalculator = (name) => 'result' in (customElements.get(`quilt-${name}`)?.prototype ?? {});
 
-/** A calculator or a fabric with the attributes that the address has for it, each after this prefix. */
+/** Makes a calculator or a fabric, with the attributes from the address that start with this prefix. */
 const made = (name, prefix = '') => {
   const tag = `quilt-${name}`;
   const element = document.createElement(tag);
   for (const attribute of customElements.get(tag).observedAttributes) {
     const value = address.get(prefix + attribute);
-    // A swatch may be the address of a picture; this page loads none.
+    // A swatch may be the address of a picture, but this page loads no pictures.
     if (value !== null && (attribute !== 'swatch' || CSS.supports('color', value)))
       element.setAttribute(attribute, value);
   }
@@ -41,7 +40,7 @@ if (name === 'worksheet') {
 }
 document.querySelector('main').append(calculator);
 
-/** The origin of the page around, as the address names it: one site, never all of them. */
+/** The origin of the page around, which the address names: one site, never all sites. */
 const hostNamed = () => {
   try {
     const { protocol, origin } = new URL(address.get('host'));
@@ -54,6 +53,6 @@ const host = hostNamed();
 if (host && parent !== window)
   new ResizeObserver(() => {
     const height = Math.ceil(document.documentElement.getBoundingClientRect().height);
-    // The browser hands it over only if the page around is of that origin.
+    // The browser delivers the message only if the page around has that origin.
     parent.postMessage({ type: 'quilt-reckoner-height', height }, host);
   }).observe(document.documentElement);

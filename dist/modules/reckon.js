@@ -20,14 +20,14 @@ export { learn } from './words/languages.js';
 
 /** The arithmetic alone, without a page: plain input, plain result. */
 /**
- * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
- * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth. The one with the least cloth comes first, then the one
+ * with the fewest seams. Layouts with a pieced strip come last, unless `piecedStrip` is set.
  * Impossible inputs give `errors`, never an exception.
  */
 const reckonBacking = /* @__PURE__ */ headless(backing$1, backing);
 /**
- * Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. Impossible inputs
- * give `errors`, never an exception.
+ * Batting for a quilt, from a package or from the roll. Also the size of a quilt for a bed. Impossible inputs give `errors`, never
+ * an exception.
  */
 const reckonBatting = /* @__PURE__ */ headless(batting$1, batting);
 /**
@@ -52,14 +52,13 @@ const reckonCutting = /* @__PURE__ */ headless(cutting$1, cutting);
 const reckonSleeve = /* @__PURE__ */ headless(sleeve$1, sleeve);
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
- * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth. The patches
+ * of the blocks are not in it: they belong into a cut list.
  */
 const reckonTop = /* @__PURE__ */ headless(top$1, top);
 /**
- * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
- * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
- * still gets its line.
+ * One shopping list for all parts of a quilt. The parts of a fabric are added up before rounding, and planned together if that
+ * saves cloth. The list has prices, and bolts if a shop cuts kits. A part whose fabric is not declared still gets a line.
  */
 const reckonWorksheet = /* @__PURE__ */ headless({ name: 'worksheet', fields: worksheetFields, reckon: reckonPlain }, worksheet);
 

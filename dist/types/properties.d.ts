@@ -13,33 +13,33 @@ import type { QuiltWorksheet } from './elements/worksheet/worksheet.js';
 export interface QuiltBackingProperties {
   /** Cloth added on each side of the quilt. A length. Default `4 in`, or `10 cm` in metric. */
   overage?: QuiltBacking['overage'] | undefined;
-  /** The print's repeat along the cloth, where panels have to match. A length. Default 0, nothing to match. */
+  /** The print's repeat along the cloth, if panels have to match. A length. Default 0, nothing to match. */
   repeat?: QuiltBacking['repeat'] | undefined;
   /** The print has a right way up, so panels may not be turned. Default false. */
   oneWay?: QuiltBacking['oneWay'] | undefined;
-  /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+  /** A pieced strip may take the place of the last panel: less cloth, more seams. Default false. */
   piecedStrip?: QuiltBacking['piecedStrip'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBacking['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltBacking['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltBacking['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBacking['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltBacking['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBacking['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltBacking['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltBacking['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltBacking['width'] | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   length?: QuiltBacking['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBacking['fabricWidth'] | undefined;
@@ -51,7 +51,7 @@ of the language. */
   increment?: QuiltBacking['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBacking['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltBacking['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBacking['name'] | undefined;
@@ -75,27 +75,27 @@ export interface QuiltBattingProperties {
   drop?: QuiltBatting['drop'] | undefined;
   /** Length to tuck under the pillows. Default 0. */
   tuck?: QuiltBatting['tuck'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBatting['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltBatting['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltBatting['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBatting['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltBatting['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBatting['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltBatting['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltBatting['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltBatting['width'] | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   length?: QuiltBatting['length'] | undefined;
   /** How much the material shrinks in the wash, in percent. Default 0. */
   shrinkage?: QuiltBatting['shrinkage'] | undefined;
@@ -103,7 +103,7 @@ of the language. */
   increment?: QuiltBatting['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBatting['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltBatting['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBatting['name'] | undefined;
@@ -115,13 +115,13 @@ of the language. */
 
 /** What can be set on `<quilt-binding>`. */
 export interface QuiltBindingProperties {
-  /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
+  /** The distance round a curved or scalloped edge, as you measured it. A length. Default: from the sides. */
   perimeter?: QuiltBinding['perimeter'] | undefined;
   /** Added for the mitred corners and the closing tails. A length. Default `10 in`, or `25 cm` in metric. */
   allowance?: QuiltBinding['allowance'] | undefined;
   /** What the strips are cut to. A length. Default `2 1/2 in` (`6.5 cm` in metric), or reckoned from `finished`. */
   stripWidth?: QuiltBinding['stripWidth'] | undefined;
-  /** What shall show on the front. A length; used where no `strip-width` is given. Default none. */
+  /** The width that shows on the front. A length; used if there is no `strip-width`. Default none. */
   finished?: QuiltBinding['finished'] | undefined;
   /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`, or `3 mm` in metric. */
   thickness?: QuiltBinding['thickness'] | undefined;
@@ -133,27 +133,27 @@ export interface QuiltBindingProperties {
   join?: QuiltBinding['join'] | undefined;
   /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBinding['mark'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBinding['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltBinding['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltBinding['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBinding['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltBinding['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBinding['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltBinding['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltBinding['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltBinding['width'] | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   length?: QuiltBinding['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBinding['fabricWidth'] | undefined;
@@ -165,7 +165,7 @@ of the language. */
   increment?: QuiltBinding['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBinding['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltBinding['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBinding['name'] | undefined;
@@ -189,27 +189,27 @@ export interface QuiltBordersProperties {
   join?: QuiltBorders['join'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBorders['mark'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBorders['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltBorders['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltBorders['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltBorders['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltBorders['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltBorders['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltBorders['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltBorders['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltBorders['width'] | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   length?: QuiltBorders['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltBorders['fabricWidth'] | undefined;
@@ -221,7 +221,7 @@ of the language. */
   increment?: QuiltBorders['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltBorders['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltBorders['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltBorders['name'] | undefined;
@@ -233,7 +233,7 @@ of the language. */
 
 /** What can be set on `<quilt-cutting>`. */
 export interface QuiltCuttingProperties {
-  /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
+  /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
   list?: QuiltCutting['list'] | undefined;
   /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
   sheet?: QuiltCutting['sheet'] | undefined;
@@ -245,23 +245,23 @@ export interface QuiltCuttingProperties {
   mat?: QuiltCutting['mat'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltCutting['mark'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltCutting['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltCutting['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltCutting['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltCutting['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltCutting['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltCutting['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltCutting['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltCutting['flow'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltCutting['fabricWidth'] | undefined;
@@ -273,7 +273,7 @@ of the language. */
   increment?: QuiltCutting['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltCutting['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltCutting['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltCutting['name'] | undefined;
@@ -306,25 +306,25 @@ export interface QuiltSleeveProperties {
   short?: QuiltSleeve['short'] | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltSleeve['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltSleeve['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltSleeve['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltSleeve['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltSleeve['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltSleeve['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltSleeve['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltSleeve['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltSleeve['width'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltSleeve['fabricWidth'] | undefined;
@@ -336,7 +336,7 @@ of the language. */
   increment?: QuiltSleeve['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltSleeve['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltSleeve['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltSleeve['name'] | undefined;
@@ -364,23 +364,23 @@ export interface QuiltTopProperties {
   set?: QuiltTop['set'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltTop['mark'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltTop['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltTop['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltTop['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltTop['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltTop['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltTop['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltTop['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltTop['flow'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltTop['fabricWidth'] | undefined;
@@ -392,7 +392,7 @@ of the language. */
   increment?: QuiltTop['increment'] | undefined;
   /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
   price?: QuiltTop['price'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltTop['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltTop['name'] | undefined;
@@ -408,27 +408,27 @@ export interface QuiltWorksheetProperties {
   kits?: QuiltWorksheet['kits'] | undefined;
   /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   bolt?: QuiltWorksheet['bolt'] | undefined;
-  /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltWorksheet['units'] | undefined;
-  /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
   shown?: QuiltWorksheet['shown'] | undefined;
   /** Inputs the reader may not change: attribute names with spaces between. Default none. */
   lock?: QuiltWorksheet['lock'] | undefined;
   /** The letter of the fabric this part is cut from. Default none. */
   fabric?: QuiltWorksheet['fabric'] | undefined;
-  /** The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none. */
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
   max?: QuiltWorksheet['max'] | undefined;
   /** Values typed over reckoned rows, by the row's id. Default none. */
   measured?: QuiltWorksheet['measured'] | undefined;
-  /** Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-of the language. */
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
   words?: QuiltWorksheet['words'] | undefined;
-  /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
   flow?: QuiltWorksheet['flow'] | undefined;
-  /** Finished width. A length as people write it; a bare number is in `units`. */
+  /** Finished width. A length as people write it; a number alone is in `units`. */
   width?: QuiltWorksheet['width'] | undefined;
-  /** Finished length. A length as people write it; a bare number is in `units`. */
+  /** Finished length. A length as people write it; a number alone is in `units`. */
   length?: QuiltWorksheet['length'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   fabricWidth?: QuiltWorksheet['fabricWidth'] | undefined;
@@ -438,7 +438,7 @@ of the language. */
   shrinkage?: QuiltWorksheet['shrinkage'] | undefined;
   /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
   increment?: QuiltWorksheet['increment'] | undefined;
-  /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
   currency?: QuiltWorksheet['currency'] | undefined;
   /** The form field's name; its value is the amount to buy. Default none. */
   name?: QuiltWorksheet['name'] | undefined;

@@ -27,7 +27,7 @@ type Props<E, P> = Omit<DetailedHTMLProps<HTMLAttributes<E>, E>, keyof P> & P;
 export interface QuiltBackingProps extends Props<QuiltBacking, QuiltBackingProperties> {
   /** The print has a right way up, so panels may not be turned. Default false. */
   'one-way'?: QuiltBacking['oneWay'] | undefined;
-  /** A pieced strip may make up the missing width, for less cloth and more seams. Default false. */
+  /** A pieced strip may take the place of the last panel: less cloth, more seams. Default false. */
   'pieced-strip'?: QuiltBacking['piecedStrip'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBacking['fabricWidth'] | undefined;

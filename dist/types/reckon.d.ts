@@ -18,30 +18,30 @@ export { learn } from './words/languages.js';
 export type Answer = Result<AnyAnswer>;
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export type LaidPiece = Written<Piece>;
-/** Strips cut alike across the cloth, and what each gives. */
+/** Equal strips across the cloth, and what each gives. */
 export type CutStrip = Written<Strip>;
 type Calculator<Input, Answer extends object> = (input?: Input | null) => Result<Answer> | Refused;
-/** A planner in its second place stands for the usual one. */
+/** Takes a planner as its second argument, in place of the usual one. */
 type PlanningCalculator<Input, Answer extends object> = (input?: Input | null, plan?: Planner) => Result<Answer> | Refused;
 /** What {@link reckonBacking} gives back. Lengths are exact inches. */
 export type BackingResult = Result<BackingAnswer>;
 /** One way to make the back. */
 export type BackingLayout = Written<Layout>;
 /**
- * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
- * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth. The one with the least cloth comes first, then the one
+ * with the fewest seams. Layouts with a pieced strip come last, unless `piecedStrip` is set.
  * Impossible inputs give `errors`, never an exception.
  */
 export declare const reckonBacking: Calculator<BackingInput, BackingAnswer>;
 /** What {@link reckonBatting} gives back. Lengths are exact inches. */
 export type BattingResult = Result<BattingAnswer>;
-/** A package that is sold, and whether it will do. */
+/** A package that is sold, and whether it is large enough. */
 export type BattingPackageResult = BattingResult['packages'][number];
 /** One way to cut the batting from a roll. */
 export type BattingRoll = BattingResult['rolls'][number];
 /**
- * Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. Impossible inputs
- * give `errors`, never an exception.
+ * Batting for a quilt, from a package or from the roll. Also the size of a quilt for a bed. Impossible inputs give `errors`, never
+ * an exception.
  */
 export declare const reckonBatting: Calculator<BattingInput, BattingAnswer>;
 /** What {@link reckonBinding} gives back. Lengths are exact inches. */
@@ -82,8 +82,8 @@ export declare const reckonSleeve: Calculator<SleeveInput, SleeveAnswer>;
 export type TopResult = Result<TopAnswer>;
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
- * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter.
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth. The patches
+ * of the blocks are not in it: they belong into a cut list.
  */
 export declare const reckonTop: PlanningCalculator<TopInput, TopAnswer>;
 /** What {@link reckonWorksheet} gives back. Lengths are exact inches. */
@@ -91,8 +91,7 @@ export type WorksheetResult = Result<WorksheetAnswer>;
 /** One fabric, in one width, on the shopping list. */
 export type ShoppingLine = Written<Line>;
 /**
- * One shopping list from all the parts of a quilt: each fabric's parts are added before they are rounded, and planned
- * together where that saves cloth; with prices, and with bolts where kits are cut. A part whose fabric was not declared
- * still gets its line.
+ * One shopping list for all parts of a quilt. The parts of a fabric are added up before rounding, and planned together if that
+ * saves cloth. The list has prices, and bolts if a shop cuts kits. A part whose fabric is not declared still gets a line.
  */
 export declare const reckonWorksheet: PlanningCalculator<WorksheetInput, WorksheetAnswer>;

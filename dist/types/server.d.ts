@@ -1,6 +1,6 @@
 /**
- * Writes a page on a server with what stands inside its elements: worksheets with all that they come to, cutting plans with
- * the cut lists of their tables. One go cannot: an element is written before what stands inside it.
+ * Writes a page on a server, with worksheets and their results, and cutting plans with the cut lists of their tables. It needs
+ * several passes, because an element is written before its content.
  *
  * @param write renders the page, or a piece of it, and gives its HTML, the same each time; called twice or three times:
  *   `() => collectResultSync(render(template))` with `@lit-labs/ssr`.

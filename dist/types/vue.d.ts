@@ -21,7 +21,7 @@ import type {
   QuiltWorksheetProperties,
 } from './properties.js';
 
-/** An event as a listener on the element itself gets it. */
+/** An event, as a listener on the element gets it. */
 type Heard<E> = Event & { readonly currentTarget: E };
 
 interface Listeners<E> {

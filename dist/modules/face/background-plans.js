@@ -2,18 +2,18 @@ import { canBeCut } from '../planner/check.js';
 import { planCloth, planClothAsync } from '../planner/plan.js';
 import { isCrowd } from './turns.js';
 
-/** So few pieces are planned at once; the page does not feel it. */
+/** A list of at most this many pieces is planned at once. The page does not notice. */
 const PLANNED_AT_ONCE = 30;
-/** So few more in all, at first: a page that is being shown would jump when a plan came later. */
+/** At first, this many more pieces in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
 const PLANNED_AT_FIRST = 300;
-/** Plans kept beside those in use, so that going back to an earlier list is free. */
+/** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
 /** Lets the page draw and answer. */
 const pause = () => new Promise((done) => setTimeout(done));
 /** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 class BackgroundPlans {
     #plans = new Map();
-    /** What the last answer asked for; lists whose plan is not ready are in `#wanted` too. */
+    /** The plans that the last answer asked for. Lists without a plan yet are in `#wanted` too. */
     #used = new Set();
     #wanted = new Map();
     #atFirst = PLANNED_AT_FIRST;
@@ -50,7 +50,7 @@ class BackgroundPlans {
             return ready;
         void pause().then(() => (this.#atFirst = 0));
         const count = asked[0].reduce((all, { count }) => all + count, 0);
-        // Where sheets take turns the page is not whole at first anyway.
+        // If elements take turns, the page is not complete at first anyway.
         if (count <= Math.max(PLANNED_AT_ONCE, isCrowd() ? 0 : this.#atFirst)) {
             this.#atFirst -= count;
             return this.#keep(key, planCloth(...asked));
@@ -78,7 +78,7 @@ class BackgroundPlans {
             if (!signal.aborted)
                 throw reason;
         });
-        // To check a long plan, to reckon with it and to draw it each take a while of their own.
+        // Checking a long plan, using it and drawing it each take time, so the page gets its turn between them.
         await pause();
         if (plan?.ok && !signal.aborted)
             canBeCut(...asked, plan);

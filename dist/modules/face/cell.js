@@ -2,9 +2,9 @@ import { nothing, html, noChange, isServer } from 'lit';
 import { sayInFace } from '../words/face-sayings.js';
 
 /**
- * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
- * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
- * kept for the way back.
+ * A cell to type in, a choice, or a box to tick. The option says whether it is chosen, not the list: a row may become another row,
+ * and the list would not have the new choice yet. The attribute says it too, for printed copies. The text is also the default of
+ * the cell, because WebKit goes back to the default after “back”.
  */
 const cell = ({ id, field, text, label, choices, wrong, t }) => {
     const invalid = wrong ? 'true' : nothing;
@@ -26,9 +26,9 @@ const cell = ({ id, field, text, label, choices, wrong, t }) => {
     const tick = field?.kind === 'flag';
     return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .defaultChecked=${text === 'yes'} .defaultValue=${text} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
 };
-/** A button; `open` says whether what it unfolds is seen. */
+/** A button. `open` says whether the part that it unfolds is open. */
 const action = (words, act, { off = false, open } = {}) => html `<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;
-/** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
+/** Keys that a phone's keyboard lacks. They type into the cell beside them. */
 const fractionKeys = (type, name) => html `<span class="keys" role="group" aria-label=${name}> ${[...'⅛¼⅜½⅝¾⅞⅓⅔'].map((sign) => html `<button type="button" tabindex="-1" @pointerdown=${(event) => event.preventDefault()} @click=${() => type(sign)}>${sign}</button>`)} </span>`;
 
 export { action, cell, fractionKeys };

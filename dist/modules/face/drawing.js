@@ -5,7 +5,7 @@ const TALLEST = 330;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
-/** Of a narrow letter: words are moved only where they surely do not fit. */
+/** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
 const round = (value) => Math.round(value * 100) / 100;
@@ -28,7 +28,7 @@ class Drawing {
             const [wide, tall] = [round(box.width * this.scale), round(box.height * this.scale)];
             return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
         };
-        /** The words of a box lie along it, or stand where only that fits. */
+        /** The words of a box, level, or upright if only that fits. */
         this.wordsIn = ({ label, short, ...box }) => {
             const { x, y, width, height } = box.room ?? box;
             const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
@@ -67,7 +67,7 @@ class Drawing {
     path(points) {
         return `M${points.map(([across, down]) => `${this.x(across)} ${this.y(down)}`).join('L')}`;
     }
-    /** Words too long to stand along a short upright line lie beside it. */
+    /** Words that are too long for a short upright line lie beside it. */
     liesBeside(line) {
         const { width, height } = this.picture;
         const scale = Math.min((PICTURE_WIDTH - 60) / width, TALLEST / height);
@@ -80,7 +80,7 @@ class Drawing {
             .map((line) => ROW + (this.liesBeside(line) ? roomFor(line) - ROW / 2 : 0));
         return EDGE + Math.max(0, ...rooms);
     }
-    /** Where words lie beside many short lines, some are left out: each has to be clear of those before it. */
+    /** Beside many short lines some words are left out, so that none overlaps the one before it. */
     isClear(line) {
         const [from, to] = [line.from * this.scale, line.to * this.scale];
         const reach = this.liesBeside(line) ? LINE / 2 : (to - from) / 2;

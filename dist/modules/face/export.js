@@ -12,7 +12,7 @@ const spreadsheetCell = (cell, t) => {
         return +decimal(toUnit(cell, t.style.units), 4);
     if (cell instanceof Money)
         return +decimal(cell.value, 4);
-    // Of what is bought a third is not 0.3333: that much would be short.
+    // A third of a yard is not 0.3333, because that would be too little.
     if (cell instanceof Purchase)
         return +decimal(upTo(cell.amount, exact(1, 10_000)), 4);
     return t.cell(cell);
@@ -34,8 +34,8 @@ const cellsOf = (working, { cuts }, t) => [
     ...cuts.map((cut) => [t.say(sayInFace('cutCell', cut)), t.size(cut), '', t.say(sayInFace('times', cut))]),
 ];
 /**
- * A cell that begins like a formula would be reckoned by a spreadsheet; a quote mark keeps it text. So does what follows a
- * separator in it: a spreadsheet that has another than the file begins a new cell there.
+ * A spreadsheet would run a cell that begins like a formula, so a quote mark keeps it text. The same goes for text after a separator
+ * in the cell: a spreadsheet with another separator starts a new cell there.
  */
 const inert = (cell) => cell
     .replace(/(^|[;,\t\r\n])["\s]*(?=[=+@＝＋－＠]|-(?!\d+([.,]\d+)?($|[;,\t\r\n])))/g, "$&'")
@@ -45,8 +45,8 @@ const rowsOf = (cells, comma, between, end, write) => {
     return cells.map((row) => row.map((cell) => write(inert(text(cell)))).join(between) + end).join('');
 };
 /**
- * RFC 4180, with a byte-order mark so that every program reads UTF-8. Where the language writes a decimal comma, its
- * spreadsheets separate by semicolons, and take a number with a point for a date or a word.
+ * RFC 4180, with a byte-order mark so that every program reads UTF-8. If the language writes a decimal comma, its spreadsheets
+ * expect semicolons between cells, and would read a number with a point as a date or a word.
  */
 const csvOf = (cells, comma) => '\uFEFF' +
     rowsOf(cells, comma, comma ? ';' : ',', '\r\n', (cell) => (comma ? /[";\t\r\n]/ : /[",;\t\r\n]/).test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);

@@ -18,11 +18,11 @@ import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 import { Typed } from './typed.js';
 
-/** So long after the last key the answer is announced. */
+/** Time after the last key until the answer is announced. */
 const PAUSE = 1000;
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
- * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ * again as the reader types. If her text is wrong, it keeps the text and marks the last good answer as out of date.
  *
  * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
  * @fires input - Something was typed; `result` already follows it.
@@ -49,12 +49,12 @@ const PAUSE = 1000;
 class Face extends Typed {
     static { this.styles = [drawingStyles, faceStyles]; }
     #open = false;
-    /** What was announced last, and all that it was about; the notes under the answer then; and when the next is due. */
+    /** The last announcement with its content, the notes under the answer at that time, and the time of the next one. */
     #announced = '';
     #about = '';
     #notes = [];
     #due;
-    /** What copying came to, and with which outcome. */
+    /** Whether copying worked, and for which outcome. */
     #told;
     constructor() {
         super();
@@ -68,7 +68,7 @@ class Face extends Typed {
     }
     render() {
         const isServed = isAsServed(this);
-        // What flows in comes with the answer to this, before anything is reckoned.
+        // A worksheet around it answers this event with the values that flow in, before we reckon.
         if (isServed && isUnknown(this))
             return html `<slot></slot>`;
         const { outcome, english, said, good } = this;
@@ -86,7 +86,7 @@ class Face extends Typed {
     /** The rows, the refinements folded away under them. */
     #table(title, rows) {
         const { said, teller: t } = this;
-        // In one order, whatever is written in them: a cell must not move while it is typed in.
+        // The order never depends on the text: a cell must not move while somebody types in it.
         const refined = Object.keys(this.calculator.fields).flatMap((key) => rows.filter(({ id, more }) => more && id === key));
         const open = this.#open || refined.some(({ id }) => said.some(({ input }) => input === id));
         const labels = refined.map(({ label }) => label);
@@ -94,7 +94,7 @@ class Face extends Typed {
         return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${refined[0] &&
             html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
     }
-    /** What stands under the rows: the drawing, what to cut, other lists. */
+    /** Everything under the rows: the drawing, the cut list, other lists. */
     #below(good) {
         const { answer, t } = good;
         const { calculator } = this;
@@ -117,7 +117,7 @@ class Face extends Typed {
         const { letters } = this.flow?.values ?? {};
         return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
     }
-    /** What an element shows besides, under its lists. */
+    /** Further content of an element, under its lists. */
     more(_good) {
         return nothing;
     }
@@ -126,7 +126,7 @@ class Face extends Typed {
         const own = this.calculator.headline?.(answer);
         return own && { lead: t.say(own.lead), large: t.say(own.large) };
     }
-    /** What stands before the answer, and the answer. */
+    /** The answer in large type, with its lead. */
     #headline(good) {
         const { answer, t } = good;
         const own = this.ownHeadline(good);
@@ -135,7 +135,7 @@ class Face extends Typed {
         const lead = sayInFace(this.flow?.values['shared'] ? 'byItselfLead' : 'buyLead');
         return { lead: t.say(lead), large: t.bought(answer.buy) };
     }
-    /** What stands under the answer. */
+    /** The sentence and the notes under the answer. */
     #notesOf(good) {
         const { said, teller: t } = this;
         if (said[0]) {
@@ -153,7 +153,7 @@ class Face extends Typed {
         const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
         return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
     }
-    /** The answer is announced once, when the reader pauses: not each figure on the way, nor what she did elsewhere. */
+    /** Announces the answer once, when the reader pauses. It does not announce each digit, or changes elsewhere. */
     #acted = ({ target }) => {
         if (target !== this)
             return;
@@ -176,12 +176,12 @@ class Face extends Typed {
         if (about === this.#about)
             return;
         this.#about = about;
-        // What was announced with another answer is not said again.
+        // A note that was announced with another answer is not announced again.
         this.#announced = [...answer, ...notes.filter((note) => !this.#notes.includes(note))].join(' ');
         this.#notes = notes;
         this.requestUpdate();
     };
-    /** A row for each entry, where each has a cell. */
+    /** A row for each entry, if each entry has a cell. */
     #apart = (row) => {
         const { id } = row;
         return this.calculator.fields[id]?.each
@@ -193,7 +193,7 @@ class Face extends Typed {
             }))
             : [row];
     };
-    /** A row as it is shown; where each entry of a list has a cell, so many, and one more to write the next in. */
+    /** A row on the page. If each entry of a list has a cell, a row for each, and one more for the next entry. */
     #rowsOf = (row) => {
         const { id } = row;
         const rows = this.#apart(row);
@@ -209,7 +209,7 @@ class Face extends Typed {
             });
         return rows.map(this.#row);
     };
-    /** How a row was got: where it flows from, or what its page holds fast. */
+    /** How a row was got: where it flows from, or that the page has locked it. */
     #howOf({ id, how }, isLocked) {
         const { teller: t } = this;
         const source = this.flow?.values[id] !== undefined && this.flow.from[id];
@@ -222,12 +222,12 @@ class Face extends Typed {
         return isExact(value) ? this.teller.typed(value) : textOf(value);
     }
     #row = (shown) => {
-        const { id, value, role, reckoned } = shown;
+        const { id, value, code, role, reckoned } = shown;
         const { teller: t, off } = this;
         const { field, key, at } = this.placeOf(id);
         const issue = this.said.find((issue) => this.cellOf(issue) === id);
         const editing = this.editing?.id === id ? this.editing : undefined;
-        const text = editing ? editing.text : (issue && this.measured?.[id]) || value;
+        const text = editing ? editing.text : (issue && this.measured?.[id]) || (code ?? value);
         const isLocked = this.locks(attributeOf(key));
         const isOpen = !off && (field ? !isLocked : role !== 'reckoned');
         const flows = field && this.flow?.values[id];
@@ -237,6 +237,7 @@ class Face extends Typed {
             ...shown,
             field,
             text,
+            words: code === undefined ? text : value,
             choices: choicesOf(field, key, text, t),
             how: this.#howOf(shown, isLocked),
             message: issue && t.say(issue),
@@ -277,7 +278,7 @@ class Face extends Typed {
         }
         this.#tell(words);
     };
-    /** Says what came of a press, until something else is reckoned. */
+    /** Says whether a button worked, until the next answer. */
     #tell(words) {
         this.#told = [this.outcome, this.teller.say(sayInFace(words))];
         this.requestUpdate();
@@ -298,7 +299,7 @@ class Face extends Typed {
             download(name, file, { type: file.type });
         }
         catch {
-            // What is loaded late can fail to: the page may be offline by now.
+            // Late loading can fail: the page may be offline by now.
             this.#tell('cannotLoad');
         }
     };

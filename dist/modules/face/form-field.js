@@ -1,19 +1,19 @@
 import { LitElement } from 'lit';
 import { comes, isCrowd, turnOf, isAsked, goesNow, isDrawn } from './turns.js';
 
-/** A field of the form around it, as the browser's own are: name, value, validity, reset, disabled, restored on back. */
+/** A field of a form, like the browser's own: name, value, validity, reset, disabled, restored after “back”. */
 class FormField extends LitElement {
     constructor() {
         super(...arguments);
         this.#internals = this.attachInternals();
-        /** What stood in each property that the reader has changed, before she did. */
+        /** The value of each property before the reader changed it. */
         this.#given = {};
-        /** What she has put there. */
+        /** The value that she gave it. */
         this.#typedIn = {};
         this.#complaint = '';
         /** Disabled by itself or by a fieldset around it. */
         this.off = false;
-        /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+        /** Firefox sets the focus to the element itself, not to the wrong cell. So the element can have the focus at that moment. */
         this.#opened = () => {
             const isAuthors = this.hasAttribute('tabindex');
             if (!isAuthors)
@@ -32,14 +32,14 @@ class FormField extends LitElement {
                     over();
             });
         };
-        /** A click on a label comes as one on the element itself. */
+        /** The browser sends a click on a label to the element itself. */
         this.#clicked = (event) => {
             if (this.labels.length && event.composedPath()[0] === this)
                 this.focus();
         };
         /** Whether it is drawn before its turn. */
         this.#isNow = false;
-        /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+        /** Whether it was drawn in its turn, as one of very many. Such an element is not laid out while it is far off the screen. */
         this.isOneOfMany = false;
     }
     /** It is a field of the form around it, under its `name`. */
@@ -49,9 +49,9 @@ class FormField extends LitElement {
         required: { type: Boolean, reflect: true },
     }; }
     #internals;
-    /** What stood in each property that the reader has changed, before she did. */
+    /** The value of each property before the reader changed it. */
     #given;
-    /** What she has put there. */
+    /** The value that she gave it. */
     #typedIn;
     #complaint;
     /** The form this element belongs to, if any. */
@@ -73,22 +73,22 @@ class FormField extends LitElement {
     get labels() {
         return this.#internals.labels;
     }
-    /** Whether a form checks it: not where it is disabled. */
+    /** Whether a form checks it. It does not if it is disabled. */
     get willValidate() {
         return this.#internals.willValidate;
     }
     /**
-     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+     * Why the form cannot be sent: `badInput` for a wrong input, `valueMissing` for a missing one if it is `required`,
+     * `rangeOverflow` for more than `max`, `customError` for what the page said.
      */
     get validity() {
         return this.#upToDate.validity;
     }
-    /** The sentence about it; empty where nothing is wrong. */
+    /** The sentence about it, or empty if nothing is wrong. */
     get validationMessage() {
         return this.#upToDate.validationMessage;
     }
-    /** Whether it is valid; fires `invalid` where it is not. */
+    /** Whether it is valid. Fires `invalid` if it is not. */
     checkValidity() {
         return this.#upToDate.checkValidity();
     }
@@ -96,7 +96,7 @@ class FormField extends LitElement {
     reportValidity() {
         return this.#upToDate.reportValidity();
     }
-    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+    /** Makes it invalid for the page's own reason, in words for the reader. An empty text takes the reason back. */
     setCustomValidity(message) {
         this.#complaint = message;
         this.send();
@@ -108,11 +108,11 @@ class FormField extends LitElement {
         this.addEventListener('click', this.#clicked);
         this.addEventListener('invalid', this.#opened);
     }
-    /** Firefox asks for the focus of the element itself, not of the cell that is wrong; it may have it just then. */
+    /** Firefox sets the focus to the element itself, not to the wrong cell. So the element can have the focus at that moment. */
     #opened;
-    /** A click on a label comes as one on the element itself. */
+    /** The browser sends a click on a label to the element itself. */
     #clicked;
-    /** A form may be sent before the sheet is drawn anew. */
+    /** A form may be sent before the element is drawn again. */
     requestUpdate(...of) {
         super.requestUpdate(...of);
         if (of[0] !== undefined && this.hasUpdated && this.form)
@@ -120,7 +120,7 @@ class FormField extends LitElement {
     }
     /** Whether it is drawn before its turn. */
     #isNow;
-    /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
+    /** If there are very many elements, each is drawn in its turn, except those in a form. */
     scheduleUpdate() {
         const draw = () => {
             isDrawn(this);
@@ -146,7 +146,7 @@ class FormField extends LitElement {
         this.requestUpdate();
     }
     formResetCallback() {
-        // An attribute says what it starts with, even one that the page changed since.
+        // The attribute is the value to start with, also if the page has changed it since.
         for (const key in this.#given)
             this.own[key] = this.written(key) ?? this.#given[key];
         this.#given = {};
@@ -155,7 +155,7 @@ class FormField extends LitElement {
         this.startAgain();
     }
     formStateRestoreCallback(state, mode) {
-        // What a browser fills in by itself is an amount, and those are reckoned here.
+        // A browser would fill in an amount, but amounts are reckoned here.
         if (mode !== 'restore')
             return;
         for (const [key, value] of Object.entries(JSON.parse(state)))

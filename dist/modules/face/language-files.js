@@ -8,7 +8,7 @@ const FILES = {
     'en-gb': async () => (await loadBritish()).enGB,
 };
 const asked = new Set();
-/** Asks once for the words of this language, and says when they have come. A page whose words do not come stays English. */
+/** Loads the words of this language once, and calls `ready` when they are there. If they do not load, the page stays English. */
 const askFor = (lang, ready) => {
     const tag = tagsOf(lang).find((tag) => Object.hasOwn(FILES, tag));
     if (!tag || asked.has(tag))

@@ -1,12 +1,12 @@
 import { isServer } from 'lit';
 import { askFor } from './language-files.js';
 
-/** The roots that an element stands in: its shadow root, that of its host, and so on up to the document. */
+/** The roots around an element: its shadow root, that of its host, and so on up to the document. */
 const rootsOf = (element) => {
     const root = element.getRootNode();
     return root.host ? [root, ...rootsOf(root.host)] : [root];
 };
-/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
+/** The language of an element: its own, or that of its closest ancestor, through shadow roots. */
 const languageAt = (element) => {
     const found = element.closest('[lang]');
     if (found)
@@ -14,10 +14,10 @@ const languageAt = (element) => {
     const { host } = element.getRootNode();
     return host ? languageAt(host) : 'en';
 };
-/** The elements in a page that show themselves in its language, with the language each was last shown in. */
+/** The elements in a page, with the language in which each was last shown. */
 const shown = new Map();
 const showAgain = () => shown.forEach((_, element) => element.requestUpdate());
-// One for all elements, while there are any: a `lang` seldom changes.
+// One observer for all elements is enough: a `lang` seldom changes.
 const changes = isServer
     ? undefined
     : new MutationObserver(() => {
@@ -30,7 +30,7 @@ const changes = isServer
             element.requestUpdate();
         }
     });
-/** Draws an element anew whenever the language around it changes. */
+/** Draws an element again when the language around it changes. */
 const followLanguage = (element) => {
     if (!changes)
         return;
@@ -40,7 +40,7 @@ const followLanguage = (element) => {
     for (const root of rootsOf(element))
         changes.observe(root, { attributes: true, attributeFilter: ['lang'], subtree: true });
 };
-/** No more. */
+/** Stops that. */
 const leaveLanguage = (element) => {
     shown.delete(element);
     if (!shown.size)

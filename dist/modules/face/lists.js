@@ -3,16 +3,21 @@ import { unbroken, unbrokenSize } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { draw } from './drawing.js';
 
-/** Where the long words of the trade are joined, in English and in German. */
+/** The parts at which long words of the trade may break, in English and in German. */
 const JOINTS = /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|neben(?=einander)/gi;
-/** On a narrow page a long word breaks where it is joined, and widens no list. */
-const parted = (text) => text.replace(JOINTS, '$&\u00ad');
+/** A word that is too long for a narrow list, whose parts we do not know. */
+const HALVES = /\p{L}{16,}/gu;
+/** Lets long words break between their parts, or in the middle, so that they do not widen a list on a narrow page. */
+const parted = (text) => text.replace(JOINTS, '$&\u00ad').replace(HALVES, (word) => {
+    const half = word.length / 2;
+    return `${word.slice(0, half)}\u00ad${word.slice(half)}`;
+});
 const ruled = (caption, head, rows) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
-    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${words}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)} </tbody> </table>`;
+    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${parted(words)}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)} </tbody> </table>`;
 const shown = (cell, t) => unbroken(t.cell(cell));
 /** A ruled table with its caption. */
 const listing = ({ caption, head = [], rows }, t) => ruled(t.say(caption), head.map((one) => t.say(one)), rows.map((cells) => cells.map((cell) => shown(cell, t))));
-/** What to cut, where anything is. */
+/** The cut list, if there is anything to cut. */
 const cutList = ({ cuts }, t) => cuts[0]
     ? ruled(t.say(sayInFace('cutCaption')), [], cuts.map((cut) => [
         unbroken(t.say(sayInFace('times', cut))),

@@ -4,7 +4,7 @@ import { parseLength } from '../measure/parse.js';
 import { readLength } from '../ledger/lengths.js';
 import { RULER_MARK } from '../trade/conventions.js';
 
-/** What a cell says so many ruler marks on, or wholes where it holds no length; nothing where it holds no number. */
+/** The text of a cell, moved by some marks of the ruler. If it is not a length, it moves by whole numbers. Undefined without a number. */
 const nudged = (text, by, kind, style, mark) => {
     const whole = kind === 'count' || kind === 'percent';
     const read = parseLength(text.replace(/[%≈]/g, ''), whole ? { units: 'in' } : { ...style, bare: undefined });

@@ -1,6 +1,6 @@
 import { told } from '../words/told.js';
 
-/** What a calculator came to, and the same in words. */
+/** The result of a calculator, and the same in words. */
 class Outcome {
     constructor(reckoning, fields, t) {
         this.reckoning = reckoning;
@@ -8,7 +8,7 @@ class Outcome {
         this.result = told(reckoning, fields, t);
     }
 }
-/** An outcome as one with an answer, if it has one. */
+/** The outcome, if it has an answer. */
 const goodOf = ({ reckoning, result, t }) => reckoning.own && !result.errors ? { answer: reckoning.own, reckoning, result: result, t } : undefined;
 
 export { Outcome, goodOf };

@@ -16,7 +16,7 @@ class PlanningFace extends Face {
     }
     connectedCallback() {
         super.connectedCallback();
-        // A plan that was under way when it was taken away has stopped.
+        // If the element was removed while a plan was being made, that plan has stopped.
         if (this.hasUpdated)
             this.reckonAgain();
     }
@@ -25,15 +25,15 @@ class PlanningFace extends Face {
         this.plans.stop();
     }
 }
-/** The same, for one that also reads what stands inside its element. */
+/** The same for an element that also reads its content. */
 class ReadingFace extends PlanningFace {
     constructor() {
         super(...arguments);
-        /** What to read again for. */
+        /** The changes after which it reads again. */
         this.watched = { childList: true, subtree: true };
     }
     #watch;
-    /** Whether reading is put off until it is drawn. */
+    /** Whether reading waits until it is drawn. */
     putsOff() {
         return false;
     }
@@ -45,7 +45,7 @@ class ReadingFace extends PlanningFace {
         if (!this.putsOff())
             this.readInside();
     }
-    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+    /** Reads again when the content changes, also while the element is outside the page. */
     watch(around) {
         this.#watch ??= new MutationObserver(() => this.readInside());
         this.#watch.observe(around, this.watched);

@@ -1,16 +1,16 @@
 import { render } from 'lit';
-import { dress } from './dress.js';
+import { giveStyles } from './shadow-styles.js';
 
 /**
- * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
- * stays off the paper.
+ * Prints one element alone. It puts a copy, or the paper version, into a frame of its own, so that the rest of the page is not
+ * printed.
  */
 const printAlone = (sheet, title, paper) => {
     const frame = document.createElement('iframe');
     frame.style.cssText = 'position:fixed;inset-inline-start:-99rem;inline-size:44rem;border:0';
     document.body.append(frame);
-    const inside = frame.contentWindow;
-    const page = inside.document;
+    const view = frame.contentWindow;
+    const page = view.document;
     page.title = title;
     page.documentElement.lang = document.documentElement.lang;
     const { direction, fontFamily } = getComputedStyle(sheet.host);
@@ -18,13 +18,13 @@ const printAlone = (sheet, title, paper) => {
     const copy = page.body.appendChild(page.createElement('div')).attachShadow({ mode: 'open' });
     if (paper)
         render(paper, copy);
-    // A copied cell keeps what was typed in it.
+    // A copied cell keeps its text, because the text is its default too.
     else
         for (const node of sheet.childNodes)
             copy.append(page.importNode(node, true));
-    dress(copy, sheet.host);
-    inside.onafterprint = () => setTimeout(() => frame.remove());
-    inside.print();
+    giveStyles(copy, sheet.host);
+    view.onafterprint = () => setTimeout(() => frame.remove());
+    view.print();
 };
 
 export { printAlone };

@@ -39,12 +39,14 @@ class Reckoned extends FormField {
         super.disconnectedCallback();
         leaveLanguage(this);
     }
-    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+    /** The result: plain JSON, with lengths as exact inches. If an input is wrong, it has `errors` and no `buy`. */
     get result() {
         return this.outcome.result;
     }
-    /** What the inputs come to as they are now. */
+    /** The outcome of the inputs as they are now. */
     get outcome() {
+        if (this.held)
+            return this.held.outcome;
         if (!this.hasUpdated)
             settleAround(this);
         const input = this.reckonInput();
@@ -53,23 +55,47 @@ class Reckoned extends FormField {
         if (last && sameInput(input, this.#input)) {
             if (last.t.words === teller.words)
                 return last;
-            // The same in other words: those of its language have come.
+            // The words of its language have come: the same result in other words.
             return this.#keep(new Outcome(last.reckoning, calculator.fields, teller));
         }
         this.#input = input;
         return this.#keep(new Outcome(calculator.reckon(input), calculator.fields, teller));
+    }
+    hold(work) {
+        this.held ??= { outcome: this.outcome, teller: this.teller };
+        try {
+            work();
+        }
+        finally {
+            this.held = undefined;
+        }
+    }
+    requestUpdate(...of) {
+        // What is taken out of a page as it is drawn may lose the focus, and so change something.
+        this.held = undefined;
+        super.requestUpdate(...of);
+    }
+    update(...of) {
+        this.hold(() => super.update(...of));
+    }
+    send() {
+        this.hold(() => super.send());
     }
     #keep(outcome) {
         this.#outcome = outcome;
         this.good = goodOf(outcome) ?? this.goodBefore;
         return outcome;
     }
-    /** The answer as it is now; undefined where an input is wrong. */
+    /** The answer as it is now, or undefined if an input is wrong. */
     get answer() {
         return this.outcome.reckoning.own;
     }
-    /** What makes sentences here. */
+    /** The teller, which makes the sentences. */
     get teller() {
+        return this.held?.teller ?? this.tellerNow();
+    }
+    /** The same, as it is now. */
+    tellerNow() {
         const { calculator, english, lengthStyle } = this;
         const lang = this.#language;
         const words = this.#inOwnWords(wordsIn(lang, calculator.name, english));
@@ -88,14 +114,14 @@ class Reckoned extends FormField {
             this.#own = { from, words, with: { ...from, labels: { ...from.labels, ...words } } };
         return this.#own.with;
     }
-    /** What a wrong input leaves as the last outcome with an answer. */
+    /** The last outcome with an answer, shown while an input is wrong. */
     get goodBefore() {
         return this.good;
     }
-    /** Reckons again though no input changed: what it depends on did. */
+    /** Reckons again after something else than an input changed. */
     renew() {
         this.#input = undefined;
-        // Before it is drawn only a form asks.
+        // Before it is drawn, only a form needs the result.
         if (this.hasUpdated || this.form)
             this.send();
     }
@@ -104,14 +130,16 @@ class Reckoned extends FormField {
         this.renew();
         this.requestUpdate();
     }
-    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+    /** The value for a form: the amount to buy, as a decimal number in the shop's unit. Empty if an input is wrong. */
     get value() {
         const { answer } = this;
-        // Never less than the amount: thirds of a yard have no end.
+        // A third of a yard has endless decimals. The value may not be less than the amount.
         return answer ? decimal(upTo(answer.buy.amount, exact(1, 10_000)), 4) : '';
     }
     /** How lengths are shown here. */
     get lengthStyle() {
+        if (this.held)
+            return this.held.teller.style;
         const given = this.flow?.values;
         const bare = unitsOr(this.units ?? given?.['units'], 'in');
         const units = unitsOr(this.shown ?? given?.['shown'], bare);
@@ -122,22 +150,21 @@ class Reckoned extends FormField {
     }
     /** The inputs as the calculator takes them. */
     reckonInput() {
-        const given = ['units', 'shown', 'shared', ...Object.keys(this.calculator.fields)].map((key) => [
-            key,
-            this.own[key] ?? this.flow?.values[key],
-        ]);
-        return {
-            ...Object.fromEntries(given),
-            fabricWidths: isBlank(this.fabricWidth) ? this.flow?.values['fabricWidths'] : undefined,
+        const { own, flow, calculator } = this;
+        const input = {
+            fabricWidths: isBlank(this.fabricWidth) ? flow?.values['fabricWidths'] : undefined,
             lang: this.#language,
             measured: this.measured,
         };
+        for (const key of ['units', 'shown', 'shared', ...Object.keys(calculator.fields)])
+            input[key] = own[key] ?? flow?.values[key];
+        return input;
     }
     written(property) {
         const written = this.getAttribute(attributeOf(property));
         return written === null ? undefined : this.calculator.fields[property]?.kind === 'flag' || written;
     }
-    /** The first thing wrong that a form minds; a blank input only where it is required. */
+    /** The first error that stops a form. A blank input stops it only with `required`. */
     get wrong() {
         return this.outcome.reckoning.issues.find((issue) => this.required || !isMissing(issue));
     }
@@ -154,14 +181,14 @@ class Reckoned extends FormField {
     }
     updated() {
         this.send();
-        // For a worksheet around it, however its inputs came to change.
+        // Tells a worksheet around it, for every kind of change.
         this.dispatchEvent(new Event('reckoned', { bubbles: true }));
     }
-    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+    /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
     get switchable() {
         return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
     }
-    /** What is locked, by the attributes' names. */
+    /** The names of the locked attributes. */
     get #locked() {
         return (textOf(this.lock)
             .toLowerCase()
@@ -170,14 +197,14 @@ class Reckoned extends FormField {
     locks(attribute) {
         return this.#locked.includes(attribute);
     }
-    /** That a name in `lock` is none of an input: what was meant stays open. */
+    /** Warns about a name in `lock` that is not an input, because the input that the author meant stays open. */
     strayLock() {
         const names = ['units', ...Object.keys(this.calculator.fields).map(attributeOf)];
         return this.#locked
             .filter((name) => !names.includes(name))
             .map((text) => sayInFace('strayLock', { text, names: names.slice(-2) }));
     }
-    /** Inputs as they stand now, reckoned rows as they were last good. */
+    /** The rows: inputs as they are now, reckoned rows as in the last good answer. */
     rows() {
         const { result, good } = this;
         const rows = result.working;
@@ -185,18 +212,18 @@ class Reckoned extends FormField {
             return rows;
         return good.result.working.map((row) => rows.find(({ id }) => id === row.id) ?? row);
     }
-    /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+    /** The property of a cell, and which entry, if each entry has a cell: `borders2` is the second of `borders`. */
     placeOf(id) {
         const { fields } = this.calculator;
         const [, list = id, number = 1] = fields[id] ? [] : (/^(\D+)(\d+)$/.exec(id) ?? []);
         const key = list === id || fields[list]?.each ? list : id;
         return { key, field: fields[key], at: +number - 1 };
     }
-    /** The entries of a list, as they stand in their cells. */
+    /** The entries of a list, as the cells show them. */
     entries(key) {
         return placesOf(this.rows().find(({ id }) => id === key)?.value ?? '', this.lengthStyle.comma);
     }
-    /** The cell that a problem is in: of a list, the first that cannot be read. */
+    /** The cell with the problem. In a list, the first entry that cannot be read. */
     cellOf({ input }) {
         const field = this.calculator.fields[input];
         const at = field?.each
@@ -204,12 +231,12 @@ class Reckoned extends FormField {
             : 0;
         return at > 0 ? `${input}${at + 1}` : input;
     }
-    /** Whether a text can be read in a row. */
+    /** Whether a row can read this text. */
     reads(id, text) {
         const { field = lengthField() } = this.placeOf(id);
         return unlessRefused(() => (readField(field, text, this.lengthStyle, id), true), () => false);
     }
-    /** What a cell is called. */
+    /** The name of a cell. */
     labelOf(id) {
         const { field, key, at } = this.placeOf(id);
         if (field?.each)
@@ -219,11 +246,18 @@ class Reckoned extends FormField {
 }
 /** What an entry of a list is called, by its place. */
 const entryOf = (of, at) => say('entry', { of, number: at + 1 });
-/** Lets the worksheet around a part give it its sizes, where that is still to come. */
+/** Lets the worksheet around a part give it its sizes, if it has not done so yet. */
 const settleAround = (part) => {
     const around = isServer ? undefined : part.closest('quilt-worksheet');
     around?.settle?.();
 };
-const sameInput = (a, b) => !!b && Object.entries(a).every(([key, value]) => value === b[key]);
+const sameInput = (a, b) => {
+    if (!b)
+        return false;
+    for (const key in a)
+        if (a[key] !== b[key])
+            return false;
+    return true;
+};
 
 export { Reckoned, entryOf };

@@ -4,27 +4,20 @@ import { sayInFace } from '../words/face-sayings.js';
 import { cell, fractionKeys, action } from './cell.js';
 import { parted } from './lists.js';
 
-/** How a value was got, or what it stands in place of; and what is wrong with it. */
+/** How a value was got, or the value that it replaces, and what is wrong with it. */
 const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }) => html `${instead === undefined
     ? unbroken(how)
     : html `${t.say(sayInFace(field ? 'yourOwn' : 'measured'))} ${action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off })}`} ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
-/** What is chosen, in words; or what stands there. */
-const wordsOf = ({ text, choices }) => choices
-    ? text
-        .split(', ')
-        .map((key) => choices[key] ?? key)
-        .join(', ')
-    : text;
-/** A row of three columns: what it is, its value, how it was got. */
+/** A row of three columns: its name, its value, how it was got. */
 const row = (shown) => {
     const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
     const takesFractions = !field || /^(length|size)/.test(field.kind);
-    // Several lines need the width of both columns.
+    // A text of several lines needs the width of both columns.
     const wide = field?.lines;
     const how = howOf(shown);
     return html `<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''}"> <th scope="row" part="label">${isOpen ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${isOpen
         ? cell({ id, field, text, label, choices, wrong: isWrong, t })
-        : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(wordsOf(shown)) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${how}</td>`} </tr>`;
+        : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${how}</td>`} </tr>`;
 };
 
 export { row };

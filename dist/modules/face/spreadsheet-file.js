@@ -8,8 +8,8 @@ const addressOf = (row, column) => `${String.fromCharCode('A'.charCodeAt(0) + co
 const ESCAPED = { '&': '&amp;', '<': '&lt;', '>': '&gt;' };
 const escaped = (text) => text.replace(/[&<>]/g, (sign) => ESCAPED[sign] ?? sign);
 /**
- * Writes what each formula comes to beside it: a mail program’s preview, and a spreadsheet program that shows a file from
- * the web before it trusts it, reckon nothing.
+ * Adds the value of each formula. A mail program’s preview works out nothing, and neither does a spreadsheet program that does not
+ * trust a file from the web yet.
  */
 const withValues = (cells) => {
     const values = new Map();

@@ -2,7 +2,7 @@ import { textOf, isBlank } from '../ledger/field.js';
 import { parseLength } from '../measure/parse.js';
 import { sayInFace } from '../words/face-sayings.js';
 
-/** That the shop has less than this takes, and what would do; nothing where it has enough. */
+/** Says that the stock is too small, and what would do. Undefined if there is enough. */
 const overStock = (stock, answer, calculator, style) => {
     const max = textOf(stock);
     if (isBlank(max))

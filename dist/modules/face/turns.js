@@ -1,15 +1,15 @@
 import { breathe } from '../planner/breathe.js';
 
-/** So few sheets are drawn at once when they come into a page together. More of them take turns, so that the page answers. */
+/** At most this many elements are drawn at once when they come into a page together. More of them take turns, so that the page reacts. */
 const AT_ONCE = 12;
 /** Milliseconds of drawing before the page has its turn again. */
 const SLICE = 40;
-/** Sheets that stand in a page and are not drawn yet. */
+/** Elements in the page that are not drawn yet. */
 const undrawn = new Set();
-/** Those of them that wait for their turn, each with what draws it; and all of these from the end of the page. */
+/** Those that wait for their turn, each with the function that draws it; and the same, sorted from the end of the page. */
 const waiting = new Map();
 let fromEnd = [];
-/** Those that somebody waits for: they come first, and yet one after another, for a page may wait for all. */
+/** Those that somebody waits for. They come first, but one after another, because a page may wait for all. */
 let asked = [];
 /** A sheet has come into the page. */
 const comes = (sheet) => void undrawn.add(sheet);
@@ -22,15 +22,15 @@ const isAsked = (sheet) => {
     if (isCrowd())
         asked.push(sheet);
 };
-/** Draws a sheet that waits, whoever is before it. */
+/** Draws an element now, before all others. */
 const goesNow = (sheet) => {
     const draw = waiting.get(sheet);
     waiting.delete(sheet);
     draw?.();
 };
-/** What is printed is whole. */
+/** Before printing, all elements are drawn. */
 const allGo = () => [...waiting.keys()].forEach(goesNow);
-/** A worksheet comes before what stands in it. */
+/** A worksheet comes before its parts. */
 const sorted = () => [...waiting.keys()].sort((a, b) => a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_PRECEDING ? -1 : 1);
 const takeTurns = async () => {
     addEventListener('beforeprint', allGo);
@@ -53,7 +53,7 @@ const takeTurns = async () => {
 const turnOf = (sheet, draw) => new Promise((done, fail) => {
     fromEnd = [];
     waiting.set(sheet, () => {
-        // What throws in it reaches whoever waits for the sheet, and no other sheet.
+        // An error reaches only those who wait for this element, not the other elements.
         void new Promise((drawn) => {
             draw();
             drawn();

@@ -1,38 +1,38 @@
 import { isServer } from 'lit';
 import { isExact } from '../measure/exact.js';
 import { isBegun, bothSides, inUnit, placesOf } from '../measure/parse.js';
-import { dress } from './dress.js';
+import { giveStyles } from './shadow-styles.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
 import { takeOver, isTakenOver } from './server.js';
 
-/** A reckoned field in whose cells a reader types: with the keyboard, over reckoned values, and before the script came. */
+/** A reckoned field with cells to type in: keyboard, values typed over reckoned ones, and text from before the script came. */
 class Typed extends Reckoned {
-    /** The cell that the pointer went down on while it had not the focus. */
+    /** The cell that the pointer was pressed on before it had the focus. */
     #pressed;
     /** Goes to the first cell that can be changed. */
     focus(options) {
         this.drawNow();
         this.#cellOf()?.focus(options);
     }
-    // A half-typed input gave no answer to go back to, but while it is typed the last one stays.
+    // While the reader is still typing, the last answer stays. After that, a half-typed input has no answer to go back to.
     get goodBefore() {
         return this.editing && !this.editing.isBegun ? this.editing.good : this.good;
     }
-    /** What is wrong, but for what is being typed and may still become right. */
+    /** All errors, except in a text that the reader is still typing and that can still become right. */
     get said() {
         const { editing, outcome } = this;
         return outcome.reckoning.issues.filter((issue) => !editing?.isBegun || this.cellOf(issue) !== editing.id);
     }
-    /** Whether the cell being typed in holds another text than when it was entered. */
+    /** Whether the text of the cell has changed since the reader entered it. */
     get #isTyped() {
         return this.editing?.text !== this.editing?.before;
     }
     constructor() {
         super();
-        /** The rows that the value of the cell being typed in came from. */
+        /** The rows that the value of this cell came from. */
         this.marked = [];
-        /** The cell that the pointer went down on while it had not the focus. */
+        /** The cell that the pointer was pressed on before it had the focus. */
         this.#pressed = null;
         this.typed = ({ target }) => {
             const id = rowOf(target);
@@ -56,8 +56,8 @@ class Typed extends Reckoned {
             this.#take(id, text);
         };
         /**
-         * The browser's own `change` stops at the shadow root; the page hears this one. What is typed in changes when it is
-         * left, since the browser does not count what a key of the sheet wrote there.
+         * The browser's own `change` stops at the shadow root, so we send one for the page. We send it when the reader leaves the cell,
+         * because the browser does not notice text from our own keys.
          */
         this.changed = (event) => {
             event.stopPropagation();
@@ -84,7 +84,7 @@ class Typed extends Reckoned {
         this.pointed = ({ target }) => {
             this.#pressed = target === this.shadowRoot.activeElement ? null : target;
         };
-        /** A first click into a cell of one line marks what stands there, as the Tab key does; typing then replaces it. */
+        /** The first click into a cell of one line selects its text, like the Tab key. Typing then replaces it. */
         this.clicked = ({ target }) => {
             if (target === this.#pressed && is(target, "[type='text']")) {
                 const cell = target;
@@ -96,7 +96,7 @@ class Typed extends Reckoned {
             const id = rowOf(target);
             if (!id)
                 return;
-            // An emptied cell of a reckoned row means the reckoned value again.
+            // An empty cell of a reckoned row means: use the reckoned value again.
             if (this.measured?.[id]?.trim() === '')
                 this.#forget(id);
             const isTyped = this.#isTyped;
@@ -120,7 +120,7 @@ class Typed extends Reckoned {
             if (!id || event.isComposing)
                 return;
             const enter = key === 'Enter';
-            // In a cell of several lines these keys move among its lines.
+            // In a cell of several lines, these keys move between its lines.
             const lines = is(target, 'textarea');
             if (enter && !lines)
                 this.#finish();
@@ -135,7 +135,7 @@ class Typed extends Reckoned {
                 this.#nudge(target, -step);
             else if (step && !altKey && (enter || !is(target, 'select')))
                 this.#walk(target, step);
-            // With nothing to put back the key is the page's: it may close a dialog.
+            // If there is nothing to put back, the key is for the page: it may close a dialog.
             else if (key === 'Escape' && isText(target) && this.#isTyped) {
                 const editing = this.editing;
                 target.value = editing.text = editing.before;
@@ -152,7 +152,7 @@ class Typed extends Reckoned {
             this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
             this.#tellBoth();
         };
-        // Lit would make it when the element comes into a page, and makes none where there is one.
+        // Lit would make it later, when the element comes into a page. If there is one, Lit keeps it.
         if (!isServer)
             Object.assign(this, { renderRoot: this.createRenderRoot() });
     }
@@ -167,17 +167,17 @@ class Typed extends Reckoned {
         }
         if (isLits)
             return super.createRenderRoot();
-        // Lit's own way shares style sheets, which a document allows only those that were made in it.
+        // Lit shares style sheets, but a document accepts only those that were made in it.
         const root = shadowRoot ?? this.attachShadow({ mode: 'open' });
-        dress(root, this);
+        giveStyles(root, this);
         return root;
     }
-    /** Goes on from what a server wrote with what the reader did there already. */
+    /** Continues with what the reader typed before the script came. */
     #goOn(typed, active) {
         isTakenOver(this);
         this.requestUpdate();
         const cellOf = (id) => id ? this.shadowRoot.getElementById(id) : null;
-        // Entered anew, so that what is typed there counts as typed; in a window that waits behind another no event says so.
+        // Enters the cell again, so that its text counts as typed. In a window in the background no event would say so.
         cellOf(active)?.focus();
         this.focusIn({ target: cellOf(active) });
         for (const [id, text] of typed) {
@@ -188,15 +188,15 @@ class Typed extends Reckoned {
     }
     disconnectedCallback() {
         super.disconnectedCallback();
-        // Not every browser says that the cell lost the focus.
+        // Some browsers send no event when the cell loses the focus.
         this.editing = undefined;
         this.marked = [];
         this.requestUpdate();
     }
-    /** Moving to another document takes a shadow root's styles away. */
+    /** A shadow root loses its styles when it moves to another document. */
     adoptedCallback() {
         if (this.shadowRoot)
-            dress(this.shadowRoot, this);
+            giveStyles(this.shadowRoot, this);
     }
     startAgain() {
         this.editing = undefined;
@@ -206,19 +206,19 @@ class Typed extends Reckoned {
         const { wrong } = this;
         return this.#cellOf(wrong && this.cellOf(wrong));
     }
-    /** The cell of a row; the first that can be changed where no row is named, or it is not shown. */
+    /** The cell of a row. Without a row, or if it is not shown, the first cell that can be changed. */
     #cellOf(id = '') {
         const root = this.shadowRoot;
         return (root?.querySelector(`[data-row='${id}']`) ??
             root?.querySelector('[part=cell]') ??
             undefined);
     }
-    /** Where what is typed in a row is kept. */
+    /** The property that keeps what the reader types in a row. */
     #propertiesOf(id) {
         const { key, field } = this.placeOf(id);
         return SIDES.includes(key) ? SIDES : [field ? key : 'measured'];
     }
-    /** Both sides of a quilt, where they are written in the place of one and each has a cell that is open. */
+    /** Both sides of the quilt, if somebody wrote them into one cell and both cells are open. */
     #sidesIn(id, text) {
         const { fields } = this.calculator;
         return SIDES.includes(id) && SIDES.every((side) => fields[side] && !this.locks(side))
@@ -250,7 +250,7 @@ class Typed extends Reckoned {
         else
             this.change('measured', { ...this.measured, [id]: text });
     }
-    /** A list with this text, which may hold several entries, in the place of one; without it where there is no text. */
+    /** The list with this text in place of one entry. The text may have several entries. Without a text the entry goes away. */
     #listWith(key, at, text) {
         const { comma, units } = this.lengthStyle;
         const { editing } = this;
@@ -258,16 +258,16 @@ class Typed extends Reckoned {
         const entries = isTyped ? [...editing.entries] : this.entries(key);
         const isNew = at >= entries.length;
         const typed = placesOf(text ?? '', comma);
-        // An emptied entry stays, until it is taken away.
+        // An empty entry stays until the reader takes it away.
         if (!typed.length && text !== undefined && !isNew)
             typed.push('');
         entries.splice(at, 1, ...typed);
-        // A unit behind the last of a list would hold for others that have none.
+        // A unit after the last entry would count for the others too.
         const marked = entries.map((entry) => (entry && this.reads(key, entry) ? inUnit(entry, units) : entry));
         const between = comma ? '; ' : ', ';
         return marked.join(between) + (marked.at(-1) === '' ? between : '');
     }
-    /** Takes an entry out of a list; its cell is then that of the next one. */
+    /** Takes an entry out of a list. The next entry then has its cell. */
     takeAway(id) {
         const { key, at } = this.placeOf(id);
         this.change(key, this.#listWith(key, at));
@@ -279,14 +279,14 @@ class Typed extends Reckoned {
         if (this.shadowRoot.activeElement)
             void this.updateComplete.then(() => this.#cellOf(id)?.focus());
     }
-    /** Sets back what the cell being typed in has changed. */
+    /** Undoes what the cell has changed. */
     #restore() {
         const { own } = this.editing;
         for (const key in own)
             if (this.own[key] !== own[key])
                 this.change(key, own[key]);
     }
-    /** Back to what is reckoned there. */
+    /** Goes back to the reckoned value. */
     #forget(id) {
         const { [id]: _gone, ...kept } = this.measured ?? {};
         this.change('measured', kept);
@@ -294,7 +294,7 @@ class Typed extends Reckoned {
     tell(type) {
         this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
     }
-    /** What is typed will not become anything else, and is wrong where it cannot be read. */
+    /** The reader has finished. If the text cannot be read, it is wrong now. */
     #finish() {
         const { editing } = this;
         if (!editing?.isBegun)
@@ -339,11 +339,11 @@ class Typed extends Reckoned {
 }
 const SIDES = ['width', 'length'];
 const rowOf = (target) => target?.dataset?.['row'];
-/** What a reader typed into a server's cells before the script came: the row of each, and its text. */
+/** What the reader typed into the server's cells before the script came: each row with its text. */
 const typedIn = (served) => [...served.querySelectorAll("[type='text']")]
     .filter(({ value, defaultValue }) => value !== defaultValue)
     .map(({ id, value }) => [id, value]);
-/** Not by `instanceof`: in a frame's document an element is of another window's class. */
+/** `instanceof` does not work here: in a frame, elements have the classes of another window. */
 const is = (target, selector) => !!target?.matches?.(selector);
 const isText = (target) => is(target, "[type='text'], textarea");
 

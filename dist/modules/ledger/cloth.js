@@ -11,13 +11,13 @@ const clothFields = { fabricWidth: lengthField({ initial: COTTON_WIDTH }) };
 /** How much it shrinks in the wash. */
 const shrinkageField = percentField({ initial: '0', more: true });
 const sayOfCloth = sayings();
-/** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
+/** Warns if a width is one that shops name with selvages; empty if it is not. */
 const selvagesOf = (width, { units }) => {
     const wide = toUnit(width, units);
     const [, , usable] = BOLT_WIDTHS[units].find(([from, to]) => wide.gte(from) && wide.lte(to)) ?? [];
     return usable ? [sayOfCloth('selvages', { width, usable: exact(usable).mul(INCHES[units]) })] : [];
 };
-/** Adds the cloth's usable width, and its width once washed where it shrinks. */
+/** Adds the rows of the cloth's usable width and, if it shrinks, its width after the wash. */
 const clothOf = (ledger) => {
     const { fabricWidth: sold, shrinkage } = ledger.inputs;
     const kept = ONE.sub(shrinkage.value);

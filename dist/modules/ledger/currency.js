@@ -1,4 +1,4 @@
-/** What each sign is usually read as; dollars go by the page's region. */
+/** The currency that each sign usually means. What a dollar sign means depends on the page's region. */
 const SIGNS = {
     $: 'USD',
     '€': 'EUR',
@@ -8,14 +8,14 @@ const SIGNS = {
     '₹': 'INR',
 };
 const DOLLARS = /-(au|ca|nz)\b/i;
-/** Whether it is a currency's code, as far as this browser knows them: `yds` is none. */
+/** Whether this browser knows it as the code of a currency. It does not know `yds`. */
 const isCurrency = (code) => Intl.supportedValuesOf('currency').includes(code.toUpperCase());
 const signIn = (price) => /\p{Sc}/u.exec(price.normalize('NFKC'))?.[0];
 /** Whether this currency is written with this sign. */
 const isSignOf = (sign, currency) => new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay: 'narrowSymbol' })
     .formatToParts(1)
     .some(({ type, value }) => type === 'currency' && value === sign);
-/** The code that stands before or behind a price, as it is written there; none beside the sign of another currency. */
+/** The code before or after a price, as somebody wrote it. There is none beside the sign of another currency. */
 const codeIn = (price) => {
     const text = price.trim();
     const [code = '', ...more] = text.match(/\p{L}+/gu) ?? [];
@@ -26,13 +26,13 @@ const codeIn = (price) => {
 };
 /** A price without the code of its currency. */
 const withoutCode = (price) => price.replace(codeIn(price) ?? '', '');
-/** The currency that a price names by its code or its sign; undefined where it names none. */
+/** The currency that a price names by its code or its sign, or undefined if it names none. */
 const currencyIn = (price, lang) => {
     const sign = signIn(price);
     const region = sign === '$' && DOLLARS.exec(lang)?.[1];
     return codeIn(price)?.toUpperCase() ?? (region ? `${region.toUpperCase()}D` : sign && SIGNS[sign]);
 };
-/** Whether a price can be in this currency: it names none, or that one, by its code or by a sign that it is written with. */
+/** Whether a price can be in this currency: it names no currency, or this one by its code or its sign. */
 const isIn = (price, currency, lang) => {
     const named = currencyIn(price, lang);
     if (!named || named === currency.toUpperCase())

@@ -2,17 +2,17 @@ import { sayings } from '../measure/message.js';
 import { refuse } from './refusal.js';
 
 const say = sayings();
-/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out if nobody uses them. */
 const inputsOf = (make) => make();
-/** What stands in a field when nothing is written there. */
+/** The value of an input if nobody writes one. */
 const initialOf = ({ initial }, { units }) => typeof initial === 'object' ? initial[units] : initial;
 const isBlank = (raw) => raw === undefined || raw === null || raw === '';
-/** What was written, as text; nothing for what nobody writes, such as an object. */
+/** What somebody wrote, as text. Empty for what nobody can write, such as an object. */
 const textOf = (raw) => {
     const one = (part) => /^(string|bigint|boolean)$/.test(typeof part) || Number.isFinite(part) ? `${part}` : '';
     return Array.isArray(raw) ? raw.map(one).join(', ') : one(raw);
 };
-/** What works in a field, for a sentence about what does not. */
+/** Examples that work in a field, for a sentence about a text that does not. */
 const likeIn = (field, style) => {
     const initial = initialOf(field, style);
     if (initial !== undefined)
@@ -20,9 +20,9 @@ const likeIn = (field, style) => {
     const { example = [] } = field;
     return 'in' in example ? example[style.units] : example;
 };
-/** That something has to be written here, and an example. */
+/** Says that the input is missing, with an example. */
 const missing = (field, style, what) => say('missing', { what, like: likeIn(field, style) });
-/** Whether nothing was written where something has to be. */
+/** Whether the input is needed and nobody wrote it. */
 const isMissing = ({ code, values, input }) => code === 'missing' && 'what' in values && values.what === input;
 /** Reads one field. Throws only a `Refusal`. */
 const readField = (field, raw, style, what) => {
@@ -31,17 +31,17 @@ const readField = (field, raw, style, what) => {
         return field.read(written, style, what);
     return field.optional ? undefined : refuse(missing(field, style, what));
 };
-/** The same input, which may also be left out. */
+/** Makes an input optional. */
 const optional = (field, about = {}) => ({
     ...field,
     ...about,
     optional: true,
 });
-/** What stands in an input's row, as its reader would write it. */
+/** The text in an input's row, as the reader would write it. */
 const standing = (field, value, written, style) => {
     const isRead = value !== undefined;
     const text = isRead && field.write ? field.write(value, style, written) : textOf(written);
-    // Bare numbers stay the author's where the reader sees others.
+    // A number alone is in the author's units, even if the reader sees other units.
     const { bare, units } = style;
     return isRead && bare && bare !== units ? (field.marked?.(text, bare) ?? text) : text;
 };

@@ -3,11 +3,11 @@ import { mixed } from '../measure/format.js';
 import { parseLength, inUnit } from '../measure/parse.js';
 import { parseStep } from '../measure/shop.js';
 import { withoutCode } from './currency.js';
-import { say, textOf, optional } from './field.js';
+import { say, textOf, optional, initialOf } from './field.js';
 import { allInUnit } from './lengths.js';
 import { refuse } from './refusal.js';
 
-/** A number that is not a length; `bare` takes a word off it. A sign stands before it or behind: 12€50 is not 1250. */
+/** A number that is not a length. `bare` takes a word off it. A sign may be before or after it: 12€50 is not 1250. */
 const readNumber = (raw, what, { least, most, like }, bare = (text) => text) => {
     const text = textOf(raw);
     const digits = bare(text)
@@ -15,7 +15,7 @@ const readNumber = (raw, what, { least, most, like }, bare = (text) => text) => 
         .replace(/^[%\p{Sc}]|[%\p{Sc}]$/gu, '')
         .trim();
     const parsed = parseLength(digits, { units: 'in', comma: /,\d{1,2}$/.test(digits) });
-    // A mark of feet or inches makes it a length, also where one stands for a thousand: 1'200.50.
+    // A mark of feet or inches makes it a length, even if the writer meant thousands: 1'200.50.
     if (!parsed.ok || /[^\P{L}x]|["'‘’′“”″]/iu.test(digits))
         return refuse(say('notNumber', { text, like }));
     if (parsed.value.lt(least) || parsed.value.gt(most))
@@ -37,7 +37,7 @@ const percentField = (about) => ({
     ...about,
     read: (raw, _style, what) => {
         const percent = readNumber(raw, what, { least: 0, most: 50, like: ['3'] });
-        // Others write 3 % as 0.03: taken as it stands, it would buy too little.
+        // Some people write 3 % as 0.03. Taken as 0.03 %, it would buy too little.
         if (percent.gt(0) && percent.lt(exact(1, 2)))
             refuse(say('lessThanHalfPercent', { what, text: textOf(raw).trim() }));
         return percent.div(100);
@@ -55,41 +55,54 @@ const flagField = (about = {}) => ({
     read: (raw) => raw !== undefined && raw !== null && !/^(false|no|0)$/.test(textOf(raw)),
     write: (value) => (value ? 'yes' : 'no'),
 });
-/** `named` are those that a sentence names where it is none of them. */
-const oneOf = (raw, choices, named = choices) => {
+/** `named` are the choices that a sentence names if it is none of them. */
+const oneOf = (raw, choices, of, named = choices) => {
     const text = textOf(raw);
     const value = text.trim().toLowerCase().replace(/\s+/g, '-');
-    return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, choices: named }));
+    return choices.find((choice) => choice === value) ?? refuse(say('notChoice', { text, of, choices: named }));
 };
-/** One of several; the first stands there when nothing is written. */
+/** A choice of one. The first counts if nobody chooses. */
 const choiceField = (options, about = {}) => ({
     kind: 'choice',
     options,
     initial: options[0],
     ...about,
-    read: (raw, { units }) => oneOf(raw, options, about.offered?.[units]),
+    read: (raw, { units }, what) => oneOf(raw, options, what, about.offered?.[units]),
     write: (value) => value,
 });
-/** One of several for all, or more with commas between. */
+/** One choice for all, or several with commas between them. */
 const choicesField = (options) => ({
     kind: 'choices',
     options,
     initial: options[0],
-    read: (raw) => textOf(raw)
+    read: (raw, _style, what) => textOf(raw)
         .split(/[,;]/)
-        .map((part) => oneOf(part, options)),
+        .map((part) => oneOf(part, options, what)),
     write: textOf,
 });
-/** What a shop cuts cloth by. */
-const stepField = (about) => ({
-    kind: 'step',
-    ...about,
-    read: (raw, style) => {
-        const parsed = parseStep(textOf(raw), style);
-        return parsed.ok ? parsed.value : refuse(parsed.problem);
-    },
-    marked: inUnit,
-});
+const readStep = (text, style) => {
+    const parsed = parseStep(text, style);
+    return parsed.ok ? parsed.value : refuse(parsed.problem);
+};
+/** The step by which a shop cuts cloth. */
+const stepField = (about) => {
+    /** What stands there at first names its unit, and is read once. */
+    const steps = new Map();
+    return {
+        kind: 'step',
+        ...about,
+        read: (raw, style) => {
+            const text = textOf(raw);
+            if (text !== initialOf(about, style))
+                return readStep(text, style);
+            let step = steps.get(text);
+            if (!step)
+                steps.set(text, (step = readStep(text, style)));
+            return step;
+        },
+        marked: inUnit,
+    };
+};
 /** ISO 4217. */
 const currencyField = () => optional({
     kind: 'text',
@@ -98,7 +111,7 @@ const currencyField = () => optional({
         const text = textOf(raw).trim();
         return /^[a-z]{3}$/i.test(text) ? text : refuse(say('notCurrency', { text }));
     },
-    // A price may have named it.
+    // A price may have named the currency.
     write: (code) => code,
 });
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */

@@ -13,9 +13,9 @@ import { ReckonedRow } from './row.js';
 const say = sayings();
 const KINDS = { length: 'length', percent: 'percent', count: 'count', money: 'money' };
 /**
- * The ledger a calculator writes its working into: it reads the inputs, keeps the rows in order, and gives every number back
- * with the row it stands in, so that what is reckoned with it knows where it came from. `F` are its inputs, `R` the ids of
- * its other rows.
+ * A calculator writes its working into a ledger. The ledger reads the inputs and keeps the rows in order. It gives each number back
+ * together with its row, so that the next sum knows where the number came from. `F` are the inputs, `R` the ids of the other
+ * rows.
  */
 class Ledger {
     constructor(fields, given) {
@@ -55,11 +55,11 @@ class Ledger {
             ? new Quantity(number, KINDS[kind], 'row', [], key)
             : undefined;
     }
-    /** An entry of an input that holds several lengths, as its row. */
+    /** One entry of an input that holds several lengths. */
     entry(key, at, value) {
         return new Quantity(value, 'length', 'row', [], key, at);
     }
-    /** Where no currency is given, the first that one of these prices names holds. */
+    /** If no currency is given, takes the first one that these prices name. */
     adopt(...prices) {
         for (const price of prices)
             this.currency ??= currencyIn(textOf(price), this.lang);
@@ -73,28 +73,28 @@ class Ledger {
         const named = currencyIn(text, this.lang) ?? '';
         refuse(say$1('otherCurrency', { text: text.trim(), named, here: currency.toUpperCase() }));
     }
-    /** Does this; what is refused in it is kept as an issue, of that input where the refusal names none. */
+    /** Runs this. Keeps a refusal as an issue, of this input if the refusal names none. */
     #collect(work, input = '') {
         unlessRefused(work, (refusal) => this.issue(refusal.problem, refusal.input || input));
     }
     issue({ code, values }, input) {
         this.issues.push({ input, code, values });
     }
-    /** Says that the inputs cannot go together. */
+    /** Refuses inputs that do not go together. */
     refuse(input, problem) {
         return refuse(problem, input);
     }
-    /** Says of what is refused in here which input is to blame, and of what. */
+    /** Runs this. If it is refused, says which input causes it, and for which piece. */
     blame(input, work, of = (problem) => problem) {
         return unlessRefused(work, ({ problem }) => refuse(of(problem), input));
     }
-    /** Says which of these are missing: inputs that are optional only beside another. */
+    /** Says which of these are missing. They are optional only if another input is given. */
     require(...keys) {
         for (const key of keys)
             if (isBlank(this.input[key]))
                 this.issue(missing(this.fields[key], this.style, key), key);
     }
-    /** An input that is optional only beside another, and has to be here: its row. */
+    /** The row of an input that is optional only if another is given, and that is needed here. */
     needed(key) {
         return this.inputs[key] ?? refuse(missing(this.fields[key], this.style, key), key);
     }
@@ -113,25 +113,25 @@ class Ledger {
         return {
             role: 'given',
             id: key,
-            // A price may have named it.
+            // A price may have named the currency.
             value: key === 'currency' ? this.currency : values[key],
             written: this.input[key] ?? initialOf(field, this.style),
         };
     }
-    /** What stands in an input's row, for a sentence. */
+    /** The text in an input's row, for a sentence. */
     stated(key) {
         const { value, written } = this.#givenRow(key);
         return new Stated(key, standing(this.fields[key], value, written, this.style));
     }
     /**
-     * Adds a reckoned row and gives its number back as the row it stands in. Its own formula is how it was got, unless `how`
-     * says more.
+     * Adds a reckoned row, and gives its number back as that row. The formula of the number says how it was got, unless `how` says
+     * more.
      */
     row(id, value, { how = value instanceof Quantity ? value : NOTHING, label, from = [], formula } = {}) {
         this.rows.push(new ReckonedRow(id, value, how, label, from, formula));
         return (value instanceof Quantity ? value.inRow(id) : value);
     }
-    /** Adds a reckoned row that a person can measure and type over; gives back what holds from here on. */
+    /** Adds a reckoned row that a reader can measure and type over. Gives back the number to go on with. */
     measurable(id, reckoned, { how = reckoned, label, from = [] } = {}) {
         const row = new ReckonedRow(id, reckoned, how, label, from);
         row.role = 'measurable';
@@ -144,13 +144,13 @@ class Ledger {
         row.role = 'measured';
         row.reckoned = reckoned;
         row.value = new Quantity(value, 'length');
-        // It may have been measured before something else changed.
+        // The reader may have measured it before something else changed.
         if (value.lt(reckoned.value.mul(NEARLY)))
             this.note(say('measuredLess', { what, measured: value, reckoned: reckoned.value }));
         return row.value.inRow(id);
     }
     #coin;
-    /** How many decimals the currency has; a bare price has cents. */
+    /** How many decimals the currency has. A price without a currency has cents. */
     get #decimals() {
         const { currency } = this;
         return (this.#coin ??= currency
@@ -161,7 +161,7 @@ class Ledger {
     get coin() {
         return exact(1, 10 ** this.#decimals);
     }
-    /** So much money as can be paid: to the cent, the yen, the fils. */
+    /** Money that can be paid: rounded to the cent, the yen, the fils. */
     paid(value) {
         return this.priced(toCoin(value, this.#decimals));
     }
@@ -169,7 +169,7 @@ class Ledger {
     priced(value) {
         return new Money(value, this.currency, this.#decimals);
     }
-    /** Runs a calculator's own part and completes its result, or gives back what was wrong. */
+    /** Runs the calculator's own part and completes its result, or gives back what is wrong. */
     finish(work) {
         let own;
         if (!this.issues.length)
@@ -181,7 +181,7 @@ class Ledger {
         return { issues, own, rows, notes, cost, price, style, lang };
     }
 }
-/** Measured at less than this of what is reckoned, it may be a slip. */
+/** If a measure is less than this share of the reckoned value, it may be a mistake. */
 const NEARLY = exact(19, 20);
 const NOTHING = new Message('', {});
 

@@ -5,19 +5,19 @@ import { initialOf, likeIn, say, textOf, optional } from './field.js';
 import { refuse, unlessRefused } from './refusal.js';
 
 /**
- * Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. One that was reckoned is
- * taken as it is. Throws a `Refusal`.
+ * Reads a length of any size and sign. A number alone is in the page's units, as a number or as text. An exact number stays as it
+ * is. Throws a `Refusal`.
  */
 const readLength = (raw, style) => {
     if (isExact(raw))
         return raw;
-    // What a page reckons in floating point may have a long tail: 0.1 + 0.2.
+    // A script may give a floating-point sum with a long tail, such as 0.1 + 0.2.
     const parsed = parseLength(Number.isFinite(raw) ? raw.toFixed(6) : textOf(raw), style);
     return parsed.ok ? parsed.value : refuse(parsed.problem);
 };
-/** The calculators' own lengths, such as limits and what stands in a field at first: each is read once. */
+/** The lengths in the code, such as limits and initial values. Each is read once. */
 const ownLengths = new Map();
-/** Reads a length that a calculator wrote, with its unit. */
+/** Reads a length from the code, which has its unit. */
 const ownLength = (text) => {
     let length = ownLengths.get(text);
     if (!length)
@@ -56,9 +56,9 @@ const lengthField = ({ zero, most, ...about } = {}) => {
         marked: inUnit,
     };
 };
-/** Nobody makes a quilt longer than this; who writes so many feet may mean inches. From memory. */
+/** Nobody makes a longer quilt. If somebody writes this many feet, they may mean inches. From memory. */
 const LONGEST_SIDE = 144;
-/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+/** One side of a quilt. Both sides together are wrong here, and so are inches with the sign of feet. */
 const sideField = (about = {}) => {
     const field = lengthField(about);
     return {
@@ -76,10 +76,10 @@ const sideField = (about = {}) => {
         },
     };
 };
-/** The same for several lengths: one unit holds for all of them. */
+/** The same for several lengths. One unit counts for all of them. */
 const allInUnit = (text, unit) => inUnit(text, unit, true);
 const LONGEST_LIST = 12;
-/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+/** Several lengths with commas between them. If each has its own cell, an empty place between two commas counts too. */
 const lengthsField = ({ most, each, ...about }) => ({
     kind: 'lengths',
     each,
@@ -99,14 +99,14 @@ const lengthsField = ({ most, each, ...about }) => ({
     marked: allInUnit,
     write: (parts, style) => parts.map((part) => asTyped(part, style)).join(style.comma ? '; ' : ', '),
 });
-/** The same with a cell for each, of which there may be none. */
+/** The same with a cell for each. There may be none. */
 const lengthCellsField = (about = {}) => ({
     ...optional(lengthsField({ ...about, each: true })),
     each: true,
 });
-/** The entries of a written list; one that is empty stays where each has a cell. */
+/** The entries of a written list. If each has a cell, empty ones stay. */
 const entriesOf = (raw, style, each) => {
-    // A hole in a list is read too, as nothing.
+    // An array may have holes. They count as empty.
     if (Array.isArray(raw))
         return Array.from(raw);
     if (typeof raw === 'number')

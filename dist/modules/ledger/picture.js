@@ -16,7 +16,7 @@ const inner = (x, y, { width, length }, called) => [
     { side: 'bottom', from: x, to: x + width.valueOf(), text: sayInPicture(called, { side: width }) },
     { side: 'right', from: y, to: y + length.valueOf(), text: sayInPicture(called, { side: length }) },
 ];
-/** A way to turn things drawn for one direction into the other: `turned` swaps across and along. */
+/** Turns what was drawn for one direction into the other: `turned` swaps across and along. */
 const turning = (turned) => (across, along) => turned ? [along, across] : [across, along];
 
 export { corner, drawnSize, inner, sayInPicture, turning };

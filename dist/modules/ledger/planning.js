@@ -1,7 +1,7 @@
 import { sayings } from '../measure/message.js';
 
 const sayOfPlan = sayings();
-/** Whether this is said of a layout that is not ready yet. */
+/** Whether a message says that a layout is not ready yet. */
 const isPlanning = ({ code }) => code === 'planning';
 
 export { isPlanning, sayOfPlan };

@@ -13,7 +13,7 @@ class Purchase extends Branded {
     constructor(inches, 
     /** In its unit. */
     amount, unit, 
-    /** What it is called, where amount and unit do not say it all. */
+    /** Its name, if the amount and the unit are not enough. */
     called) {
         super();
         this.inches = inches;
@@ -22,15 +22,15 @@ class Purchase extends Branded {
         this.called = called;
     }
 }
-/** Cloth of this length, which is on a step. */
+/** Cloth of this length, which is a step of the shop already. */
 const ofCloth = (inches, { unit }) => new Purchase(inches, toUnit(inches, unit), unit);
-/** Cloth that is enough for this length. */
+/** Enough cloth for this length. */
 const enoughFor = (need, step) => ofCloth(toStep(need, step), step);
 /** Several lengths bought together, as one amount. */
 const allOf = (purchases, step) => ofCloth(sum(purchases.map(({ inches }) => inches)), step);
-/** Whether a name says how many there are: `5 fat quarters`, which has a `count`, itself or within what it says. */
+/** Whether a name says how many there are, such as `5 fat quarters`. It then has a `count`, itself or in a message inside it. */
 const isCounted = ({ values }) => Object.entries(values).some(([key, value]) => key === 'count' || (isMessage(value) && isCounted(value)));
-/** The same name for so many times as many. */
+/** The same name for a multiple of it. */
 const timesMore = ({ code, values }, times) => {
     const more = {};
     for (const [key, value] of Object.entries(values)) {
@@ -41,7 +41,7 @@ const timesMore = ({ code, values }, times) => {
     }
     return new Message(code, more);
 };
-/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+/** A multiple of something that is bought by the piece. Undefined if its name has no `count`. */
 const manyOf = ({ inches, amount, unit, called }, times) => called && isCounted(called)
     ? new Purchase(inches.mul(times), amount.mul(times), unit, timesMore(called, times))
     : undefined;
@@ -51,7 +51,7 @@ class Money extends Branded {
         return 'money';
     }
     constructor(value, 
-    /** ISO 4217; a bare number where it is undefined. */
+    /** ISO 4217. If it is undefined, money is a number alone. */
     currency, 
     /** How many decimals the currency has. */
     decimals) {
@@ -60,7 +60,7 @@ class Money extends Branded {
         this.currency = currency;
         this.decimals = decimals;
     }
-    /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
+    /** Its value as a decimal number: `12.50`. A price with parts of a coin keeps all its decimals. */
     get isWholeCoins() {
         return exact(this.value.valueOf().toFixed(this.decimals)).equals(this.value);
     }
@@ -69,7 +69,7 @@ class Money extends Branded {
         return this.isWholeCoins ? this.value.valueOf().toFixed(this.decimals) : decimal(this.value, 6);
     }
 }
-/** One line of a cut list: so many pieces of one size, on the ruler's marks. */
+/** One line of a cut list: equal pieces, in sizes on the ruler's marks. */
 class Cut extends Branded {
     get brand() {
         return 'cut';

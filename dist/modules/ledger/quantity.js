@@ -2,18 +2,18 @@ import { Branded } from '../measure/brand.js';
 import { exact, rootUp, upTo, least, nearestTo, toMark, isExact, ZERO } from '../measure/exact.js';
 
 var _a;
-/** Roots are not exact: these are never short. */
+/** A root is not exact. This one is never short. */
 const rootOfTwoTimes = (side) => rootUp(side.mul(side).mul(2));
 /**
- * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
- * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
+ * A number that knows how it was got: an exact value, with the operation and the quantities that gave it. The same call works out
+ * the value and keeps the formula. So the number and its working cannot differ.
  */
 class Quantity extends Branded {
     get brand() {
         return 'quantity';
     }
     constructor(value, kind, operation = 'number', parts = [], 
-    /** Of a `row`: its id, and which entry, where the row holds a list. */
+    /** For a `row`: its id, and which entry, if the row holds a list. */
     row = '', entry = 0) {
         super();
         this.value = value;
@@ -29,7 +29,7 @@ class Quantity extends Branded {
     minus(other) {
         return this.#with('−', this.value.sub(other.value), other);
     }
-    /** So many of it, `2 × 4`, or a part of it, `40 × (1 − 3 %)`. */
+    /** A multiple, `2 × 4`, or a part, `40 × (1 − 3 %)`. */
     times(other) {
         if (typeof other === 'number')
             return count(other).times(this);
@@ -42,11 +42,11 @@ class Quantity extends Branded {
         const kind = this.kind === 'length' && by.kind === 'length' ? 'number' : this.kind;
         return new _a(this.value.div(by.value), kind, '÷', [this, by]);
     }
-    /** What is left of it after so many percent are lost: `× (1 − 3 %)`. */
+    /** What is left after a loss in percent: `× (1 − 3 %)`. */
     lessPercent(percent) {
         return this.times(ONE_WHOLE.minus(percent));
     }
-    /** What so many percent are lost of, where this is what is left: `÷ (1 − 3 %)`. */
+    /** What was there before a loss in percent: `÷ (1 − 3 %)`. */
     beforeLoss(percent) {
         return this.over(ONE_WHOLE.minus(percent));
     }
@@ -66,12 +66,12 @@ class Quantity extends Branded {
     upTo(step) {
         return this.#with('up', upTo(this.value, step.value), step);
     }
-    /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+    /** Rounded up to what a shop cuts: whole steps of one of these sizes, the one that gives less. */
     upToLeast(sizes) {
         const value = least(...sizes.map((size) => upTo(this.value, size.value)));
         return new _a(value, this.kind, 'step', [this, ...sizes]);
     }
-    /** So much money as can be paid. */
+    /** Rounded to money that can be paid. */
     inCoins(coin) {
         const nearest = nearestTo(this.value, coin);
         return new _a(nearest, 'money', 'coin', [this, new _a(coin, 'money')]);
@@ -80,11 +80,11 @@ class Quantity extends Branded {
     onMark(mark) {
         return this.#with('mark', toMark(this.value, mark.value), mark);
     }
-    /** The same number, shown as a number and not by its formula. */
+    /** The same number, which now shows its value and not its formula. */
     asResult() {
         return new _a(this.value, this.kind, 'result', [this]);
     }
-    /** The same number as a row of the sheet holds it. */
+    /** The same number as the value of a row. */
     inRow(row, entry = 0) {
         return new _a(this.value, this.kind, 'row', [], row, entry);
     }
@@ -100,7 +100,7 @@ class Quantity extends Branded {
     }
 }
 _a = Quantity;
-/** An input that is no number, as a sentence shows it: what stands in its row. */
+/** The text of an input that is not a number, for a sentence. */
 class Stated extends Branded {
     get brand() {
         return 'stated';
@@ -111,12 +111,12 @@ class Stated extends Branded {
         this.text = text;
     }
 }
-/** A length of so many inches. */
+/** A length in inches. */
 const inches = (value) => new Quantity(isExact(value) ? value : exact(value), 'length');
-/** So many of something. */
+/** A count. */
 const count = (value) => new Quantity(exact(value), 'count');
 const ONE_WHOLE = new Quantity(exact(1), 'number');
-/** All of them added; nothing, as a length, where there are none. */
+/** The sum of all, or a length of 0 if there are none. */
 const total = (quantities) => {
     const [first, ...more] = quantities;
     return first ? more.reduce((all, one) => all.plus(one), first) : inches(ZERO);

@@ -7,17 +7,17 @@ import { sideField, lengthField, ownLength } from './lengths.js';
 const quiltFields = { width: sideField(), length: sideField() };
 /** What is added round the quilt for its back and its batting. */
 const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
-/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+/** The most lengths side by side. Nobody joins more, and a page could not draw them. */
 const MOST_JOINED = 100;
 /** The exact sides of a size. */
 const sidesOf = ({ width, length }) => ({
     width: width.value,
     length: length.value,
 });
-/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+/** The sides of a size across the cloth and along it. Usually its length lies along the cloth. */
 const facing = ({ width, length }, turned) => (turned ? [length, width] : [width, length]);
 const say = sayings();
-/** The rows that add the overage to a quilt, for its backing or its batting; gives back the size needed. */
+/** Adds the rows for a quilt with its overage, for a backing or batting. Gives back the size that is needed. */
 const withOverage = (ledger, quilt) => {
     ledger.given('overage');
     const { overage } = ledger.inputs;

@@ -1,18 +1,18 @@
-/** A value that a person could not have meant, on its way to the ledger. Nothing else is thrown on purpose. */
+/** Carries a value that nobody can have meant to the ledger. Nothing else is thrown on purpose. */
 class Refusal extends Error {
     constructor(problem, 
-    /** The input at fault, where it is known. */
+    /** The input that causes it, if we know it. */
     input = '') {
         super(problem.code);
         this.problem = problem;
         this.input = input;
     }
 }
-/** Throws a {@link Refusal}; which input it is about may be said further up. */
+/** Throws a {@link Refusal}. A caller may say which input it is about. */
 const refuse = (problem, input) => {
     throw new Refusal(problem, input);
 };
-/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+/** Runs this. A refusal goes to `otherwise`. Any other error is thrown on. */
 const unlessRefused = (work, otherwise) => {
     try {
         return work();

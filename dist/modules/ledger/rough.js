@@ -1,15 +1,15 @@
 import { wholeDown, ZERO } from '../measure/exact.js';
 
 /**
- * Cloth that is enough whatever a plan comes to: strips of one kind of piece each, one below the other. It is known at once,
- * and says something while a plan that may take less is made. Undefined where a piece does not fit on the cloth.
+ * Cloth that is always enough: a strip holds only one kind of piece, and the strips lie below each other. We know it at once, so the
+ * page can show it while it makes a plan that may take less. Undefined if a piece does not fit on the cloth.
  */
 const roughly = (cuts, cloth) => {
     let length = ZERO;
     const strips = [];
     for (const { piece, count, ...size } of cuts) {
         const [short, long] = size.width.gt(size.length) ? [size.length, size.width] : [size.width, size.length];
-        // The long side lies across the cloth where it fits.
+        // The long side lies across the cloth if it fits.
         const [height, across] = long.lte(cloth) ? [short, long] : [long, short];
         const each = wholeDown(cloth.div(across));
         if (!each)

@@ -1,7 +1,7 @@
 import { Message } from '../measure/message.js';
 import { Quantity, Stated } from './quantity.js';
 
-/** Every quantity in a message's values, however deep, adds the rows it was reckoned from. */
+/** Collects the rows that a message comes from: those of every quantity in its values, at any depth. */
 const rowsOf = (value, rows) => {
     if (value instanceof Quantity)
         value.rowsInto(rows);
@@ -19,11 +19,11 @@ class ReckonedRow {
     constructor(id, value, 
     /** A formula or a reason. */
     how, 
-    /** What it is called, where its id does not say it all: `Border 2, sides`. */
+    /** Its name, if its id is not enough: `Border 2, sides`. */
     label, 
-    /** Rows that count beside those in its formula or its reason. */
+    /** Rows that it comes from, besides those in its formula or its reason. */
     also, 
-    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    /** A formula for a value that is not a quantity: the length of what is bought, the sum of money, the number in words. */
     formula) {
         this.id = id;
         this.value = value;

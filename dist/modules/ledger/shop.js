@@ -16,9 +16,9 @@ const shopFields = {
     currency: currencyField(),
 };
 const sayOfShop = sayings();
-/** Less than this to spare calls for a warning. Common practice, no source. */
+/** If less than this is left over, the reader gets a warning. Common practice, no source. */
 const SMALL_SPARE = exact(1);
-/** A warning, where so little is left of so much that a crooked cut would leave the reader short. */
+/** Warns if so little is left over that one crooked cut would be too much. */
 const spareOf = (need, bought, step) => {
     const spare = bought.sub(need);
     if (need.lte(0) || spare.gte(SMALL_SPARE))
@@ -26,11 +26,11 @@ const spareOf = (need, bought, step) => {
     const next = enoughFor(stepAbove(bought, step), step);
     return [spare.gt(0) ? sayOfShop('onlyToSpare', { spare, next }) : sayOfShop('nothingToSpare', { next })];
 };
-/** So much cloth as the shop cuts for this need. */
+/** The cloth that the shop cuts for this need. */
 const cutFor = (ledger, need) => need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
-/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+/** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 const countedIn = (length, { unit }) => length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
-/** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
+/** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 const buyCloth = (ledger, fabric, about = {}) => {
     ledger.given('increment');
     const step = ledger.values.increment;
@@ -52,12 +52,12 @@ const buyCloth = (ledger, fabric, about = {}) => {
     const { price } = ledger.inputs;
     if (!price)
         return { buy, fabric: fabric.value, spare: spare.value };
-    // A price is of what the row counts in, unless that is inches.
+    // A price is for the unit that the row counts in, unless that is inches.
     const amount = step.unit === 'in' ? countedIn(bought, step) : new Quantity(buy.amount, 'number', 'row', [], 'buy');
     costOf(ledger, amount, buy, price, ['buy', 'price']);
     return { buy, fabric: fabric.value, spare: spare.value };
 };
-/** Adds the cost of so much, at this price. */
+/** Adds the row of the cost, at this price. */
 const costOf = (ledger, amount, bought, price, from) => {
     const formula = amount.times(price).inCoins(ledger.coin);
     ledger.cost = ledger.priced(formula.value);

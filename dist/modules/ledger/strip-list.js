@@ -1,14 +1,14 @@
 import { sayings } from '../measure/message.js';
 
 const say = sayings();
-/** The strips to cut of each fabric or for each part, those cut alike in one row, and what comes from each. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
 const stripList = (plans, head, caption = say('stripsFromTop')) => ({
     caption,
     toCut: true,
     head: [head, say('stripsHead'), say('stripWidthHead'), say('givesHead')],
     rows: plans.flatMap(({ of, strips }) => alikeIn(strips).map(({ count, height, gives }) => [of, count, height, say('gives', { gives })])),
 });
-/** Strips of one height that give the same, as one. */
+/** Puts strips of one height together if they give the same pieces. */
 const alikeIn = (strips) => {
     const pieces = new Map();
     const alike = new Map();

@@ -3,9 +3,9 @@ import { everyPiece } from '../planner/plan.js';
 import { total, count, inches } from './quantity.js';
 
 const sayOfLayout = sayings();
-/** Pieces that a drawing shows one by one. */
+/** The most pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
-/** A plan's strips from the top of the cloth; `names` has those of the pieces. */
+/** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => strips.map((strip) => ({
     count: strip.times * times,
     height: strip.height,
@@ -14,7 +14,7 @@ const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => st
         return name ? { piece: name, count } : [];
     }),
 })));
-/** What strips come to, one below the other, those of one height together: `8 × 2 1/2 + 1 × 12 1/2`. */
+/** The height of all strips together, as a formula with equal heights added up: `8 × 2 1/2 + 1 × 12 1/2`. */
 const stacked = (strips) => {
     const heights = new Map();
     for (const { count, height } of strips) {

@@ -2,17 +2,17 @@ import { least } from '../measure/exact.js';
 import { clothFields, sayOfCloth } from './cloth.js';
 import { isBlank } from './field.js';
 
-/** The cloth of a fabric that says its own width; any other is as wide as the ledger says. `of` it a wrong width is said. */
+/** The cloth of a fabric with a width of its own, or else of the width in the ledger. `of` is what an error is about. */
 const ownCloth = (ledger, { width, kept }, own, of) => {
     if (isBlank(own))
         return { width, sold: ledger.values.fabricWidth };
     const sold = ledger.blame('fabricWidth', () => clothFields.fabricWidth.read(own, ledger.style, 'fabricWidth'), of);
     const washed = sold.mul(kept);
-    // What was measured may be of this fabric.
+    // The measured width may belong to this fabric.
     const isMeasured = ledger.rows.some(({ id, role }) => id === 'washedWidth' && role === 'measured');
     return { width: isMeasured ? least(width, washed) : washed, sold };
 };
-/** The cloth of each part in turn, as `fabricWidths` has them; the last is that of all further parts. */
+/** The cloth of each part in order, from `fabricWidths`. The last one counts for all further parts. */
 const ownCloths = (ledger, { width, kept }) => {
     const { fabricWidths } = ledger.input;
     const widths = Array.isArray(fabricWidths) ? fabricWidths : [];

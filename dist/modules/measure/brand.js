@@ -1,6 +1,6 @@
 /**
- * A class whose values are known by a brand, of whichever copy of the script they are: a page may have two, and parts of one in a
- * worksheet of the other. `instanceof` by itself knows only its own copy.
+ * A class that knows its values by a brand. A page may load two copies of the script, and a worksheet of one may hold parts
+ * of the other. `instanceof` alone knows only the values of its own copy.
  */
 class Branded {
     static [Symbol.hasInstance](value) {

@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 
-/** Whole numbers over each other; what is no whole number throws. */
+/** A fraction of two whole numbers; throws if either is not whole. */
 const over = (top, bottom) => new Fraction(top, bottom);
-/** `52`, `.5`, `105/2`, `52 1/2`. Page weight is why this is not left to the library: see tests/tools/slim-fraction.mjs. */
+/** `52`, `.5`, `105/2`, `52 1/2`. The library could read these too, but we drop that part of it: see tests/tools/slim-fraction.mjs. */
 const read = (text) => {
     if (/^\d+$/.test(text))
         return over(BigInt(text));
@@ -15,16 +15,16 @@ const read = (text) => {
     const [whole, places = ''] = top.split('.');
     return over(BigInt(whole + places), BigInt(bottom) * 10n ** BigInt(places.length));
 };
-/** Anything an exact number can be made of; a string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
+/** What an exact number can be made from. A string is a decimal or a fraction ("52.5", "105/2", "52 1/2"). */
 const exact = (value, divisor) => typeof value === 'string' ||
     (typeof value === 'number' && divisor === undefined && !Number.isInteger(value))
     ? read(`${value}`)
     : over(value, divisor);
-/** Of whichever copy of the script: a page may have two. */
+/** Knows exact numbers from another copy of the script too: a page may load two. */
 const isExact = (value) => typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
 const ZERO = exact(0);
 const ONE = exact(1);
-/** Of one value or more. */
+/** Takes one value or more. */
 const least = (...values) => values.reduce((a, b) => (b.lt(a) ? b : a));
 const most = (...values) => values.reduce((a, b) => (b.gt(a) ? b : a));
 const sum = (values) => values.reduce((a, b) => a.add(b), ZERO);
@@ -45,7 +45,7 @@ const toMark = (value, mark) => {
     const below = downTo(value, mark);
     return value.sub(below).lt(CUTTABLE) ? below : below.add(mark);
 };
-/** The least whole number, counting from `from`, that fits; whatever is above one that fits must fit too. */
+/** The least whole number from `from` on that fits. If one fits, every larger one has to fit too. */
 const leastWhole = (fits, from = 1) => {
     let [low, high] = [from - 1, from];
     for (let stride = 1; !fits(high); stride *= 2)
@@ -73,9 +73,9 @@ const wholeRootUp = (value) => {
     return root;
 };
 /**
- * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. A 6 3/8 in block
- * on point needs so fine a one: its corner square is above a mark by 0.000007 in less than anybody can cut. A root that is
- * a whole number or a fraction is found exactly: what is in centimetres is a fraction of an inch.
+ * A square root that is never short: the least multiple of 1/1,000,000 whose square is not below the value. It has to be this
+ * fine for a 6 3/8 in block on point: without it, its corner square would go up one more mark of the ruler. If the root is a
+ * whole number or a fraction, it is exact. (A length in centimetres is a fraction of an inch.)
  */
 const rootUp = (value) => {
     const [top, bottom] = [wholeRootUp(value.n), wholeRootUp(value.d)];

@@ -10,24 +10,26 @@ const mixed = ({ s, n, d }) => {
     return `${sign}${whole ? `${whole} ` : ''}${n % d}/${d}`;
 };
 /**
- * For a page: a mixed number with its unit, with the × after it or the ≥ before it, stays on one line; "1 1/8 yd" may not
- * read as 1/8 yd. A size of whole numbers does too, "81 × 96 in"; others may be longer than a line.
+ * For a page: keeps a mixed number and its unit on one line, with the × after it or the ≥ before it. Otherwise "1 1/8 yd" could
+ * read as 1/8 yd. A size of whole numbers stays together too, "81 × 96 in". Other sizes may be longer than a line.
  */
-const unbroken = (text) => text.replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=[\d.]+(?: [a-z(]|[,)]))| (?=×)/g, '$1$2\u00a0');
-/** The same for a size in a column of its own, which holds all of it. */
+const unbroken = (text) => text
+    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g, '$1$2\u00a0')
+    .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
+/** The same for a size in its own column, which is wide enough for all of it. */
 const unbrokenSize = (size) => size.replace('× ', '×\u00a0');
-/** A decimal number, rounded to at most so many places; no noughts at its end. */
+/** A decimal number, rounded to at most this many places, without zeros at the end. */
 const decimal = (value, places, comma = false) => {
     const text = String(nearestTo(value, exact(1, 10 ** places)).valueOf());
     return comma ? text.replace('.', ',') : text;
 };
-/** The finest parts of an inch and of a centimetre that are shown: so many in one. */
+/** How many of the finest parts shown make one inch, and one centimetre. */
 const FINE_INCHES = 64n;
 const FINE_CMS = 1000n;
 const SHOWN_INCH = exact(1, 16);
 /**
- * A length in the style's units without the unit: `52 1/2`, `133.35`. Shown exactly where a person could read it
- * (64ths and thirds of an inch, thousandths of a centimetre); otherwise to the nearest 1/16 in or millimetre, behind an ≈.
+ * A length in the style's units, without the unit: `52 1/2`, `133.35`. It is exact if a person can read it (64ths and thirds of
+ * an inch, thousandths of a centimetre). Otherwise it is rounded to the nearest 1/16 in or millimetre, with ≈ before it.
  */
 const number = (inches, { units, comma }) => {
     if (units === 'in') {
@@ -40,8 +42,8 @@ const number = (inches, { units, comma }) => {
 /** A length with its unit: `52 1/2 in`, `133.35 cm`. */
 const length = (inches, style) => `${number(inches, style)} ${style.units}`;
 /**
- * A length as the reader would type it again: in the style's units where that is exact, else in the other system's
- * where that is (150 cm on a page in inches), else rounded as {@link length} does.
+ * A length as the reader would type it: in the style's units if that is exact. If not, in the other system's units if that is
+ * exact (150 cm on a page in inches). If neither is, it is rounded like {@link length}.
  */
 const asTyped = (inches, style) => {
     const own = length(inches, style);

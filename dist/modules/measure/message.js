@@ -1,8 +1,8 @@
 import { Branded } from './brand.js';
 
 /**
- * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
- * code reads one back.
+ * Something to say: a code, and the values that its sentence needs. `words/` makes the sentence, in the reader's language. No
+ * code reads a sentence back.
  */
 class Message extends Branded {
     get brand() {
@@ -16,7 +16,7 @@ class Message extends Branded {
 }
 const isMessage = (value) => value instanceof Message;
 /**
- * Makes the messages of one set. A code that is not in the set, or a value that its sentence lacks, does not compile:
+ * Makes the messages of one set. If the code is not in the set, or a value is missing, it does not compile:
  * `const say = sayings<BackingSayings>(); say('seamsLeaveNothing', { seam, cloth })`.
  */
 const sayings = () => (code, ...[values]) => new Message(code, values ?? NONE);

@@ -19,12 +19,12 @@ const parseStep = (text, reading) => {
 const toStep = (inches, { sizes }) => least(...sizes.map((size) => upTo(inches, size)));
 /** The next amount the shop cuts above this one. */
 const stepAbove = (inches, { sizes }) => least(...sizes.map((size) => downTo(inches, size).add(size)));
-/** So many needs are put into lengths in every way; each one more doubles the ways. */
+/** We try every way to put this many needs into lengths. One more need doubles the number of ways. */
 const MOST_TRIED = 8;
 /**
- * The lengths to buy for these needs, each as places in their list. All are one length, unless a shop cuts by two sizes and
- * one length of each comes to less: 1/3 yd and 1/4 yd are less than the 5/8 yd that both would be. Any more lengths would
- * come to no less, since lengths of one size can be one. Never more than a length for each need.
+ * The lengths to buy for these needs. Each length is a list of places in `needs`. Usually it is one length for all. If a shop cuts
+ * by two sizes, one length of each may be less: 1/3 yd and 1/4 yd are less than one length of 5/8 yd. More than two never helps,
+ * because two lengths of the same size can be one.
  */
 const inLengths = (needs, step) => {
     const all = needs.map((_, at) => at);
@@ -46,11 +46,11 @@ const inLengths = (needs, step) => {
     }
     return best.sort(([a], [b]) => a - b);
 };
-/** What a price is of: yards, or metres where the shop's step is metric. */
+/** What a price is for: a yard, or a metre if the shop's step is metric. */
 const toPriced = (inches, { unit }) => toUnit(inches, unit === 'm' ? 'm' : 'yd');
-/** Money to the smallest coin, of so many decimals. */
+/** Money, rounded to the smallest coin of a currency with this many decimals. */
 const toCoin = (value, decimals) => nearestTo(value, exact(1, 10 ** decimals));
-/** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
+/** Cloth as a bolt or a label says it, in the unit that gives the rounder number: `15 yd`, `13.5 m`. */
 const soldLength = (inches, { units, comma }) => {
     const [yards, metres] = [toUnit(inches, 'yd'), toUnit(inches, 'm')];
     const inYards = 8n % yards.d === 0n;

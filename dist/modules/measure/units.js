@@ -1,6 +1,6 @@
 import { exact } from './exact.js';
 
-/** What was written for them; these where it is neither. */
+/** The units that somebody wrote, or `otherwise` if it is neither of the two. */
 const unitsOr = (written, otherwise) => written === 'cm' || written === 'in' ? written : otherwise;
 /** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
 const INCHES = {
@@ -13,11 +13,11 @@ const INCHES = {
 };
 const toUnit = (inches, unit) => inches.div(INCHES[unit]);
 const fromUnit = (amount, unit) => amount.mul(INCHES[unit]);
-/** How a language writes numbers, by the language and what is asked of it: the browser takes long to find out. */
+/** How a language writes numbers, by the language and the options. We keep it, because the browser takes long to find out. */
 const known = new Map();
-/** Pages have few languages and currencies; whoever tries many does not fill the memory. */
+/** A page needs few of them. The limit keeps memory small if somebody tries many. */
 const MOST_KNOWN = 100;
-/** How this language writes numbers. Throws where there is no such language or currency. */
+/** How this language writes numbers. Throws if there is no such language or currency. */
 const numbersIn = (lang, options) => {
     const key = JSON.stringify([lang, options]);
     const found = known.get(key);
@@ -29,7 +29,7 @@ const numbersIn = (lang, options) => {
     known.set(key, made);
     return made;
 };
-/** Whether each language that was asked about writes decimals with a comma. */
+/** Whether a language writes decimals with a comma, for each one that we asked about. */
 const commas = new Map();
 const findComma = (lang) => {
     try {

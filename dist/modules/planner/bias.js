@@ -1,12 +1,12 @@
 import { wholeDown, leastWhole, ZERO, rootDown, ONE } from '../measure/exact.js';
 
 const squared = (value) => value.mul(value);
-/** What is left of a side once a seam has taken its two allowances. */
+/** What is left of a side after a seam has taken its two allowances. */
 const sewn = (side, seam) => side.sub(seam.mul(2));
 /**
- * The fewest equal squares, none wider than the widest, whose whole rounds reach the length; undefined where the widest
- * holds no round. A square of side a is cut on its diagonal and sewn up as a tube by two seams: with x = a − 2 seams the
- * tube's bias edges are x ÷ √2 apart and a round is x × √2 long. Compared by squares, so that no root is ever rounded.
+ * The fewest equal squares, none wider than `widest`, whose whole rounds reach the length. Undefined if not even the widest
+ * holds a round. A square of side a is cut on its diagonal and sewn up as a tube by two seams: with x = a − 2 seams the
+ * tube's bias edges are x ÷ √2 apart and a round is x × √2 long. It compares squares, so no root is ever rounded.
  */
 const biasSquares = ({ length, strip, seam, join, unit }, widest) => {
     const side = (units) => sewn(unit.mul(units), seam);

@@ -1,8 +1,8 @@
 import { gcd } from './grid.js';
 
-/** Thresholds times sizes: all thresholds of a usual list, a few of a very long one. */
+/** Limit for thresholds × sizes. A usual list gets all its thresholds, a very long one gets a few. */
 const EFFORT = 4000;
-/** The ways that have proved useful: the size itself, sizes with a threshold, and how many fit beside each other. */
+/** The ways that help: the size itself, sizes with a threshold, and how many fit beside each other. */
 const weighings = (sizes, whole) => {
     const small = [...new Set([whole / 2, ...sizes])].filter((size) => 2 * size <= whole).sort((a, b) => b - a);
     const every = Math.ceil((small.length * sizes.length) / EFFORT);
@@ -27,8 +27,8 @@ const weighings = (sizes, whole) => {
     ];
 };
 /**
- * What no plan can do with less than: a length of cloth, or a number of sheets when they have a height. Each piece
- * counts as what it weighs across times what it weighs down, the lighter way round where it may be turned.
+ * No plan can need less than this: a length of cloth, or a number of sheets if they have a height. Each piece counts as its weight
+ * across times its weight down. If it may be turned, the lighter of its two directions counts.
  */
 const clothBound = (pieces, width, height) => {
     const sizes = pieces.flatMap((piece) => [piece.width, piece.height]);
@@ -51,7 +51,7 @@ const clothBound = (pieces, width, height) => {
         }
     if (height !== undefined)
         return bound;
-    // a length of cloth is a sum of heights
+    // A length of cloth is a sum of heights.
     const step = pieces.reduce((step, { width, height, turn }) => gcd(turn ? gcd(step, width) : step, height), 0);
     const tallest = Math.max(0, ...pieces.map(({ width, height, turn }) => (turn ? Math.min(width, height) : height)));
     return Math.max(tallest, Math.ceil(bound / (step || 1)) * step);

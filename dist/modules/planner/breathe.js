@@ -1,4 +1,4 @@
-/** Lets the page draw and answer before a long work goes on; unlike a timer, it isn't slowed in a hidden page. */
+/** Lets the page draw and react before long work goes on. A timer would do, but browsers slow timers in a hidden page. */
 const breathe = () => new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
     port1.onmessage = () => {

@@ -1,5 +1,5 @@
 const apart = (a, b) => a[0] >= b[1] || b[0] >= a[1] || a[2] >= b[3] || b[2] >= a[3];
-/** Takes boxes apart by edge-to-edge cuts as far as they go; returns the groups that no cut parts. */
+/** Cuts boxes apart from edge to edge as far as possible, and returns the groups that no cut can part. */
 const tangles = (boxes) => {
     const found = [];
     const heap = [boxes];
@@ -31,10 +31,10 @@ const tangles = (boxes) => {
     return found;
 };
 /**
- * Checks a plan against what was asked for, from the pieces' places alone and with nothing of the planner's: every piece
- * present in its size, none overlapping, all on the cloth, and every one reachable by edge-to-edge cuts.
+ * Checks a plan against the list. It looks only at where the pieces are, and uses none of the planner's code. Every piece has to
+ * be there in its size, on the cloth, without overlap, and edge-to-edge cuts have to reach it.
  *
- * @returns what is wrong; nothing when the plan can be cut.
+ * @returns what is wrong, or an empty list if the plan can be cut.
  */
 const checkPlan = (pieces, cloth, { sheets, count, length }) => {
     const faults = [];
@@ -92,7 +92,7 @@ const checkPlan = (pieces, cloth, { sheets, count, length }) => {
     });
     return faults;
 };
-/** Places in whole numbers: their fractions over one denominator. */
+/** Makes all places whole numbers, by one common denominator. */
 function boxesOf(placed) {
     let denominator = 1n;
     const gcd = (a, b) => (b ? gcd(b, a % b) : a);
@@ -107,7 +107,7 @@ function boxesOf(placed) {
     });
 }
 const passed = new WeakSet();
-/** Whether a plan can be cut just as it says. A plan that has passed is not checked again. */
+/** Whether a plan can be cut as it says. A plan that has passed is not checked again. */
 const canBeCut = (pieces, cloth, plan) => {
     if (!passed.has(plan) && !checkPlan(pieces, cloth, plan).length)
         passed.add(plan);

@@ -1,9 +1,9 @@
-/** Ways of sharing the pieces, and shapes looked at: a few pieces stay below, and more are not for trying every way. */
+/** Limits for the ways to divide the pieces, and for the shapes to look at. A list with more than a few pieces goes over them. */
 const MOST_WAYS = 100_000;
 const EFFORT = 400_000;
-/** Between pauses: a few milliseconds. */
+/** Work between two pauses: a few milliseconds. */
 const SLICE = 100_000;
-/** Where a shape belongs, unless another one goes into it; those that it goes into are dropped. */
+/** Puts a shape in its place, unless another one fits into it. Drops the shapes that it fits into. */
 const placeFor = (shapes, width, height) => {
     let at = 0;
     for (let end = shapes.length; at < end;) {
@@ -24,7 +24,7 @@ const placeFor = (shapes, width, height) => {
         shapes.splice(at, end - at);
     return at;
 };
-/** Both shapes below each other, and side by side, as far as they fit. Gives how many were looked at. */
+/** Puts two shapes below each other, and side by side, if they fit. Returns how many it looked at. */
 const join = (into, one, other, width, height) => {
     let looks = 0;
     // Of two shapes the one that sets the size gives way to its slimmer or lower neighbour.
@@ -72,8 +72,8 @@ const sheetsOf = ({ shapes, parts }) => {
         ? [{ bands: [{ y: 0, height: shape.height, times: 1, blocks: placed(shape) }], times: 1 }]
         : parts.flatMap(sheetsOf);
 };
-/** Every share of the pieces, the empty one first and all of them last; without shapes. */
-const everyShare = (kinds, counts) => Array.from({ length: counts.reduce((all, count) => all * (count + 1), 1) }, (_, at) => {
+/** Every group of the pieces, from the empty one to all of them, still without shapes. */
+const everyGroup = (kinds, counts) => Array.from({ length: counts.reduce((all, count) => all * (count + 1), 1) }, (_, at) => {
     const own = counts.map((count) => {
         const digit = at % (count + 1);
         at = (at - digit) / (count + 1);
@@ -83,12 +83,12 @@ const everyShare = (kinds, counts) => Array.from({ length: counts.reduce((all, c
     return { counts: own, area, shapes: [], sheets: Infinity };
 });
 /**
- * The layout of a few pieces that uses least, by trying every way: each share of the pieces is one piece, or two shares
- * with a cut between them. Nothing where that would take too long.
+ * The layout of a few pieces that uses least. It tries every way: each group of pieces is one piece, or two groups with a cut
+ * between them. Undefined if that would take too long.
  *
  * @param height of a sheet; cloth bought by length has none.
- * @param used by a layout that is known: no other is given where none uses less.
- * @param done is yielded every few milliseconds.
+ * @param used by a layout that we know. Only a layout that uses less is returned.
+ * @param done is the progress that it yields every few milliseconds.
  */
 function* leastOfFew(lots, width, height, used, done) {
     /** Lots of one piece are one kind. */
@@ -96,7 +96,7 @@ function* leastOfFew(lots, width, height, used, done) {
     const counts = kinds.map(({ piece }) => lots.reduce((all, lot) => all + (lot.piece === piece ? lot.count : 0), 0));
     if (counts.reduce((all, count) => (all * (count + 1) * (count + 2)) / 2, 1) > MOST_WAYS)
         return undefined;
-    const shares = everyShare(kinds, counts);
+    const groups = everyGroup(kinds, counts);
     const tall = height ?? used - 1;
     const onePiece = (at) => {
         const { width: w, height: h, turn } = kinds[at];
@@ -109,15 +109,15 @@ function* leastOfFew(lots, width, height, used, done) {
     };
     let effort = 0;
     let shown = 0;
-    for (const [at, share] of shares.entries()) {
-        const { counts: own, shapes } = share;
+    for (const [at, group] of groups.entries()) {
+        const { counts: own, shapes } = group;
         if (own.reduce((all, count) => all + count, 0) === 1)
             shapes.push(...onePiece(own.indexOf(1)));
-        const fits = share.area <= width * tall;
+        const fits = group.area <= width * tall;
         const pairs = [];
         for (let one = 1; 2 * one <= at; one++)
-            if (shares[one].counts.every((count, i) => count <= own[i]))
-                pairs.push([shares[one], shares[at - one]]);
+            if (groups[one].counts.every((count, i) => count <= own[i]))
+                pairs.push([groups[one], groups[at - one]]);
         effort += at / 8;
         for (const [a, b] of pairs) {
             if (fits)
@@ -130,15 +130,15 @@ function* leastOfFew(lots, width, height, used, done) {
             }
         }
         if (shapes.length)
-            share.sheets = 1;
+            group.sheets = 1;
         else
             for (const parts of pairs) {
                 const sheets = parts[0].sheets + parts[1].sheets;
-                if (sheets < share.sheets)
-                    Object.assign(share, { sheets, parts });
+                if (sheets < group.sheets)
+                    Object.assign(group, { sheets, parts });
             }
     }
-    const all = shares.at(-1);
+    const all = groups.at(-1);
     const least = height ? all.sheets : (all.shapes.at(-1)?.height ?? used);
     return { sheets: least < used ? sheetsOf(all) : [], used: least, unplaced: 0 };
 }

@@ -1,4 +1,4 @@
-/** How many more lots are looked at for a better fit, once one has been found. */
+/** How many more lots to try for a better fit after one was found. */
 const LOOKS = 200;
 /** How a lot fits a gap, best last. */
 const NOT = 0;
@@ -6,34 +6,154 @@ const LOOSELY = 1;
 const ONE_WAY = 2;
 const EXACTLY = 3;
 /**
- * Puts lots down by a recipe: each gap takes the first lot that fits it exactly, else exactly one way, else at all; a cut
- * through the gap then leaves two smaller ones. Whatever it lays out can therefore be cut edge to edge.
- *
- * @param height of a sheet; cloth without end has none.
+ * Places lots by a recipe. Each gap takes the first lot that fits it exactly in both directions, or in one, or at all. A cut through
+ * the gap then leaves two smaller gaps. So every layout can be cut from edge to edge. This is the innermost loop of every search:
+ * it works on plain arrays of numbers, so that it makes few objects.
  */
-const filler = (lots, width, height) => {
-    const end = lots.length;
-    const widths = Float64Array.from(lots, (lot) => lot.width);
-    const heights = Float64Array.from(lots, (lot) => lot.height);
-    const slimmest = Math.min(...widths, ...heights);
-    const area = lots.reduce((total, lot) => total + lot.count * lot.width * lot.height, 0);
-    const left = new Int32Array(end);
-    /** The lots in the order of the recipe, each naming the next; the last place names the first. */
-    const next = new Int32Array(end + 1);
-    let recipe;
-    let stripsOnly;
-    let pieces;
-    let placed;
-    let blocks;
-    /** Gaps times lots looked at: what a search costs. */
-    let effort = 0;
-    let chosen = 0;
-    let turned = false;
-    const choose = (w, h) => {
-        if (w < slimmest || h < slimmest)
+class Filler {
+    #lots;
+    #width;
+    #height;
+    #widths;
+    #heights;
+    #slimmest;
+    /** How many pieces of each lot are left. */
+    #left;
+    /** The lots in the order of the recipe, as a linked list: each names the next, and the last place names the first. */
+    #next;
+    #recipe;
+    #stripsOnly;
+    #pieces;
+    #placed;
+    #blocks;
+    /** The lot for the next gap, and whether it lies turned. */
+    #chosen;
+    #turned;
+    /** @param height of a sheet; cloth without end has none. */
+    constructor(lots, width, height) {
+        /** How many lots were tried in how many gaps: the cost of the search. */
+        this.effort = 0;
+        this.#recipe = { order: [], turned: [], lengthwise: [] };
+        this.#stripsOnly = false;
+        this.#pieces = 0;
+        this.#placed = 0;
+        this.#blocks = [];
+        /** The lot for the next gap, and whether it lies turned. */
+        this.#chosen = 0;
+        this.#turned = false;
+        this.#lots = lots;
+        this.#width = width;
+        this.#height = height;
+        this.#widths = Float64Array.from(lots, (lot) => lot.width);
+        this.#heights = Float64Array.from(lots, (lot) => lot.height);
+        this.#slimmest = Math.min(...this.#widths, ...this.#heights);
+        this.area = lots.reduce((total, lot) => total + lot.count * lot.width * lot.height, 0);
+        this.#left = new Int32Array(lots.length);
+        this.#next = new Int32Array(lots.length + 1);
+    }
+    /** Places as much as fits on a length of cloth, or on a number of sheets. */
+    layOut(by, within, inStrips) {
+        this.#start(by, inStrips);
+        const sheets = [];
+        let used = 0;
+        if (this.#height === undefined) {
+            const bands = this.#fillSheet(within);
+            sheets.push({ bands, times: 1 });
+            for (const band of bands)
+                for (const block of band.blocks)
+                    used = Math.max(used, this.#endOf(block, band));
+        }
+        else
+            while (this.#pieces && used < within) {
+                const bands = this.#fillSheet(this.#height);
+                const times = 1 + this.#repeat(bands, within - used - 1);
+                sheets.push({ bands, times });
+                used += times;
+            }
+        const unplaced = this.#pieces ? Math.max(this.area - this.#placed, Number.MIN_VALUE) : 0;
+        return { sheets, used, unplaced };
+    }
+    #start(by, inStrips) {
+        const lots = this.#lots;
+        this.#recipe = by;
+        this.#stripsOnly = inStrips;
+        this.#pieces = 0;
+        this.#placed = 0;
+        this.effort += lots.length;
+        let last = lots.length;
+        for (const lot of by.order) {
+            last = this.#next[last] = lot;
+            this.#pieces += this.#left[lot] = lots[lot].count;
+        }
+        this.#next[last] = lots.length;
+    }
+    /** Where a block ends along the cloth, in the last of its equal bands. */
+    #endOf({ lot, turned, y, down }, { times, height }) {
+        return y + down * (turned ? this.#widths : this.#heights)[lot] + (times - 1) * height;
+    }
+    #fillSheet(room) {
+        const width = this.#width;
+        const bands = [];
+        for (let y = 0, h = room; this.#choose(width, h);) {
+            const [across, down] = this.#turned ? [this.#heights, this.#widths] : [this.#widths, this.#heights];
+            const ph = down[this.#chosen];
+            const isWhole = !this.#stripsOnly && across[this.#chosen] < width && this.#recipe.lengthwise[this.#chosen];
+            const tall = isWhole ? h : ph;
+            const blocks = (this.#blocks = []);
+            this.#fill(0, y, width, tall, this.#stripsOnly ? 'strip' : 'free', true);
+            const band = { y, height: tall, times: 1, blocks };
+            band.times += this.#repeat([band], Math.floor(h / tall) - 1);
+            bands.push(band);
+            y += tall * band.times;
+            h -= tall * band.times;
+        }
+        return bands;
+    }
+    #fill(x, y, w, h, stage, hasChosen = false) {
+        const left = this.#left;
+        while (hasChosen || this.#choose(w, h)) {
+            hasChosen = false;
+            const lot = this.#chosen;
+            const over = this.#turned;
+            const pw = over ? this.#heights[lot] : this.#widths[lot];
+            const ph = over ? this.#widths[lot] : this.#heights[lot];
+            const across = ph === h ? Math.min(left[lot], Math.floor(w / pw)) : 1;
+            const down = pw === w && ph < h ? Math.min(left[lot], Math.floor(h / ph)) : 1;
+            const bw = pw * across;
+            const bh = ph * down;
+            this.#blocks.push({ lot, turned: over, x, y, across, down });
+            left[lot] -= across * down;
+            this.#pieces -= across * down;
+            this.#placed += bw * bh;
+            const lengthwise = stage === 'strip' || (stage === 'free' && (bh === h || (bw < w && this.#recipe.lengthwise[lot])));
+            if (lengthwise) {
+                if (bh < h)
+                    this.#fill(x, y + bh, bw, h - bh, stage === 'strip' ? 'column' : stage);
+                x += bw;
+                w -= bw;
+            }
+            else {
+                if (bw < w && stage === 'free')
+                    this.#fill(x + bw, y, w - bw, bh, stage);
+                y += bh;
+                h -= bh;
+            }
+        }
+    }
+    /** Chooses the lot for a gap, and whether to turn it. False if none fits. */
+    #choose(w, h) {
+        if (w < this.#slimmest || h < this.#slimmest)
             return false;
+        // Fields are read once: the loop is faster with local names.
+        const lots = this.#lots;
+        const widths = this.#widths;
+        const heights = this.#heights;
+        const next = this.#next;
+        const left = this.#left;
+        const { turned } = this.#recipe;
+        const end = lots.length;
         let best = NOT;
-        effort += 8;
+        let tried = 8;
         for (let before = end, looks = LOOKS; best < EXACTLY && looks;) {
             const lot = next[before];
             if (lot === end)
@@ -43,11 +163,11 @@ const filler = (lots, width, height) => {
                 continue;
             }
             before = lot;
-            effort++;
+            tried++;
             if (best)
                 looks--;
             const turn = lots[lot].turn;
-            let over = turn && recipe.turned[lot];
+            let over = turn && turned[lot];
             let pw = over ? heights[lot] : widths[lot];
             let ph = over ? widths[lot] : heights[lot];
             for (let ways = turn ? 2 : 1; ways; ways--) {
@@ -55,8 +175,8 @@ const filler = (lots, width, height) => {
                     const fit = pw === w ? (ph === h ? EXACTLY : ONE_WAY) : ph === h ? ONE_WAY : LOOSELY;
                     if (fit > best) {
                         best = fit;
-                        chosen = lot;
-                        turned = over;
+                        this.#chosen = lot;
+                        this.#turned = over;
                     }
                 }
                 const other = pw;
@@ -65,40 +185,12 @@ const filler = (lots, width, height) => {
                 over = !over;
             }
         }
+        this.effort += tried;
         return best > NOT;
-    };
-    const fill = (x, y, w, h, stage, hasChosen = false) => {
-        while (hasChosen || choose(w, h)) {
-            hasChosen = false;
-            const lot = chosen;
-            const over = turned;
-            const pw = over ? heights[lot] : widths[lot];
-            const ph = over ? widths[lot] : heights[lot];
-            const across = ph === h ? Math.min(left[lot], Math.floor(w / pw)) : 1;
-            const down = pw === w && ph < h ? Math.min(left[lot], Math.floor(h / ph)) : 1;
-            const bw = pw * across;
-            const bh = ph * down;
-            blocks.push({ lot, turned: over, x, y, across, down });
-            left[lot] -= across * down;
-            pieces -= across * down;
-            placed += bw * bh;
-            const lengthwise = stage === 'strip' || (stage === 'free' && (bh === h || (bw < w && recipe.lengthwise[lot])));
-            if (lengthwise) {
-                if (bh < h)
-                    fill(x, y + bh, bw, h - bh, stage === 'strip' ? 'column' : stage);
-                x += bw;
-                w -= bw;
-            }
-            else {
-                if (bw < w && stage === 'free')
-                    fill(x + bw, y, w - bw, bh, stage);
-                y += bh;
-                h -= bh;
-            }
-        }
-    };
-    /** How many more times the bands can be cut from what is left; takes that many, at most `most`. */
-    const repeat = (bands, most) => {
+    }
+    /** Cuts the same bands again, as often as the lots that are left allow, at most `most` times. Returns how often. */
+    #repeat(bands, most) {
+        const left = this.#left;
         if (most < 1 || !left[bands[0].blocks[0].lot])
             return 0;
         const uses = new Map();
@@ -110,62 +202,11 @@ const filler = (lots, width, height) => {
         if (times)
             uses.forEach((count, lot) => {
                 left[lot] -= count * times;
-                pieces -= count * times;
-                placed += count * times * widths[lot] * heights[lot];
+                this.#pieces -= count * times;
+                this.#placed += count * times * this.#widths[lot] * this.#heights[lot];
             });
         return times;
-    };
-    const fillSheet = (h) => {
-        const bands = [];
-        for (let y = 0; choose(width, h);) {
-            const pw = turned ? heights[chosen] : widths[chosen];
-            const ph = turned ? widths[chosen] : heights[chosen];
-            const tall = !stripsOnly && pw < width && recipe.lengthwise[chosen] ? h : ph;
-            blocks = [];
-            fill(0, y, width, tall, stripsOnly ? 'strip' : 'free', true);
-            const band = { y, height: tall, times: 1, blocks };
-            band.times += repeat([band], Math.floor(h / tall) - 1);
-            bands.push(band);
-            y += tall * band.times;
-            h -= tall * band.times;
-        }
-        return bands;
-    };
-    return {
-        area,
-        effort: () => effort,
-        /** Lays everything out within a length of cloth, or within a number of sheets, as far as it goes. */
-        layOut: (by, within, inStrips) => {
-            recipe = by;
-            stripsOnly = inStrips;
-            pieces = 0;
-            placed = 0;
-            effort += end;
-            let last = end;
-            for (const lot of by.order) {
-                last = next[last] = lot;
-                pieces += left[lot] = lots[lot].count;
-            }
-            next[last] = end;
-            const sheets = [];
-            let used = 0;
-            if (height === undefined) {
-                const bands = fillSheet(within);
-                sheets.push({ bands, times: 1 });
-                for (const band of bands)
-                    for (const { lot, turned, y, down } of band.blocks)
-                        used = Math.max(used, y + down * (turned ? widths[lot] : heights[lot]) + (band.times - 1) * band.height);
-            }
-            else
-                while (pieces && used < within) {
-                    const bands = fillSheet(height);
-                    const times = 1 + repeat(bands, within - used - 1);
-                    sheets.push({ bands, times });
-                    used += times;
-                }
-            return { sheets, used, unplaced: pieces ? Math.max(area - placed, Number.MIN_VALUE) : 0 };
-        },
-    };
-};
+    }
+}
 
-export { filler };
+export { Filler };

@@ -3,11 +3,11 @@ import { sayings } from '../measure/message.js';
 
 const say = sayings();
 const noPlan = (problem, piece) => ({ ok: false, problem, piece });
-/** Steps per inch that lose nothing a ruler shows. */
+/** Steps per inch, fine enough for every mark of a ruler. */
 const COARSE = 4096n;
 /** The greatest common divisor. */
 const gcd = (a, b) => b ? gcd(b, (a % b)) : a;
-/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+/** The grid on which all lengths are whole numbers, or 1/4096 in if that would need more than `finest` steps an inch. */
 const gridFor = (lengths, finest) => {
     let steps = 1n;
     for (const { d } of lengths)
@@ -22,12 +22,12 @@ const gridFor = (lengths, finest) => {
         inches: (count) => exact(count).div(perInch),
     };
 };
-/** More than this could not be searched between two frames of a page. */
+/** A search through more than this would take longer than one frame of a page. */
 const MOST_SIZES = 1000;
 const MOST_PIECES = 1_000_000;
 /** Inches: some 16 miles of cloth. */
 const LONGEST = 1_000_000;
-/** Why these sizes and counts cannot be planned; nothing when they can. */
+/** Why these sizes and counts cannot be planned, or undefined if they can. */
 const refuse = (cloth, pieces) => {
     const badSize = (size) => size.lte(0) ? say('sizeOfNothing') : size.gt(LONGEST) ? say('longerThanCloth') : undefined;
     const badCount = (count) => Number.isInteger(count) && count >= 0 ? undefined : say('wholeCount');

@@ -1,4 +1,4 @@
-import { sum, wholeUp, ZERO, exact, upTo } from '../measure/exact.js';
+import { ZERO, exact, sum, wholeUp, upTo } from '../measure/exact.js';
 import { clothBound } from './bounds.js';
 import { breathe } from './breathe.js';
 import { noPlan, say, refuse, gridFor } from './grid.js';
@@ -6,9 +6,9 @@ import { readable } from './readable.js';
 import { searchWays } from './ways.js';
 
 const MOST_LOTS = 1000;
-/** Pieces that a plan places one by one, counting strips cut alike as one; longer lists are cut in strips only. */
+/** How many pieces a plan places one by one. Equal strips count as one. Longer lists are cut in strips only. */
 const MOST_PLACED = 5000;
-/** The pieces on the grid, turned where they fit only so, or why they cannot be planned. */
+/** The pieces on the grid, turned if they fit only that way; or why they cannot be planned. */
 const fitting = (pieces, cloth) => {
     const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
     const refused = refuse(edges, pieces.map(({ width, height, count }) => ({ sizes: [width, height], count })));
@@ -29,7 +29,7 @@ const fitting = (pieces, cloth) => {
             return noPlan(cloth.height ? say('largerThanSheet') : say('largerThanCloth', { cloth: cloth.width }), place);
         const across = grid.up(over ? h : w);
         const along = grid.up(over ? w : h);
-        // on a coarse grid, a piece as large as the cloth would be rounded past its edge
+        // A coarse grid would round a piece that is as large as the cloth past its edge.
         const snug = { width: Math.min(across, width), height: Math.min(along, height ?? along) };
         const rounded = snug.width < across || snug.height < along;
         sizes.push({
@@ -43,8 +43,8 @@ const fitting = (pieces, cloth) => {
     return { grid, width, height, sizes };
 };
 /**
- * Each size as several lots, so that a search can put them in different places: half of it, half of the rest, and so on;
- * fewer of them where there are many sizes.
+ * Divides each size into several lots, so that a search can put them in different places: half of the pieces, half of the rest,
+ * and so on. If there are many sizes, it makes fewer lots of each.
  */
 const lotsOf = (sizes) => sizes.flatMap((size) => {
     const lots = [];
@@ -54,34 +54,23 @@ const lotsOf = (sizes) => sizes.flatMap((size) => {
     }
     return lots;
 });
-/** A plan step by step: yields its progress from 0 to 1 every few milliseconds. */
-function* steps(pieces, cloth) {
-    const fit = fitting(pieces, cloth);
-    if ('ok' in fit)
-        return fit;
-    yield 0;
-    const { sizes, width, height, grid } = fit;
-    // sizes that were rounded up prove nothing; then the pieces' own area does
+/** The least that any plan can need, on the grid. If the grid rounded the sizes up, only the area of the pieces is proof. */
+const boundOf = ({ sizes, width, height, grid }, pieces, cloth) => {
+    if (grid.exact)
+        return clothBound(sizes, width, height);
     const area = sum(sizes.map(({ piece, count }) => pieces[piece].width.mul(pieces[piece].height).mul(count)));
-    const bound = grid.exact
-        ? clothBound(sizes, width, height)
-        : cloth.height
-            ? wholeUp(area.div(cloth.width.mul(cloth.height)))
-            : grid.down(area.div(cloth.width));
-    yield 0;
-    const { step } = cloth;
-    const total = sizes.reduce((all, { count }) => all + count, 0);
-    const cheaper = (used) => total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
-    const lots = lotsOf(sizes);
-    const found = lots.length ? yield* searchWays(lots, width, height, bound, cheaper) : undefined;
-    const sheets = found?.layout.sheets ?? [];
-    const blocks = sheets.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
-    if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
-        return noPlan(say('tooManyToPlace'));
-    yield 1;
-    // on a coarse grid, a piece as tall as the sheet is a little taller than the grid says
+    return cloth.height ? wholeUp(area.div(cloth.width.mul(cloth.height))) : grid.down(area.div(cloth.width));
+};
+/** A layout in inches, in the order in which a person reads it. */
+const sheetsOf = (layout, lots, { grid, height }, pieces, cloth) => {
+    // On a coarse grid, a piece as tall as the sheet is a little taller than the grid says.
     const tall = (along) => cloth.height && along === height ? cloth.height : grid.inches(along);
-    const drawn = readable(sheets, lots).map(({ times, strips }) => {
+    const placedOn = (y) => ({ piece, turned, x, y: down }) => {
+        const { width, height } = pieces[piece];
+        const [w, h] = turned ? [height, width] : [width, height];
+        return { piece, turned, x: grid.inches(x), y: y.add(grid.inches(down)), width: w, height: h };
+    };
+    return readable(layout, lots).map(({ times, strips }) => {
         let used = ZERO;
         const made = strips.map(({ height, times, spots }) => {
             const y = used;
@@ -89,38 +78,44 @@ function* steps(pieces, cloth) {
             const counts = new Map();
             for (const { piece } of spots)
                 counts.set(piece, (counts.get(piece) ?? 0) + 1);
-            return {
-                y,
-                height: tall(height),
-                times,
-                cuts: Array.from(counts, ([piece, count]) => ({ piece, count })),
-                placed: spots.map(({ piece, turned, x, y: down }) => {
-                    const { width, height } = pieces[piece];
-                    const [w, h] = turned ? [height, width] : [width, height];
-                    return { piece, turned, x: grid.inches(x), y: y.add(grid.inches(down)), width: w, height: h };
-                }),
-            };
+            const cuts = Array.from(counts, ([piece, count]) => ({ piece, count }));
+            return { y, height: tall(height), times, cuts, placed: spots.map(placedOn(y)) };
         });
         return { times, strips: made, used };
     });
-    const count = drawn.reduce((all, { times }) => all + times, 0);
-    const length = cloth.height ?? drawn[0]?.used ?? ZERO;
-    // sizes that were rounded up prove nothing here either
+};
+/** Makes a plan step by step. Yields its progress, from 0 to 1, every few milliseconds. */
+function* steps(pieces, cloth) {
+    const fit = fitting(pieces, cloth);
+    if ('ok' in fit)
+        return fit;
+    yield 0;
+    const { sizes, width, height, grid } = fit;
+    const bound = boundOf(fit, pieces, cloth);
+    yield 0;
+    const { step } = cloth;
+    const total = sizes.reduce((all, { count }) => all + count, 0);
+    const cheaper = (used) => total > MOST_PLACED ? 0 : step ? grid.down(upTo(grid.inches(used), step).sub(step)) : used;
+    const lots = lotsOf(sizes);
+    const found = lots.length ? yield* searchWays(lots, width, height, bound, cheaper) : undefined;
+    const layout = found?.layout.sheets ?? [];
+    const blocks = layout.flatMap(({ bands }) => bands.flatMap(({ blocks }) => blocks));
+    if (blocks.reduce((all, { across, down }) => all + across * down, 0) > MOST_PLACED)
+        return noPlan(say('tooManyToPlace'));
+    yield 1;
+    const sheets = sheetsOf(layout, lots, fit, pieces, cloth);
+    const count = sheets.reduce((all, { times }) => all + times, 0);
+    const length = cloth.height ?? sheets[0]?.used ?? ZERO;
+    // The search may know a better bound, but sizes that were rounded up prove nothing.
     const known = grid.exact && found ? found.bound : bound;
     const least = cloth.height ? exact(known) : grid.inches(known);
-    return {
-        ok: true,
-        sheets: drawn,
-        count,
-        length,
-        bound: least,
-        exact: least.equals(cloth.height ? count : length),
-    };
+    const isLeast = least.equals(cloth.height ? count : length);
+    return { ok: true, sheets, count, length, bound: least, exact: isLeast };
 }
 /**
- * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. Strips across the
- * cloth come first unless another order of cutting saves cloth. The same list always gives the same plan. Pieces that
- * cannot be planned give a problem; nothing is thrown.
+ * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. The plan starts with strips
+ * across the cloth, unless another order of cuts saves cloth. The same list always gives the same plan. If the pieces cannot be
+ * planned, the plan is a problem. Nothing is thrown.
  */
 const planCloth = (pieces, cloth) => {
     const plan = steps(pieces, cloth);
@@ -131,9 +126,9 @@ const planCloth = (pieces, cloth) => {
     }
 };
 /**
- * The same plan as `planCloth`, made a few milliseconds at a time so that a page stays alive.
+ * The same plan as `planCloth`, made a few milliseconds at a time, so that the page keeps working.
  *
- * @param signal stops the planning: the promise is then rejected with the signal's reason.
+ * @param signal stops the planning. The promise then rejects with the signal's reason.
  * @param onProgress is told how much is done, from 0 to 1.
  */
 const planClothAsync = async (pieces, cloth, { signal, onProgress } = {}) => {
@@ -147,7 +142,7 @@ const planClothAsync = async (pieces, cloth, { signal, onProgress } = {}) => {
         await breathe();
     }
 };
-/** Every piece of a plan, one by one, on numbered sheets; at most so many. */
+/** Every piece of a plan, one by one, on numbered sheets; at most `most` of them. */
 const everyPiece = (plan, most = MOST_PLACED) => {
     const all = [];
     let sheet = 0;

@@ -1,4 +1,4 @@
-/** Takes spots apart at every cut that meets none of them; each group is moved to where the cut was. */
+/** Divides spots at every cut that meets none of them. Each group starts at 0 again. */
 const apart = (spots, from, to) => {
     const groups = [];
     for (const spot of spots.sort((a, b) => a[from] - b[from])) {
@@ -12,7 +12,7 @@ const apart = (spots, from, to) => {
     }
     return groups;
 };
-/** Equal things become one that comes more often, in the order of their first. */
+/** Puts equal things together as one with a count, in the order of the first of each. */
 const gather = (things) => {
     const byKey = new Map();
     for (const thing of things) {
@@ -25,8 +25,8 @@ const gather = (things) => {
     return [...byKey.values()];
 };
 /**
- * A layout as a person reads it: each sheet in strips from edge to edge, tallest first, equal ones together; in a strip,
- * equal columns beside each other.
+ * Puts a layout in an order that is easy to read: each sheet in strips from edge to edge, tallest first, equal ones together. In a
+ * strip, equal columns are beside each other.
  */
 const readable = (sheets, lots) => gather(sheets.map(({ bands, times }) => {
     const strips = bands.flatMap(({ blocks, times }) => {

@@ -1,6 +1,6 @@
 import { wholeUp } from '../measure/exact.js';
 
-/** Both ways round on one roll; the second only where it saves some. */
+/** Both directions on one roll; the second only if it uses less. */
 const plansOn = (roll, { width, length }) => {
     const plan = (across, each, direction) => {
         const lengths = wholeUp(across.div(roll));
@@ -10,8 +10,8 @@ const plansOn = (roll, { width, length }) => {
     return second.fabric.lt(first.fabric) ? [first, second] : [first];
 };
 /**
- * Ways to cut a piece from rolls of these widths, best first: the fewest lengths, then the least area. Not more than two
- * lengths, unless no roll does with two.
+ * Ways to cut a piece from rolls of these widths, best first: the fewest lengths, then the least area. Ways with more than two
+ * lengths are left out, unless no roll is wide enough for two.
  */
 const rollPlans = (rolls, piece) => {
     const all = rolls.flatMap((roll) => plansOn(roll, piece));

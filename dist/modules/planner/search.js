@@ -1,13 +1,13 @@
 import { leastOfFew } from './few.js';
-import { filler } from './fill.js';
+import { Filler } from './fill.js';
 
-/** Gaps times lots that a search looks at: a count, so that every machine finds the same plan. */
+/** How long a search goes on: how many lots it tries in how many gaps. It is a count, not a time, so every machine finds the same plan. */
 const EFFORT = { least: 1_000_000, perLot: 100_000, most: 20_000_000 };
-/** Between pauses: a few milliseconds. */
+/** Work between two pauses: a few milliseconds. */
 const SLICE = 200_000;
-/** Shares of the effort: plans in strips, plans cut in any order, and making a plan in strips tidier. */
+/** Shares of the effort: for plans in strips, for plans cut in any order, and for making the plan tidier. */
 const SHARE = { strips: 0.15, free: 0.75, tidy: 0.1 };
-/** Few lots are as tidy as they can be after fewer tries, which are most of what a short list's plan costs. */
+/** A few lots are tidy after fewer tries. These tries are most of the cost of a short list. */
 const FEW_LOTS = 8;
 const TIDY_PER_LOT = 10_000;
 /** A seeded generator (xorshift), so that the same list always gives the same plan. */
@@ -25,7 +25,7 @@ const copy = ({ order, turned, lengthwise }) => ({
     turned: [...turned],
     lengthwise: [...lengthwise],
 });
-/** Changes a recipe a little; what it returns undoes the change. */
+/** Changes a recipe a little, and returns a function that undoes the change. */
 const vary = ({ order, turned, lengthwise }, roll) => {
     const kind = roll(10);
     const a = roll(order.length);
@@ -45,7 +45,7 @@ const vary = ({ order, turned, lengthwise }, roll) => {
     flip();
     return flip;
 };
-/** Orders worth starting from: each way of turning the pieces, largest or tallest first. */
+/** Good orders to start from: each way of turning the pieces, largest or tallest first. */
 const starts = (lots, width) => {
     const clothFor = (across, tall) => across > width ? Infinity : tall / Math.floor(width / across);
     const ways = [
@@ -65,8 +65,8 @@ const starts = (lots, width) => {
     });
 };
 /**
- * Each strip height is measured anew, so fewer heights come first; then fewer strips that are not alike; then fewer
- * pieces trimmed or stacked in their strip.
+ * Fewer strip heights come first, because the reader measures each height once. Then come fewer different strips, then fewer
+ * pieces that are trimmed or stacked in their strip.
  */
 const untidiness = ({ sheets }, lots) => {
     const heights = new Set();
@@ -87,53 +87,82 @@ const untidiness = ({ sheets }, lots) => {
         }
     return (heights.size * 1e4 + kinds.size) * 1e6 + trims;
 };
+const pauseEvery = (filler, total) => {
+    let shown = 0;
+    return function* () {
+        if (filler.effort - shown < SLICE)
+            return;
+        shown = filler.effort;
+        yield Math.min(1, shown / total);
+    };
+};
+/** The best layout in strips from one of these recipes. */
+function* bestOf(recipes, filler, pause) {
+    let best;
+    for (const recipe of recipes) {
+        const layout = filler.layOut(recipe, Number.MAX_SAFE_INTEGER, true);
+        if (!best || layout.used < best.layout.used)
+            best = { layout, recipe };
+        yield* pause();
+    }
+    return best;
+}
+/** Makes a layout tidier without using more. Changes the recipe that gave it. */
+function* tidy(best, recipe, lots, filler, most, roll, pause) {
+    let { layout } = best;
+    let now = untidiness(layout, lots);
+    // Pieces of one size in one direction give full strips and one that is not full. Nothing is tidier.
+    if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
+        return layout;
+    for (const end = filler.effort + most; filler.effort < end;) {
+        const undo = vary(recipe, roll);
+        const tried = filler.layOut(recipe, layout.used, best.inStrips);
+        const untidy = untidiness(tried, lots);
+        if (tried.unplaced || untidy > now)
+            undo();
+        else {
+            now = untidy;
+            layout = tried;
+        }
+        yield* pause();
+    }
+    return layout;
+}
 /**
- * Looks for the layout that uses least. A plan in strips is kept unless one cut in another order uses less.
+ * Looks for the layout that uses least. It keeps a plan in strips, unless one with another order of cuts uses less.
  * Yields its progress from 0 to 1 every few milliseconds.
  *
  * @param height of a sheet; cloth bought by length has none.
- * @param bound what no layout can do with less than, in steps of the grid or in sheets.
- * @param cheaper how little another order of cutting has to use to save anything, where strips use so much.
+ * @param bound the least that any layout can need, in steps of the grid or in sheets.
+ * @param cheaper how much another order of cuts may use at most to be worth it, if strips use `used`.
  * @param worth the share of the usual effort that it may take.
  */
 function* search(lots, width, height, bound, cheaper, worth = 1) {
-    const { area, effort, layOut } = filler(lots, width, height);
+    const filler = new Filler(lots, width, height);
     const roll = dice();
     const total = worth * Math.min(EFFORT.most, EFFORT.least + EFFORT.perLot * lots.length);
-    let shown = 0;
-    const pause = function* () {
-        if (effort() - shown < SLICE)
-            return;
-        shown = effort();
-        yield Math.min(1, shown / total);
-    };
+    const pause = pauseEvery(filler, total);
     const recipes = starts(lots, width);
     yield 0;
-    let recipe = recipes[0];
-    let layout;
-    for (const start of recipes) {
-        const tried = layOut(start, Number.MAX_SAFE_INTEGER, true);
-        if (!layout || tried.used < layout.used)
-            [layout, recipe] = [tried, start];
-        yield* pause();
-    }
-    /** The best so far, and whether it is strips across the cloth first. */
-    let found = { layout: layout, inStrips: true };
+    const { layout, recipe: start } = yield* bestOf(recipes, filler, pause);
+    let recipe = start;
+    /** The best so far, and whether it starts with strips across the cloth. */
+    let found = { layout, inStrips: true };
     const useLess = function* (inStrips, share) {
         const by = copy(recipe);
         const aim = () => found.layout.used - Math.max(1, Math.floor((found.layout.used - bound) / 16));
         let goal = inStrips ? aim() : Math.min(aim(), cheaper(found.layout.used));
         let now = Infinity;
-        for (const end = effort() + total * share; goal >= bound && effort() < end;) {
+        for (const end = filler.effort + total * share; goal >= bound && filler.effort < end;) {
             const undo = vary(by, roll);
-            const tried = layOut(by, goal, inStrips);
+            const tried = filler.layOut(by, goal, inStrips);
             if (!tried.unplaced) {
                 found = { layout: tried, inStrips };
                 recipe = copy(by);
                 goal = aim();
                 now = Infinity;
             }
-            else if (tried.unplaced <= now + (area * 0.002 * roll(1000) * roll(1000)) / 1e6)
+            else if (tried.unplaced <= now + (filler.area * 0.002 * roll(1000) * roll(1000)) / 1e6)
                 now = tried.unplaced;
             else
                 undo();
@@ -142,7 +171,7 @@ function* search(lots, width, height, bound, cheaper, worth = 1) {
     };
     yield* useLess(true, SHARE.strips);
     const few = found.layout.used > bound
-        ? yield* leastOfFew(lots, width, height, found.layout.used, shown / total)
+        ? yield* leastOfFew(lots, width, height, found.layout.used, Math.min(1, filler.effort / total))
         : undefined;
     if (few)
         bound = few.used;
@@ -150,25 +179,8 @@ function* search(lots, width, height, bound, cheaper, worth = 1) {
         yield* useLess(false, SHARE.free);
     if (few && few.used < found.layout.used && few.used <= cheaper(found.layout.used))
         return { layout: few, bound };
-    const { inStrips } = found;
-    let now = untidiness(found.layout, lots);
-    // Whole strips of one size that lies one way, and one that is not whole: nothing is tidier.
-    if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
-        return { layout: found.layout, bound };
     const tidying = lots.length > FEW_LOTS ? total * SHARE.tidy : lots.length * TIDY_PER_LOT;
-    for (const end = effort() + tidying; effort() < end;) {
-        const undo = vary(recipe, roll);
-        const tried = layOut(recipe, found.layout.used, inStrips);
-        const untidy = untidiness(tried, lots);
-        if (tried.unplaced || untidy > now)
-            undo();
-        else {
-            now = untidy;
-            found = { layout: tried, inStrips };
-        }
-        yield* pause();
-    }
-    return { layout: found.layout, bound };
+    return { layout: yield* tidy(found, recipe, lots, filler, tidying, roll, pause), bound };
 }
 
 export { search };

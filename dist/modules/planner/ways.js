@@ -1,7 +1,7 @@
 import { clothBound } from './bounds.js';
 import { search } from './search.js';
 
-/** A layout on a sheet that lies with its sides swapped, as one on the sheet as it is. */
+/** Turns a layout on a sheet with swapped sides into one on the sheet as it is. */
 const swapped = (sheets, from, to, height) => sheets.map(({ bands, times }) => {
     const blocks = bands.flatMap(({ blocks, height, times }) => Array.from({ length: times }, (_, i) => blocks.map(({ lot, turned, x, y, across, down }) => ({
         lot,
@@ -13,7 +13,7 @@ const swapped = (sheets, from, to, height) => sheets.map(({ bands, times }) => {
     }))).flat());
     return { bands: [{ y: 0, height, times: 1, blocks }], times };
 });
-/** On cloth by length, where that may be no longer than one sheet; then no piece turned. Each with either side across. */
+/** The further ways: as cloth by length, if that may fit on one sheet; then without turning a piece. Each with either side across. */
 function* moreWays(lots, width, height) {
     const over = lots.map((lot) => ({ ...lot, width: lot.height, height: lot.width }));
     const mayTurn = lots.every(({ turn, over, width, height }) => turn || over || width === height);
@@ -25,12 +25,12 @@ function* moreWays(lots, width, height) {
         if (asked.every((lot) => lot.width <= across && lot.height <= along))
             yield { lots: asked, across, along, bound: clothBound(asked, across, along) };
 }
-/** So much of the usual effort is worth while on a further way, and on pieces of which none may be turned. */
+/** Shares of the usual effort: for a further way, and for pieces that may not be turned. */
 const HALF = 0.5;
 const MOST_WAYS = 5;
 /**
- * The layout that {@link search} finds. Sheets are tried in further ways, so that pieces that may be turned never take
- * more of them than the same pieces that may not.
+ * The layout that {@link search} finds. For sheets it tries further ways. Otherwise pieces that may be turned could take more sheets
+ * than the same pieces that may not.
  */
 function* searchWays(lots, width, height, bound, cheaper) {
     const turns = lots.some(({ turn, over }) => turn || over);

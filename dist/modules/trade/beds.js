@@ -23,7 +23,7 @@ const SIZES = {
     '200x200': { width: '200 cm', length: '200 cm' },
 };
 const BED_SIZES = SIZES;
-/** What the quilt is for: no bed, or one that is sold where people measure in these units. Written out, so that a bundler can leave it out where nobody asks for it. */
+/** No bed, or one of those that shops sell where people measure in these units. */
 const BEDS = {
     in: ['none', 'crib', 'twin', 'twin-long', 'full', 'queen', 'king', 'california-king'],
     cm: [

@@ -26,7 +26,7 @@ const SHEETS = {
     'square-5': { kind: 'square', size: everywhere('5 in', '5 in') },
 };
 /**
- * Cloth is named by its width with its selvages: from, to, and what of it is usable, in the unit. Common practice, no source; the
+ * Shops name cloth by its width with selvages. From, to, and the usable width, in the unit. Common practice, no source; the
  * centimetres are from memory.
  */
 const BOLT_WIDTHS = {

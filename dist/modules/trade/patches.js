@@ -1,5 +1,5 @@
 /**
- * What a patch's cut size has over its finished size, in seam allowances: with 1/4 in that is 1/2, 7/8 and 1 1/4 in, as in
+ * How much larger a patch is cut than it finishes, in seam allowances: with 1/4 in that is 1/2, 7/8 and 1 1/4 in, as in
  * "Cutting half- and quarter-square triangles", All People Quilt, and "How to measure and cut triangles", Granny Maud's
  * Girl, 11 June 2018. Geometry needs 2 + √2 = 3.41… and 2 + 2 √2 = 4.83…, so no allowance comes out short.
  */

@@ -1,5 +1,5 @@
-/** A calculator's own words over those that all share; in a page, with the face's. */
-const together = (common, own, face = {}) => ({
+/** Puts a calculator's own words over the shared ones. In a page the words of the face are added. */
+const vocabularyOf = (common, own, face = {}) => ({
     lang: common.lang,
     title: own.title,
     labels: { ...common.labels, ...own.labels },
@@ -11,4 +11,4 @@ const together = (common, own, face = {}) => ({
     sentences: { ...common.sentences, ...face, ...own.sentences },
 });
 
-export { together };
+export { vocabularyOf };

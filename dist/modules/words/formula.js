@@ -1,4 +1,4 @@
-/** How close an operation holds its parts together; what holds less stands in brackets inside it. */
+/** How strongly an operation binds. A weaker one inside it gets brackets. */
 const STRENGTH = {
     up: 0,
     step: 0,

@@ -1,12 +1,12 @@
-import { together } from './common.js';
+import { vocabularyOf } from './common.js';
 import { common } from './en/common.js';
 import { wordsIn } from './languages.js';
 import { Teller } from './teller.js';
 import { told } from './told.js';
 
-/** What is told of a reckoning, in the language that was asked for. */
+/** Makes the teller that puts a result into words, in its language. */
 const tellerOf = (name, words) => {
-    const english = together(common, words);
+    const english = vocabularyOf(common, words);
     return ({ lang, style }) => new Teller(wordsIn(lang, name, english), style, lang);
 };
 /** A calculator as a function from plain input to a plain result. */

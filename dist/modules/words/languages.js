@@ -1,19 +1,19 @@
-import { together } from './common.js';
+import { vocabularyOf } from './common.js';
 
 /** The languages besides English that this page knows, by their tags. */
 const learned = new Map();
 const vocabularies = new Map();
-/** Takes on a language: from now on results and elements in it speak it. */
+/** Adds a language. From now on, results and elements can speak it. */
 const learn = (language) => {
     learned.set(language.common.lang.toLowerCase(), language);
     vocabularies.clear();
 };
-/** A language tag and what it is a kind of: `de-AT`, `de`. */
+/** A language tag and the more general ones: `de-AT`, `de`. */
 const tagsOf = (lang) => {
     const parts = lang.toLowerCase().split('-');
     return parts.map((_, at) => parts.slice(0, parts.length - at).join('-'));
 };
-/** A calculator's words in this language, or in English where it is not known. */
+/** A calculator's words in this language, or in English if we do not have it. */
 const wordsIn = (lang, name, english) => {
     if (!learned.size)
         return english;
@@ -25,7 +25,7 @@ const wordsIn = (lang, name, english) => {
     let words = vocabularies.get(key);
     if (!words) {
         const { common, calculators, face, spreadsheet } = language;
-        vocabularies.set(key, (words = together(common, calculators[name], { ...face, ...spreadsheet })));
+        vocabularies.set(key, (words = vocabularyOf(common, calculators[name], { ...face, ...spreadsheet })));
     }
     return words;
 };

@@ -5,13 +5,13 @@ const atom = (text) => ({ text, strength: 3 });
 const product = (text) => ({ text, strength: 2 });
 const sum = (text) => ({ text, strength: 1 });
 const side = ({ text, strength }, least) => (strength < least ? `(${text})` : text);
-/** Floating point ends: 12 steps stay 12, where division gives 12.000000000000002, and half a coin is half of one. */
+/** A small amount that makes up for floating point: 12.000000000000002 steps still count as 12, and half a coin as half. */
 const PLACES = 9;
-/** Decimals of a plain number, at most: what has more, or no end, is written as a fraction. */
+/** The most decimals of a plain number. A number with more of them is written as a fraction. */
 const SHORT = 10n ** 12n;
-/** What nobody can cut, of a mark: see `toMark`. In inches. */
+/** A difference that nobody can cut, in inches: see `toMark`. */
 const CUTTABLE = { s: 1n, n: 1n, d: 128n };
-/** A number as it stands in a formula. */
+/** A number for a formula. */
 const literal = ({ s, n, d }) => {
     const number = `${Number(n) / Number(d)}`;
     const isPlain = SHORT % d === 0n && !number.includes('e');
@@ -20,17 +20,17 @@ const literal = ({ s, n, d }) => {
         return sum(`-${text}`);
     return isPlain ? atom(text) : product(text);
 };
-/** How a quantity is reckoned in a spreadsheet, from the cells of a sheet whose lengths are in such units. */
+/** Writes a quantity as a spreadsheet formula over the cells of a sheet, with lengths in these units. */
 class Formulas {
     #refers;
     constructor(places, units) {
         this.places = places;
         this.units = units;
-        /** The cells that some formula goes by. */
+        /** The cells that some formula uses. */
         this.used = new Set();
         this.#refers = false;
     }
-    /** A formula, without its equals sign; undefined where it goes by no cell, and is but a number. */
+    /** A formula without its equals sign. Undefined if it uses no cell, so that it is only a number. */
     of(quantity, per) {
         this.#refers = false;
         const part = this.#part(quantity);
@@ -39,11 +39,11 @@ class Formulas {
         const text = isOther ? `${side(part, 2)}/${side(unit, 3)}` : part.text;
         return this.#refers ? text : undefined;
     }
-    /** Whether one is not below the other. */
+    /** Checks that one is at least the other. */
     reaches(reach, need) {
         return `ROUND(${this.#part(reach).text}-${side(this.#part(need), 2)},6)>=0`;
     }
-    /** So many inches in the sheet's units. */
+    /** Inches as a number in the sheet's units. */
     #length({ s, n, d }) {
         const unit = INCHES[this.units];
         const [top, bottom] = [n * unit.d, d * unit.n];

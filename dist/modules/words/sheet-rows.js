@@ -7,7 +7,7 @@ import { saying } from './sheet-words.js';
 import { sayInSpreadsheet } from './spreadsheet-sayings.js';
 import { equals } from './teller.js';
 
-/** Floating point holds so many digits. */
+/** The number of digits that floating point holds. */
 const DIGITS = 15;
 const numberOf = (value) => Number(value.valueOf().toPrecision(DIGITS));
 /** A length as a number in the reader's units. */
@@ -16,7 +16,7 @@ const PERCENT = '0.0%';
 const moneyFormat = (decimals) => (decimals ? `0.${'0'.repeat(decimals)}` : '0');
 /** Puts the rows of a reckoning into cells. */
 class SheetRows {
-    /** Formulas in words, which hold whatever is changed: `[Quilt width] + 2 × [Overage]`. */
+    /** Formulas in words, which stay true after a change: `[Quilt width] + 2 × [Overage]`. */
     #inWords;
     constructor(t, places) {
         this.t = t;
@@ -26,7 +26,7 @@ class SheetRows {
     of(row, fields) {
         return row.role === 'given' ? this.#given(row, fields) : [this.#reckoned(row)];
     }
-    /** The rows of an input: one for each entry of a list, so that formulas can go by each; none where nothing was given. */
+    /** The rows of an input: one for each entry of a list, so that formulas can use each. None if nobody gave it. */
     #given({ id, value, written }, fields) {
         const { t } = this;
         const field = fields[id];
@@ -69,7 +69,7 @@ class SheetRows {
             case 'choices':
             case 'text':
             case 'own':
-                return [row(t.words.options[id]?.[text] ?? text)];
+                return [row(t.standing(id, field, text))];
         }
     }
     #reckoned(row) {
@@ -94,10 +94,10 @@ class SheetRows {
             const format = moneyFormat(value.decimals);
             return [{ value: numberOf(value.value), formula, format }, value.currency ?? ''];
         }
-        // Of words with a number in them, that: formulas go by it.
+        // If words have a number in them, the cell holds that number: formulas use it.
         return [other ? { value: numberOf(other.value), formula } : t.say(value), ''];
     }
-    /** How it was got: of a formula in words, and as it was on the page; of what was found why. */
+    /** How it was got: a formula in words and the working of the page, or the reason if it was found by a search. */
     #howCells(row) {
         const { t } = this;
         const { value, how, reckoned } = row;
@@ -110,7 +110,7 @@ class SheetRows {
         const isNumber = 'code' in value && row.formula;
         return [this.#checked(how, isNumber ? `${t.say(value)}: ${onPage}` : onPage)];
     }
-    /** Why a number was found, until what is changed makes it too little. */
+    /** Why this number was found. After a change that makes it too small, the cell says so. */
     #checked(how, reason) {
         const checks = checksIn(how).map(({ reach, need }) => this.formulas.reaches(reach, need));
         if (!checks.length)
@@ -138,7 +138,7 @@ const numeralsOf = (places, t) => {
     return numerals;
 };
 const isQuantity = (value) => typeof value === 'object' && !!value && 'operation' in value;
-/** Every check in a reason: that this much reaches that far. What is meant to be short of it is none. */
+/** Every check in a reason: a reach that is at least the need. If a strip makes up the rest, there is no check. */
 const checksIn = (value) => {
     if (Array.isArray(value))
         return value.flatMap(checksIn);
@@ -150,7 +150,7 @@ const checksIn = (value) => {
         return isShort ? [] : [{ reach, need }];
     return Object.values(values).flatMap(checksIn);
 };
-/** A spreadsheet program takes no longer text in a formula. */
+/** Spreadsheet programs allow no longer text in a formula. */
 const LONGEST_TEXT = 250;
 const inFormula = (text) => (text.match(new RegExp(`[^]{1,${LONGEST_TEXT}}`, 'gu')) ?? [''])
     .map((part) => `"${part.replaceAll('"', '""')}"`)

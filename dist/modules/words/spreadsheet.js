@@ -4,11 +4,11 @@ import { SheetRows, lengthIn } from './sheet-rows.js';
 import { saying } from './sheet-words.js';
 import { sayInSpreadsheet } from './spreadsheet-sayings.js';
 
-/** The rows stand under their heads. */
+/** The row below the heads. */
 const FIRST_ROW = 2;
 /**
- * A reckoning as the rows of a spreadsheet, all lengths in the reader's units: what each row is, its value, its unit, how it
- * was got in words that hold whatever is changed there, and how it was got on the page. Then `lists`, or else what to cut.
+ * The rows of a spreadsheet, with lengths in the reader's units. Each row has its name, its value, its unit, how it was got in words
+ * that stay true after a change, and how it was got on the page. Below are the `lists`, or else the cut list.
  */
 const spreadsheetOf = ({ rows, own }, fields, t, lists = cutCells(own?.cuts ?? [], t)) => {
     const places = new Map();
@@ -16,7 +16,7 @@ const spreadsheetOf = ({ rows, own }, fields, t, lists = cutCells(own?.cuts ?? [
     const lines = rows.flatMap((row) => made.of(row, fields));
     const addressOf = (at) => `B${at + FIRST_ROW}`;
     lines.forEach(({ id, entry, label, per }, at) => places.set(placeKey(id, entry), { address: addressOf(at), label, per }));
-    // Which inputs some formula goes by is known once all are written.
+    // We know which inputs the formulas use only after all are written.
     const written = lines.map(({ cells }) => cells());
     const say = saying(t);
     return [
@@ -37,7 +37,7 @@ const headsOf = (t) => {
         say(sayInSpreadsheet('onPageHead')),
     ];
 };
-/** A row as it is; a number that was given, and that no formula goes by, says so. */
+/** A row as it is. If it is an input that no formula uses, it says so. */
 const noted = (cells, row, isUsed, t) => {
     const [label, value, unit, how] = cells;
     if (!row?.isGiven || typeof value !== 'object' || typeof how !== 'string' || isUsed)

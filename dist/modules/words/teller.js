@@ -16,7 +16,7 @@ const rulesOf = (lang) => {
         rules.set(lang, (found = new Intl.PluralRules(lang)));
     return found;
 };
-/** A metre's end that is shown: less than a cut can be. */
+/** Metres are shown to this part of a metre, which is less than anybody can cut. */
 const FINEST_METRE = exact(1, 10_000);
 /** Makes sentences of messages, in one language, with lengths in the reader's units. */
 class Teller {
@@ -27,16 +27,20 @@ class Teller {
         this.style = style;
         this.lang = lang;
     }
-    /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+    /** The usual length, or an example, in the reader's units: `40 in`, `105 cm`. */
     usual(texts) {
         return length(ownLength(texts[this.style.units]), this.style);
+    }
+    /** An example that differs with the reader's units. */
+    forUnits(texts) {
+        return texts[this.style.units];
     }
     /** The few words beside an input. */
     hint(id) {
         const hint = this.words.hints[id] ?? '';
-        return typeof hint === 'string' ? hint : hint[this.style.units];
+        return typeof hint === 'string' ? hint : this.forUnits(hint);
     }
-    /** A length as a bare number in the reader's units; any other quantity as it is written. */
+    /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
     n(value) {
         if (isExact(value))
             return number(value, this.style);
@@ -47,7 +51,7 @@ class Teller {
             return `${mixed(value.value.mul(100))} %`;
         return kind === 'money' ? this.amount(value.value, undefined) : mixed(value.value);
     }
-    /** A length with its unit; any other quantity as it is written. */
+    /** A length with its unit. Any other quantity as it is written. */
     l(value) {
         return isExact(value) || value.kind === 'length' ? length(exactOf(value), this.style) : this.n(value);
     }
@@ -59,7 +63,7 @@ class Teller {
     formula(quantity) {
         return formulaOf(quantity, this);
     }
-    /** The same and what it comes to, where it is more than a number: `2 × 40 − 2 × 1/2 = 79`. */
+    /** The same with its value, unless the formula is only a number: `2 × 40 − 2 × 1/2 = 79`. */
     reckoned(quantity) {
         const number = this.n(quantity);
         const formula = this.formula(quantity);
@@ -84,19 +88,19 @@ class Teller {
     label(what) {
         return typeof what === 'string' ? (this.words.labels[what] ?? what) : this.say(what);
     }
-    /** What an entry of a list is called. */
+    /** The name of an entry of a list. */
     entry(of, number) {
         return this.words.entries[of]?.(number) ?? this.label(of);
     }
-    /** The same in short, where it is to be taken away. */
+    /** The same in short, for the button that takes it away. */
     entryName(of, number) {
         return this.words.entryNames[of]?.(number) ?? this.entry(of, number);
     }
-    /** Somebody's text inside a sentence. */
+    /** The text that somebody typed, in a sentence. */
     quote(text) {
         return this.sentence('quoted', { text: text.replace(/^(.{24}).+/su, '$1…') });
     }
-    /** So many of something, in its plural form: `2 joins`. */
+    /** A number of things, in the right plural form: `2 joins`. */
     many(count, forms) {
         return `${count} ${this.form(count, forms)}`;
     }
@@ -108,7 +112,7 @@ class Teller {
         const words = this.words.others?.[calculator];
         return words ? new Teller(words, this.style, this.lang) : this;
     }
-    /** What an amount is counted in, without the number: `yd`, `fat quarters`. */
+    /** The unit of an amount, without the number: `yd`, `fat quarters`. */
     unitOf({ called, unit }) {
         return called ? new UnitTeller(this.words, this.style, this.lang).say(called) : unit;
     }
@@ -116,7 +120,7 @@ class Teller {
     bought({ called, amount, unit }) {
         return called ? this.say(called) : `${this.shopAmount(amount, unit, this.style.comma)} ${unit}`;
     }
-    /** An amount in the shop's unit. Metres are rounded up where they have no end: less than the need is never written. */
+    /** An amount in the shop's unit. Metres with endless decimals are rounded up, so that the text never says less than the need. */
     shopAmount(amount, unit, comma = false) {
         return unit === 'm' ? decimal(upTo(amount, FINEST_METRE), 4, comma) : mixed(amount);
     }
@@ -126,7 +130,7 @@ class Teller {
     amount(value, currency) {
         try {
             return numbersIn(this.lang, {
-                // A price of less than a coin is shown as it is reckoned with.
+                // A price with parts of a coin shows all its decimals.
                 maximumFractionDigits: 6,
                 ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
             }).format(value.valueOf());
@@ -155,16 +159,31 @@ class Teller {
     caption(caption) {
         return isExact(caption) ? this.l(caption) : this.say(caption);
     }
-    /** What stands in an input's row, in a sentence. */
+    /** A choice of an input in words; the choice itself if it has none. */
+    chosen(of, code) {
+        return (typeof of === 'string' && this.words.options[of]?.[code]) || code;
+    }
+    /** The text in an input's row: in words, where its author writes codes. */
+    standing(id, { kind, options, offered }, text) {
+        if (kind === 'flag')
+            return this.sentence(text, {});
+        return options || offered
+            ? text
+                .split(', ')
+                .map((code) => this.chosen(id, code))
+                .join(', ')
+            : text;
+    }
+    /** The text of an input, in a sentence. */
     stated({ text }) {
         return text;
     }
-    /** A length as its reader would type it again. */
+    /** A length as the reader would type it. */
     typed(value) {
         return asTyped(value, this.style);
     }
 }
-/** Says what is counted without its number. */
+/** A name without its number: `fat quarters`. */
 class UnitTeller extends Teller {
     many(count, forms) {
         return this.form(count, forms);
@@ -176,7 +195,7 @@ class UnitTeller extends Teller {
         return new UnitTeller(super.as(calculator).words, this.style, this.lang);
     }
 }
-/** `58 + 2 × 4 = 66 in`; what is not exact says so itself. */
+/** `58 + 2 × 4 = 66 in`. A rounded value has its own sign in place of the equals sign. */
 const equals = (formula, value) => value.startsWith('≈') ? `${formula} ≈ ${value.slice(1)}` : `${formula} = ${value}`;
 
 export { Teller, equals };

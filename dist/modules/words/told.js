@@ -6,7 +6,7 @@ import { mixed } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { equals } from './teller.js';
 
-/** Plain data: every exact number as a mixed number, every message as its sentence, nothing undefined, and nothing `used`. */
+/** Makes plain data: every exact number is a mixed number, every message a sentence. Undefined values and `used` are left out. */
 const written = (value, t) => {
     if (typeof value !== 'object' || !value)
         return value;
@@ -40,13 +40,15 @@ const givenRow = (row, field, t) => {
     const shown = {
         id,
         label: t.label(id),
-        value: text,
+        value: field ? t.standing(id, field, text) : text,
         how: t.hint(id),
         from: [],
         role: 'given',
     };
     if (field?.more)
         shown.more = true;
+    if (field?.options || field?.offered || field?.kind === 'flag')
+        shown.code = text;
     if (field?.kind === 'length' && isExact(value)) {
         shown.inches = mixed(value);
         if (!text.endsWith(t.style.units))
@@ -74,7 +76,11 @@ const reckonedRow = (row, t) => {
 };
 /** A row in words. */
 const toldRow = (row, fields, t) => row.role === 'given' ? givenRow(row, fields[row.id], t) : reckonedRow(row, t);
-/** Properties that are made when they are first read: whoever asks for the amount alone pays for no sentence. */
+/** The same for an author, who writes choices as codes. */
+const toAuthor = (issue) => issue.code === 'notChoice'
+    ? { ...issue, code: 'notCode' }
+    : issue;
+/** Properties that are made when somebody first reads them. So reading only the amount makes no sentences. */
 const late = (makers) => {
     const made = {};
     for (const key of Object.keys(makers))
@@ -89,12 +95,12 @@ const late = (makers) => {
         });
     return made;
 };
-/** A reckoning in words: its result as plain data, each part made when it is first read. */
+/** The result as plain data in words. Each part is made when somebody first reads it. */
 const told = ({ issues, own, rows, notes, cost }, fields, t) => {
     const working = () => rows.map((row) => toldRow(row, fields, t));
     if (!own)
         return late({
-            errors: () => issues.map((issue) => ({ input: issue.input, message: t.say(issue) })),
+            errors: () => issues.map((issue) => ({ input: issue.input, message: t.say(toAuthor(issue)) })),
             working,
         });
     const makers = {};

@@ -3,7 +3,7 @@ import { enoughFor } from '../ledger/purchase.js';
 import { wholeDown } from '../measure/exact.js';
 import { say } from './sayings.js';
 
-/** How many bolts so many kits take, with its row; undefined, with a note, where a bolt is shorter than a kit's length. */
+/** How many bolts the kits take, with the row. If a bolt is shorter than the length for one kit: undefined, with a note. */
 const boltsFor = (ledger, kits, { key, parts }, cloth, { buy, lengths }) => {
     const fitting = (buy) => wholeDown(ledger.values.bolt.div(buy.inches));
     const tooLong = lengths.find(({ buy }) => !fitting(buy));
@@ -11,7 +11,7 @@ const boltsFor = (ledger, kits, { key, parts }, cloth, { buy, lengths }) => {
         noteTooLong(ledger, cloth, tooLong.buy, parts, fitting);
         return undefined;
     }
-    // Bolts hold both lengths of a kit, or those of one kind each: whichever takes fewer.
+    // A bolt holds both lengths of a kit, or only lengths of one kind. The way with fewer bolts counts.
     const each = fitting(buy);
     const both = each ? Math.ceil(kits / each) : Infinity;
     const kinds = lengths.map(({ buy }) => ({ each: fitting(buy), buy }));
@@ -28,7 +28,7 @@ const boltsFor = (ledger, kits, { key, parts }, cloth, { buy, lengths }) => {
     const how = say(lengths.length > 1 ? 'boltsOfBoth' : 'boltsOfLengths', { each, buy, bolt });
     return row(both, how);
 };
-/** Says that a bolt is too short, and which lengths it holds, where each part is cut from one of its own. */
+/** Says that a bolt is too short. If each part could have its own length, says which lengths those are. */
 const noteTooLong = (ledger, cloth, buy, parts, fitting) => {
     const apart = parts
         .filter(({ need }) => need.gt(0))

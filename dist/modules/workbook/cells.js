@@ -3,8 +3,8 @@ import { say } from './sayings.js';
 import { listLines } from './shopping.js';
 
 /**
- * The shopping list and the cut list for a spreadsheet. Whoever writes the file writes numbers as numbers: a length in the
- * reader's units, money without its currency, and of what is bought the amount; its unit has a cell of its own.
+ * The shopping list and the cut list for a spreadsheet. Numbers stay numbers: a length in the reader's units, money without its
+ * currency, the amount of what is bought. The unit of an amount has its own cell.
  */
 const worksheetCells = (answer, notes, pieces) => [...shoppingCells(answer), ...notes.map((note) => [note]), [], ...cutCells(pieces), []];
 const shoppingCells = (answer) => {

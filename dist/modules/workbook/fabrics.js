@@ -7,18 +7,18 @@ import { letterOf } from './parts.js';
 import { sayOfFlow } from './flow-sayings.js';
 import { swatchTrouble } from './swatch.js';
 
-/** A length as it flows to parts that may have other units. One that cannot be read flows as it is, and is wrong there too. */
+/** A length that flows to parts, which may have other units. A text that cannot be read flows too: the part then says what is wrong. */
 const flowing = (raw, style) => isBlank(raw)
     ? { value: undefined }
     : unlessRefused(() => {
         const inches = readLength(raw, style);
         return { value: inches, inches };
     }, () => ({ value: raw }));
-/** The fabrics declared in a worksheet, by letter; of two with one letter the first. */
+/** The fabrics of a worksheet, by letter. If two have the same letter, the first one counts. */
 class Fabrics {
     #byLetter = new Map();
     constructor(declared, 
-    /** Of those that do not say their own width. */
+    /** The width of fabrics that do not say their own. */
     width, style) {
         this.declared = declared;
         this.width = width;
@@ -29,12 +29,12 @@ class Fabrics {
                 this.#byLetter.set(letter, fabric);
         }
     }
-    /** Empty for one without a name; undefined where no such letter is declared. */
+    /** Empty if the fabric has no name. Undefined if no fabric has this letter. */
     nameOf(letter) {
         const fabric = this.#byLetter.get(letter);
         return fabric && textOf(fabric.name);
     }
-    /** The letters that a part names, in order; one with a space in it, as it is declared, is taken whole: `A 1`. */
+    /** The letters that a part names, in order. A declared letter may have a space in it: `A 1`. */
     lettersIn(written) {
         const letters = [];
         for (const piece of textOf(written).split(',')) {
@@ -48,7 +48,7 @@ class Fabrics {
         }
         return letters;
     }
-    /** A fabric's width, or the worksheet's. One that cannot be read is the narrowest, so that its part says so. */
+    /** The width of a fabric, or that of the worksheet. An unreadable width counts as the narrowest, so that its part says what is wrong. */
     widthOf(letter) {
         const own = this.#byLetter.get(letter)?.fabricWidth;
         const isOwn = !isBlank(own);
@@ -59,7 +59,7 @@ class Fabrics {
             inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[this.style.units]) : ZERO),
         };
     }
-    /** How wide the first of these is, and each of them where they differ; and where that was said. */
+    /** How wide the first of these is, how wide each is if they differ, and who said so. */
     widthsOf([first = '', ...others]) {
         const { width: fabricWidth, inches, from } = this.widthOf(first);
         const wider = others.map((letter) => ({ letter, ...this.widthOf(letter) }));
@@ -87,7 +87,7 @@ class Fabrics {
     get swatches() {
         return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
     }
-    /** What the author has to mend in them; a page can tell what is a colour. */
+    /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour) {
         return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
     }

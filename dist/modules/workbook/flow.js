@@ -4,9 +4,9 @@ import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing } from './fabrics.js';
 import { sayOfFlow } from './flow-sayings.js';
 
-/** A part that makes the quilt from blocks comes first, then what makes it larger; the others take what comes of it. */
+/** The order: first the part that makes the quilt from blocks, then those that make it larger, then the others. */
 const place = ({ calculator }) => calculator.finishes ? Number('width' in calculator.fields) : 2;
-/** That the list lacks cloth for the blocks: there is none, or it was written for other blocks. */
+/** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
 const cautionOf = ({ written, now }, hasList) => {
     if (!now)
         return undefined;
@@ -15,7 +15,7 @@ const cautionOf = ({ written, now }, hasList) => {
     const isSame = !written || (written.count === now.count && written.block.equals(now.block));
     return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
 };
-/** What flows to every part alike. */
+/** What flows to every part in the same way. */
 const forAll = ({ width, length, seam, ...shared }, fabrics) => {
     const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
     const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
@@ -23,8 +23,8 @@ const forAll = ({ width, length, seam, ...shared }, fabrics) => {
     return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
 };
 /**
- * Lets sizes and settings flow once through the parts. One pass: nothing flows back. `give` hands a part what flows to it, and
- * gives back what it has reckoned of that.
+ * Lets sizes and settings flow through the parts, in one pass: nothing flows back. `give` gives a part its values, and returns what
+ * the part makes of them.
  */
 const flow = (source, parts, fabrics, give) => {
     const all = forAll(source, fabrics);
@@ -36,11 +36,13 @@ const flow = (source, parts, fabrics, give) => {
         const { calculator } = part;
         const letters = fabrics.lettersIn(part.fabric);
         const { fabricWidth, fabricWidths, from: clothFrom } = fabrics.widthsOf(letters);
-        // What is bought by the piece is bought by itself.
+        // Something that is bought by the piece is not added to other cloth.
         const shared = !calculator.byPiece?.(part.input);
         const cloth = { letters, fabricWidth, fabricWidths, shared };
         const values = { ...all.values, ...size, ...cloth, caution };
-        for (const key of calculator.own ?? [])
+        // A part that takes no size does not change with it.
+        const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));
+        for (const key of [...sizes, ...(calculator.own ?? [])])
             delete values[key];
         const { own: answer } = give(part, {
             values,
@@ -55,9 +57,9 @@ const flow = (source, parts, fabrics, give) => {
     }
     return { size, caution };
 };
-/** Whether two values that flow are the same, however deep: exact numbers and messages too. */
+/** Whether two values that flow are equal, at any depth: exact numbers and messages too. */
 const isSame = (a, b) => {
-    // Most of what is compared is one and the same thing, such as a language's words.
+    // Most values are the same object, such as the words of a language. Then there is no need to look inside.
     if (Object.is(a, b))
         return true;
     if (isExact(a) && isExact(b))
@@ -66,8 +68,9 @@ const isSame = (a, b) => {
         return false;
     if (a instanceof Message && b instanceof Message && a.code !== b.code)
         return false;
-    const [keys, others] = [new Map(Object.entries(a)), new Map(Object.entries(b))];
-    return keys.size === others.size && [...keys].every(([key, value]) => isSame(value, others.get(key)));
+    const [one, other] = [a, b];
+    const keys = Object.keys(one);
+    return keys.length === Object.keys(other).length && keys.every((key) => isSame(one[key], other[key]));
 };
 
 export { flow, isSame };

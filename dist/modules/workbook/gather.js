@@ -9,7 +9,7 @@ const whyNot = (part) => {
     const [issue] = part.reckoning.issues;
     return issue ? [say('notYet', { title: titleOf(part), isPlanning: isPlanning(issue) })] : [];
 };
-/** That a name with a space was read as several letters, where one of them stands for no fabric: one may be meant. */
+/** Warns if a name with a space was read as several letters and one of them is no fabric: the author may mean one name. */
 const splitName = (part, letters, takes, fabrics) => {
     const written = letterOf(part.fabric);
     const isKnown = (letter) => fabrics.nameOf(letter) !== undefined || takes.some(({ fabric }) => fabric === letter);
@@ -20,7 +20,7 @@ const splitName = (part, letters, takes, fabrics) => {
         ? []
         : [say('readAsSeveral', { title: titleOf(part), written, letters })];
 };
-/** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
+/** What all parts take from which fabric, what they buy by the piece, and every piece to cut. */
 const gather = (parts, fabrics, isColour) => {
     const taken = parts.map((part) => {
         const letters = fabrics.lettersIn(part.fabric);

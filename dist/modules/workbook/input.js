@@ -1,4 +1,4 @@
-/** Before anything was gathered. */
+/** A list with nothing on it. */
 const NOTHING = {
     fabrics: [],
     parts: [],

@@ -4,7 +4,7 @@ import { sum } from '../measure/exact.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
 
-/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
+/** The lengths to buy of one cloth, rounded up. Each warns if little is left over. */
 const buyLengths = (ledger, lengths, cloth) => {
     const { increment } = ledger.values;
     const isOne = lengths.length === 1;
@@ -21,7 +21,7 @@ const buyLengths = (ledger, lengths, cloth) => {
     const buy = isOne ? all : new Purchase(all.inches, all.amount, all.unit, say('allOf', { buys }));
     return { buy, lengths: bought };
 };
-/** Says what each of two lengths is for, and what one length would be. */
+/** Says what each of the two lengths is for, and how long one length for all would be. */
 const noteLengths = (ledger, cloth, lengths) => {
     const one = enoughFor(sum(lengths.map(({ need }) => need)), ledger.values.increment);
     const each = lengths.map(({ parts, buy }) => ({ buy, titles: titlesOf(parts) }));

@@ -14,7 +14,7 @@ import { say } from './sayings.js';
 import { planTogether } from './together.js';
 
 const calledOf = (letter, [first]) => letter || !first ? say('fabricOf', { letter }) : first.title;
-/** Says so where others declare their fabric, and these parts do not. */
+/** Warns about parts that name no fabric, if other parts do. */
 const noteUndeclared = (ledger, [first], { letter, parts }, what) => {
     if (!first)
         return;
@@ -39,18 +39,18 @@ const linesOf = (ledger, declared, group, plan) => {
     const ofFabric = { called, name: fabric?.name ?? '', price, several };
     return widths.map((parts, at) => lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric));
 };
-/** A part's own price, of a yard or a metre as the worksheet has it: its own step may be of the other. */
+/** The part's own price, as a price of the worksheet's unit. The part itself may be priced by the other one: yard or metre. */
 const ownPrice = (ledger, { title, price, per }) => {
     const own = priceOf(ledger, price, say('priceOfPart', { title }));
     return own && per ? own.div(toPriced(INCHES[per], ledger.values.increment)) : own;
 };
-/** The width of a line's cloth, and whether it has to be said: it is not the usual one, or one of several. */
+/** The width of the cloth, and whether the line has to say it: if it is not the usual one, or one of several. */
 const widthOf = ({ values, style }, parts, several) => {
     const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
     const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[style.units]);
     return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
-/** The rows of what a cloth's parts need and of what to buy. */
+/** The rows with the need of all parts and with the amount to buy. */
 const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths }) => {
     const added = sum(parts.map(({ need }) => need));
     const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);

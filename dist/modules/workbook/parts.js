@@ -3,9 +3,9 @@ import { tried, readWritten } from './prices.js';
 import { say } from './sayings.js';
 import { worksheetFields } from './shape.js';
 
-/** A fabric's letter, with one space wherever there are several. */
+/** The letter of a fabric, with single spaces in it. */
 const letterOf = (written) => textOf(written).replace(/\s+/g, ' ').trim();
-/** The fabrics that the page declares; of two with one letter the first. */
+/** The fabrics that the page declares. If two have the same letter, the first one counts. */
 const readFabrics = (ledger, fabrics) => {
     const declared = [];
     for (const { name, price, fabricWidth, ...fabric } of fabrics) {
@@ -21,7 +21,7 @@ const readFabrics = (ledger, fabrics) => {
     }
     return declared;
 };
-/** The parts of each fabric; one that names none is a group of its own, since its cloth may be any. */
+/** The parts of each fabric. A part that names no fabric is its own group, since its cloth may be any. */
 const groupsOf = (declared, parts) => {
     const groups = new Map(declared.map(({ letter }) => [letter, { key: letter, letter, parts: [] }]));
     for (const [at, part] of parts.entries()) {
@@ -33,7 +33,7 @@ const groupsOf = (declared, parts) => {
     }
     return [...groups.values()];
 };
-/** The widths that these are sold in, each once; 0 is a width that is not known. */
+/** The widths of these parts, as sold, each once. 0 means that the width is not known. */
 const widthsOf = (parts) => {
     const widths = [];
     for (const { sold } of parts)
@@ -41,7 +41,7 @@ const widthsOf = (parts) => {
             widths.push(sold);
     return widths;
 };
-/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+/** The parts that are cut from cloth of one width. Parts without a width go with the first width. */
 const byWidth = (parts) => {
     const widths = widthsOf(parts);
     return widths.length < 2

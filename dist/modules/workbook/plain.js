@@ -69,7 +69,7 @@ const readInput = (ledger, input) => {
     const fabrics = entries(input.fabrics).map(({ letter, ...fabric }) => ({ letter, ...fabric }));
     const parts = entries(input.parts);
     const items = entries(input.items).map(readItem);
-    // A price that names the currency holds, even where a part cannot be read.
+    // A price that names the currency counts, even if the part cannot be read.
     adoptCurrency(ledger, { fabrics, parts: parts.map(({ price }) => ({ price: { written: price } })), items });
     return {
         fabrics,

@@ -14,7 +14,7 @@ const tried = (ledger, of, read) => unlessRefused(read, ({ problem }) => {
 /** Reads what was written in a field. */
 const readWritten = (ledger, field, written, what) => readField(field, written, ledger.style, what);
 const money = moneyField();
-/** The currency of a price that a calculator has read; none where its author wrote what is no currency. */
+/** The currency of a price that a calculator has read. None if the author wrote something that is not a currency. */
 const currencyOf = ({ currency }) => currency && isCurrency(currency) ? currency.toUpperCase() : undefined;
 /** The number of a price, which is in the worksheet's currency. Throws a `Refusal`. */
 const readPrice = (ledger, price) => {
@@ -26,9 +26,9 @@ const readPrice = (ledger, price) => {
     const own = currencyOf(price);
     return here && own && own !== here ? refuse(say('pricedInOther', { price, here })) : price.value;
 };
-/** The price of this, where one was given that can be read. */
+/** The price, if there is one and it can be read. */
 const priceOf = (ledger, price, what) => price && tried(ledger, say('priceOf', { what }), () => readPrice(ledger, price));
-/** Lets a currency that any price names hold for all, where none is given. */
+/** If no currency is given, takes the one that any price names, for all of them. */
 const adoptCurrency = (ledger, { fabrics, parts, items }) => {
     for (const { price } of fabrics)
         ledger.adopt(price);

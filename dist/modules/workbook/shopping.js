@@ -3,7 +3,7 @@ import { Purchase, manyOf } from '../ledger/purchase.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
 
-/** The list's lines in the order of their letters; what has no letter comes last. */
+/** The lines of the list, sorted by letter. Those without a letter come last. */
 const listLines = ({ fabrics, items }) => [
     ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }) => {
         const uses = say('uses', { titles: titlesOf(parts) });
@@ -26,12 +26,12 @@ const listLines = ({ fabrics, items }) => [
         return { letter: fabric, name, uses: say('uses', { titles: [title] }), buy, text, cost };
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
-/** What all the kits take: whole bolts, or so many times what one kit takes. */
+/** What all the kits take: whole bolts, or a multiple of one kit. */
 const forKits = ({ bolts, buy, text }, kits) => bolts
     ? say('bolts', { count: bolts })
     : ((buy && manyOf(buy, kits)) ?? say('timesEach', { times: kits, what: text }));
 const totalLine = ({ soFar }) => say('totalLine', { soFar: !!soFar });
-/** How a fabric is named in the list: `A · Sand`. */
+/** The name of a fabric in the list: `A · Sand`. */
 const namedOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
 /** The shopping list as it is shown. */
 const shopping = (answer) => {
@@ -61,7 +61,7 @@ const shopping = (answer) => {
         ],
     };
 };
-/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+/** The fabric key: every fabric with a letter, and everything that is bought of it. */
 const fabricKey = (answer) => {
     const key = new Map();
     for (const { letter, name, text } of listLines(answer)) {
@@ -73,7 +73,7 @@ const fabricKey = (answer) => {
     }
     return [...key.values()];
 };
-/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+/** What to show in large type: the total, or the number of things to buy. */
 const headline = ({ total, soFar = false, fabrics, items, kits, }) => {
     if (kits?.cost)
         return {

@@ -19,7 +19,7 @@ const countItems = (ledger, items, declared) => items.map(({ title, fabric, buy,
     };
 });
 const allOf = (costs) => costs.flatMap((cost) => cost ?? []);
-/** What everything comes to, with its rows and what has no price. */
+/** The total, with its rows and a list of what has no price. */
 const totals = (ledger, lines, items, isUnfinished) => {
     const { kits } = ledger.values;
     const counted = [...lines, ...items];
@@ -43,9 +43,9 @@ const totals = (ledger, lines, items, isUnfinished) => {
         return sums;
     return { ...sums, kits: { count: kits, each: total$1, cost: kitsCost(ledger, kits, lines, items, soFar) } };
 };
-/** What all kits cost in whole bolts, with its row; undefined where a bolt is too short for some cloth. */
+/** What all kits cost in whole bolts, with the row. Undefined if a bolt is too short for some cloth. */
 const kitsCost = (ledger, kits, lines, items, soFar) => {
-    // What a bolt is too short for has no number of bolts.
+    // If a bolt is too short for some cloth, that cloth has no number of bolts.
     if (!lines.every(({ line: { bolts, buy } }) => bolts ?? buy.inches.equals(0)))
         return undefined;
     const ofBolts = sum(allOf(lines.map(({ boltCost }) => boltCost)).map(({ value }) => value));

@@ -2,7 +2,7 @@ import { Cut, Purchase } from '../ledger/purchase.js';
 import { ONE, ZERO } from '../measure/exact.js';
 import { say } from './sayings.js';
 
-/** Makes a calculator's messages ones that the worksheet can say; the same one stays one and the same. */
+/** Wraps the messages of a calculator, so that the worksheet can say them. The same message always gives the same object. */
 const saidBy = (calculator) => {
     const known = new Map();
     return (says) => {
@@ -11,7 +11,7 @@ const saidBy = (calculator) => {
         return message;
     };
 };
-/** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
+/** What a calculator takes from the fabrics of these letters. Nothing while it has an error. */
 const takesOf = (calculator, { own, price, cost }, letters) => {
     if (!own)
         return [];
@@ -29,10 +29,10 @@ const takesOf = (calculator, { own, price, cost }, letters) => {
         width: take.width ?? used.cloth?.width.value ?? ZERO,
         sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
         washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
-        // Where nobody says what a wash leaves of the cloth, it is not planned with others: that could be short.
+        // If we do not know how much a wash leaves, we do not plan it with others: the cloth could be too short.
         pieces: used.cloth ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
         price,
-        // What is cut by inches is priced by the yard.
+        // Cloth that is cut by inches is priced by the yard.
         per: buy.unit === 'm' ? 'm' : 'yd',
     });
     return takes.map((take) => {

@@ -6,19 +6,19 @@ import { say } from './sayings.js';
 
 const needOf = (lengths) => sum(lengths.map(({ need }) => need));
 const alone = (part) => ({ parts: [part], need: part.need });
-/** The lengths to buy for what has to lie in one length each. */
+/** The lengths to buy for groups of parts, each of which needs to be in one length. */
 const lengthsOf = ({ values: { increment } }, lengths) => inLengths(lengths.map(({ need }) => need), increment).map((places) => {
     const of = lengths.filter((_, at) => places.includes(at));
     return { parts: of.flatMap(({ parts }) => parts), need: needOf(of) };
 });
-/** A piece as it is planned: its long side across, as a top plans its own, so that the same search comes to the same, or to less. */
+/** A piece for the planner, with its long side across. A top plans its pieces in the same way, so the result is never worse. */
 const planned = ({ width, length, count, turn }) => {
     const [across, along] = turn ? [most(width, length), least(width, length)] : [width, length];
     return { width: across, height: along, count, turn };
 };
 /**
- * Several parts of one cloth, in the lengths to buy: all that can be laid out together is, where that takes less than one
- * after the other, and where one is cut as it lies it still takes no more than its pieces need.
+ * The lengths to buy for several parts of one cloth. Parts are planned together if that takes less than one after the other. A
+ * part that is cut as its own plan says still takes no more than its pieces need.
  */
 const planTogether = (ledger, parts, plan, cloth) => {
     const apart = lengthsOf(ledger, parts.map(alone));

@@ -8,7 +8,7 @@ import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 /** Every calculator, by name. */
 export type CalculatorName = 'backing' | 'batting' | 'binding' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
-/** Pieces that may be laid beside those of other parts. Exact inches. */
+/** Pieces that may lie beside those of other parts on one cloth. Exact inches. */
 export interface LooseCut {
     piece?: Message;
     width: Exact;
@@ -20,49 +20,49 @@ export interface LooseCut {
 export interface Take {
     /** The fabric's letter. */
     fabric: string;
-    /** What it is called, where one calculator takes several. */
+    /** Its name, if one calculator uses several fabrics. */
     title?: Message;
     need: Exact;
     /** The cloth's usable width. Default: the result's. */
     width?: Exact;
-    /** The same as sold, before a wash. Default: the result's. */
+    /** The usable width as sold, before the wash. Default: the result's. */
     sold?: Exact | undefined;
     /** What is cut from it. */
     cuts: Cut[];
-    /** What other parts' pieces may be laid beside. Default: the cuts; none where they lie as the result says. */
+    /** Pieces that may be planned together with those of other parts. Default: the cuts. Empty if they have to lie as the result says. */
     pieces?: LooseCut[];
-    /** Bought by the piece in place of cloth. */
+    /** Something bought by the piece, in place of cloth. */
     item?: Purchase;
     cost?: Money | undefined;
 }
-/** A calculator: its inputs, what it reckons of them, and what is shown of that. It knows no page and no words. */
+/** A calculator: its inputs, its sum, and what to show of the result. It knows no page and no words. */
 export interface Calculator<A extends Answer = Answer> {
-    /** Its words go by this name, and so does its element. */
+    /** The name of its folder, its words and its element. */
     name: CalculatorName;
     fields: Fields;
     reckon(input: Input | null): Reckoning<A>;
     draw(answer: A): Picture[];
-    /** Tables under the drawing; `letters` are those of the fabrics that somebody named for it. */
+    /** Tables under the drawing. `letters` are the fabrics that the author gave it. */
     lists?(answer: A, letters?: string[]): Listing[];
-    /** What stands in large type, in place of what to buy: its lead, and itself. */
+    /** What to show in large type in place of the amount to buy, with a lead before it. */
     headline?(answer: A): {
         lead: Message;
         large: Message;
     };
-    /** Ways that take less, where the shop's stock does not do. */
+    /** Ways that use less, if the shop's stock is not enough. */
     instead?(answer: A): {
         way: Message;
         buy: Purchase;
     }[];
-    /** What it takes from which fabric, for a shopping list. Default: all of its cloth from one. */
+    /** What it takes from which fabric, for a shopping list. Default: all its cloth from one fabric. */
     takes?(answer: A, letters: string[]): Take[];
-    /** In a worksheet it gives the quilt this size, for all that come after it. */
+    /** In a worksheet: the new size of the quilt, for the parts that come after it. */
     finishes?(answer: A): {
         width: Exact;
         length: Exact;
     };
-    /** Inputs that mean something else here than on the worksheet, so that they do not flow in. */
+    /** Inputs that do not flow in from a worksheet, because they mean something else here. */
     own?: string[];
-    /** Whether it is bought by the piece as it stands, so that its cloth is added to no other's. Default: it is not. */
+    /** Whether it buys by the piece, so that its cloth is not added to that of other parts. Default: no. */
     byPiece?(input: Input): boolean;
 }

@@ -4,9 +4,9 @@ import type { Teller } from '../words/teller.js';
 /** What a cell needs to show itself. */
 interface CellState {
     id: string;
-    /** Missing for a reckoned row that may be typed over. */
+    /** Missing for a reckoned row, which the reader may type over. */
     field?: Field | undefined;
-    /** What stands in the cell: the reader's own text while she types or where it is wrong. */
+    /** The text in the cell: the reader's own while she types or if it is wrong. */
     text: string;
     /** What it is called. */
     label: string;
@@ -16,16 +16,16 @@ interface CellState {
     t: Teller;
 }
 /**
- * A cell to type in, a choice, or a box to tick. What is chosen is said by the option, since a row may become another row,
- * whose choice its list does not hold yet; as an attribute too, for copies of it. What stands in a cell is its default too: WebKit goes back to that in a page that it
- * kept for the way back.
+ * A cell to type in, a choice, or a box to tick. The option says whether it is chosen, not the list: a row may become another row,
+ * and the list would not have the new choice yet. The attribute says it too, for printed copies. The text is also the default of
+ * the cell, because WebKit goes back to the default after “back”.
  */
 export declare const cell: ({ id, field, text, label, choices, wrong, t }: CellState) => TemplateResult;
-/** A button; `open` says whether what it unfolds is seen. */
+/** A button. `open` says whether the part that it unfolds is open. */
 export declare const action: (words: string, act: () => unknown, { off, open }?: {
     off?: boolean;
     open?: boolean;
 }) => TemplateResult;
-/** Keys that a phone's keyboard lacks; they type at the caret of the cell beside them. */
+/** Keys that a phone's keyboard lacks. They type into the cell beside them. */
 export declare const fractionKeys: (type: (text: string) => void, name: string) => TemplateResult;
 export {};

@@ -9,8 +9,8 @@ export declare const spreadsheetCell: (cell: ListCell, t: Teller) => string | nu
 /** The working and the cut list as plain cells. Lengths come as shown and as decimal inches. */
 export declare const cellsOf: (working: WorkingRow[], { cuts }: Answer, t: Teller) => Cells;
 /**
- * RFC 4180, with a byte-order mark so that every program reads UTF-8. Where the language writes a decimal comma, its
- * spreadsheets separate by semicolons, and take a number with a point for a date or a word.
+ * RFC 4180, with a byte-order mark so that every program reads UTF-8. If the language writes a decimal comma, its spreadsheets
+ * expect semicolons between cells, and would read a number with a point as a date or a word.
  */
 export declare const csvOf: (cells: Cells, comma?: boolean) => string;
 /** Tabs between cells: pastes into the columns of any spreadsheet. */

@@ -6,7 +6,7 @@ import type { Good } from './outcome.js';
 import { Typed } from './typed.js';
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
- * again as the reader types, keeps what she typed where it is wrong, and leaves the last good answer marked stale.
+ * again as the reader types. If her text is wrong, it keeps the text and marks the last good answer as out of date.
  *
  * @attr {boolean} disabled - No cell can be changed, and a form sends nothing of it.
  * @fires input - Something was typed; `result` already follows it.
@@ -38,7 +38,7 @@ export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
     protected render(): TemplateResult;
     /** The lists under the drawing. */
     lists(answer: A): Listing[];
-    /** What an element shows besides, under its lists. */
+    /** Further content of an element, under its lists. */
     protected more(_good: Good<A>): unknown;
     /** What a calculator says in large type in place of what to buy, with its lead. */
     protected ownHeadline({ answer, t }: Good<A>): {
@@ -47,7 +47,7 @@ export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
     } | undefined;
     /** What is copied and downloaded. */
     protected cells({ answer, result, t }: Good<A>): Cells;
-    /** What a spreadsheet file has under the rows, in place of what to cut. */
+    /** Lists for the spreadsheet file, in place of the cut list. */
     protected sheetLists?(good: Good<A>): Cells;
     /** What is printed in place of the rows. */
     protected paper?(good: Good<A>): TemplateResult;

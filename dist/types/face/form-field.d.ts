@@ -4,7 +4,7 @@ export interface Fault {
     flag: 'badInput' | 'valueMissing' | 'rangeOverflow';
     message: string;
 }
-/** A field of the form around it, as the browser's own are: name, value, validity, reset, disabled, restored on back. */
+/** A field of a form, like the browser's own: name, value, validity, reset, disabled, restored after “back”. */
 export declare abstract class FormField extends LitElement {
     #private;
     /** It is a field of the form around it, under its `name`. */
@@ -16,15 +16,15 @@ export declare abstract class FormField extends LitElement {
     required: boolean;
     /** Disabled by itself or by a fieldset around it. */
     protected off: boolean;
-    /** What a form sends; empty where an input is wrong. */
+    /** The value for a form. Empty if an input is wrong. */
     abstract get value(): string;
     /** What is wrong, if anything is. */
     protected abstract fault(): Fault | undefined;
-    /** The cell the browser shows that at. */
+    /** The cell where the browser shows the error. */
     protected abstract faulty(): HTMLElement | undefined;
-    /** What an attribute's text makes of a property; undefined where there is no attribute. */
+    /** The value that an attribute gives a property, or undefined if there is no attribute. */
     protected abstract written(property: string): unknown;
-    /** What is typed in belongs to other values now. */
+    /** The values have changed, so the text that is being typed is no longer about them. */
     protected abstract startAgain(): void;
     /** The form this element belongs to, if any. */
     get form(): HTMLFormElement | null;
@@ -35,27 +35,27 @@ export declare abstract class FormField extends LitElement {
     get type(): string;
     /** The `<label>` elements that name it. */
     get labels(): NodeList;
-    /** Whether a form checks it: not where it is disabled. */
+    /** Whether a form checks it. It does not if it is disabled. */
     get willValidate(): boolean;
     /**
-     * What keeps a form from being sent: `badInput` for a wrong input, `valueMissing` for one still to be filled in where it is
-     * `required`, `rangeOverflow` for more than `max`, `customError` for what the page said.
+     * Why the form cannot be sent: `badInput` for a wrong input, `valueMissing` for a missing one if it is `required`,
+     * `rangeOverflow` for more than `max`, `customError` for what the page said.
      */
     get validity(): ValidityState;
-    /** The sentence about it; empty where nothing is wrong. */
+    /** The sentence about it, or empty if nothing is wrong. */
     get validationMessage(): string;
-    /** Whether it is valid; fires `invalid` where it is not. */
+    /** Whether it is valid. Fires `invalid` if it is not. */
     checkValidity(): boolean;
     /** The same, and the browser shows the sentence at the cell. */
     reportValidity(): boolean;
-    /** Makes it invalid for a reason of the page's own, in words for the reader; an empty text takes the reason back. */
+    /** Makes it invalid for the page's own reason, in words for the reader. An empty text takes the reason back. */
     setCustomValidity(message: string): void;
     connectedCallback(): void;
-    /** A form may be sent before the sheet is drawn anew. */
+    /** A form may be sent before the element is drawn again. */
     requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void;
-    /** Whether it was drawn in its turn, as one of very many: far off the screen it is not laid out. */
+    /** Whether it was drawn in its turn, as one of very many. Such an element is not laid out while it is far off the screen. */
     protected isOneOfMany: boolean;
-    /** Of very many sheets each is drawn when its turn comes, unless it is in a form. */
+    /** If there are very many elements, each is drawn in its turn, except those in a form. */
     protected scheduleUpdate(): void | Promise<unknown>;
     protected getUpdateComplete(): Promise<boolean>;
     /** Draws it before others that wait. */

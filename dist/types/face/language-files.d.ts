@@ -1,2 +1,2 @@
-/** Asks once for the words of this language, and says when they have come. A page whose words do not come stays English. */
+/** Loads the words of this language once, and calls `ready` when they are there. If they do not load, the page stays English. */
 export declare const askFor: (lang: string, ready: () => void) => void;

@@ -1,7 +1,7 @@
 import { type ReactiveElement } from 'lit';
-/** The language that holds where an element stands: its own, or its closest ancestor's, through shadow roots. */
+/** The language of an element: its own, or that of its closest ancestor, through shadow roots. */
 export declare const languageAt: (element: Element) => string;
-/** Draws an element anew whenever the language around it changes. */
+/** Draws an element again when the language around it changes. */
 export declare const followLanguage: (element: ReactiveElement) => void;
-/** No more. */
+/** Stops that. */
 export declare const leaveLanguage: (element: ReactiveElement) => void;

@@ -3,10 +3,10 @@ import type { Answer } from '../ledger/answer.js';
 import type { Listing } from '../ledger/listing.js';
 import type { Picture } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
-/** On a narrow page a long word breaks where it is joined, and widens no list. */
+/** Lets long words break between their parts, or in the middle, so that they do not widen a list on a narrow page. */
 export declare const parted: (text: string) => string;
 /** A ruled table with its caption. */
 export declare const listing: ({ caption, head, rows }: Listing, t: Teller) => TemplateResult;
-/** What to cut, where anything is. */
+/** The cut list, if there is anything to cut. */
 export declare const cutList: ({ cuts }: Answer, t: Teller) => unknown;
 export declare const figures: (pictures: Picture[], t: Teller) => TemplateResult[];

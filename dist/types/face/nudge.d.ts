@@ -1,5 +1,5 @@
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import type { Field } from '../ledger/field.js';
-/** What a cell says so many ruler marks on, or wholes where it holds no length; nothing where it holds no number. */
+/** The text of a cell, moved by some marks of the ruler. If it is not a length, it moves by whole numbers. Undefined without a number. */
 export declare const nudged: (text: string, by: number, kind: Field["kind"], style: Style, mark: Exact | undefined) => string | undefined;

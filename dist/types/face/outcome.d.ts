@@ -3,7 +3,7 @@ import type { Fields } from '../ledger/field.js';
 import type { Reckoning } from '../ledger/ledger.js';
 import type { Teller } from '../words/teller.js';
 import { type Refused, type Result } from '../words/told.js';
-/** What a calculator came to, and the same in words. */
+/** The result of a calculator, and the same in words. */
 export declare class Outcome<A extends Answer> {
     readonly reckoning: Reckoning<A>;
     readonly t: Teller;
@@ -17,5 +17,5 @@ export interface Good<A extends Answer> {
     result: Result<A>;
     t: Teller;
 }
-/** An outcome as one with an answer, if it has one. */
+/** The outcome, if it has an answer. */
 export declare const goodOf: <A extends Answer>({ reckoning, result, t }: Outcome<A>) => Good<A> | undefined;

@@ -7,16 +7,16 @@ export declare abstract class PlanningFace<A extends Answer = Answer> extends Fa
     connectedCallback(): void;
     disconnectedCallback(): void;
 }
-/** The same, for one that also reads what stands inside its element. */
+/** The same for an element that also reads its content. */
 export declare abstract class ReadingFace<A extends Answer = Answer> extends PlanningFace<A> {
     #private;
-    /** What to read again for. */
+    /** The changes after which it reads again. */
     protected readonly watched: MutationObserverInit;
-    /** Whether reading is put off until it is drawn. */
+    /** Whether reading waits until it is drawn. */
     protected putsOff(): boolean;
-    /** Reads what stands inside the element. */
+    /** Reads the content of the element. */
     protected abstract readInside(): void;
     connectedCallback(): void;
-    /** Reads again when something changes in there; that goes on outside the page, where something may be taken out too. */
+    /** Reads again when the content changes, also while the element is outside the page. */
     protected watch(around: Node): void;
 }

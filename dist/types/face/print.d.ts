@@ -1,6 +1,6 @@
 import { type TemplateResult } from 'lit';
 /**
- * Prints one sheet alone: a copy of it, or what stands for it on paper, in a frame of its own, so that the page around it
- * stays off the paper.
+ * Prints one element alone. It puts a copy, or the paper version, into a frame of its own, so that the rest of the page is not
+ * printed.
  */
 export declare const printAlone: (sheet: ShadowRoot, title: string, paper?: TemplateResult) => void;

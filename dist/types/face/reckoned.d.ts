@@ -16,31 +16,31 @@ import { Outcome, type Good } from './outcome.js';
 export declare abstract class Reckoned<A extends Answer = Answer> extends FormField {
     #private;
     static properties: PropertyDeclarations;
-    /** What bare numbers are in and answers are shown in: `in` or `cm`. Default `in`. */
+    /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
     units: 'in' | 'cm' | undefined;
-    /** What the reader sees lengths in, `in` or `cm`, where she switched. Default: `units`. */
+    /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
     shown: Units | undefined;
     /** Inputs the reader may not change: attribute names with spaces between. Default none. */
     lock: string | undefined;
     /** The letter of the fabric this part is cut from. Default none. */
     fabric: string | undefined;
     /**
-     * The shop's stock: a length (`6 yd`, `5 m`), or a number in the unit of the amount to buy: yards, metres, packages, fat
-     * quarters. An amount above it is shown with a sentence, and is not valid in a form. Default none.
+     * The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+     * buy is larger, a sentence says so, and a form is not sent. Default none.
      */
     max: string | number | undefined;
     /** Values typed over reckoned rows, by the row's id. Default none. */
     measured: Record<string, string> | undefined;
     /**
-     * Your own words for inputs and rows, by the row's id as `result.working` has it: `{ panels: 'Lengths of cloth' }`. Default: those
-     * of the language.
+     * Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+     * words of the language.
      */
     words: Record<string, string> | undefined;
-    /** What the worksheet around it gives; an own attribute wins. Set by the worksheet. */
+    /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
     flow: Flow | undefined;
-    /** Finished width. A length as people write it; a bare number is in `units`. */
+    /** Finished width. A length as people write it; a number alone is in `units`. */
     width: string | number | undefined;
-    /** Finished length. A length as people write it; a bare number is in `units`. */
+    /** Finished length. A length as people write it; a number alone is in `units`. */
     length: string | number | undefined;
     /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
     fabricWidth: string | number | undefined;
@@ -52,9 +52,9 @@ export declare abstract class Reckoned<A extends Answer = Answer> extends FormFi
     increment: string | undefined;
     /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
     price: string | number | undefined;
-    /** Currency, ISO 4217: `EUR`. Default: what the price names, or else none, and prices are bare numbers. */
+    /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
     currency: string | undefined;
-    /** What is reckoned and drawn here. */
+    /** The calculator. */
     abstract readonly calculator: Calculator<A>;
     /** Its words in English. */
     protected abstract readonly english: Vocabulary;
@@ -62,52 +62,63 @@ export declare abstract class Reckoned<A extends Answer = Answer> extends FormFi
     protected good: Good<A> | undefined;
     connectedCallback(): void;
     disconnectedCallback(): void;
-    /** The reckoned result: plain JSON, lengths as exact inches. With `errors` and no `buy` where an input is wrong. */
+    /** The result: plain JSON, with lengths as exact inches. If an input is wrong, it has `errors` and no `buy`. */
     get result(): Result<A> | Refused;
-    /** What the inputs come to as they are now. */
+    /** The outcome of the inputs as they are now. */
     get outcome(): Outcome<A>;
-    /** The answer as it is now; undefined where an input is wrong. */
+    /** What it comes to, while nothing that this depends on changes: every row asks for it. */
+    protected held: {
+        outcome: Outcome<A>;
+        teller: Teller;
+    } | undefined;
+    protected hold(work: () => void): void;
+    requestUpdate(...of: Parameters<FormField['requestUpdate']>): void;
+    protected update(...of: Parameters<FormField['update']>): void;
+    protected send(): void;
+    /** The answer as it is now, or undefined if an input is wrong. */
     get answer(): A | undefined;
-    /** What makes sentences here. */
+    /** The teller, which makes the sentences. */
     get teller(): Teller;
-    /** What a wrong input leaves as the last outcome with an answer. */
+    /** The same, as it is now. */
+    protected tellerNow(): Teller;
+    /** The last outcome with an answer, shown while an input is wrong. */
     protected get goodBefore(): Good<A> | undefined;
-    /** Reckons again though no input changed: what it depends on did. */
+    /** Reckons again after something else than an input changed. */
     protected renew(): void;
     /** The same, and shows it. */
     protected reckonAgain(): void;
-    /** What a form sends: the amount to buy as a decimal number in the shop's unit; empty where an input is wrong. */
+    /** The value for a form: the amount to buy, as a decimal number in the shop's unit. Empty if an input is wrong. */
     get value(): string;
     /** How lengths are shown here. */
     get lengthStyle(): Style;
     /** The inputs as the calculator takes them. */
     reckonInput(): Input;
     protected written(property: string): unknown;
-    /** The first thing wrong that a form minds; a blank input only where it is required. */
+    /** The first error that stops a form. A blank input stops it only with `required`. */
     protected get wrong(): Issue | undefined;
     protected fault(): Fault | undefined;
     protected get overStock(): Message | undefined;
     protected updated(): void;
-    /** Whether the reader may switch units: not where an amount or a price goes by the unit it is sold in. */
+    /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
     protected get switchable(): boolean;
     protected locks(attribute: string): boolean;
-    /** That a name in `lock` is none of an input: what was meant stays open. */
+    /** Warns about a name in `lock` that is not an input, because the input that the author meant stays open. */
     protected strayLock(): Message[];
-    /** Inputs as they stand now, reckoned rows as they were last good. */
+    /** The rows: inputs as they are now, reckoned rows as in the last good answer. */
     protected rows(): WorkingRow[];
-    /** The property that a cell is of, and which entry of it, where each has a cell: `borders2` is the second of `borders`. */
+    /** The property of a cell, and which entry, if each entry has a cell: `borders2` is the second of `borders`. */
     protected placeOf(id: string): {
         key: string;
         field: Field | undefined;
         at: number;
     };
-    /** The entries of a list, as they stand in their cells. */
+    /** The entries of a list, as the cells show them. */
     protected entries(key: string): string[];
-    /** The cell that a problem is in: of a list, the first that cannot be read. */
+    /** The cell with the problem. In a list, the first entry that cannot be read. */
     protected cellOf({ input }: Pick<Issue, 'input'>): string;
-    /** Whether a text can be read in a row. */
+    /** Whether a row can read this text. */
     protected reads(id: string, text: string): boolean;
-    /** What a cell is called. */
+    /** The name of a cell. */
     protected labelOf(id: string): string;
 }
 /** What an entry of a list is called, by its place. */

@@ -2,26 +2,27 @@ import { type TemplateResult } from 'lit';
 import type { Field } from '../ledger/field.js';
 import type { Teller } from '../words/teller.js';
 import type { WorkingRow } from '../words/told.js';
-/** A row as it is shown, and what can be done in it. */
+/** A row on the page, with what the reader can do in it. */
 export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
     field: Field | undefined;
-    /** What stands in its cell. */
+    /** The text in its cell, and the same in words. */
     text: string;
-    /** What can be chosen there, in words; undefined where it is written. */
+    words: string;
+    /** What can be chosen there, in words; undefined if the reader writes it. */
     choices: Record<string, string> | undefined;
     how: string;
-    /** What is wrong there, in a sentence. */
+    /** A sentence about what is wrong. */
     message: string | undefined;
     /** Whether the reader may change it. */
     isOpen: boolean;
     isMarked: boolean;
     isEdited: boolean;
     isWrong: boolean;
-    /** An entry of a list that is still to be written. */
+    /** The empty entry at the end of a list. */
     isNext: boolean;
-    /** What her own value stands in place of; undefined where there is none of her own. */
+    /** The value that her own replaces, or undefined if she gave none. */
     instead: string | undefined;
-    /** A part of what stands there can be taken away; what it is called. */
+    /** The name of the entry, if she can take it away. */
     takeAway: string | undefined;
     off: boolean;
     t: Teller;
@@ -29,5 +30,5 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
     take: () => void;
     typeIn: (sign: string) => void;
 }
-/** A row of three columns: what it is, its value, how it was got. */
+/** A row of three columns: its name, its value, how it was got. */
 export declare const row: (shown: ShownRow) => TemplateResult;

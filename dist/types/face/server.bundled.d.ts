@@ -1,7 +1,7 @@
 import type { ReactiveElement } from 'lit';
 /**
- * Stands for `server.ts` in the bundles: their templates are shortened, so that they are never those a server wrote, and
- * what a server wrote makes room for the same sheet.
+ * Takes the place of `server.ts` in the bundles. Their templates are shortened, so they never match what a server wrote. The element
+ * then removes the server's nodes and writes itself again.
  */
 export declare const isAsServed: (_element: object) => boolean;
 export declare const takeOver: ({ shadowRoot }: ReactiveElement) => boolean;

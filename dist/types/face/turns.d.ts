@@ -6,7 +6,7 @@ export declare const isDrawn: (sheet: Element) => void;
 export declare const isCrowd: () => boolean;
 /** Somebody waits for it. */
 export declare const isAsked: (sheet: Element) => void;
-/** Draws a sheet that waits, whoever is before it. */
+/** Draws an element now, before all others. */
 export declare const goesNow: (sheet: Element) => void;
 /** Draws a sheet when its turn comes, from the top of the page. */
 export declare const turnOf: (sheet: Element, draw: () => void) => Promise<void>;

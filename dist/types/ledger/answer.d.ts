@@ -12,9 +12,9 @@ export interface Answer {
     spare: Exact;
     /** One sentence under the answer. */
     summary: Message;
-    /** What to cut. Empty where nothing is cut. */
+    /** What to cut. Empty if nothing is cut. */
     cuts: Cut[];
-    /** What it was reckoned with, for the drawing and the worksheet. No part of the public result. */
+    /** Further values for the drawing and the worksheet. Not part of the public result. */
     used: {
         cloth?: Cloth;
     };

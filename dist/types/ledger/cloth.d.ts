@@ -15,36 +15,36 @@ export interface ClothSayings {
     washedWider: {
         width: Exact;
     };
-    /** Cloth sold by this width has less without its selvages. */
+    /** Cloth that is sold with this width has less without its selvages. */
     selvages: {
         width: Exact;
         usable: Exact;
     };
-    /** Something said of one of several cloths, by its number. */
+    /** A message about one of several cloths, with its number. */
     ofCloth: {
         number: number;
         says: Message;
     };
 }
 export declare const sayOfCloth: <Code extends "selvages" | "washFirst" | "washedWider" | "ofCloth">(code: Code, ...[values]: ClothSayings[Code] extends undefined ? [] : [values: ClothSayings[Code]]) => Message<Code>;
-/** A ledger of something that is cut from cloth. */
+/** The ledger of a calculator that cuts from cloth. */
 export type ClothLedger = Ledger<{
     fabricWidth: Field<Exact>;
     shrinkage: Field<Exact>;
 }, 'washedWidth'>;
-/** Cloth as it is cut: its usable width, once washed, and what a wash leaves of any length. */
+/** The cloth to cut from: its usable width after the wash, and how much a wash leaves of a length. */
 export interface Cloth {
     width: Quantity;
     /** The same as sold. */
     sold: Quantity;
-    /** What a wash leaves of one inch. */
+    /** How much a wash leaves of one inch. */
     kept: Exact;
-    /** What a wash leaves of so much cloth. */
+    /** How much a wash leaves of this length. */
     washed: (sold: Quantity) => Quantity;
-    /** The cloth to buy for so much of it once washed. */
+    /** How much cloth to buy, so that this length is left after the wash. */
     toBuy: (washed: Quantity) => Quantity;
 }
-/** That a width is one that cloth is sold as, selvages and all; nothing where it is none. */
+/** Warns if a width is one that shops name with selvages; empty if it is not. */
 export declare const selvagesOf: (width: Exact, { units }: Style) => Message[];
-/** Adds the cloth's usable width, and its width once washed where it shrinks. */
+/** Adds the rows of the cloth's usable width and, if it shrinks, its width after the wash. */
 export declare const clothOf: (ledger: ClothLedger) => Cloth;

@@ -3,9 +3,9 @@ import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import type { Units } from '../measure/units.js';
 import { type Issue } from './refusal.js';
-/** What something is called: the key of an input or a row, or a message where that is not enough. */
+/** The name of something: the key of an input or a row, or a message if the key is not enough. */
 export type Label = string | Message;
-/** Texts that would do, for "Write it like …". */
+/** Texts that work, for "Write it like …". */
 export type Example = readonly string[];
 /** What is wrong with an input. */
 export interface InputSayings {
@@ -29,7 +29,7 @@ export interface InputSayings {
         most: Exact;
         like: Example;
     };
-    /** An entry of a list is one of these. */
+    /** The name of one entry of a list. */
     entry: {
         of: string;
         number: number;
@@ -72,10 +72,19 @@ export interface InputSayings {
         what: Label;
         text: string;
     };
+    /** For a reader, who chooses in words. */
     notChoice: {
+        text: string;
+        of: Label;
+        choices: readonly string[];
+    };
+    /** The same for an author, who writes codes. */
+    notCode: {
         text: string;
         choices: readonly string[];
     };
+    yes: undefined;
+    no: undefined;
     notCurrency: {
         text: string;
     };
@@ -86,19 +95,19 @@ export interface InputSayings {
     };
     notUnits: undefined;
 }
-export declare const say: <Code extends "negative" | "missing" | "noLength" | "tooSmall" | "tooLarge" | "entry" | "inList" | "tooManyEntries" | "twoSides" | "feetForInches" | "notSize" | "notNumber" | "outOfRange" | "notWhole" | "lessThanHalfPercent" | "notChoice" | "notCurrency" | "otherCurrency" | "notUnits">(code: Code, ...[values]: InputSayings[Code] extends undefined ? [] : [values: InputSayings[Code]]) => Message<Code>;
-/** What a calculator's author may say of any input. */
+export declare const say: <Code extends "negative" | "missing" | "noLength" | "tooSmall" | "tooLarge" | "entry" | "inList" | "tooManyEntries" | "twoSides" | "feetForInches" | "notSize" | "notNumber" | "outOfRange" | "notWhole" | "lessThanHalfPercent" | "notChoice" | "notCode" | "yes" | "no" | "notCurrency" | "otherCurrency" | "notUnits">(code: Code, ...[values]: InputSayings[Code] extends undefined ? [] : [values: InputSayings[Code]]) => Message<Code>;
+/** What a calculator can set for any input. */
 export interface About {
-    /** Shown among the refinements, folded away at first. */
+    /** It is one of the further settings, folded away at first. */
     more?: true;
-    /** What stands there when nothing is written. */
+    /** Its value if nobody writes one. */
     initial?: string | Record<Units, string>;
     optional?: true;
     /** What a reader in these units is offered to choose from, where that is not all that can be written. */
     offered?: Record<Units, readonly string[]>;
 }
 export type FieldKind = 'length' | 'lengths' | 'size' | 'count' | 'percent' | 'money' | 'flag' | 'choice' | 'choices' | 'step' | 'text' | 'own';
-/** One input of a calculator: what may be written there and what stands there when nothing is. Its words are in `words/`. */
+/** One input of a calculator: what people may write, and its value if they write nothing. Its words are in `words/`. */
 export interface Field<T = unknown> extends About {
     kind: FieldKind;
     /** Something that could be written there, where nothing is initial. */
@@ -107,36 +116,36 @@ export interface Field<T = unknown> extends About {
     lines?: true;
     /** A list with a cell for each of its entries. */
     each?: true | undefined;
-    /** What can be chosen. */
+    /** The choices. */
     options?: readonly string[];
-    /** Reads what was written. Throws only a `Refusal`. */
+    /** Reads what somebody wrote. Throws only a `Refusal`. */
     read(raw: unknown, style: Style, what: Label): T;
-    /** The value as its reader would write it. Default: as it was written. */
+    /** The value as the reader would write it. Default: the text itself. */
     write?(value: T, style: Style, raw: unknown): string;
-    /** The same text with this unit at every length that names none, for where bare numbers mean another. */
+    /** Adds this unit to every length that has none, for a place where a number alone means another unit. */
     marked?(text: string, unit: Units): string;
 }
 export type Fields = Record<string, Field>;
-/** A calculator's inputs. A function makes them, so that a bundler can leave them out where nobody asks for them. */
+/** A calculator's inputs. A function makes them, so that a bundler can leave them out if nobody uses them. */
 export declare const inputsOf: <F>(make: () => F) => F;
-/** The values read from a calculator's fields; an optional one that was left out is undefined. */
+/** The values of a calculator's inputs. An optional one is undefined if nobody gave it. */
 export type Values<F extends Fields> = {
     [K in keyof F]: ReturnType<F[K]['read']>;
 };
-/** What stands in a field when nothing is written there. */
+/** The value of an input if nobody writes one. */
 export declare const initialOf: ({ initial }: Pick<Field, "initial">, { units }: Style) => string | undefined;
 export declare const isBlank: (raw: unknown) => raw is undefined | null | "";
-/** What was written, as text; nothing for what nobody writes, such as an object. */
+/** What somebody wrote, as text. Empty for what nobody can write, such as an object. */
 export declare const textOf: (raw: unknown) => string;
-/** What works in a field, for a sentence about what does not. */
+/** Examples that work in a field, for a sentence about a text that does not. */
 export declare const likeIn: (field: Pick<Field, "initial" | "example">, style: Style) => Example;
-/** That something has to be written here, and an example. */
+/** Says that the input is missing, with an example. */
 export declare const missing: (field: Field, style: Style, what: Label) => Message;
-/** Whether nothing was written where something has to be. */
+/** Whether the input is needed and nobody wrote it. */
 export declare const isMissing: ({ code, values, input }: Issue) => boolean;
 /** Reads one field. Throws only a `Refusal`. */
 export declare const readField: <T>(field: Field<T>, raw: unknown, style: Style, what: Label) => T | undefined;
-/** The same input, which may also be left out. */
+/** Makes an input optional. */
 export declare const optional: <T>(field: Field<T>, about?: About) => Field<T | undefined>;
-/** What stands in an input's row, as its reader would write it. */
+/** The text in an input's row, as the reader would write it. */
 export declare const standing: (field: Field, value: unknown, written: unknown, style: Style) => string;

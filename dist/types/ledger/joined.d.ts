@@ -1,3 +1,3 @@
 import { type Quantity } from './quantity.js';
-/** How far so many equal strips reach, sewn end to end; all their joins use up the losses. */
+/** How far equal strips reach when sewn end to end. All joins together use up `losses`. */
 export declare const joined: (strips: number, each: Quantity, losses: Quantity) => Quantity;

@@ -6,15 +6,15 @@ export declare const countField: (most: number, about?: About) => Field<number>;
 export declare const percentField: (about: About) => Field<Exact>;
 export declare const moneyField: () => Field<Exact | undefined>;
 export declare const flagField: (about?: About) => Field<boolean>;
-/** One of several; the first stands there when nothing is written. */
+/** A choice of one. The first counts if nobody chooses. */
 export declare const choiceField: <T extends string>(options: readonly [T, ...T[]], about?: About) => Field<T> & {
     options: readonly T[];
 };
-/** One of several for all, or more with commas between. */
+/** One choice for all, or several with commas between them. */
 export declare const choicesField: <T extends string>(options: readonly [T, ...T[]]) => Field<T[]> & {
     options: readonly T[];
 };
-/** What a shop cuts cloth by. */
+/** The step by which a shop cuts cloth. */
 export declare const stepField: (about: About) => Field<Step>;
 /** ISO 4217. */
 export declare const currencyField: () => Field<string | undefined>;

@@ -3,29 +3,29 @@ import { type Style } from '../measure/format.js';
 import type { Units } from '../measure/units.js';
 import { type About, type Field } from './field.js';
 /**
- * Reads a length of any size and sign; a bare number is in the page's units, be it a number or text. One that was reckoned is
- * taken as it is. Throws a `Refusal`.
+ * Reads a length of any size and sign. A number alone is in the page's units, as a number or as text. An exact number stays as it
+ * is. Throws a `Refusal`.
  */
 export declare const readLength: (raw: unknown, style: Style) => Exact;
-/** Reads a length that a calculator wrote, with its unit. */
+/** Reads a length from the code, which has its unit. */
 export declare const ownLength: (text: string) => Exact;
 interface Limits {
-    /** It may be 0. */
+    /** 0 is allowed. */
     zero?: true | undefined;
     /** Default 1000 in. */
     most?: string | undefined;
 }
 export declare const lengthField: ({ zero, most, ...about }?: About & Limits) => Field<Exact>;
-/** One side of a quilt: not both of them, and no inches with the sign of feet. */
+/** One side of a quilt. Both sides together are wrong here, and so are inches with the sign of feet. */
 export declare const sideField: (about?: About) => Field<Exact>;
-/** The same for several lengths: one unit holds for all of them. */
+/** The same for several lengths. One unit counts for all of them. */
 export declare const allInUnit: (text: string, unit: Units) => string;
 export declare const LONGEST_LIST = 12;
-/** Several lengths, with commas between; where each has a cell of its own, a place between two commas is not left out. */
+/** Several lengths with commas between them. If each has its own cell, an empty place between two commas counts too. */
 export declare const lengthsField: ({ most, each, ...about }: About & Limits & {
     each?: true;
 }) => Field<Exact[]>;
-/** The same with a cell for each, of which there may be none. */
+/** The same with a cell for each. There may be none. */
 export declare const lengthCellsField: (about?: About & Limits) => Field<Exact[] | undefined> & {
     each: true;
 };

@@ -1,19 +1,19 @@
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import type { Money, Purchase } from './purchase.js';
-/** What columns of many lists are headed. */
+/** The heads of columns that many lists have. */
 export interface ListSayings {
     clothHead: undefined;
     buyHead: undefined;
 }
-/** A cell of a list: an exact number is a length, a plain one a count, a text a person's own words. */
+/** A cell of a list. An exact number is a length, a plain number is a count, and a text is somebody's own words. */
 export type ListCell = Exact | Message | Purchase | Money | number | string | undefined;
-/** A table under the drawing: other ways to do it, or what a shop has. */
+/** A table under the drawing, such as other layouts or the packages of a shop. */
 export interface Listing {
     caption: Message;
     head?: Message[];
     rows: ListCell[][];
-    /** It says how to cut, and is printed on a worksheet too; only there, where the rows say it already. */
+    /** It says how to cut, so a worksheet prints it too. `paper`: only there, because the rows on the page say it already. */
     toCut?: true | 'paper';
 }
 export declare const sayInList: <Code extends "clothHead" | "buyHead">(code: Code, ...[values]: ListSayings[Code] extends undefined ? [] : [values: ListSayings[Code]]) => Message<Code>;

@@ -1,5 +1,5 @@
 import { type Message } from '../measure/message.js';
-/** What a person wrote herself, such as a title or a piece's name: it is the same in every language. */
+/** Somebody's own words, such as a title or the name of a piece. They are the same in every language. */
 export interface OwnWordsSayings {
     ownWords: {
         text: string;

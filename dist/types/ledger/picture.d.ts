@@ -1,7 +1,7 @@
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import type { Size } from './quilt.js';
-/** What a shape stands for. */
+/** What a shape means. */
 export type Stuff = 'cloth' | 'piece' | 'other' | 'quilt' | 'spare';
 /** In inches from the top left corner. */
 export interface Rectangle {
@@ -10,15 +10,15 @@ export interface Rectangle {
     width: number;
     height: number;
 }
-/** What stands in a drawing: words, or a length. */
+/** A text in a drawing: words, or a length. */
 export type Caption = Message | Exact;
 export interface Box extends Rectangle {
     is: Stuff;
-    /** Words in its middle, left out where they do not fit. */
+    /** Words in its middle. They are left out if they do not fit. */
     label?: Caption | undefined;
-    /** Fewer words, where those do not fit. */
+    /** Fewer words, if those do not fit. */
     short?: Caption | undefined;
-    /** Where words have to stay. Default: all of it. */
+    /** The part of the box where words may be. Default: all of it. */
     room?: Rectangle;
 }
 /** Any other closed shape: corner points in inches. */
@@ -42,12 +42,12 @@ export interface Dimension {
 export interface Picture {
     /** What it shows, for someone who cannot see it. */
     title: Message;
-    /** A heading over it, where there are several. */
+    /** A heading above it, if there are several. */
     caption?: Message;
     width: number;
     height: number;
     boxes: Box[];
-    /** No two boxes that look alike overlap: they are drawn as one shape, since a page feels a thousand. */
+    /** Boxes that look the same never overlap, so they can be drawn as one shape. A thousand shapes would make the page slow. */
     isTiled?: boolean;
     shapes?: Shape[];
     lines?: Line[];
@@ -75,5 +75,5 @@ export declare const drawnSize: ({ width, length }: Size) => {
 export declare const corner: ({ width, length }: Size) => Dimension[];
 /** Dimension lines at the bottom and the right of something inside, from its top left corner. */
 export declare const inner: (x: number, y: number, { width, length }: Size, called: "quiltSide" | "topSide" | "boughtSide") => Dimension[];
-/** A way to turn things drawn for one direction into the other: `turned` swaps across and along. */
+/** Turns what was drawn for one direction into the other: `turned` swaps across and along. */
 export declare const turning: (turned: boolean) => (across: number, along: number) => [number, number];

@@ -10,42 +10,42 @@ export declare class Purchase extends Branded {
     /** In its unit. */
     readonly amount: Exact;
     readonly unit: PurchaseUnit;
-    /** What it is called, where amount and unit do not say it all. */
+    /** Its name, if the amount and the unit are not enough. */
     readonly called?: Message | undefined;
     get brand(): 'purchase';
     constructor(inches: Exact, 
     /** In its unit. */
     amount: Exact, unit: PurchaseUnit, 
-    /** What it is called, where amount and unit do not say it all. */
+    /** Its name, if the amount and the unit are not enough. */
     called?: Message | undefined);
 }
-/** Cloth of this length, which is on a step. */
+/** Cloth of this length, which is a step of the shop already. */
 export declare const ofCloth: (inches: Exact, { unit }: Step) => Purchase;
-/** Cloth that is enough for this length. */
+/** Enough cloth for this length. */
 export declare const enoughFor: (need: Exact, step: Step) => Purchase;
 /** Several lengths bought together, as one amount. */
 export declare const allOf: (purchases: Purchase[], step: Step) => Purchase;
-/** So many times what is bought by the piece, whose name has a `count`; undefined for all that has none. */
+/** A multiple of something that is bought by the piece. Undefined if its name has no `count`. */
 export declare const manyOf: ({ inches, amount, unit, called }: Purchase, times: number) => Purchase | undefined;
 /** An amount of money as it is paid, or a price. */
 export declare class Money extends Branded {
     readonly value: Exact;
-    /** ISO 4217; a bare number where it is undefined. */
+    /** ISO 4217. If it is undefined, money is a number alone. */
     readonly currency: string | undefined;
     /** How many decimals the currency has. */
     readonly decimals: number;
     get brand(): 'money';
     constructor(value: Exact, 
-    /** ISO 4217; a bare number where it is undefined. */
+    /** ISO 4217. If it is undefined, money is a number alone. */
     currency: string | undefined, 
     /** How many decimals the currency has. */
     decimals: number);
-    /** Its value as a decimal number: `12.50`; a price of less than a coin keeps what it has. */
+    /** Its value as a decimal number: `12.50`. A price with parts of a coin keeps all its decimals. */
     get isWholeCoins(): boolean;
     /** The same as plain data: `"12.50"`. */
     get amount(): string;
 }
-/** One line of a cut list: so many pieces of one size, on the ruler's marks. */
+/** One line of a cut list: equal pieces, in sizes on the ruler's marks. */
 export declare class Cut extends Branded {
     readonly count: number;
     readonly piece: Message;

@@ -1,16 +1,21 @@
 import { Branded } from '../measure/brand.js';
 import { type Exact } from '../measure/exact.js';
-/** What a number is: this decides how it is shown, and what it may be added to. */
+/** What a number is. This decides how it is shown, and what may be added to it. */
 export type Kind = 'length' | 'count' | 'number' | 'percent' | 'money';
 /**
- * How a number was got from others. `row` is another row of the sheet and `number` a number written as it is; `result` shows
- * only its number, though it knows how it was got; `up` is rounded up to whole steps, `step` to whole ones of the size, among
- * several, that comes to least, `mark` to a mark of the ruler, and `coin` to the nearest coin.
+ * How a number was got from others:
+ * - `row`: it is the value of another row
+ * - `number`: it is a number of its own
+ * - `result`: it knows how it was got, but shows only its value
+ * - `up`: rounded up to whole steps
+ * - `step`: rounded up to whole steps of one of several sizes, the one that gives the least
+ * - `mark`: rounded to a mark of the ruler
+ * - `coin`: rounded to the nearest coin
  */
 export type Operation = 'number' | 'row' | '+' | '−' | '×' | '÷' | '×√2' | '÷√2' | '√' | 'up' | 'step' | 'mark' | 'coin' | 'result';
 /**
- * A number that knows how it was got: its exact value, and the operation and the quantities that it was reckoned with. It is
- * reckoned once, by the same call that writes its formula down, so that a number and its working cannot differ.
+ * A number that knows how it was got: an exact value, with the operation and the quantities that gave it. The same call works out
+ * the value and keeps the formula. So the number and its working cannot differ.
  */
 export declare class Quantity extends Branded {
     #private;
@@ -18,21 +23,21 @@ export declare class Quantity extends Branded {
     readonly kind: Kind;
     readonly operation: Operation;
     readonly parts: readonly Quantity[];
-    /** Of a `row`: its id, and which entry, where the row holds a list. */
+    /** For a `row`: its id, and which entry, if the row holds a list. */
     readonly row: string;
     readonly entry: number;
     get brand(): 'quantity';
     constructor(value: Exact, kind: Kind, operation?: Operation, parts?: readonly Quantity[], 
-    /** Of a `row`: its id, and which entry, where the row holds a list. */
+    /** For a `row`: its id, and which entry, if the row holds a list. */
     row?: string, entry?: number);
     plus(other: Quantity): Quantity;
     minus(other: Quantity): Quantity;
-    /** So many of it, `2 × 4`, or a part of it, `40 × (1 − 3 %)`. */
+    /** A multiple, `2 × 4`, or a part, `40 × (1 − 3 %)`. */
     times(other: Quantity | number): Quantity;
     over(other: Quantity | number): Quantity;
-    /** What is left of it after so many percent are lost: `× (1 − 3 %)`. */
+    /** What is left after a loss in percent: `× (1 − 3 %)`. */
     lessPercent(percent: Quantity): Quantity;
-    /** What so many percent are lost of, where this is what is left: `÷ (1 − 3 %)`. */
+    /** What was there before a loss in percent: `÷ (1 − 3 %)`. */
     beforeLoss(percent: Quantity): Quantity;
     /** The diagonal of a square with this side, never short. */
     diagonal(): Quantity;
@@ -42,30 +47,30 @@ export declare class Quantity extends Branded {
     root(): Quantity;
     /** Rounded up to whole steps. */
     upTo(step: Quantity): Quantity;
-    /** Rounded up to what a shop cuts: whole steps of one of these sizes, whichever is less. */
+    /** Rounded up to what a shop cuts: whole steps of one of these sizes, the one that gives less. */
     upToLeast(sizes: Quantity[]): Quantity;
-    /** So much money as can be paid. */
+    /** Rounded to money that can be paid. */
     inCoins(coin: Exact): Quantity;
     /** On a mark of the ruler. */
     onMark(mark: Quantity): Quantity;
-    /** The same number, shown as a number and not by its formula. */
+    /** The same number, which now shows its value and not its formula. */
     asResult(): Quantity;
-    /** The same number as a row of the sheet holds it. */
+    /** The same number as the value of a row. */
     inRow(row: string, entry?: number): Quantity;
     /** Adds the rows it was reckoned from. */
     rowsInto(rows: Set<string>): void;
 }
-/** An input that is no number, as a sentence shows it: what stands in its row. */
+/** The text of an input that is not a number, for a sentence. */
 export declare class Stated extends Branded {
     readonly row: string;
     readonly text: string;
     get brand(): 'stated';
     constructor(row: string, text: string);
 }
-/** A length of so many inches. */
+/** A length in inches. */
 export declare const inches: (value: Exact | number | string) => Quantity;
-/** So many of something. */
+/** A count. */
 export declare const count: (value: number) => Quantity;
 export declare const ONE_WHOLE: Quantity;
-/** All of them added; nothing, as a length, where there are none. */
+/** The sum of all, or a length of 0 if there are none. */
 export declare const total: (quantities: Quantity[]) => Quantity;

@@ -9,7 +9,7 @@ export declare const quiltFields: {
 };
 /** What is added round the quilt for its back and its batting. */
 export declare const overageField: Field<import("fraction.js").default>;
-/** Lengths sewn or butted side by side; nobody joins more, and a page could not draw them. */
+/** The most lengths side by side. Nobody joins more, and a page could not draw them. */
 export declare const MOST_JOINED = 100;
 /** A rectangle's two sides. */
 export interface Size<Length = Exact> {
@@ -18,12 +18,12 @@ export interface Size<Length = Exact> {
 }
 /** The exact sides of a size. */
 export declare const sidesOf: ({ width, length }: Size<Quantity>) => Size;
-/** A size's sides across the cloth and along it, where its length lies along the cloth, or is turned. */
+/** The sides of a size across the cloth and along it. Usually its length lies along the cloth. */
 export declare const facing: <Length>({ width, length }: Size<Length>, turned: boolean) => [across: Length, along: Length];
 export interface OverageSayings {
     overageTooLarge: undefined;
 }
-/** The rows that add the overage to a quilt, for its backing or its batting; gives back the size needed. */
+/** Adds the rows for a quilt with its overage, for a backing or batting. Gives back the size that is needed. */
 export declare const withOverage: (ledger: Ledger<{
     overage: Field<Exact>;
 }, "needWidth" | "needLength">, quilt: Size<Quantity>) => Size<Quantity>;

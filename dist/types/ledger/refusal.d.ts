@@ -1,19 +1,19 @@
 import type { Message } from '../measure/message.js';
-/** What keeps something from being reckoned: which input it is about, what is wrong, and the values of the sentence. */
+/** Why there is no result: which input causes it, and a message that says what is wrong. */
 export interface Issue extends Pick<Message, 'code' | 'values'> {
-    /** The input's key, or the id of a row that was typed over. */
+    /** The key of the input, or the id of a row that the reader typed over. */
     input: string;
 }
-/** A value that a person could not have meant, on its way to the ledger. Nothing else is thrown on purpose. */
+/** Carries a value that nobody can have meant to the ledger. Nothing else is thrown on purpose. */
 export declare class Refusal extends Error {
     readonly problem: Message;
-    /** The input at fault, where it is known. */
+    /** The input that causes it, if we know it. */
     readonly input: string;
     constructor(problem: Message, 
-    /** The input at fault, where it is known. */
+    /** The input that causes it, if we know it. */
     input?: string);
 }
-/** Throws a {@link Refusal}; which input it is about may be said further up. */
+/** Throws a {@link Refusal}. A caller may say which input it is about. */
 export declare const refuse: (problem: Message, input?: string) => never;
-/** Does this; what is refused in it goes to `otherwise`, and anything else that is thrown flies on. */
+/** Runs this. A refusal goes to `otherwise`. Any other error is thrown on. */
 export declare const unlessRefused: <T, U>(work: () => T, otherwise: (refusal: Refusal) => U) => T | U;

@@ -9,35 +9,35 @@ export declare class ReckonedRow {
     value: RowValue;
     /** A formula or a reason. */
     readonly how: Quantity | Message;
-    /** What it is called, where its id does not say it all: `Border 2, sides`. */
+    /** Its name, if its id is not enough: `Border 2, sides`. */
     readonly label: Message | undefined;
-    /** Rows that count beside those in its formula or its reason. */
+    /** Rows that it comes from, besides those in its formula or its reason. */
     readonly also: readonly string[];
-    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    /** A formula for a value that is not a quantity: the length of what is bought, the sum of money, the number in words. */
     readonly formula?: Quantity | undefined;
     role: 'reckoned' | 'measurable' | 'measured';
-    /** Of a measured row, what was reckoned there. */
+    /** For a measured row: the value that was reckoned. */
     reckoned: Quantity | undefined;
     constructor(id: string, value: RowValue, 
     /** A formula or a reason. */
     how: Quantity | Message, 
-    /** What it is called, where its id does not say it all: `Border 2, sides`. */
+    /** Its name, if its id is not enough: `Border 2, sides`. */
     label: Message | undefined, 
-    /** Rows that count beside those in its formula or its reason. */
+    /** Rows that it comes from, besides those in its formula or its reason. */
     also: readonly string[], 
-    /** Its value as a formula, where that is no quantity: of what is bought the length, of money its sum, of words the number in them. */
+    /** A formula for a value that is not a quantity: the length of what is bought, the sum of money, the number in words. */
     formula?: Quantity | undefined);
     /** The ids of the rows it was reckoned from. */
     get from(): string[];
 }
-/** The row of an input, as it was given or as it stands where nothing was. */
+/** The row of an input, with the value that somebody gave or the initial one. */
 export interface GivenRow {
     role: 'given';
     /** The input's key. */
     id: string;
-    /** What was read; undefined where nothing can be. */
+    /** The value, or undefined if the text cannot be read. */
     value: unknown;
-    /** What was written, or stands there at first. */
+    /** What somebody wrote, or the initial value. */
     written: unknown;
 }
 export type Row = GivenRow | ReckonedRow;

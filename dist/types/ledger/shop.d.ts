@@ -13,7 +13,7 @@ export declare const shopFields: {
     currency: Field<string | undefined>;
 };
 export interface ShopSayings {
-    /** Something said of one thing among several: `Fabric A: …`. */
+    /** A message about one thing of several: `Fabric A: …`. */
     about: {
         what: Label;
         says: Message;
@@ -26,7 +26,7 @@ export interface ShopSayings {
         next: Purchase;
     };
     boughtTogether: undefined;
-    /** How the amount to buy was got: the need, in the shop's unit, up to its step; `below` is the step that is not enough. */
+    /** How the amount to buy was got: the need, rounded up to a step of the shop. `below` is the step before, which is not enough. */
     upToStep: {
         need: Quantity;
         below: Purchase | undefined;
@@ -41,16 +41,16 @@ export interface ShopSayings {
 export declare const sayOfShop: <Code extends "about" | "onlyToSpare" | "nothingToSpare" | "boughtTogether" | "upToStep" | "costOf">(code: Code, ...[values]: ShopSayings[Code] extends undefined ? [] : [values: ShopSayings[Code]]) => Message<Code>;
 /** The rows of what is bought. */
 export type ShopRow = 'fabric' | 'buy' | 'spare' | 'cost';
-/** A ledger of something that is bought by length. */
+/** The ledger of a calculator that buys by length. */
 export type ShopLedger = Ledger<{
     increment: Field<Step>;
     price: Field<Exact | undefined>;
 }, ShopRow>;
-/** Less than this to spare calls for a warning. Common practice, no source. */
+/** If less than this is left over, the reader gets a warning. Common practice, no source. */
 export declare const SMALL_SPARE: import("fraction.js").default;
-/** A warning, where so little is left of so much that a crooked cut would leave the reader short. */
+/** Warns if so little is left over that one crooked cut would be too much. */
 export declare const spareOf: (need: Exact, bought: Exact, step: Step) => Message[];
-/** What is bought of so much cloth, before anything is said of it. */
+/** How much cloth to buy for a need, without rows or warnings. */
 export interface Bought {
     buy: Purchase;
     /** What is needed, before it is rounded up. */
@@ -63,16 +63,16 @@ interface SteppedLedger {
     };
     entry(key: 'increment', at: number, value: Exact): Quantity;
 }
-/** So much cloth as the shop cuts for this need. */
+/** The cloth that the shop cuts for this need. */
 export declare const cutFor: (ledger: SteppedLedger, need: Quantity) => Quantity;
-/** So many inches, counted in what a price is of: yards, or metres where the shop's step is metric. */
+/** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 export declare const countedIn: (length: Quantity, { unit }: Step) => Quantity;
-/** Rounds cloth up to the shop's step, with its rows (need, buy, spare, cost), and warns of a small spare. */
+/** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 export declare const buyCloth: (ledger: ShopLedger, fabric: Quantity, about?: {
     how?: Quantity | Message;
     label?: Message | undefined;
     from?: readonly string[];
 }) => Bought;
-/** Adds the cost of so much, at this price. */
+/** Adds the row of the cost, at this price. */
 export declare const costOf: (ledger: ShopLedger, amount: Quantity, bought: Purchase | Message, price: Quantity, from: readonly string[]) => void;
 export {};

@@ -8,7 +8,7 @@ export interface StripSayings {
     givesHead: undefined;
     gives: Pick<CutStrip, 'gives'>;
 }
-/** The strips to cut of each fabric or for each part, those cut alike in one row, and what comes from each. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
 export declare const stripList: (plans: {
     of: ListCell;
     strips: CutStrip[];

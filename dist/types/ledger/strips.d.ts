@@ -9,14 +9,14 @@ export interface LaidPiece {
     y: Exact;
     width: Exact;
     height: Exact;
-    /** The piece's name in the cut list. Pieces that are called the same have one and the same message. */
+    /** The name of the piece in the cut list. Pieces with the same name share one message object, so that they can be compared by it. */
     piece: Message;
     /** The sheet it lies on, from 0. */
     sheet: number;
-    /** Of a square that triangles are cut from: how many, 2 or 4. */
+    /** For a square that becomes triangles: how many, 2 or 4. */
     triangles?: number | undefined;
 }
-/** Strips cut alike across the cloth, and what each gives. */
+/** Equal strips across the cloth, and what each gives. */
 export interface CutStrip {
     count: number;
     height: Exact;
@@ -33,7 +33,7 @@ export interface LaidPlan {
     width: Exact;
     height: Exact;
 }
-/** What a drawing of a plan says. */
+/** What a drawing of a plan can say. */
 export interface LaidSayings {
     laidPicture: {
         caption: Message;
@@ -54,9 +54,9 @@ export interface LaidSayings {
     };
 }
 export declare const sayOfLayout: <Code extends "laidPicture" | "laidOn" | "laidOnSome" | "laidSides">(code: Code, ...[values]: LaidSayings[Code] extends undefined ? [] : [values: LaidSayings[Code]]) => Message<Code>;
-/** A plan's strips from the top of the cloth; `names` has those of the pieces. */
+/** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 export declare const stripsOf: ({ sheets }: CuttingPlan, names: Message[]) => CutStrip[];
-/** What strips come to, one below the other, those of one height together: `8 × 2 1/2 + 1 × 12 1/2`. */
+/** The height of all strips together, as a formula with equal heights added up: `8 × 2 1/2 + 1 × 12 1/2`. */
 export declare const stacked: (strips: CutStrip[]) => Quantity;
 /** A plan's strips, and where each piece lies. */
 export declare const laidOut: (plan: CuttingPlan, { width, height }: Cloth, names: Message[], triangles?: number[]) => LaidPlan;

@@ -1,7 +1,7 @@
 import { Branded } from './brand.js';
 /**
- * Something to say, as a code and the values it is about. The sentence is made in `words/`, in the reader's language, and no
- * code reads one back.
+ * Something to say: a code, and the values that its sentence needs. `words/` makes the sentence, in the reader's language. No
+ * code reads a sentence back.
  */
 export declare class Message<Code extends string = string> extends Branded {
     readonly code: Code;
@@ -10,10 +10,10 @@ export declare class Message<Code extends string = string> extends Branded {
     constructor(code: Code, values: object);
 }
 export declare const isMessage: (value: unknown) => value is Message;
-/** A set of codes, each with the values that its sentence needs; `undefined` where it needs none. */
+/** A set of codes, each with the values that its sentence needs, or `undefined` if it needs none. */
 export type Sayings = object;
 /**
- * Makes the messages of one set. A code that is not in the set, or a value that its sentence lacks, does not compile:
+ * Makes the messages of one set. If the code is not in the set, or a value is missing, it does not compile:
  * `const say = sayings<BackingSayings>(); say('seamsLeaveNothing', { seam, cloth })`.
  */
 export declare const sayings: <S extends Sayings>() => <Code extends keyof S & string>(code: Code, ...[values]: S[Code] extends undefined ? [] : [values: S[Code]]) => Message<Code>;

@@ -14,14 +14,14 @@ export declare const toStep: (inches: Exact, { sizes }: Step) => Exact;
 /** The next amount the shop cuts above this one. */
 export declare const stepAbove: (inches: Exact, { sizes }: Step) => Exact;
 /**
- * The lengths to buy for these needs, each as places in their list. All are one length, unless a shop cuts by two sizes and
- * one length of each comes to less: 1/3 yd and 1/4 yd are less than the 5/8 yd that both would be. Any more lengths would
- * come to no less, since lengths of one size can be one. Never more than a length for each need.
+ * The lengths to buy for these needs. Each length is a list of places in `needs`. Usually it is one length for all. If a shop cuts
+ * by two sizes, one length of each may be less: 1/3 yd and 1/4 yd are less than one length of 5/8 yd. More than two never helps,
+ * because two lengths of the same size can be one.
  */
 export declare const inLengths: (needs: Exact[], step: Step) => number[][];
-/** What a price is of: yards, or metres where the shop's step is metric. */
+/** What a price is for: a yard, or a metre if the shop's step is metric. */
 export declare const toPriced: (inches: Exact, { unit }: Step) => Exact;
-/** Money to the smallest coin, of so many decimals. */
+/** Money, rounded to the smallest coin of a currency with this many decimals. */
 export declare const toCoin: (value: Exact, decimals: number) => Exact;
-/** Cloth as a bolt or a shop's label has it, in the unit it comes out round in: `15 yd`, `13.5 m`. */
+/** Cloth as a bolt or a label says it, in the unit that gives the rounder number: `15 yd`, `13.5 m`. */
 export declare const soldLength: (inches: Exact, { units, comma }: Style) => string;

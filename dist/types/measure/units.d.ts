@@ -1,7 +1,7 @@
 import { type Exact } from './exact.js';
-/** What a bare number means, and what answers are shown in. */
+/** The unit of a number alone, and of the answers. */
 export type Units = 'in' | 'cm';
-/** What was written for them; these where it is neither. */
+/** The units that somebody wrote, or `otherwise` if it is neither of the two. */
 export declare const unitsOr: (written: unknown, otherwise: Units) => Units;
 /** Inches in one of each unit. International yard and pound agreement, 1959: 1 yd = 0.9144 m exactly. */
 export declare const INCHES: {
@@ -15,7 +15,7 @@ export declare const INCHES: {
 export type Unit = keyof typeof INCHES;
 export declare const toUnit: (inches: Exact, unit: Unit) => Exact;
 export declare const fromUnit: (amount: Exact, unit: Unit) => Exact;
-/** How this language writes numbers. Throws where there is no such language or currency. */
+/** How this language writes numbers. Throws if there is no such language or currency. */
 export declare const numbersIn: (lang: string, options?: Intl.NumberFormatOptions) => Intl.NumberFormat;
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 export declare const writesComma: (lang: string | undefined) => boolean;

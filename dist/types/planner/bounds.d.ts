@@ -6,8 +6,8 @@ interface Bounded {
     turn: boolean;
 }
 /**
- * What no plan can do with less than: a length of cloth, or a number of sheets when they have a height. Each piece
- * counts as what it weighs across times what it weighs down, the lighter way round where it may be turned.
+ * No plan can need less than this: a length of cloth, or a number of sheets if they have a height. Each piece counts as its weight
+ * across times its weight down. If it may be turned, the lighter of its two directions counts.
  */
 export declare const clothBound: (pieces: Bounded[], width: number, height?: number) => number;
 export {};

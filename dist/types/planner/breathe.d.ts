@@ -1,2 +1,2 @@
-/** Lets the page draw and answer before a long work goes on; unlike a timer, it isn't slowed in a hidden page. */
+/** Lets the page draw and react before long work goes on. A timer would do, but browsers slow timers in a hidden page. */
 export declare const breathe: () => Promise<void>;

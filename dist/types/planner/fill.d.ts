@@ -5,7 +5,7 @@ export interface Lot {
     width: number;
     height: number;
     count: number;
-    /** Whether it lies turned by a quarter already, fitting only so. */
+    /** Whether it is turned by a quarter already, because it fits only that way. */
     over: boolean;
     /** Whether it may be turned by a quarter from here. */
     turn: boolean;
@@ -19,7 +19,7 @@ export interface Block {
     across: number;
     down: number;
 }
-/** Part of a sheet, from edge to edge; `times` equal ones lie below each other, the blocks being those of the first. */
+/** Part of a sheet, from edge to edge. `times` equal bands lie below each other; `blocks` are those of the first one. */
 interface Band {
     y: number;
     height: number;
@@ -34,28 +34,32 @@ export interface Layout {
     }[];
     /** Length of cloth used, or how many sheets. */
     used: number;
-    /** Area of what found no place; 0 when everything did. */
+    /** Area of what found no place; 0 if everything did. */
     unplaced: number;
 }
-/** How the lots are put down: what a search varies. */
+/** How to place the lots. The search changes this. */
 export interface Recipe {
     /** The order in which lots are offered to every gap. */
     order: number[];
     /** Lots that are offered turned first. */
     turned: boolean[];
-    /** Lots beside which the cloth is cut lengthwise first, where either cut would do. */
+    /** Lots beside which the cloth is cut lengthwise first, if either cut works. */
     lengthwise: boolean[];
 }
 /**
- * Puts lots down by a recipe: each gap takes the first lot that fits it exactly, else exactly one way, else at all; a cut
- * through the gap then leaves two smaller ones. Whatever it lays out can therefore be cut edge to edge.
- *
- * @param height of a sheet; cloth without end has none.
+ * Places lots by a recipe. Each gap takes the first lot that fits it exactly in both directions, or in one, or at all. A cut through
+ * the gap then leaves two smaller gaps. So every layout can be cut from edge to edge. This is the innermost loop of every search:
+ * it works on plain arrays of numbers, so that it makes few objects.
  */
-export declare const filler: (lots: Lot[], width: number, height?: number) => {
-    area: number;
-    effort: () => number;
-    /** Lays everything out within a length of cloth, or within a number of sheets, as far as it goes. */
-    layOut: (by: Recipe, within: number, inStrips: boolean) => Layout;
-};
+export declare class Filler {
+    #private;
+    /** Area of all pieces. */
+    readonly area: number;
+    /** How many lots were tried in how many gaps: the cost of the search. */
+    effort: number;
+    /** @param height of a sheet; cloth without end has none. */
+    constructor(lots: Lot[], width: number, height?: number);
+    /** Places as much as fits on a length of cloth, or on a number of sheets. */
+    layOut(by: Recipe, within: number, inStrips: boolean): Layout;
+}
 export {};

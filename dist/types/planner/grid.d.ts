@@ -20,11 +20,11 @@ export declare const say: <Code extends "tooManySizes" | "sizeOfNothing" | "long
 export interface NoPlan {
     ok: false;
     problem: Message;
-    /** The piece at fault (its place in the list), where one is. */
+    /** The place in the list of the piece that causes it, if one does. */
     piece?: number;
 }
 export declare const noPlan: (problem: Message, piece?: number) => NoPlan;
-/** Lengths as whole numbers, so that a search compares plain integers. */
+/** Makes lengths whole numbers, so that the search compares plain integers. */
 export interface Grid {
     /** Whether every length is a whole number of steps; if not, pieces are rounded up and cloth down. */
     exact: boolean;
@@ -37,10 +37,10 @@ export interface Grid {
 }
 /** The greatest common divisor. */
 export declare const gcd: <T extends bigint | number>(a: T, b: T) => T;
-/** The grid on which all the lengths are whole, or 1/4096 in where that would take more than `finest` steps an inch. */
+/** The grid on which all lengths are whole numbers, or 1/4096 in if that would need more than `finest` steps an inch. */
 export declare const gridFor: (lengths: Exact[], finest: number) => Grid;
 export declare const MOST_PIECES = 1000000;
-/** Why these sizes and counts cannot be planned; nothing when they can. */
+/** Why these sizes and counts cannot be planned, or undefined if they can. */
 export declare const refuse: (cloth: Exact[], pieces: {
     sizes: Exact[];
     count: number;

@@ -8,7 +8,7 @@ export interface CutPiece {
     height: Exact;
     /** How many of them. */
     count: number;
-    /** Whether it may be turned by a quarter; a one-way print forbids it. */
+    /** Whether it may be turned by a quarter. A one-way print may not. */
     turn: boolean;
 }
 /** What is cut: cloth bought by length, or sheets (fat quarters and the like). */
@@ -18,14 +18,14 @@ export interface Cloth {
     /** Usable inches of a sheet along the cloth; left out for cloth bought by length. */
     height?: Exact | undefined;
     /**
-     * Inches in which a shop cuts cloth bought by length. Strips across the cloth are then given up only for cuts in
-     * another order that save a whole step; left out, for any saving.
+     * The step in inches by which a shop cuts cloth. With a step, another order of cuts replaces strips across the cloth only if it
+     * saves a whole step. Without one, it replaces them for any saving.
      */
     step?: Exact | undefined;
 }
-/** Where one piece lies: inches from the left and the top of its sheet, as turned. */
+/** Where one piece lies, in inches from the left and the top of its sheet. Its sides are those after turning. */
 export interface Placed {
-    /** Its place in the list that was asked for. */
+    /** Its place in the list of pieces. */
     piece: number;
     turned: boolean;
     x: Exact;
@@ -40,7 +40,7 @@ export interface Strip {
     height: Exact;
     /** How many equal strips lie below each other. */
     times: number;
-    /** What each gives: how many of which piece, from the left. */
+    /** What each strip gives, from the left: how many of which piece. */
     cuts: {
         piece: number;
         count: number;
@@ -48,7 +48,7 @@ export interface Strip {
     /** Where they lie in the first of these strips. */
     placed: Placed[];
 }
-/** A sheet, and others cut alike. */
+/** A sheet, and equal ones. */
 export interface Sheet {
     times: number;
     /** From the top, tallest first. */
@@ -62,30 +62,30 @@ export interface CuttingPlan {
     sheets: Sheet[];
     /** Sheets needed. */
     count: number;
-    /** Inches of cloth used, where it is bought by length; otherwise a sheet's height. */
+    /** Inches of cloth used, if it is bought by length. Otherwise the height of a sheet. */
     length: Exact;
-    /** No plan can do with less: inches of cloth, or sheets. */
+    /** No plan can need less than this: inches of cloth, or sheets. */
     bound: Exact;
-    /** Whether less is proven impossible. */
+    /** Whether we have proof that less is impossible. */
     exact: boolean;
 }
 /**
- * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. Strips across the
- * cloth come first unless another order of cutting saves cloth. The same list always gives the same plan. Pieces that
- * cannot be planned give a problem; nothing is thrown.
+ * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. The plan starts with strips
+ * across the cloth, unless another order of cuts saves cloth. The same list always gives the same plan. If the pieces cannot be
+ * planned, the plan is a problem. Nothing is thrown.
  */
 export declare const planCloth: (pieces: CutPiece[], cloth: Cloth) => CuttingPlan | NoPlan;
 /**
- * The same plan as `planCloth`, made a few milliseconds at a time so that a page stays alive.
+ * The same plan as `planCloth`, made a few milliseconds at a time, so that the page keeps working.
  *
- * @param signal stops the planning: the promise is then rejected with the signal's reason.
+ * @param signal stops the planning. The promise then rejects with the signal's reason.
  * @param onProgress is told how much is done, from 0 to 1.
  */
 export declare const planClothAsync: (pieces: CutPiece[], cloth: Cloth, { signal, onProgress }?: {
     signal?: AbortSignal;
     onProgress?: (done: number) => void;
 }) => Promise<CuttingPlan | NoPlan>;
-/** Every piece of a plan, one by one, on numbered sheets; at most so many. */
+/** Every piece of a plan, one by one, on numbered sheets; at most `most` of them. */
 export declare const everyPiece: (plan: CuttingPlan, most?: number) => (Placed & {
     sheet: number;
 })[];

@@ -1,6 +1,6 @@
 import type { Layout, Lot } from './fill.js';
 /** Where one piece lies, in steps of the grid. */
-interface Spot {
+export interface Spot {
     piece: number;
     turned: boolean;
     x: number;
@@ -8,7 +8,7 @@ interface Spot {
     right: number;
     bottom: number;
 }
-/** A strip from edge to edge; its spots are those of the first of `times`, from its own top. */
+/** A strip from edge to edge, and equal ones below it. The spots are those of the first, measured from its own top. */
 interface GridStrip {
     times: number;
     height: number;
@@ -16,8 +16,8 @@ interface GridStrip {
     key: string;
 }
 /**
- * A layout as a person reads it: each sheet in strips from edge to edge, tallest first, equal ones together; in a strip,
- * equal columns beside each other.
+ * Puts a layout in an order that is easy to read: each sheet in strips from edge to edge, tallest first, equal ones together. In a
+ * strip, equal columns are beside each other.
  */
 export declare const readable: (sheets: Layout["sheets"], lots: Lot[]) => {
     times: number;

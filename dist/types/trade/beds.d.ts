@@ -89,7 +89,7 @@ declare const SIZES: {
 };
 export type Bed = keyof typeof SIZES;
 export declare const BED_SIZES: Record<Bed, Mattress>;
-/** What the quilt is for: no bed, or one that is sold where people measure in these units. Written out, so that a bundler can leave it out where nobody asks for it. */
+/** No bed, or one of those that shops sell where people measure in these units. */
 export declare const BEDS: Record<Units, readonly ['none', ...Bed[]]>;
 /** Every bed that can be written, whatever the units. */
 export declare const BED_CHOICES: readonly ['none', ...Bed[]];

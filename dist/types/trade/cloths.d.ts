@@ -1,7 +1,7 @@
 import type { Units } from '../measure/units.js';
-/** What cloth of a fixed size is called; a fat quarter and a fat eighth say their size by that. */
+/** The name of cloth of a fixed size. Everybody knows the size of a fat quarter and a fat eighth by the name. */
 export type SheetKind = 'fat-quarter' | 'fat-eighth' | 'strip' | 'square' | 'sheet';
-/** Cloth as shops sell it in a fixed size, usable once its selvage is off. */
+/** Cloth that shops sell in a fixed size. The size is the usable one, without the selvage. */
 export interface SheetSize {
     width: string;
     height: string;
@@ -31,7 +31,7 @@ export declare const FAT_QUARTER: {
  */
 export declare const SHEETS: Record<string, Sheet>;
 /**
- * Cloth is named by its width with its selvages: from, to, and what of it is usable, in the unit. Common practice, no source; the
+ * Shops name cloth by its width with selvages. From, to, and the usable width, in the unit. Common practice, no source; the
  * centimetres are from memory.
  */
 export declare const BOLT_WIDTHS: {

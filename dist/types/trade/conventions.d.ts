@@ -1,7 +1,7 @@
 /**
- * The trade's defaults, as an author would write them. Where shops and teachers differ, each is only where a
- * calculator starts: the page's author and the reader can change every one. Those in inches say where they come from. Those in
- * centimetres are round sizes that teachers and shops use there; all of them are from memory.
+ * The trade's defaults, written as an author would write them. Shops and teachers differ, so each is only a start: the page's
+ * author and the reader can change every one. Those in inches say where they come from. Those in centimetres are round sizes
+ * that teachers and shops use; all of them are from memory.
  */
 /** Cloth added on each side of the quilt for a backing or batting. Longarm quilters ask for 4 in: Quilts of Valor
  * Foundation, FAQ "Backing & binding", 13 July 2020. */
@@ -29,12 +29,12 @@ export declare const STEP: {
     readonly in: "1/8 yd";
     readonly cm: "10 cm";
 };
-/** The steps that a reader chooses from, her own units' first. Common practice, no source. */
+/** The steps that a reader chooses from, those in her own units first. Common practice, no source. */
 export declare const STEPS: {
     readonly in: readonly ["1/8 yd", "1/4 yd", "thirds", "1/2 yd", "1 yd", "10 cm", "25 cm", "50 cm"];
     readonly cm: readonly ["10 cm", "25 cm", "50 cm", "1 m", "1/8 yd", "1/4 yd", "thirds", "1/2 yd"];
 };
-/** Added to the way round a quilt for the mitred corners and the closing tails of a binding. Common practice, no source. */
+/** Extra length of a binding for its mitred corners and its closing tails. Common practice, no source. */
 export declare const BINDING_ALLOWANCE: {
     readonly in: "10 in";
     readonly cm: "25 cm";

@@ -1,7 +1,7 @@
 import type { CommonSayings } from '../ledger/sayings.js';
 import type { Hint, Vocabulary } from './teller.js';
 import type { Sentences } from './vocabulary.js';
-/** Inputs and rows that several calculators have, and that are called the same in most of them. */
+/** Inputs and rows that several calculators have, with the same name in most of them. */
 export type CommonLabel = 'width' | 'length' | 'overage' | 'fabricWidth' | 'washedWidth' | 'join' | 'mark' | 'shrinkage' | 'increment' | 'price' | 'currency' | 'fabric' | 'buy' | 'spare' | 'cost';
 /** The words that all calculators share, in one language. */
 export interface CommonWords {
@@ -17,7 +17,7 @@ export interface CommonWords {
     };
     sentences: Sentences<CommonSayings>;
 }
-/** What a calculator's own words have of all these. */
+/** The words that a calculator has itself. */
 export interface OwnWords {
     title: string;
     labels: Record<string, string>;
@@ -28,5 +28,5 @@ export interface OwnWords {
     entryNames?: object;
     sentences: object;
 }
-/** A calculator's own words over those that all share; in a page, with the face's. */
-export declare const together: (common: CommonWords, own: OwnWords, face?: object) => Vocabulary;
+/** Puts a calculator's own words over the shared ones. In a page the words of the face are added. */
+export declare const vocabularyOf: (common: CommonWords, own: OwnWords, face?: object) => Vocabulary;

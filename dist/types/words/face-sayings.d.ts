@@ -5,7 +5,7 @@ import { type Message } from '../measure/message.js';
 export interface FaceSayings extends FlowSayings {
     buyLead: undefined;
     byItselfLead: undefined;
-    /** These inputs have something to mend; an earlier answer stands, or none. */
+    /** These inputs are wrong or missing. There may be an earlier answer. */
     notReckonedYet: {
         inputs: string[];
         hasAnswer: boolean;

@@ -1,7 +1,7 @@
 import type { Quantity } from '../ledger/quantity.js';
 /** The operations that round. */
 export type Rounding = 'up' | 'step' | 'mark' | 'coin';
-/** How numbers are written, and what is said of rounding. */
+/** How to write numbers and rounding. */
 export interface Numerals {
     n(value: Quantity): string;
     rounded(how: Rounding, formula: string, step: Quantity): string;

@@ -4,7 +4,7 @@ import type { Input, Reckoning } from '../ledger/ledger.js';
 import { type OwnWords } from './common.js';
 import { Teller } from './teller.js';
 import { type Refused, type Result } from './told.js';
-/** What is told of a reckoning, in the language that was asked for. */
+/** Makes the teller that puts a result into words, in its language. */
 export declare const tellerOf: (name: CalculatorName, words: OwnWords) => ({ lang, style }: Pick<Reckoning, "lang" | "style">) => Teller;
 /** A calculator as a function from plain input to a plain result. */
 export declare const headless: <I extends Input, A extends object, More extends unknown[]>(calculator: {

@@ -6,22 +6,22 @@ export interface Place {
     /** `B7`. */
     address: string;
     label: string;
-    /** Inches in one of what it counts: what is bought stands there in the shop's unit. */
+    /** Inches in one of its unit: an amount to buy is in the shop's unit. */
     per?: Exact | undefined;
 }
-/** Where the rows of a sheet stand, by id and entry. */
+/** The places of the rows, by id and entry. */
 export type Places = Map<string, Place>;
 export declare const placeKey: (id: string, entry?: number) => string;
-/** How a quantity is reckoned in a spreadsheet, from the cells of a sheet whose lengths are in such units. */
+/** Writes a quantity as a spreadsheet formula over the cells of a sheet, with lengths in these units. */
 export declare class Formulas {
     #private;
     readonly places: Places;
     readonly units: Units;
-    /** The cells that some formula goes by. */
+    /** The cells that some formula uses. */
     readonly used: Set<string>;
     constructor(places: Places, units: Units);
-    /** A formula, without its equals sign; undefined where it goes by no cell, and is but a number. */
+    /** A formula without its equals sign. Undefined if it uses no cell, so that it is only a number. */
     of(quantity: Quantity, per?: Exact): string | undefined;
-    /** Whether one is not below the other. */
+    /** Checks that one is at least the other. */
     reaches(reach: Quantity, need: Quantity): string;
 }

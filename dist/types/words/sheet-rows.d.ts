@@ -3,7 +3,7 @@ import type { Row } from '../ledger/row.js';
 import type { Exact } from '../measure/exact.js';
 import { Formulas, type Places } from './sheet-formula.js';
 import { type Teller } from './teller.js';
-/** A cell: words, a number, or a formula with what it comes to now. */
+/** A cell: words, a number, or a formula with its value now. */
 export type SheetCell = string | undefined | {
     value: number | string;
     formula?: string | undefined;
@@ -14,11 +14,11 @@ export interface SheetRow {
     id: string;
     entry: number;
     label: string;
-    /** Whether it was given. */
+    /** Whether it is an input. */
     isGiven: boolean;
-    /** Inches in one of what is bought. */
+    /** Inches in one unit of what is bought. */
     per?: Exact | undefined;
-    /** Written once it is known where every row stands. */
+    /** Written at the end, when the place of every row is known. */
     cells: () => SheetCell[];
 }
 /** A length as a number in the reader's units. */

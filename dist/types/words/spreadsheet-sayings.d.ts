@@ -1,4 +1,4 @@
-/** What a spreadsheet file says beside what the page says. It is loaded with what writes the file. */
+/** What only a spreadsheet file says. It is loaded with the code that writes the file. */
 export interface SpreadsheetSayings {
     unitColumnHead: undefined;
     onPageHead: undefined;
@@ -10,11 +10,11 @@ export interface SpreadsheetSayings {
     cutCountHead: undefined;
     cutWidthHead: undefined;
     cutLengthHead: undefined;
-    /** Under the rows: what a change in them changes, and what it does not. */
+    /** Under the rows: what follows a change, and what does not. */
     formulasFollow: undefined;
-    /** Of a number that was given and that no formula goes by. */
+    /** About an input that no formula uses. */
     notFollowed: undefined;
-    /** In place of why a number was found, once it does not do any more. */
+    /** Shown in place of the reason, when a number is not enough any more. */
     tooLittleNow: undefined;
     /** Formulas in words. */
     toNextStep: {

@@ -1,4 +1,4 @@
-import type { Label } from '../ledger/field.js';
+import type { Field, Label } from '../ledger/field.js';
 import type { ListCell } from '../ledger/listing.js';
 import type { Caption } from '../ledger/picture.js';
 import { Money, Purchase } from '../ledger/purchase.js';
@@ -14,7 +14,7 @@ import { type Rounding } from './formula.js';
 export type Hint = string | Record<Units, string>;
 /** The words of one calculator with those that all share, looked up by key or code. */
 export interface Vocabulary {
-    /** The language that they are in. */
+    /** Their language. */
     lang: string;
     title: string;
     labels: Record<string, string>;
@@ -24,10 +24,10 @@ export interface Vocabulary {
     entries: Record<string, (number: number) => string>;
     entryNames: Record<string, (number: number) => string>;
     sentences: Record<string, string | ((values: never, t: Teller) => string)>;
-    /** The words of the calculators that a worksheet's parts are, by their names: it says what they say. */
+    /** The words of the calculators in a worksheet, by name. The worksheet needs them to say what its parts say. */
     others?: Record<string, Vocabulary>;
 }
-/** A word in its plural forms, as `Intl.PluralRules` names them; `other` holds for those that are not given. */
+/** A word in its plural forms, as `Intl.PluralRules` names them. `other` counts for forms that are missing. */
 export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & {
     other: string;
 };
@@ -40,19 +40,21 @@ export declare class Teller {
     constructor(words: Vocabulary, style: Style, 
     /** The page's language, which decides how money is written. */
     lang: string);
-    /** What is usual where people measure as the reader does, or an example in her units: `40 in`, `105 cm`. */
+    /** The usual length, or an example, in the reader's units: `40 in`, `105 cm`. */
     usual(texts: Record<Units, string>): string;
+    /** An example that differs with the reader's units. */
+    forUnits(texts: Record<Units, string>): string;
     /** The few words beside an input. */
     hint(id: string): string;
-    /** A length as a bare number in the reader's units; any other quantity as it is written. */
+    /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
     n(value: Exact | Quantity): string;
-    /** A length with its unit; any other quantity as it is written. */
+    /** A length with its unit. Any other quantity as it is written. */
     l(value: Exact | Quantity): string;
     /** `12 × 14 in`, both sides in the reader's units. */
     size({ width, length }: Size): string;
     /** A formula with its numbers filled in. */
     formula(quantity: Quantity): string;
-    /** The same and what it comes to, where it is more than a number: `2 × 40 − 2 × 1/2 = 79`. */
+    /** The same with its value, unless the formula is only a number: `2 × 40 − 2 × 1/2 = 79`. */
     reckoned(quantity: Quantity): string;
     /** The same with a unit: `2 × 40 − 2 × 1/2 = 79 in`. */
     reckonedLength(quantity: Quantity): string;
@@ -65,22 +67,22 @@ export declare class Teller {
     }): string;
     private sentence;
     label(what: Label): string;
-    /** What an entry of a list is called. */
+    /** The name of an entry of a list. */
     entry(of: string, number: number): string;
-    /** The same in short, where it is to be taken away. */
+    /** The same in short, for the button that takes it away. */
     entryName(of: string, number: number): string;
-    /** Somebody's text inside a sentence. */
+    /** The text that somebody typed, in a sentence. */
     quote(text: string): string;
-    /** So many of something, in its plural form: `2 joins`. */
+    /** A number of things, in the right plural form: `2 joins`. */
     many(count: number, forms: Forms): string;
     form(count: number, forms: Forms): string;
     /** The same in the words of another calculator: a worksheet says what its parts say. */
     as(calculator: string): Teller;
-    /** What an amount is counted in, without the number: `yd`, `fat quarters`. */
+    /** The unit of an amount, without the number: `yd`, `fat quarters`. */
     unitOf({ called, unit }: Purchase): string;
     /** What is bought. */
     bought({ called, amount, unit }: Purchase): string;
-    /** An amount in the shop's unit. Metres are rounded up where they have no end: less than the need is never written. */
+    /** An amount in the shop's unit. Metres with endless decimals are rounded up, so that the text never says less than the need. */
     shopAmount(amount: Exact, unit: string, comma?: boolean): string;
     money({ value, currency }: Money): string;
     private amount;
@@ -90,10 +92,14 @@ export declare class Teller {
     cell(cell: ListCell): string;
     /** Words or a length in a drawing. */
     caption(caption: Caption): string;
-    /** What stands in an input's row, in a sentence. */
+    /** A choice of an input in words; the choice itself if it has none. */
+    chosen(of: Label, code: string): string;
+    /** The text in an input's row: in words, where its author writes codes. */
+    standing(id: string, { kind, options, offered }: Field, text: string): string;
+    /** The text of an input, in a sentence. */
     stated({ text }: Stated): string;
-    /** A length as its reader would type it again. */
+    /** A length as the reader would type it. */
     typed(value: Exact): string;
 }
-/** `58 + 2 × 4 = 66 in`; what is not exact says so itself. */
+/** `58 + 2 × 4 = 66 in`. A rounded value has its own sign in place of the equals sign. */
 export declare const equals: (formula: string, value: string) => string;

@@ -11,19 +11,21 @@ export interface WorkingRow {
     /** The input's key, or a name for the reckoned value. */
     id: string;
     label: string;
-    /** As shown: `66 in`. */
+    /** As shown: `66 in`, `across the cloth`. */
     value: string;
-    /** The exact inches, where the value is a length: `"66"`. */
+    /** A choice or a tick as an author writes it: `across`, `yes`. */
+    code?: string | undefined;
+    /** The exact inches, if the value is a length: `"66"`. */
     inches?: string | undefined;
     /** How it was got, with the numbers filled in: `58 + 2 × 4 = 66 in`. */
     how: string;
     /** The ids of the rows it was reckoned from. */
     from: string[];
-    /** `given` is an input; a `measurable` row may be typed over, and is then `measured`. */
+    /** `given`: an input. `measurable`: the reader may type over it. `measured`: the reader did. */
     role: 'given' | 'reckoned' | 'measurable' | 'measured';
-    /** For a measured row: what was reckoned there. */
+    /** For a measured row: the reckoned value. */
     reckoned?: string | undefined;
-    /** A refinement, folded away at first. */
+    /** One of the further settings, folded away at first. */
     more?: true | undefined;
 }
 /** An amount to buy, already rounded up to a step the shop cuts. */
@@ -53,14 +55,14 @@ export interface WrittenCut {
     /** As shown: `3 1/2 × 66 in`. */
     text: string;
 }
-/** A value as it is written in a result: plain JSON, lengths as exact inches, and what is said as sentences. */
+/** A value in a result: plain JSON, with lengths as exact inches and messages as sentences. */
 export type Written<T> = T extends Exact | Message | Quantity ? string : T extends Purchase ? WrittenPurchase : T extends Money ? WrittenMoney : T extends Cut ? WrittenCut : T extends readonly (infer One)[] ? Written<One>[] : T extends object ? {
     [K in keyof T as K extends 'used' ? never : K]: Written<T[K]>;
 } : T;
 /** What a calculator gives: its answer, and how it was got. */
 export type Result<Own extends object> = Written<Own> & {
     errors?: undefined;
-    /** What it costs, where a price was given. */
+    /** What it costs, if there is a price. */
     cost?: WrittenMoney | undefined;
     /** Things the reader should know about this answer. */
     notes: string[];
@@ -68,7 +70,7 @@ export type Result<Own extends object> = Written<Own> & {
 };
 /** An input that could not be used, and a sentence about it. */
 export interface Problem {
-    /** The input's key in camelCase, or the id of a typed-over row. */
+    /** The key of the input in camelCase, or the id of a row that the reader typed over. */
     input: string;
     message: string;
 }
@@ -81,5 +83,5 @@ export interface Refused {
 }
 /** A row in words. */
 export declare const toldRow: (row: Row, fields: Fields, t: Teller) => WorkingRow;
-/** A reckoning in words: its result as plain data, each part made when it is first read. */
+/** The result as plain data in words. Each part is made when somebody first reads it. */
 export declare const told: <Own extends object>({ issues, own, rows, notes, cost }: Reckoning<Own>, fields: Fields, t: Teller) => Result<Own> | Refused;

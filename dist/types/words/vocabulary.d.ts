@@ -1,10 +1,10 @@
 import type { Fields } from '../ledger/field.js';
 import type { Hint, Teller } from './teller.js';
-/** A sentence for each code of a set: as it stands, or made from the code's values. */
+/** A sentence for each code of a set: a text, or a function of the code's values. */
 export type Sentences<S> = {
     [Code in keyof S]: string | ((values: S[Code], t: Teller) => string);
 };
-/** The inputs of which one of several is chosen. */
+/** The inputs that are a choice. */
 type Choices<F extends Fields> = {
     [K in keyof F]: F[K] extends {
         options: readonly (infer O extends string)[];
@@ -22,23 +22,23 @@ type ListKey<F extends Fields> = {
     } ? K : never;
 }[keyof F];
 /**
- * Every word of one calculator in one language. What all calculators share has its words in `CommonWords`, and may be called
- * something else here. A word that is missing does not compile.
+ * Every word of one calculator in one language. Shared words are in `CommonWords`; a calculator may replace them here. If a word is
+ * missing, it does not compile.
  */
 export interface CalculatorWords<F extends Fields, Rows extends string, S, CommonLabel extends string = never> {
-    /** Heads the rows, and names its files: `Backing`. */
+    /** The head of the rows, and the name of its files: `Backing`. */
     title: string;
-    /** What each input and each reckoned row is called. */
+    /** The name of each input and each reckoned row. */
     labels: Record<Exclude<(keyof F & string) | Rows, CommonLabel>, string> & Partial<Record<CommonLabel, string>>;
-    /** A few words beside an input, where nothing was reckoned. */
+    /** A few words beside an input. */
     hints: Partial<Record<keyof F & string, Hint>>;
-    /** The same for one that the page holds fast, where that differs. */
+    /** The same for an input that the page has locked, if the words differ. */
     lockedHints?: Partial<Record<keyof F & string, string>>;
-    /** What can be chosen. */
+    /** The choices. */
     options: Pick<Choices<F>, Exclude<ChoiceKey<F>, CommonLabel>>;
-    /** What an entry of a list is called: `Border 2, width`. */
+    /** The name of an entry of a list: `Border 2, width`. */
     entries: Record<ListKey<F>, (number: number) => string>;
-    /** The same in short, to be taken away: `border 2`. */
+    /** The same in short, for the button that takes it away: `border 2`. */
     entryNames?: Record<ListKey<F>, (number: number) => string>;
     sentences: Sentences<S>;
 }

@@ -2,12 +2,12 @@ import type { CalculatorName } from '../calculators/calculator.js';
 import type { Blocks } from '../calculators/top/shape.js';
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
-/** A fabric that is of another width: a length, or what was written and cannot be read. */
+/** A fabric of another width: a length, or a text that cannot be read. */
 export interface FromFabric {
     letter: string;
     width: Exact | string;
 }
-/** What a part in a worksheet says of what flows to it. */
+/** What a part in a worksheet can say about a value that flows to it. */
 export interface FlowSayings {
     fromWorksheet: undefined;
     fromFabric: {

@@ -4,7 +4,7 @@ import type { Answer } from '../ledger/answer.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
 import { Message } from '../measure/message.js';
 import { type Fabrics } from './fabrics.js';
-/** Values a worksheet gives the calculators inside it, and where the sizes and the cloth’s width come from. */
+/** The values that a worksheet gives to a calculator inside it, and where they come from. */
 export interface Flow {
     values: Record<string, unknown>;
     from: Record<string, Message>;
@@ -12,11 +12,11 @@ export interface Flow {
 /** A part that sizes flow through. */
 export interface FlowingPart {
     calculator: Calculator;
-    /** The letters of its fabrics, as they are written on it. */
+    /** The letters of its fabrics, as the author wrote them. */
     fabric?: unknown;
-    /** What is written on it. */
+    /** The inputs that the author gave it. */
     input: Input;
-    /** Of a top: its blocks as its author wrote them and as they are now; undefined where they cannot be reckoned. */
+    /** For a top: its blocks as the author wrote them, and as they are now. Undefined if they are wrong. */
     blocks?: {
         written: Blocks | undefined;
         now: Blocks | undefined;
@@ -24,7 +24,7 @@ export interface FlowingPart {
     /** Whether it is a list of what to cut for the blocks. */
     isCutList?: boolean | undefined;
 }
-/** What the worksheet itself says, as it is written there. */
+/** The inputs of the worksheet itself, as the author wrote them. */
 export interface FlowSource {
     width?: unknown;
     length?: unknown;
@@ -41,13 +41,13 @@ interface QuiltSize {
     length?: unknown;
 }
 /**
- * Lets sizes and settings flow once through the parts. One pass: nothing flows back. `give` hands a part what flows to it, and
- * gives back what it has reckoned of that.
+ * Lets sizes and settings flow through the parts, in one pass: nothing flows back. `give` gives a part its values, and returns what
+ * the part makes of them.
  */
 export declare const flow: <P extends FlowingPart>(source: FlowSource, parts: P[], fabrics: Fabrics, give: (part: P, flow: Flow) => Reckoning<Answer>) => {
     size: QuiltSize;
     caution: Message | undefined;
 };
-/** Whether two values that flow are the same, however deep: exact numbers and messages too. */
+/** Whether two values that flow are equal, at any depth: exact numbers and messages too. */
 export declare const isSame: (a: unknown, b: unknown) => boolean;
 export {};

@@ -14,14 +14,14 @@ export interface PartOnPage {
 }
 /** One line of the cut list of all parts. */
 export interface PieceOfPart {
-    /** Of its fabric; empty where the part names none. */
+    /** The letter of its fabric, or empty if the part names none. */
     letter: string;
-    /** The fabric's name; what it is for, where it has no letter. */
+    /** The name of the fabric. If it has no letter: what it is for. */
     name: string | Message;
     title: Message;
     cut: Cut;
 }
-/** What all parts take from which fabric, what of it is bought by the piece, and every piece to cut. */
+/** What all parts take from which fabric, what they buy by the piece, and every piece to cut. */
 export declare const gather: (parts: PartOnPage[], fabrics: Fabrics, isColour: (swatch: string) => boolean) => {
     gathered: WorkbookInput;
     pieces: PieceOfPart[];

@@ -2,19 +2,19 @@ import type { LooseCut } from '../calculators/calculator.js';
 import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
-/** A price as somebody wrote it. It is read where it is needed, so that the list can say what is wrong with it. */
+/** A price as somebody wrote it. It is read late, so that the list can say what is wrong with it. */
 export interface WrittenPrice {
     written: unknown;
 }
-/** A price as a calculator has read it, in the currency that holds there; or as it was written. */
+/** A price that a calculator has read already, with its currency; or one as somebody wrote it. */
 export type Price = Money | WrittenPrice;
-/** A fabric as the page declares it: all is as it was written. */
+/** A fabric as the page declares it, with all values as somebody wrote them. */
 export interface WorkbookFabric {
     letter: unknown;
     name?: unknown;
     /** Of one yard or metre. */
     price?: unknown;
-    /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+    /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
     fabricWidth?: unknown;
 }
 /** What one part of the quilt takes from one fabric. Lengths are exact inches. */
@@ -25,15 +25,15 @@ export interface WorkbookPart {
     fabric: string;
     /** Cloth, before rounding. */
     need: Exact;
-    /** The cloth's usable width it was reckoned with; 0 where it is not known. */
+    /** The usable width of the cloth, or 0 if it is not known. */
     width: Exact;
-    /** The same as sold, where a wash leaves less of it. */
+    /** The width as sold, if a wash leaves less of it. */
     sold: Exact;
     /** Inches bought for one inch of washed cloth. */
     washed: Exact;
-    /** What is cut from it, for planning several parts together; none where a part has to be cut on its own. */
+    /** The pieces, for planning several parts together. None if the part has to be cut on its own. */
     pieces: LooseCut[];
-    /** Where its fabric has none: of one `per`. */
+    /** The price of one `per`, used if the fabric has no price. */
     price?: Price | undefined;
     /** What its price is of. Default: what the worksheet's fabrics are priced by. */
     per?: 'yd' | 'm' | undefined;
@@ -41,13 +41,13 @@ export interface WorkbookPart {
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface WorkbookItem {
     title: Message;
-    /** The letter of the fabric it is of; empty where it is no cloth. */
+    /** The letter of its fabric, or empty if it is not cloth. */
     fabric: string;
-    /** What to buy: an amount, or the words of whoever wrote it. */
+    /** What to buy: an amount, or somebody's own words. */
     buy: Purchase | Message;
     cost?: Price | undefined;
 }
-/** All that comes together on the shopping list. */
+/** Everything that goes onto the shopping list. */
 export interface WorkbookInput {
     fabrics: WorkbookFabric[];
     parts: WorkbookPart[];
@@ -59,5 +59,5 @@ export interface WorkbookInput {
     /** Letters that parts name, whether or not anything is cut from them. */
     named: string[];
 }
-/** Before anything was gathered. */
+/** A list with nothing on it. */
 export declare const NOTHING: WorkbookInput;

@@ -6,12 +6,12 @@ import type { Length } from './together.js';
 export interface BoughtLength extends Length {
     buy: Purchase;
 }
-/** What is bought of one cloth, in how many lengths. */
+/** What to buy of one cloth, and in how many lengths. */
 export interface BoughtLengths {
     buy: Purchase;
     lengths: BoughtLength[];
 }
-/** The lengths to buy of one cloth, rounded up; each warns of a small spare. */
+/** The lengths to buy of one cloth, rounded up. Each warns if little is left over. */
 export declare const buyLengths: (ledger: WorksheetLedger, lengths: Length[], cloth: Message) => BoughtLengths;
-/** Says what each of two lengths is for, and what one length would be. */
+/** Says what each of the two lengths is for, and how long one length for all would be. */
 export declare const noteLengths: (ledger: WorksheetLedger, cloth: Message, lengths: BoughtLengths["lengths"]) => void;

@@ -7,13 +7,13 @@ import type { ShoppingLine, WorksheetLedger } from './shape.js';
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
     line: ShoppingLine;
-    /** Its fabric in words: `Fabric A`, or the part where that names none. */
+    /** Its fabric in words: `Fabric A`, or the name of the part if that names no fabric. */
     called: Message;
-    /** Undefined where it has no price. */
+    /** Undefined if it has no price. */
     paid: Money | undefined;
     /** The same as a formula. */
     costs: Quantity | undefined;
-    /** The same for whole bolts, where kits are cut. */
+    /** The same for whole bolts, if the shop cuts kits. */
     boltCost: Money | undefined;
 }
 /** The lines of one fabric: one for each width of cloth that its parts are cut from. */

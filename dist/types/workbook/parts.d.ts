@@ -1,7 +1,7 @@
 import type { Message } from '../measure/message.js';
 import type { WorkbookFabric, WorkbookPart } from './input.js';
 import { type WorksheetLedger } from './shape.js';
-/** A fabric's letter, with one space wherever there are several. */
+/** The letter of a fabric, with single spaces in it. */
 export declare const letterOf: (written: unknown) => string;
 /** A fabric that parts may name. */
 export interface Declared {
@@ -10,17 +10,17 @@ export interface Declared {
     /** As it was written. */
     price: unknown;
 }
-/** The fabrics that the page declares; of two with one letter the first. */
+/** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export declare const readFabrics: (ledger: WorksheetLedger, fabrics: WorkbookFabric[]) => Declared[];
 /** All that is cut from one fabric. */
 export interface Group {
-    /** Tells its rows from those of others. */
+    /** Part of its row ids, so that they differ from those of other fabrics. */
     key: string;
     letter: string;
     parts: WorkbookPart[];
 }
-/** The parts of each fabric; one that names none is a group of its own, since its cloth may be any. */
+/** The parts of each fabric. A part that names no fabric is its own group, since its cloth may be any. */
 export declare const groupsOf: (declared: Declared[], parts: WorkbookPart[]) => Group[];
-/** Parts that are cut from cloth of one width; one that does not say its width goes with the first. */
+/** The parts that are cut from cloth of one width. Parts without a width go with the first width. */
 export declare const byWidth: (parts: WorkbookPart[]) => WorkbookPart[][];
 export declare const titlesOf: (parts: Pick<WorkbookPart, "title">[]) => Message[];

@@ -7,12 +7,12 @@ export interface FabricInput {
     name?: string | undefined;
     /** Of one yard or metre. */
     price?: unknown;
-    /** Its usable width, for a note where it cannot be read; parts say themselves how wide their cloth is. */
+    /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
     fabricWidth?: unknown;
 }
 /**
- * What one part of the quilt takes from one fabric. Its lengths are those of a calculator's result: exact inches, whatever
- * the worksheet's `units` are.
+ * What one part of the quilt takes from one fabric. Its lengths come from the result of a calculator, so they are exact inches. The
+ * worksheet's `units` do not matter.
  */
 export interface PartInput {
     /** `Binding`, `Borders` … */
@@ -23,9 +23,9 @@ export interface PartInput {
     need: string;
     /** The cloth's usable width it was reckoned with, exact inches. */
     width?: string;
-    /** The same as sold, where a wash leaves less of it. Default `width`. */
+    /** The width as sold, if a wash leaves less of it. Default `width`. */
     sold?: string;
-    /** What is cut from it, for planning several parts together; absent where a part has to be cut on its own. */
+    /** The pieces, for planning several parts together. Absent if the part has to be cut on its own. */
     pieces?: {
         piece?: string;
         width: string;
@@ -43,7 +43,7 @@ export interface PartInput {
 /** Something bought by the piece: a package of batting, fat quarters. */
 export interface ItemInput {
     title: string;
-    /** The letter of the fabric it is of, where it is cloth. */
+    /** The letter of its fabric, if it is cloth. */
     fabric?: string | undefined;
     /** What to buy: `5 fat quarters`. */
     text: string;

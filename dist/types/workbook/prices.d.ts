@@ -7,7 +7,7 @@ import type { WorksheetLedger } from './shape.js';
 export declare const tried: <T>(ledger: WorksheetLedger, of: Message, read: () => T) => T | undefined;
 /** Reads what was written in a field. */
 export declare const readWritten: <T>(ledger: WorksheetLedger, field: Field<T>, written: unknown, what: Label) => T | undefined;
-/** The price of this, where one was given that can be read. */
+/** The price, if there is one and it can be read. */
 export declare const priceOf: (ledger: WorksheetLedger, price: Price | undefined, what: Message) => Exact | undefined;
 /** All on the list that may have a price. */
 interface Priced {
@@ -15,6 +15,6 @@ interface Priced {
     parts: Pick<WorkbookPart, 'price'>[];
     items: Pick<WorkbookItem, 'cost'>[];
 }
-/** Lets a currency that any price names hold for all, where none is given. */
+/** If no currency is given, takes the one that any price names, for all of them. */
 export declare const adoptCurrency: (ledger: WorksheetLedger, { fabrics, parts, items }: Priced) => void;
 export {};

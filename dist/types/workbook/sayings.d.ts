@@ -2,7 +2,7 @@ import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Quantity, Stated } from '../ledger/quantity.js';
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
-/** A part and the cloth it takes; several parts where they are cut from one length. */
+/** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
     need: Quantity;
     titles: Message[];
@@ -24,7 +24,7 @@ interface LineSayings {
     fabricOf: {
         letter: string;
     };
-    /** A cloth of the list, with its width where that has to be said. */
+    /** A cloth of the list, with its width if the line has to say it. */
     clothOf: {
         what: Message;
         width: Exact | undefined;
@@ -39,7 +39,7 @@ interface LineSayings {
         cloth: Message;
         titles: Message[];
     };
-    /** What to buy, with its width where that has to be said. */
+    /** What to buy, with its width if the line has to say it. */
     toBuy: {
         buy: Purchase;
         width: Exact | undefined;
@@ -66,7 +66,7 @@ interface LineSayings {
     boltsRow: {
         kits: number;
     };
-    /** How many lengths a bolt gives; one of each kind where a kit buys two. */
+    /** How many lengths a bolt gives. There are two kinds if a kit buys two lengths. */
     boltsOfOneKind: {
         kinds: {
             each: number;
@@ -108,7 +108,7 @@ interface LineSayings {
     planningTogether: {
         cloth: Message;
     };
-    /** `apart` are lengths of their own for the parts, where a bolt holds each. */
+    /** `apart` has a length for each part, if a bolt holds each of them. */
     longerThanBolt: {
         cloth: Message;
         buy: Purchase;
@@ -246,7 +246,7 @@ interface ListSayings {
         length: Exact;
     };
     stripsTogether: undefined;
-    /** In large type, and what stands before it. */
+    /** The large type, and the words before it. */
     leadForKits: {
         kits: number;
         soFar: boolean;

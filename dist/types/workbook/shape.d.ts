@@ -28,7 +28,7 @@ export declare const worksheetFields: {
     increment: import("../ledger/field.js").Field<import("../measure/shop.js").Step>;
     currency: import("../ledger/field.js").Field<string | undefined>;
 };
-/** The rows that it reckons: of each line what it needs, what to buy and how many bolts, and what all comes to. */
+/** The rows: for each line the need, what to buy and the bolts; then the totals. */
 export type WorksheetRow = `need-${string}` | `buy-${string}` | `bolts-${string}` | 'total' | 'kitCost';
 export type WorksheetLedger = Ledger<typeof worksheetFields, WorksheetRow>;
 /** Parts that are cut from one length together. */
@@ -54,13 +54,13 @@ export interface ShoppingLine {
     /** What planning the parts together saves. */
     saved: Exact;
     buy: Purchase;
-    /** What to buy in words: `3 3/4 yd`, with its width where that is not the usual one. */
+    /** What to buy in words: `3 3/4 yd`, with its width if that is not the usual one. */
     text: Message;
-    /** The cloth's usable width as sold; absent where no part says it. */
+    /** The usable width of the cloth as sold. Absent if no part says it. */
     width?: Exact | undefined;
     /** Exact inches bought beyond the need. */
     spare: Exact;
-    /** The two lengths to buy, where they come to less than one, each for the parts of these titles. `buy` is both. */
+    /** Two lengths to buy, if they are less than one. Each is for the parts with these titles. `buy` is both together. */
     lengths?: {
         parts: Message[];
         need: Exact;
@@ -70,30 +70,30 @@ export interface ShoppingLine {
     cost?: Money | undefined;
     /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
     bolts?: number | undefined;
-    /** How to cut the parts from one length, where that saves cloth; otherwise each is cut as it says itself. */
+    /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
     together?: PlannedTogether | undefined;
 }
 /** Something bought by the piece, on the shopping list. */
 export interface ShoppingItem {
     title: Message;
-    /** The letter and the name of the fabric it is of; empty where it is no cloth. */
+    /** The letter and the name of its fabric. Empty if it is not cloth. */
     fabric: string;
     name: string;
     /** What to buy: `5 fat quarters`. */
     text: Message;
     cost?: Money | undefined;
-    /** The same as an amount, where it is known as one. */
+    /** The same as an amount, if we know it as an amount. */
     used: {
         buy: Purchase | undefined;
     };
 }
-/** What everything comes to. */
+/** The totals. */
 export interface Sums {
-    /** All costs together, where there are prices. */
+    /** All costs together, if there are prices. */
     total?: Money | undefined;
     /** More will be to pay: something has no price, or is not on the list. `notes` name it. */
     soFar?: boolean | undefined;
-    /** What one kit comes to, and the whole bolts and the items for all of them. */
+    /** The cost of one kit, and of the whole bolts and the items for all kits. */
     kits?: {
         count: number;
         each?: Money | undefined;

@@ -19,22 +19,22 @@ export interface ListLine {
     bolts?: number | undefined;
     width?: Exact | undefined;
 }
-/** The list's lines in the order of their letters; what has no letter comes last. */
+/** The lines of the list, sorted by letter. Those without a letter come last. */
 export declare const listLines: ({ fabrics, items }: Pick<WorksheetAnswer, "fabrics" | "items">) => ListLine[];
-/** How a fabric is named in the list: `A · Sand`. */
+/** The name of a fabric in the list: `A · Sand`. */
 export declare const namedOf: ({ letter, name }: {
     letter: string;
     name: string;
 }) => string;
 /** The shopping list as it is shown. */
 export declare const shopping: (answer: WorksheetAnswer) => Listing;
-/** Every fabric that has a letter, with all that is bought of it: the fabric key. */
+/** The fabric key: every fabric with a letter, and everything that is bought of it. */
 export declare const fabricKey: (answer: Pick<WorksheetAnswer, "fabrics" | "items">) => {
     letter: string;
     name: string;
     amounts: Message[];
 }[];
-/** What stands in large type, with its lead: what all costs, or how many things there are to buy. */
+/** What to show in large type: the total, or the number of things to buy. */
 export declare const headline: ({ total, soFar, fabrics, items, kits, }: WorksheetAnswer) => {
     lead: Message;
     large: Message;

@@ -4,7 +4,7 @@ import type { WorkbookItem } from './input.js';
 import type { CountedLine } from './lines.js';
 import type { Declared } from './parts.js';
 import type { ShoppingItem, Sums, WorksheetLedger } from './shape.js';
-/** Something bought by the piece, what it is called, and what is to pay for it; undefined where it has no price. */
+/** Something bought by the piece, its name, and what it costs (undefined without a price). */
 export interface CountedItem {
     item: ShoppingItem;
     called: Message;
@@ -12,5 +12,5 @@ export interface CountedItem {
 }
 /** What is bought by the piece, and what it costs. */
 export declare const countItems: (ledger: WorksheetLedger, items: WorkbookItem[], declared: Declared[]) => CountedItem[];
-/** What everything comes to, with its rows and what has no price. */
+/** The total, with its rows and a list of what has no price. */
 export declare const totals: (ledger: WorksheetLedger, lines: CountedLine[], items: CountedItem[], isUnfinished: boolean) => Sums;

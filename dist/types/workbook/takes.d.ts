@@ -11,10 +11,10 @@ export interface PartTake {
     title: Message;
     /** All that is cut from it. */
     cuts: Cut[];
-    /** Cloth; undefined where it takes none. */
+    /** The cloth, or undefined if it takes none. */
     part?: WorkbookPart | undefined;
-    /** Something bought by the piece in its place. */
+    /** Something bought by the piece, in place of cloth. */
     item?: WorkbookItem | undefined;
 }
-/** What a calculator takes from the fabrics of these letters; nothing while it has something to mend. */
+/** What a calculator takes from the fabrics of these letters. Nothing while it has an error. */
 export declare const takesOf: <A extends Answer>(calculator: Calculator<A>, { own, price, cost }: Reckoning<A>, letters: string[]) => PartTake[];

@@ -16,7 +16,7 @@ const draw = ({ layouts, need, used, summary }) => {
     };
     const { quilt } = used;
     const sides = drawnSize(quilt);
-    /** The overage, the same all round: words in it would be crossed by the quilt's line. */
+    /** The overage, the same all round. No words go there, because the line of the quilt would cross them. */
     const edge = (width - sides.width) / 2;
     const rectangle = (from, to, start, end) => {
         const [x, y] = at(from, start);
@@ -31,7 +31,7 @@ const draw = ({ layouts, need, used, summary }) => {
         if (start)
             sew(from, start, to, start);
     };
-    /** Where each panel begins once joined: its seam allowances are turned under. */
+    /** Where each panel begins after joining. Its seam allowances are turned under. */
     const start = (panel) => panel && panel * (cloth - 2 * seam) + seam;
     for (let panel = 0; panel < panels; panel += 1) {
         const end = panel < panels - 1 || strip ? start(panel + 1) : reach;

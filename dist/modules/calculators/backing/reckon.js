@@ -10,8 +10,8 @@ import { fewest, reachOf } from '../../planner/joins.js';
 import { backingFields, say } from './shape.js';
 
 /**
- * Cloth for a quilt's back: every layout of panels, with its seams and cloth; the least cloth first, then the fewest
- * seams. A layout with a pieced strip comes after the whole panels unless `piecedStrip` is set.
+ * Cloth for a quilt's back: every layout of panels, with its seams and cloth. The one with the least cloth comes first, then the one
+ * with the fewest seams. Layouts with a pieced strip come last, unless `piecedStrip` is set.
  */
 const reckon = (input = {}) => {
     const ledger = new Ledger(backingFields, input);
@@ -41,14 +41,14 @@ const layoutsOf = (ledger, need, cloth) => [
     ...layoutsIn(ledger, 'lengthwise', facing(need, false), cloth),
     ...(ledger.values.oneWay ? [] : layoutsIn(ledger, 'crosswise', facing(need, true), cloth)),
 ];
-/** The layouts of one direction: whole panels, and all but one of them with a pieced strip. */
+/** The layouts of one direction: whole panels, and one panel fewer with a pieced strip. */
 const layoutsIn = ({ values: { seam, repeat, oneWay, increment } }, direction, [across, along], { width: { value: width }, kept }) => {
     const loss = seam.mul(2);
     const panels = fewest(across, width, loss);
     if (!panels)
         return [];
     const uncut = along.div(kept);
-    // Panels match where each starts at the same place of the print as it was bought.
+    // Panels match if each starts at the same place of the print.
     const panelLength = panels > 1 && repeat.gt(0) ? upTo(uncut, repeat) : uncut;
     const layout = (panels, strip) => {
         const fabric = panelLength.mul(panels).add(strip ? strip.height.mul(strip.count) : 0);
@@ -63,7 +63,7 @@ const layoutsIn = ({ values: { seam, repeat, oneWay, increment } }, direction, [
     const missing = across.sub(reachOf(panels - 1, width, loss)).add(loss);
     return [whole, layout(panels - 1, { count: pieces, height: missing.div(kept) })];
 };
-/** Puts the layouts in order, and gives the one to use; refused where the cloth allows none. */
+/** Puts the layouts in order and gives the one to use. Refuses if the cloth allows none. */
 const bestOf = (ledger, layouts, { width: { value: cloth } }) => {
     const { piecedStrip, seam } = ledger.values;
     const isLast = ({ strip }) => (strip && !piecedStrip ? 1 : 0);
@@ -76,7 +76,7 @@ const bestOf = (ledger, layouts, { width: { value: cloth } }) => {
         return ledger.refuse('fabricWidth', say('tooManyPanels', { cloth, panels }));
     return best;
 };
-/** The rows of a layout: its panels, its strip, and what they come to. */
+/** The rows of a layout: its panels, its strip, and the cloth for them. */
 const rowsOf = (ledger, { panels, panelLength, strip, direction }, need, cloth) => {
     const { seam, repeat } = ledger.inputs;
     const isCrosswise = direction === 'crosswise';
@@ -90,7 +90,7 @@ const rowsOf = (ledger, { panels, panelLength, strip, direction }, need, cloth) 
     const isRepeated = !panelLength.equals(uncut.value);
     const panel = isRepeated ? uncut.upTo(repeat) : uncut;
     const side = isCrosswise ? 'width' : 'length';
-    // As it is needed, where neither a wash nor a repeat makes it longer.
+    // The length that is needed, if neither the wash nor the repeat makes it longer.
     const how = panel === along ? say('panelLength', { side, from: along }) : panel;
     const each = ledger.row('panel', panel, { how });
     const cuts = [new Cut(panels, say('backingPanel'), cloth.width.value, panelLength.mul(cloth.kept))];
@@ -105,7 +105,7 @@ const rowsOf = (ledger, { panels, panelLength, strip, direction }, need, cloth) 
     cuts.push(new Cut(strip.count, say('stripToJoin'), strip.height.mul(cloth.kept), cloth.width.value));
     return { fabric: all.plus(pieces.times(height)), reach, cuts };
 };
-/** What the last panel leaves at its side. */
+/** What is left over beside the last panel. */
 const leftoverOf = ({ panelLength, direction }, need, reach, { kept }) => {
     const [across] = facing(need, direction === 'crosswise');
     return reach.gt(across) ? { width: reach.sub(across), length: panelLength.mul(kept) } : undefined;

@@ -3,7 +3,7 @@ import { lists } from './lists.js';
 import { reckon } from './reckon.js';
 import { battingFields } from './shape.js';
 
-/** Batting for a quilt: the package that does, or the length to buy from a roll; and the quilt's size for a bed. */
+/** Batting for a quilt: the package that is large enough, or the length to buy from a roll. Also the size of a quilt for a bed. */
 const batting = {
     name: 'batting',
     fields: battingFields,

@@ -6,7 +6,7 @@ import { ownLength } from '../../ledger/lengths.js';
 
 /** Whether the bed is one for a baby. */
 const isCrib = (bed) => bed !== 'none' && !!BED_SIZES[bed].isCrib;
-/** The finished quilt: as it was given, or as it hangs over a bed. */
+/** The finished size of the quilt: the given one, or the one for a bed. */
 const quiltOrBed = (ledger) => {
     const { bed, width, length } = ledger.values;
     ledger.given('bed');

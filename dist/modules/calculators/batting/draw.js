@@ -2,7 +2,7 @@ import { drawnSize, corner, inner, turning } from '../../ledger/picture.js';
 import { facing } from '../../ledger/quilt.js';
 import { say } from './shape.js';
 
-/** The batting needed on what is bought, with what is left over. */
+/** The batting that is needed, on the batting that is bought, with what is left over. */
 const draw = (answer) => {
     const { bought, seams } = boughtFor(answer);
     const [all, need, quilt] = [drawnSize(bought), drawnSize(answer.need), drawnSize(answer.quilt)];
@@ -26,7 +26,7 @@ const draw = (answer) => {
         },
     ];
 };
-/** What is bought, lying as the batting is cut from it, and the seams where lengths are butted. */
+/** What is bought, in the direction in which the batting is cut from it, with the seams between its lengths. */
 const boughtFor = ({ need, rolls: [roll], used: { pack }, }) => {
     if (pack) {
         const [width, length] = facing(pack, pack.turned);

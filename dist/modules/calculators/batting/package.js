@@ -5,7 +5,7 @@ import { costOf, SMALL_SPARE } from '../../ledger/shop.js';
 import { exact, least } from '../../measure/exact.js';
 import { say } from './shape.js';
 
-/** One package: what it leaves over both ways, and its price where the list gives one. */
+/** One package: what it leaves over in both directions, and its price if the list gives one. */
 const buyPackage = (ledger, pack, need) => {
     const { name, width, length, turned, price } = pack;
     const [across, along] = facing(need, turned);

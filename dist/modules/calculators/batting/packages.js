@@ -17,7 +17,7 @@ const usualPackages = ({ units }) => PACKAGES[units].map(({ name, width, length 
 }));
 const MOST_PACKAGES = 50;
 const LONGEST_ENTRY = 120;
-/** The words of an entry before its size, and the size; nothing where there is none. */
+/** The words of an entry before its size, and the size. Undefined if there is no size. */
 const partsOf = (before, style) => {
     const words = before.trim().split(/\s+/);
     for (let at = 0; at < words.length; at += 1) {
@@ -28,7 +28,7 @@ const partsOf = (before, style) => {
     }
     return undefined;
 };
-/** `large 90 x 100 @ 29`: the name is what stands before the size, and may be left out. */
+/** Reads `large 90 x 100 @ 29`. The name before the size may be left out. */
 const readPackage = (entry, style) => {
     const [before = '', price, ...more] = entry.split('@');
     const parts = entry.length > LONGEST_ENTRY ? undefined : partsOf(before, style);
@@ -52,7 +52,7 @@ const writePackages = (raw) => {
         if (Object(entry) !== entry)
             return textOf(entry);
         const { name, width, length, price } = entry;
-        // The colon keeps a name that ends in a number apart from the width.
+        // Without the colon, a name that ends in a number would run into the width.
         return `${name ? `${textOf(name)}: ` : ''}${textOf(width)} x ${textOf(length)}${isBlank(price) ? '' : ` @ ${textOf(price)}`}`;
     };
     return Array.isArray(raw) ? raw.map(write).join('; ') : textOf(raw);
@@ -71,7 +71,7 @@ const readPackages = (raw, style) => {
         refuse(say('packageCount', { most: MOST_PACKAGES }));
     return entries.map((entry) => readPackage(entry, style));
 };
-/** The list with this unit at every size that names none. */
+/** Adds this unit to every size in the list that has none. */
 const packagesInUnit = (list, unit) => list
     .split(';')
     .map((entry) => {

@@ -1,4 +1,4 @@
-/** Those that fit first; then those with the least price, and after them those without one by area. */
+/** Those that fit come first. Among them the cheapest comes first; those without a price come after, by area. */
 const rankPackages = (packages, need) => packages
     .map((pack) => {
     const straight = pack.width.gte(need.width) && pack.length.gte(need.length);

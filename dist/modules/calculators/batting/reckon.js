@@ -13,7 +13,7 @@ import { rankPackages } from './rank.js';
 import { buyFromRoll } from './roll.js';
 import { battingFields, say } from './shape.js';
 
-/** Batting for a quilt, from a package or from the roll, and the quilt's size where it is for a bed. */
+/** Batting for a quilt, from a package or from the roll. Also the size of a quilt for a bed. */
 const reckon = (input = {}) => {
     const ledger = new Ledger(battingFields, input);
     const { bed, roll } = ledger.values;
@@ -43,13 +43,13 @@ const reckon = (input = {}) => {
         };
     });
 };
-/** Prices in the list of packages name the currency too, and may name no other. */
+/** Prices in the list of packages may name the currency too, but not another one. */
 const adoptPrices = (ledger) => {
     const prices = ledger.values.packages?.map(({ priced }) => priced) ?? [];
     ledger.adopt(...prices);
     ledger.blame('packages', () => prices.forEach((price) => ledger.sameCurrency(price)));
 };
-/** About what the quilt is once washed, with its row where it shrinks. */
+/** The approximate size of the quilt after a wash, with its row if it shrinks. */
 const washedSize = (ledger, { width, length }) => {
     const { shrinkage } = ledger.inputs;
     const kept = ONE.sub(shrinkage.value);
@@ -58,9 +58,9 @@ const washedSize = (ledger, { width, length }) => {
         ledger.row('washed', say('size', washed), { how: say('eachSideWashed', { width, length, shrinkage }) });
     return washed;
 };
-/** The best way to cut it from a roll; without a roll there is none. */
+/** The best way to cut it from a roll, or undefined without a roll. */
 const firstOf = (ledger, [plan]) => plan ?? ledger.refuse('roll', missing(battingFields.roll, ledger.style, 'roll'));
-/** A package as the result has it. */
+/** A package as the result gives it. */
 const offered = (ledger, { name, width, length, fits, price }) => {
     const money = price && { price: ledger.priced(price) };
     return {
@@ -72,7 +72,7 @@ const offered = (ledger, { name, width, length, fits, price }) => {
         priceText: money && say('shownPrice', money),
     };
 };
-/** A way to cut it from a roll as the result has it. */
+/** A way to cut it from a roll as the result gives it. */
 const fromRoll = ({ values: { increment } }, { roll, lengths, each, direction, fabric }) => ({
     width: roll,
     lengths,

@@ -4,12 +4,12 @@ import { facing, MOST_JOINED, sidesOf } from '../../ledger/quilt.js';
 import { buyCloth } from '../../ledger/shop.js';
 import { say } from './shape.js';
 
-/** How wide the roll is: as it was written, or as rolls usually are. */
+/** The widths of the rolls: the given ones, or the usual ones. */
 const rollWidth = (ledger, { roll }) => {
     const at = ledger.values.roll?.indexOf(roll) ?? -1;
     return at < 0 ? inches(roll) : ledger.entry('roll', at, roll);
 };
-/** Lengths from a roll, butted where one is not wide enough. */
+/** Lengths from a roll, joined edge to edge if one is not wide enough. */
 const buyFromRoll = (ledger, plan, need) => {
     const { roll, lengths, each, direction } = plan;
     const isCrosswise = direction === 'crosswise';
@@ -32,7 +32,7 @@ const buyFromRoll = (ledger, plan, need) => {
     const { inches: long, amount, unit } = bought.buy;
     return {
         ...bought,
-        // So much of a narrower roll would be short.
+        // The same amount from a narrower roll would be too little.
         buy: new Purchase(long, amount, unit, say('ofRoll', { bought: bought.buy, roll })),
         summary: say('rollSummary', { lengths, roll, need: sidesOf(need) }),
         cuts: [new Cut(lengths, say('lengthOfBatting'), roll, each)],

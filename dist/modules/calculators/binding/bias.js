@@ -28,7 +28,7 @@ const cutBias = (job) => {
         cuts: [new Cut(squareCount, say('biasSquare'), side, side)],
     };
 };
-/** The rows of the squares, and of what their tubes give. */
+/** The rows of the squares, and of the binding that their tubes give. */
 const squareRows = ({ ledger, need, strip, cloth, loss }, { side, count: squareCount, rounds, lengthSquared }) => {
     const { seam, mark } = ledger.inputs;
     const several = squareCount > 1;
@@ -43,13 +43,13 @@ const squareRows = ({ ledger, need, strip, cloth, loss }, { side, count: squareC
     const joins = squareCount - 1;
     const of = roundCount.times(inner.diagonal());
     const all = several ? count(squareCount).times(of).minus(count(joins).times(loss)) : of;
-    // The rounds reach the need: a mark of the ruler just below it would read as if they did not.
+    // The rounds do reach the need. Rounded down to a mark, the row could say that they do not.
     const joined = rootDown(lengthSquared, mark.value).sub(loss.value.mul(joins));
     const yields = most(need.value, downTo(joined, mark.value));
     ledger.row('yields', inches(yields), { how: say('roundsGive', { all, need }) });
     return { square, yields };
 };
-/** The row of the usual rule, which takes every inch of the tube for usable. */
+/** The row of the usual rule, which counts every inch of the tube as usable. */
 const byAreaRow = ({ ledger, need, strip, ...job }) => {
     const { unit } = biasNeed({ ledger, need, strip, ...job });
     const side = need.times(strip).root().plus(ledger.inputs.seam.times(2));

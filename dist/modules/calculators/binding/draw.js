@@ -23,7 +23,7 @@ const biasSquare = (square, strip) => {
 };
 /** More strips than this are drawn as one block. */
 const MOST_STRIPS = 24;
-/** The strips as they lie on the cloth, each with the join at its end. */
+/** The strips across the cloth, each with the join at its end. */
 const straightStrips = ({ strips, stripWidth, summary, used }) => {
     const cloth = used.cloth.width.value;
     const tall = stripWidth.mul(strips);

@@ -7,7 +7,7 @@ import { FAT_QUARTER } from '../../trade/cloths.js';
 import { biasNeed, reachBy } from './job.js';
 import { say } from './shape.js';
 
-/** The same binding from fat quarters, with its rows; a row says so where none holds it. */
+/** The same binding from fat quarters, with its rows. If a fat quarter is too small, a row says so. */
 const fromFatQuarters = (job) => {
     const { ledger, strip, cloth } = job;
     const washed = (side) => cloth.washed(inches(ownLength(side))).asResult();

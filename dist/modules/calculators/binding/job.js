@@ -3,13 +3,13 @@ import { count } from '../../ledger/quantity.js';
 import { INCHES } from '../../measure/units.js';
 import { say } from './shape.js';
 
-/** Adds the row of what a join uses up; gives back the job that reckons with it. */
+/** Adds the row of what a join uses up, and gives back the job with that row. */
 const withLossRow = (job) => {
     const { ledger, strip, loss, isDiagonal } = job;
     const how = isDiagonal ? say('joinAtAngle', { strip }) : loss;
     return { ...job, loss: ledger.row('loss', loss, { how, from: ['join'] }) };
 };
-/** How far so many strips reach. */
+/** How far this many strips reach. */
 const reachBy = (strips, each, { loss }) => joined(strips, each, count(strips - 1).times(loss));
 const biasNeed = ({ ledger, need, strip, loss }) => ({
     length: need.value,
@@ -18,9 +18,9 @@ const biasNeed = ({ ledger, need, strip, loss }) => ({
     join: loss.value,
     unit: INCHES[ledger.style.units],
 });
-/** Cloth as narrow as this is meant to be wider. */
+/** If cloth is this narrow, the reader surely means wider cloth. */
 const NARROW = 10;
-/** Refuses a strip that the cloth does not hold. */
+/** Refuses a strip that is too wide for the cloth. */
 const refuseTooWide = ({ ledger, stripInput, strip, cloth: { width } }, code) => {
     const isNarrow = width.value.lt(NARROW);
     const other = stripInput === 'finished' ? 'finished' : 'strip';

@@ -11,8 +11,8 @@ import { bindingFields, say } from './shape.js';
 import { cutStraight } from './straight.js';
 
 /**
- * Cloth for a quilt's binding: strips across the cloth joined end to end, or squares for continuous bias; and the same
- * from fat quarters.
+ * Cloth for a quilt's binding: strips across the cloth, joined end to end, or squares for continuous bias. It also gives the same
+ * binding from fat quarters.
  */
 const reckon = (input = {}) => {
     const ledger = new Ledger(bindingFields, input);
@@ -47,7 +47,7 @@ const reckon = (input = {}) => {
         };
     });
 };
-/** The way round the quilt: as it was measured, or by its sides. */
+/** The distance round the quilt: as somebody measured it, or from its sides. */
 const wayRound = (ledger) => {
     const { perimeter } = ledger.inputs;
     if (perimeter)
@@ -55,7 +55,7 @@ const wayRound = (ledger) => {
     const [width, length] = [ledger.needed('width'), ledger.needed('length')];
     return ledger.measurable('around', count(2).times(width.plus(length)));
 };
-/** What a strip is cut to: as it is written, from the width it is to show, or as is usual. */
+/** How wide a strip is cut: as given, or from the finished width, or the usual width. */
 const stripOf = (ledger) => {
     const { stripWidth, finished } = ledger.inputs;
     if (stripWidth)
@@ -65,7 +65,7 @@ const stripOf = (ledger) => {
     const usual = inches(ownLength(BINDING_STRIP[ledger.style.units])).upTo(ledger.inputs.mark);
     return { strip: ledger.row('strip', usual, { how: say('usualWidth') }), stripInput: 'fabricWidth' };
 };
-/** What lies between two marks is cut on the upper one, and takes that much cloth. */
+/** A width between two marks of the ruler is cut on the upper one, and takes that much cloth. */
 const writtenStrip = (ledger, stripWidth) => {
     const { mark } = ledger.inputs;
     const strip = stripWidth.upTo(mark);
@@ -75,8 +75,8 @@ const writtenStrip = (ledger, stripWidth) => {
     return ledger.row('strip', strip, { how: say('upToMark', { stripWidth, mark: ledger.stated('mark') }) });
 };
 /**
- * Double-fold: two layers, each the seam allowance, the front, the quilt's edge and the back. Single-fold: one, with an
- * edge turned under.
+ * The strip for a finished width. Double-fold has two layers, and each takes the seam allowance, the front, the quilt's edge and
+ * the back. Single-fold has one layer, with an edge turned under.
  */
 const stripShowing = (ledger, finished) => {
     const { thickness, mark } = ledger.inputs;

@@ -6,7 +6,7 @@ import { fewest } from '../../planner/joins.js';
 import { refuseTooWide, reachBy } from './job.js';
 import { say } from './shape.js';
 
-/** Half an inch holds the usual seam twice. */
+/** Half an inch is the usual seam twice. */
 const TWO_SEAMS = exact(1, 2);
 /** Refuses a join that uses up all of a strip. */
 const refuseJoin = ({ ledger, cloth, isDiagonal, loss }) => {

@@ -21,7 +21,7 @@ const takeOf = ({ number, border, cuts }, fabric) => ({
     cuts,
     pieces: looseOf(border, cuts),
 });
-/** A border's cloth: whole strips across it, or its pieces along it; strips of two widths lie as the border says itself. */
+/** What may be planned with other parts: the border's strips, or its pieces along the cloth. None if its strips have two widths. */
 const looseOf = ({ plan, strips, cloth }, cuts) => {
     if (plan === 'along')
         return cuts.map((cut) => ({ ...cut, turn: false }));

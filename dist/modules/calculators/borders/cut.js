@@ -4,7 +4,7 @@ import { most, toMark } from '../../measure/exact.js';
 import { say, rowOf } from './shape.js';
 import { lotsOf, plansFor, bestPlan } from './strips.js';
 
-/** Sews a border on and plans its strips; undefined where there is nothing to sew on. */
+/** Adds a border to the top and plans its strips. Undefined if there is nothing to add. */
 const sewBorder = (ledger, top, { number, corners, widths }, cloth, own) => {
     const { grain } = ledger.values;
     const { pieces, side, end } = top.sew(number, corners, widths);
@@ -44,9 +44,9 @@ const sewBorder = (ledger, top, { number, corners, widths }, cloth, own) => {
     });
     return { made: { number, border, cuts, strips, how: plan.how }, lots, plan, from: [id, ...sizes] };
 };
-/** A plan as the answer has it. */
+/** A plan as the result gives it. */
 const shown = ({ values: { increment } }, { plan, strips, joins, fabric: { value: fabric } }) => ({ plan, strips, joins, fabric, buy: enoughFor(fabric, increment) });
-/** Says why such cloth does not do for a border. */
+/** Refuses cloth that cannot give a border, and says why. */
 const refusePlan = (ledger, number, lots, cloth) => {
     const { grain, seam } = ledger.values;
     const wide = most(...lots.map(({ width }) => width.value));

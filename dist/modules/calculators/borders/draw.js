@@ -2,7 +2,7 @@ import { drawnSize, corner, inner } from '../../ledger/picture.js';
 import { most, ZERO, sum } from '../../measure/exact.js';
 import { say } from './shape.js';
 
-/** The borders round the top, from the inside out, each piece with the length it is cut to. */
+/** The borders round the top, from the inside out. Each piece has its cut length. */
 const draw = ({ borders, finished, summary }) => {
     const top = within(finished, borders);
     const [x, y] = [sidesOf(borders).valueOf(), endsOf(borders).valueOf()];
@@ -29,20 +29,20 @@ const draw = ({ borders, finished, summary }) => {
     ];
 };
 const endOf = ({ finished, finishedEnds = finished }) => finishedEnds;
-/** What all borders measure at one side, and at top or bottom. */
+/** How wide all borders are together, at one side, and at the top or bottom. */
 const sidesOf = (borders) => sum(borders.map(({ finished }) => finished));
 const endsOf = (borders) => sum(borders.map(endOf));
-/** What measured borders leave for the top; those that measure too much leave nothing. */
+/** The size that measured borders leave for the top: at least 0. */
 const within = ({ width, length }, borders) => ({
     width: most(ZERO, width.sub(sidesOf(borders).mul(2))),
     length: most(ZERO, length.sub(endsOf(borders).mul(2))),
 });
-/** What lies inside, with a border round it. */
+/** The inner size with a border round it. */
 const grown = ({ x, y, width, height }, border) => {
     const [side, end] = [border.finished.valueOf(), endOf(border).valueOf()];
     return { x: x - side, y: y - end, width: width + 2 * side, height: height + 2 * end };
 };
-/** A border's four strips that meet at the corners on a slant. */
+/** The four strips of a mitred border. */
 const mitred = (inside, outside) => {
     const inner = pointsOf(inside);
     const outer = pointsOf(outside);
@@ -59,7 +59,7 @@ const pointsOf = ({ x, y, width, height }) => [
     [x + width, y + height],
     [x, y + height],
 ];
-/** A border's strips and its corner squares. */
+/** The strips of a border, and its corner squares. */
 const strips = (border, inside, outside) => {
     const { corners, pieces } = border;
     const [sides, ends] = [border.finished.valueOf(), endOf(border).valueOf()];

@@ -1,7 +1,7 @@
 import { sayInList } from '../../ledger/listing.js';
 import { say } from './shape.js';
 
-/** Every plan for each border, and how many strips to cut for it. */
+/** Every plan for each border, with its strips. */
 const lists = ({ used: { borders } }) => [
     {
         caption: say('plans'),

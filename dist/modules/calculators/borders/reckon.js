@@ -21,7 +21,7 @@ const reckon = (input = {}) => {
         const many = listed.length + (target ? 1 : 0);
         if (!many)
             ledger.refuse('borders', say('noBorder'));
-        // The corners' row has those of every border.
+        // One row shows the corners of all borders.
         ledger.values.corners = cornersFor(ledger, many);
         ledger.given('width', 'length', 'borders', 'target', 'corners');
         const cloth = clothOf(ledger);
@@ -47,7 +47,7 @@ const reckon = (input = {}) => {
         };
     });
 };
-/** A corner style for each border, or one for all. A reader may have added a border, or taken one away. */
+/** The corners: one style for all borders, or one for each. If the numbers differ, warns: a reader may have added a border. */
 const cornersFor = (ledger, borders) => {
     const { corners } = ledger.values;
     const styles = corners.length;
@@ -56,9 +56,9 @@ const cornersFor = (ledger, borders) => {
     ledger.note(say(styles < borders ? 'cornersCopied' : 'cornersUnused', { styles, borders }));
     return Array.from({ length: borders }, (_, at) => cornersAt(corners, at));
 };
-/** A border's corners; where it has none of its own, it has those of the border before it. */
+/** The corners of a border, or those of the border before it if it has none. */
 const cornersAt = (corners, at) => corners[at] ?? corners.at(-1) ?? 'sides-first';
-/** Sews on every border, from the inside out; the last as wide as the wanted size takes. */
+/** Adds every border, from the inside out. If there is a wanted size, the last one is as wide as that needs. */
 const sewAll = (ledger, top, cloth) => {
     const clothAt = ownCloths(ledger, cloth);
     ledger.given('grain', 'join', 'seam');
@@ -79,7 +79,7 @@ const sewAll = (ledger, top, cloth) => {
         sew(lastBorder(ledger, top, target));
     return sewn;
 };
-/** Buys the cloth for all borders; `shared` is the one cloth that all of them are cut from. */
+/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. */
 const buyAll = (ledger, sewn, shared) => {
     const howOf = ({ fabric, longest }) => longest ?? fabric;
     const [only, ...more] = sewn;
@@ -91,7 +91,7 @@ const buyAll = (ledger, sewn, shared) => {
         from,
     }));
     const apart = total(needs);
-    // Along the cloth, pieces of several borders may lie side by side.
+    // If they are cut along the cloth, pieces of several borders can lie side by side.
     const [together] = shared && ledger.values.grain === 'along'
         ? along(ledger, sewn.flatMap(({ lots }) => lots), shared)
         : [];

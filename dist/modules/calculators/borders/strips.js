@@ -2,12 +2,12 @@ import { joined } from '../../ledger/joined.js';
 import { total, count } from '../../ledger/quantity.js';
 import { wholeDown, toMark } from '../../measure/exact.js';
 import { fewest } from '../../planner/joins.js';
-import { fewestShared } from '../../planner/share.js';
+import { fewestLengths } from '../../planner/fewest-lengths.js';
 import { say } from './shape.js';
 
 /**
- * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
- * anybody can cut: then the size itself counts, so that cloth is never short of either.
+ * The pieces of a border by their cut width, in the sizes of the cut list. A mark may be below the exact size, by less than anybody
+ * can cut. Then the exact size counts, so that the cloth is enough for both.
  */
 const lotsOf = (pieces, mark) => {
     const takes = (size) => toMark(size.value, mark.value).gt(size.value) ? size.onMark(mark).asResult() : size;
@@ -33,7 +33,7 @@ const joinAll = (lot, cloth, loss) => {
 };
 const makeEach = (lot, cloth, loss) => {
     const gained = cloth.minus(loss);
-    /** What is to be cut of each piece beside its whole strips. */
+    /** The rest of each piece, after its whole strips. */
     const rests = [];
     let whole = 0;
     for (const { length, count } of lot.pieces) {
@@ -43,14 +43,14 @@ const makeEach = (lot, cloth, loss) => {
         whole += (strips - 1) * count;
         rests.push({ length: length.minus(gained.times(strips - 1)).asResult(), count });
     }
-    const shared = fewestShared(rests.flatMap(({ length, count }) => Array(count).fill(length.value)), cloth.value);
+    const shared = fewestLengths(rests.flatMap(({ length, count }) => Array(count).fill(length.value)), cloth.value);
     const how = say('eachSeparate', { whole, shared, pieces: rests.map(times), loss });
     return { lot, strips: whole + shared, joins: whole, how };
 };
 const countOf = (things, key) => things.reduce((all, thing) => all + thing[key], 0);
-/** Strips from selvage to selvage; none where the cloth is too narrow for its joins. */
+/** Strips from selvage to selvage. None if the cloth is too narrow for its joins. */
 const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width, toBuy }, row) => {
-    // The row has the strips of all lots.
+    // One row shows the strips of all lots.
     const counted = (strips) => (lots.length > 1 ? count(strips) : count(strips).inRow(row));
     const made = lots.flatMap((lot) => cut(lot, width, join === 'diagonal' ? lot.width : seam.times(2).asResult()) ?? []);
     if (made.length < lots.length)
@@ -66,8 +66,8 @@ const across = ({ inputs: { seam }, values: { join } }, plan, cut, lots, { width
     ];
 };
 /**
- * Pieces side by side as far as the cloth is wide, longest first; a row is as long as its longest piece, and shorter ones
- * lie one behind another in it. Gives back the longest piece of each row.
+ * Puts pieces side by side across the cloth, longest first. A row is as long as its longest piece, and shorter pieces lie behind
+ * each other in it. Gives back the longest piece of each row.
  */
 const laidAlong = (lots, cloth) => {
     const pieces = lots
@@ -91,7 +91,7 @@ const laidAlong = (lots, cloth) => {
     }
     return { rows: rows.map(({ longest }) => longest), pieces: pieces.length, isBehind };
 };
-/** Strips parallel to the selvage; none where one is wider than the cloth. */
+/** Strips parallel to the selvage. None if one is wider than the cloth. */
 const along = ({ inputs }, lots, { width, kept, toBuy }) => {
     if (lots.some((lot) => lot.width.value.gt(width.value)))
         return [];
@@ -116,16 +116,15 @@ const along = ({ inputs }, lots, { width, kept, toBuy }) => {
         },
     ];
 };
-/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is the row for the number of strips. */
 const plansFor = (ledger, lots, cloth, row) => [
     ...across(ledger, 'joined', joinAll, lots, cloth, row),
     ...across(ledger, 'separate', makeEach, lots, cloth, row),
     ...along(ledger, lots, cloth),
 ];
 /**
- * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
- * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept
- * apart.
+ * The plan to use, or undefined if this grain has none. Across the cloth it is the plan with fewer strips (or less cloth, if strips
+ * have two widths), then the one with fewer joins. If both are equal, the joined plan is used, unless pieces have to be kept apart.
  */
 const bestPlan = (plans, grain) => plans
     .filter(({ plan }) => (plan === 'along') === (grain === 'along'))

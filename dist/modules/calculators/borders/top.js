@@ -4,14 +4,14 @@ import { toMark } from '../../measure/exact.js';
 import { MITRE_SAFETY } from '../../trade/conventions.js';
 import { rowOf, say } from './shape.js';
 
-/** What strips along a side of the top are called, and which side of it they are as long as. */
+/** The name of the strips along a side of the top, and the side that they are as long as. */
 const ALONG = {
     side: { part: 'Sides', side: 'length', top: 'TopLength' },
     end: { part: 'Ends', side: 'width', top: 'TopWidth' },
 };
-/** What something measures with so much more on both sides. */
+/** A size with the same addition on both sides. */
 const grown = (before, by) => by.value.equals(0) ? before : before.plus(by.times(2));
-/** One border while it is sewn on: its pieces, and the rows that say their sizes. */
+/** One border while we add it to the top: its pieces, and the rows with their sizes. */
 class Sewing {
     #seams;
     constructor(ledger, number, corners, wanted) {
@@ -32,12 +32,12 @@ class Sewing {
             ? this.#measured(part, this.#label(is), finished)
             : { finished, cut: undefined };
     }
-    /** How a size was got, and what it is cut to where it lies between the ruler's marks. */
+    /** How a size was got, and the size that is cut if it is between two marks of the ruler. */
     #onMark(size) {
         const cut = toMark(size.value, this.ledger.values.mark);
         return cut.equals(size.value) ? size : say('cutOnMark', { size, cut });
     }
-    /** A size that can be typed over, from raw edge to raw edge, and what it then measures finished. */
+    /** A size from raw edge to raw edge, which the reader can type over; and the finished size that this gives. */
     #measured(part, label, before) {
         const id = rowOf(this.number, part);
         const reckoned = before.plus(this.#seams);
@@ -48,7 +48,7 @@ class Sewing {
             this.ledger.refuse(id, say('seamsLeaveNothing', { measured: cut.value, reckoned: reckoned.value }));
         return { finished: cut.minus(this.#seams), cut };
     }
-    /** Cuts the two strips that go along such a side of the top; gives back what that side measures. */
+    /** Cuts the two strips along one side of the top. Gives back the length of that side. */
     #along(piece, before) {
         const { cut: width } = this[piece];
         if (!width)
@@ -69,7 +69,7 @@ class Sewing {
         this.pieces.push({ piece, count: 2, length, width });
         return finished;
     }
-    /** Sews it round a top; gives back the top's sides with it. */
+    /** Adds it round a top. Gives back the sides of the top with the border. */
     round(top) {
         const { corners, side, end, pieces } = this;
         if (corners === 'ends-first') {
@@ -85,7 +85,7 @@ class Sewing {
         return { width, length };
     }
 }
-/** The top while borders are sewn on, one after the other; each puts its rows into the ledger. */
+/** The top, to which the borders are added one after the other. Each puts its rows into the ledger. */
 class GrowingTop {
     constructor(ledger) {
         this.ledger = ledger;
@@ -94,8 +94,8 @@ class GrowingTop {
         this.length = length;
     }
     /**
-     * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
-     * makes it as wide as that finishes.
+     * Adds a border, by its number from the inside, and gives what to cut for it. If the reader typed over a cut width, the border is
+     * as wide as that cut width finishes.
      */
     sew(number, corners, wanted) {
         const { ledger } = this;
@@ -111,7 +111,7 @@ class GrowingTop {
         }
         return { pieces, side: side.finished, end: end.finished };
     }
-    /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
+    /** How wide a border has to be at the sides, and at top and bottom, to reach the wanted size. It can be less than 0. */
     lacking([width, length]) {
         const { ledger } = this;
         const half = (id, wanted, now) => ledger.row(id, wanted.minus(now).over(2));

@@ -1,9 +1,9 @@
 import { fromUnit, toUnit } from '../../measure/units.js';
 import { say } from './shape.js';
 
-/** How much more than the top a size is that leaves room for a border, in the reader's units. */
+/** How much larger than the top an example of a wanted size is, in the reader's units. */
 const ROOM = 4;
-/** The last border, as wide as the wanted size takes; it may be nothing on an axis that has its size. */
+/** The widths of the last border, which reaches the wanted size. A width is 0 if that direction has its size already. */
 const lastBorder = (ledger, top, wanted) => {
     const { corners, borders: listed = [] } = ledger.values;
     const widths = top.lacking(wanted);

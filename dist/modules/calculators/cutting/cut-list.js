@@ -10,7 +10,7 @@ import { bareSize, kindOf, isOfSquares, HEADS, isFinished } from './list-words.j
 
 const say = sayings();
 const MOST_LINES = 500;
-/** What stands between the cells of a line: the first of these that is in it. */
+/** The signs that separate the cells of a line. The first of these that a line has counts. */
 const MARKS = ['\t', '|', ';'];
 /** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
 const linesOf = (list) => {
@@ -25,9 +25,9 @@ const linesOf = (list) => {
         .filter((line) => line.some(Boolean));
 };
 const written = (lines) => lines.map((line) => line.map((cell) => cell.replaceAll('|', '/')).join(' | ')).join('\n');
-/** The list as text, a line each with | between its cells. */
+/** The list as text: a line for each piece, with | between the cells. */
 const writeCutList = (list) => written(linesOf(list));
-/** From the words in the head; each column is taken once. */
+/** Finds the columns by the words in the head. Each kind of column counts once. */
 const columnsOf = (head) => {
     const columns = {};
     const taken = new Set();
@@ -41,7 +41,7 @@ const columnsOf = (head) => {
     return columns;
 };
 const USUAL = { fabric: 0, piece: 1, size: 2, count: 3 };
-/** The columns of a list, and whether its first line is their head. */
+/** The columns of a list, and whether its first line is the head. */
 const layoutOf = (lines) => {
     const [head = []] = lines;
     const named = columnsOf(head);
@@ -54,7 +54,7 @@ const sizeOf = (written, words, { style, mark, seam }) => {
     const width = readLength(first, style);
     const length = readLength(second, style);
     const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
-    // What lies between two marks is cut on the upper one, and takes that much cloth.
+    // A size between two marks is cut on the upper one, and takes that much cloth.
     const cut = (side) => toMark(side.add(added), mark);
     if (least(width, length, cut(width), cut(length)).lte(0))
         refuse(say('sizeOfZero', { text: written }));
@@ -68,7 +68,7 @@ const countOf = (written) => {
     const count = Number(bare);
     return count > MOST_PIECES ? refuse(say('countTooLarge')) : count;
 };
-/** The messages of pieces: one of each, so that a drawing can tell kinds apart by them. */
+/** Makes one message object for each name, so that a drawing can compare pieces by it. */
 class Names {
     #pieces = new Map();
     #squares = new Map();
@@ -104,7 +104,7 @@ const readLine = (cells, { columns, sizeHead, cutting, names }) => {
         cutAs: kind === 'rectangle' || asSquares ? names.piece(name) : names.squareFor(name),
     };
 };
-/** Why a list cannot be read as a whole; nothing where its lines can be. */
+/** Why a list cannot be read as a whole, or undefined if its lines can be read. */
 const problemOf = (lines, { size, width, length, count }) => {
     if (!lines.length)
         return say('emptyList');
@@ -117,10 +117,10 @@ const problemOf = (lines, { size, width, length, count }) => {
 /** What the head says of sizes. */
 const sizeHeadOf = (head, { size, width, length }) => `${head[size ?? width ?? -1] ?? ''} ${head[length ?? size ?? -1] ?? ''}`;
 /**
- * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
- * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
- * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a `Refusal` that names the line.
+ * Reads a cut list. The words in the head say what each column is, in any order. Without a head the columns are fabric, piece, cut
+ * size, how many. A size is a cut size, unless the line or the head says "finished". Half- and quarter-square triangles are
+ * counted as triangles. If the piece is called a square ("squares for half-square triangles"), they are counted as squares.
+ * Throws a `Refusal` that names the line.
  */
 const readCutList = (list, cutting) => {
     const lines = linesOf(list);
@@ -139,7 +139,7 @@ const readCutList = (list, cutting) => {
     const listed = body.map((cells, at) => unlessRefused(() => readLine(cells, common), ({ problem: says }) => refuse(say('inLine', { number: at + 1, piece: cells[columns.piece ?? -1] ?? '', says }))));
     return listed.some(({ count }) => count) ? listed : refuse(say('noPiece'));
 };
-/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+/** Adds this unit to every size that has none. A line that is not complete yet stays as it is. */
 const cutListInUnit = (list, unit) => {
     const lines = linesOf(list);
     if (!lines.some((line) => line.length > 1))

@@ -2,12 +2,12 @@ import { corner } from '../../ledger/picture.js';
 import { sayOfLayout } from '../../ledger/strips.js';
 import { say } from './shape.js';
 
-/** Sheets drawn of one fabric; sheets cut alike are drawn once. */
+/** The most sheets to draw of one fabric. Equal sheets are drawn once. */
 const MOST_SHEETS = 8;
 const LOOKS = ['piece', 'cloth', 'other'];
-/** Each fabric's cloth to scale with its pieces; of sheets cut alike, one with their number. */
+/** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
 const draw = ({ fabrics, used: { sheet } }) => drawPlans(fabrics, sheet);
-/** The same for plans of cloth that may be no cut list's. */
+/** The same for plans that do not come from a cut list. */
 const drawPlans = (plans, sheet) => plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
@@ -34,13 +34,13 @@ const drawPlans = (plans, sheet) => plans.flatMap((plan) => {
             height: spare.height,
             boxes: [spare, ...shown],
             isTiled: true,
-            // A long cut leaves room for words that may stand there.
+            // A long cut leaves room for the words that may be there.
             lines: shown.flatMap((box, at) => diagonalsOf(box, plan.layout[from + at]?.triangles ?? 0, box.width > spare.width / 18 ? 0.3 : 0.5)),
             dimensions,
         };
     });
 });
-/** The pieces as they are drawn; those of one size share the words that say it, since there may be a thousand. */
+/** The pieces as boxes. Pieces of one size share the same words, because there may be a thousand of them. */
 const boxesOf = (layout, kinds) => {
     const looks = new Map(kinds.map((kind, at) => [kind, LOOKS[at % LOOKS.length] ?? 'other']));
     const sizes = new Map();
@@ -54,12 +54,12 @@ const boxesOf = (layout, kinds) => {
         return { x, y, width, height, is: looks.get(piece) ?? 'other', label: piece, short };
     });
 };
-/** A piece's sides in few words: the shorter one first, and a square's once. */
+/** The sides of a piece in short: the shorter one first. A square has only one. */
 const sidesOf = ({ width, height }) => {
     const [short, long] = width.lte(height) ? [width, height] : [height, width];
     return sayOfLayout('laidSides', { short, long: long.equals(short) ? undefined : long });
 };
-/** The sheets that are cut in different ways: of each the first one's pieces, by their places, and how many are cut so. */
+/** The different ways in which sheets are cut. Each has the pieces of its first sheet, and the number of sheets. */
 const alikeIn = (layout, boxes) => {
     const kinds = new Map();
     for (const { piece } of layout)
@@ -83,7 +83,7 @@ const alikeIn = (layout, boxes) => {
     }
     return [...ways.values()];
 };
-/** The cuts along a square's diagonals: such a part of each at both its ends. */
+/** The cuts along the diagonals of a square: a part of each, at both ends. */
 const diagonalsOf = ({ x, y, width, height }, triangles, part) => {
     return [-height, height].slice(0, triangles / 2).flatMap((rise) => [0, 1 - part].map((from) => {
         const point = (along) => [
@@ -93,7 +93,7 @@ const diagonalsOf = ({ x, y, width, height }, triangles, part) => {
         return { is: 'seam', from: point(from), to: point(from + part) };
     }));
 };
-/** The heights of the strips down the cloth; of strips cut alike, of the first. */
+/** The heights of the strips, down the cloth. Equal strips show the height of the first. */
 const stripLines = ({ strips }) => {
     let at = 0;
     return strips.map(({ count, height }) => {

@@ -8,7 +8,7 @@ const foldsFor = (width, reach) => {
         folds += 1;
     return folds;
 };
-/** Twice: a rotary cutter goes through four layers and no more. Common practice, no source. */
+/** Twice, because a rotary cutter cuts four layers at most. Common practice, no source. */
 const MOST_FOLDS = 2;
 /** Says how to fold cloth and strips, so that a cut across them fits the ruler and the mat. */
 const noteFolds = (ledger, fabrics) => {

@@ -19,7 +19,7 @@ const ENGLISH = {
     finished: /\bfinished\b/i,
     besideSize: /\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi,
 };
-/** A side's word within a longer one: Zuschnittbreite, Länge. */
+/** The German words for a side are often part of a longer word: Zuschnittbreite. */
 const DE_WIDTH = 'breit';
 const DE_LENGTH = 'läng|laeng|lang|höhe|hoehe|hoch';
 const GERMAN = {
@@ -43,20 +43,20 @@ const GERMAN = {
     ],
     square: /quadrat/i,
     triangleNames: /(halb(e|es)?|viertel).?quadrat/gi,
-    // What is "fertig zugeschnitten" is as it is cut.
+    // "fertig zugeschnitten" is a cut size.
     finished: /\bfertig(?! ?zu)|endmaß|endmass|\b(ohne|plus|zzgl\.?) (nahtzugabe|nz\b)/i,
     besideSize: /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|dreiecke?n?|quadrate?n?|(un)?fertig(e|es)?|(fertig|end)?(maß|mass)|zuschnitt|zugeschnitten|(mit|ohne|plus|inkl\.?|zzgl\.?) (nahtzugabe|nz)|breite?|lang|länge|hoch|höhe|groß)(?!\p{L})/giu,
 };
-/** The languages that a list may be written in: all are tried. English words are short enough to stand in German ones. */
+/** The languages of a cut list. All are tried, German first, because short English words occur inside German ones. */
 const LANGUAGES = [GERMAN, ENGLISH];
 const HEADS = LANGUAGES.flatMap(({ heads }) => heads);
 const KINDS = LANGUAGES.flatMap(({ kinds }) => kinds);
-/** What these words call a patch. */
+/** The kind of patch that these words name. */
 const kindOf = (words) => KINDS.find(([, pattern]) => pattern.test(words))?.[0] ?? 'rectangle';
 const isFinished = (words) => LANGUAGES.some(({ finished }) => finished.test(words));
-/** Whether triangles are counted by the squares that they are cut from. */
+/** Whether the list counts the squares, not the triangles that are cut from them. */
 const isOfSquares = (piece) => LANGUAGES.some(({ square, triangleNames }) => square.test(piece.replace(triangleNames, '')));
-/** A written size without the words that may stand beside it. */
+/** A size without the words beside it. */
 const bareSize = (written) => LANGUAGES.reduce((text, { besideSize }) => text.replace(besideSize, ' '), written).trim();
 
 export { HEADS, bareSize, isFinished, isOfSquares, kindOf };

@@ -48,7 +48,7 @@ const reckon = (given = {}, plan = planCloth) => {
         };
     });
 };
-/** A sheet as cloth: its size is said as a wash leaves it. */
+/** A sheet as cloth, in its size after the wash. */
 const clothOfSheet = ({ width }) => ({
     width: inches(width),
     sold: inches(width),
@@ -56,7 +56,7 @@ const clothOfSheet = ({ width }) => ({
     washed: (length) => length,
     toBuy: (length) => length,
 });
-/** How wide a fabric is, and how wide it was sold, before a wash. */
+/** The width of a fabric after the wash, and as sold. */
 const widthOf = ({ ledger, input, sheet, cloth }, fabric) => {
     const { widths, usualWidth } = input;
     const written = widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : usualWidth;
@@ -69,7 +69,7 @@ const planFabric = (job, fabric, listed) => {
     const { increment, price } = ledger.values;
     const { width, sold } = widthOf(job, fabric);
     const [step] = increment.sizes;
-    // Of what is added to other parts before it is rounded up, less than a step counts too.
+    // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
     const inSteps = increment.sizes.length === 1 && !ledger.input.shared;
     const on = { width, height: sheet?.length, step: inSteps ? step?.mul(cloth.kept) : undefined };
     const planned = planFor(job, listed, on);
@@ -89,7 +89,7 @@ const planFabric = (job, fabric, listed) => {
         used: { cost, cuts: listed.map((piece) => cutOf(piece)) },
     };
 };
-/** How to cut these pieces; refused where that is not possible or not known yet. */
+/** How to cut these pieces. Refuses if that is not possible, or not known yet. */
 const planFor = ({ ledger, plan }, listed, on) => {
     const turn = !ledger.values.oneWay;
     const pieces = listed.map(({ width, length, count }) => ({ width, height: length, count, turn }));
@@ -131,12 +131,12 @@ const buyFor = ({ ledger, sheet, cloth, isOne }, fabric, { count: sheets, exact:
             ledger.note(sayOfShop('about', { what: label, says }));
     return buy;
 };
-/** A line of what to cut, which names its fabric where it is given. */
+/** A line of the cut list. It names its fabric if one is given. */
 const cutOf = ({ piece, kind, count, width, length }, fabric = '') => {
     const called = kind === 'rectangle' ? piece : say('cutUp', { piece, kind });
     return new Cut(count, fabric ? say('ofFabric', { fabric, piece: called }) : called, width, length);
 };
-/** What all fabrics take together. One fabric's cloth has its rows already, its cost among them. */
+/** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
 const boughtFor = ({ ledger, sheet, isOne }, fabrics) => {
     const { increment } = ledger.values;
     const { price } = ledger.inputs;
@@ -160,9 +160,9 @@ const summaryOf = ({ sheet, isOne }, fabrics) => {
     const { need, width, pieces } = first;
     return say('piecesFrom', { count: pieces.reduce((all, { count }) => all + count, 0), need, width });
 };
-/** As many examples as a person reads. */
+/** The most examples that a person reads. */
 const MOST_NAMED = 6;
-/** Says which sizes were written between the ruler's marks, and what they are cut. */
+/** Says which sizes are between two marks of the ruler, and how they are cut. */
 const noteMarks = (ledger, listed) => {
     const { mark } = ledger.values;
     const between = new Map(listed.flatMap(({ between }) => between).map((side) => [side.toFraction(), side]));

@@ -6,15 +6,16 @@ import { splitSize } from '../../measure/parse.js';
 import { SHEETS } from '../../trade/cloths.js';
 import { say } from './shape.js';
 
-/** So many of them, to buy. */
+/** A number of sheets to buy. */
 const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
-/** Those that say their size by what they are called. */
+/** The kinds whose name says their size. */
 const SAY_THEIR_SIZE = ['fat-quarter', 'fat-eighth'];
+/** The sheet of this name, if there is one. */
 const sheetCalled = (name, { units }) => {
     const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
     return sheet && { kind: sheet.kind, size: sheet.size[units] };
 };
-/** The sides of a sheet as they are written; a sheet with a name has those of its name. */
+/** The sides of a sheet, as somebody wrote them or by its name. */
 const sidesOf = (ledger, written) => {
     const key = written.toLowerCase().replace(/\s+/g, '-');
     const named = sheetCalled(key, ledger.style);
@@ -25,7 +26,7 @@ const sidesOf = (ledger, written) => {
     const sides = { width: read(first), length: read(second), kind: named?.kind ?? 'sheet' };
     return least(sides.width, sides.length).gt(0) ? sides : ledger.refuse('sheet', say('sheetOfNothing'));
 };
-/** Sheets by their names, or a size written out; undefined for cloth by length. */
+/** Reads the name of a sheet, or a size. Undefined means cloth by length. */
 const sheetOf = (ledger, kept) => {
     const { sheet: written, oneWay } = ledger.values;
     if (!written)
@@ -33,7 +34,7 @@ const sheetOf = (ledger, kept) => {
     const { kind, ...sold } = sidesOf(ledger, written);
     const longer = most(sold.width, sold.length);
     ledger.notes.push(...selvagesOf(longer, ledger.style));
-    // A one-way print has to lie as it is written; else the longer side is across, so that there are fewer cuts.
+    // A one-way print has to lie as somebody wrote it. Otherwise the longer side goes across, for fewer cuts.
     const { width, length } = oneWay ? sold : { width: longer, length: least(sold.width, sold.length) };
     return {
         width: width.mul(kept),

@@ -39,7 +39,7 @@ const reckon = (input = {}) => {
         };
     });
 };
-/** The strips across the cloth that reach the sleeve's length, joined straight. */
+/** The strips across the cloth, joined straight, that reach the length of the sleeve. */
 const stripsFor = (ledger, need, { width }) => {
     const { seam } = ledger.inputs;
     const strips = fewest(need.value, width.value, seam.value.mul(2));

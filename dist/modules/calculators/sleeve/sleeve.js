@@ -8,7 +8,7 @@ const sleeve = {
     fields: sleeveFields,
     reckon,
     draw,
-    // What lies along the cloth of a backing is no seam of a sleeve.
+    // The seam of the worksheet is that of the blocks, not of a sleeve.
     own: ['seam'],
 };
 

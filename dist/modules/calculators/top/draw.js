@@ -11,10 +11,10 @@ const draw = ({ used: { layout }, finished, summary }) => {
     const pitch = block + sashing;
     const edge = frame ? sashing : 0;
     const drawn = { across, down, cornerstones, block, sashing, pitch, edge };
-    /** As reckoned: one that was measured is drawn so too, with its own size written to it. */
+    /** The reckoned size. A measured top is drawn in it too, with its own size written beside it. */
     const reach = (blocks) => onPoint ? (pitch * blocks + sashing) * Math.SQRT2 : pitch * blocks - sashing + 2 * edge;
     const [width, height] = [reach(across), reach(down)];
-    // What no block or piece is drawn on: setting triangles, sashing, or blocks too many to draw.
+    // The background shows where no block is drawn: setting triangles, sashing, or too many blocks to draw.
     const rest = sashing && onPoint ? 'cloth' : sashing || onPoint ? 'other' : 'piece';
     const isDrawn = count <= MOST_DRAWN;
     return [
@@ -28,7 +28,7 @@ const draw = ({ used: { layout }, finished, summary }) => {
         },
     ];
 };
-/** Squares of this size in a grid, the first one there. */
+/** Squares of this size in a grid, starting at this place. */
 const grid = (is, start, size, pitch, across, down) => Array.from({ length: Math.max(0, across * down) }, (_, at) => ({
     x: start + (at % across) * pitch,
     y: start + Math.floor(at / across) * pitch,
@@ -45,7 +45,7 @@ const straight = ({ across, down, cornerstones, block, sashing, pitch, edge }) =
     const stones = grid('cloth', edge ? 0 : block, sashing, pitch, across + more, down + more);
     return [...blocks, ...stones];
 };
-/** A rectangle on point; of one that is no square the far and the near corner, and which way it leans. */
+/** A rectangle on point. If it is not a square, it has a far and a near corner, and a direction in which it leans. */
 const pointsOf = (x, y, far, near, lean) => [
     [x + far, y - lean * near],
     [x + near, y - lean * far],
@@ -60,7 +60,7 @@ const tilted = ({ across, down, block, sashing, pitch }) => {
     const start = (sashing * Math.SQRT2 + step) / 2;
     const stone = sashing / Math.SQRT2;
     const seen = new Set();
-    /** What two blocks share is drawn once. */
+    /** Draws what two blocks share only once. */
     const add = (is, x, y, far, near = 0, lean = 1) => {
         const key = `${x.toFixed(2)} ${y.toFixed(2)}`;
         if (!seen.has(key))

@@ -2,7 +2,7 @@ import { sayInList } from '../../ledger/listing.js';
 import { stripList } from '../../ledger/strip-list.js';
 import { say } from './shape.js';
 
-/** The strips to cut, all from one cloth or each part from its own; who names one fabric, or several, has decided. */
+/** The strips to cut: all from one cloth, and each part from its own. If the author named fabrics, only one of these is right. */
 const lists = ({ parts, strips }, letters = []) => {
     const head = say('partHead');
     const own = parts.map(({ part, strips }) => ({ of: part, strips }));

@@ -14,7 +14,7 @@ const sashingPieces = ({ across, down, count: blocks, block, onPoint, sashing, c
     const cut = (count, piece, long) => count ? [new Cut(count, piece, narrow, long)] : [];
     const side = cutSize(block);
     if (onPoint) {
-        // The blocks in between have only neighbours' edges; corners are counted by Euler's formula.
+        // Edges between neighbours count once. Euler's formula gives the number of corners.
         const edges = 4 * across * down;
         return {
             sashes: cut(edges, say('sash'), side),
@@ -34,8 +34,8 @@ const sashingPieces = ({ across, down, count: blocks, block, onPoint, sashing, c
     };
 };
 /**
- * The same pieces where those longer than the cloth is wide are joined from strips across it: whole ones, and an end that
- * reaches as far as is left. Nothing where none is so long, or where a seam uses up a whole strip.
+ * The same pieces, but those that are longer than the cloth is wide are joined from strips across it: whole strips, and an end for
+ * the rest. Undefined if no piece is that long, or if a seam uses up a whole strip.
  */
 const joinedPieces = (cuts, cloth, { seam, mark }) => {
     const loss = seam.mul(2);
@@ -54,9 +54,9 @@ const joinedPieces = (cuts, cloth, { seam, mark }) => {
         ];
     });
 };
-/** The seam allowances that a patch's cut size has over its finished size, shown as one number. */
+/** What seam allowances add to a patch, shown as one number. */
 const seamsOf = (kind, seam) => new Quantity(exact(PATCHES[kind].seams), 'number').times(seam).asResult();
-/** The squares that the setting triangles of a top on point are cut from, with their rows. */
+/** The squares for the setting triangles of a top on point, with their rows. */
 const settingTriangles = (ledger) => {
     const { block, across, down, sashing, seam, mark } = ledger.inputs;
     const isSashed = sashing.value.gt(0);

@@ -8,11 +8,11 @@ import { planCloth } from '../../planner/plan.js';
 import { joinedPieces } from './pieces.js';
 import { say } from './shape.js';
 
-/** A strip that is too long by no more than this can be made to fit: a small change to the blocks or the sashing. */
+/** If a strip is too long by this or less, a small change to the blocks or the sashing makes it fit. */
 const A_LITTLE = exact(2);
-/** So much cloth that no other order of cutting saves it: strips across the cloth come first, as the list of strips says. */
+/** A step so large that no other order of cuts saves it. So strips across the cloth always come first, as the list of strips says. */
 const ANY = exact(100_000);
-/** The plans for a top's pieces. While a planner is at work, its cloth is what strips of each kind take. */
+/** The plans for the pieces of a top. Until a plan is ready, the cloth is that of separate strips for each kind of piece. */
 class Plans {
     constructor(ledger, planner, cloth) {
         this.ledger = ledger;
@@ -25,7 +25,7 @@ class Plans {
     of(cuts, strips) {
         return { cuts, fabric: this.cloth.toBuy(stacked(strips)), strips };
     }
-    /** How to cut these from cloth of this width; of `part` it is said where that is not possible. */
+    /** How to cut these from cloth of this width. If that is not possible, the error is about `part`. */
     plan(cuts, part, width) {
         const pieces = cuts.map((cut) => ({
             width: cut.length,
@@ -35,7 +35,7 @@ class Plans {
         }));
         const on = { width, step: ANY };
         const rough = roughly(cuts, width);
-        // What does not fit is refused without a search.
+        // A piece that does not fit is refused without a search.
         if (!rough)
             return this.planned(cuts, part, planCloth(pieces, on));
         const plan = this.planner(pieces, on);
@@ -58,7 +58,7 @@ class Plans {
         const pieces = joinedPieces(cuts, width, this.ledger.values);
         return { whole, joined: pieces && this.plan(pieces, part, width) };
     }
-    /** Shows both ways to cut the sashing, where there are two, and what a strip that is a little shorter would save. */
+    /** Shows both ways to cut the sashing, if there are two, and what a slightly shorter strip would save. */
     sayJoins(sashes, { whole, joined }, width) {
         if (!joined)
             return;
@@ -79,7 +79,7 @@ class Plans {
         ledger.note(say('littleTooLong', { length, over, saves }));
     }
 }
-/** The one that takes less; the first where both take the same. */
+/** The plan that takes less, or the first if both take the same. */
 const lessOf = (first, second) => second?.fabric.value.lt(first.fabric.value) ? second : first;
 
 export { Plans, lessOf };

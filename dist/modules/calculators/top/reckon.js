@@ -12,8 +12,9 @@ import { topFields, say } from './shape.js';
 
 /**
  * A top's size from its blocks, with every sashing piece, cornerstone and setting triangle. On point, sashing runs round
- * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth;
- * the blocks' own patches are a cut list's matter. While a planner is at work the cloth is what strips of each kind take.
+ * every block, with cornerstones. `buy` is the cloth for sashing, cornerstones and setting triangles from one cloth. The patches
+ * of the blocks are not in it: they belong into a cut list. Until the plan is ready, the cloth is that of separate strips for each
+ * kind of piece.
  */
 const reckon = (input = {}, plan = planCloth) => {
     const ledger = new Ledger(topFields, input);
@@ -65,7 +66,7 @@ const reckon = (input = {}, plan = planCloth) => {
         };
     });
 };
-/** How the top is laid out, with the row of its blocks. */
+/** The layout of the top, with the row of its blocks. */
 const layoutOf = (ledger) => {
     const { set, ...values } = ledger.values;
     const onPoint = set === 'on-point';
@@ -79,7 +80,7 @@ const layoutOf = (ledger) => {
     const { value } = ledger.row('blocks', all, { from: ['set'] });
     return { ...values, onPoint, count: value.valueOf() };
 };
-/** The top's size, finished and before it is sewn to anything, with its rows. */
+/** The size of the top, finished and with its seam allowance, with the rows for both. */
 const sizesOf = (ledger, layout) => {
     const { across, down, seam } = ledger.inputs;
     const from = ['block', 'sashing', 'set', 'frame'];
@@ -98,7 +99,7 @@ const sizesOf = (ledger, layout) => {
     });
     return { finished: sidesOf(finished), unfinished };
 };
-/** A side of so many blocks, and the sashing between them. */
+/** A side of the top: its blocks, and the sashing between them. */
 const sideOf = ({ inputs }, { onPoint, frame, sashing }, blocks) => {
     const isSashed = sashing.gt(0);
     const { block } = inputs;
@@ -126,7 +127,7 @@ const partOf = (plans, { kind, cuts, input }, cloth) => {
         used: { kind, pieces: cuts },
     };
 };
-/** All parts, from one cloth where that is possible: several kinds may take less one below the other. */
+/** All parts together, from one cloth if that is possible. Planned together, they may take less. */
 const allOf = (plans, parts, areOne) => {
     const apart = plans.of(parts.flatMap(({ cuts }) => cuts), parts.flatMap(({ strips }) => strips));
     if (!areOne)

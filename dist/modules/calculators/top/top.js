@@ -20,7 +20,7 @@ const top = {
         cuts,
     })),
 };
-/** How many blocks a top has and how large they are, without a plan of its cloth; undefined where something is wrong. */
+/** How many blocks a top has and how large they are, without planning its cloth. Undefined if something is wrong. */
 const blocksOf = (input) => {
     const layout = reckon(input, () => 0).own?.used.layout;
     return layout && { count: layout.count, block: layout.block };

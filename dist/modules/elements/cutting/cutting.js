@@ -8,7 +8,7 @@ import { tableOnServer, isAsServed } from '../../face/server.js';
 import { cutting as cutting$1 } from '../../words/en/cutting.js';
 import { inEnglish } from '../../words/en/english.js';
 
-/** Its price was of what it was cut from before. */
+/** A note: the price was for what the list was cut from before. */
 const OTHER_PRICE = say('otherPrice');
 /** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
 const listIn = (element) => {
@@ -27,7 +27,7 @@ const listIn = (element) => {
 class QuiltCutting extends ReadingFace {
     static { this.properties = propertiesOf(cuttingFields); }
     #written;
-    /** What it was cut from when its price was written, where the reader changed that since. */
+    /** What the list was cut from when the price was written, if the reader has changed that since. */
     #pricedFor;
     constructor() {
         super();
@@ -68,7 +68,7 @@ class QuiltCutting extends ReadingFace {
         };
     }
     #said;
-    /** What the reader should know about this list; the same array as long as it says the same. */
+    /** What the reader should know about this list. The array stays the same object while its content is the same. */
     #cautions(caution, isOtherPrice) {
         const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
         const isSame = cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);

@@ -15,7 +15,7 @@ class QuiltFabric extends LitElement {
         swatch: {},
     }; }
     render() {
-        // A worksheet on a server hears of it so.
+        // On a server, this is how the worksheet learns of it.
         isUnknown(this);
         return nothing;
     }

@@ -7,7 +7,7 @@ import { isAsServed } from '../../face/server.js';
 import { inEnglish } from '../../words/en/english.js';
 import { top as top$1 } from '../../words/en/top.js';
 
-/** What the blocks of a top are. */
+/** The blocks of a top. */
 const BLOCKS = ['block', 'across', 'down', 'set'];
 /**
  * A quilt top's size from its blocks, with sashing, cornerstones and setting triangles.
@@ -26,7 +26,7 @@ class QuiltTop extends PlanningFace {
         this.cornerstones = false;
         this.frame = false;
     }
-    /** Its blocks as its attributes have them, and as they are now; undefined where something is wrong. */
+    /** Its blocks as the attributes say, and as they are now. Undefined if something is wrong. */
     get blocks() {
         const input = this.reckonInput();
         const written = Object.fromEntries(BLOCKS.map((key) => [key, this.written(key) ?? input[key]]));
@@ -34,7 +34,7 @@ class QuiltTop extends PlanningFace {
         const now = layout && { count: layout.count, block: layout.block };
         if (BLOCKS.every((key) => written[key] === input[key]))
             return { written: now, now };
-        // What they take of cloth is not asked.
+        // Nobody asks for their cloth here, so it is not planned.
         return { written: blocksOf({ ...input, ...written }), now };
     }
 }

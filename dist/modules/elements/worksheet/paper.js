@@ -5,7 +5,7 @@ import { shopping, fabricKey, namedOf } from '../../workbook/shopping.js';
 import { say } from '../../workbook/sayings.js';
 import { sayInFace } from '../../words/face-sayings.js';
 
-/** A server cannot tell: it takes whatever is written for one. */
+/** Whether a text is a colour. A server cannot know that, so there every text counts as one. */
 const isColour = (swatch) => isServer || CSS.supports('color', swatch);
 /** A swatch as a page shows it. */
 const swatchOf = (swatch) => {
@@ -23,7 +23,7 @@ const keyOf = ({ answer, t }, swatches) => {
         ? html `<table part="list" class="key"> <caption>${t.say(say('fabricKey'))}</caption> <tbody> ${key.map(({ letter, name, amounts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)} </tbody> </table>`
         : nothing;
 };
-/** What is cut from which fabric, by its name. */
+/** The cut list, by fabric. */
 const cutLists = (pieces, t) => {
     const called = ({ letter, name }) => namedOf({ letter, name: typeof name === 'string' ? name : t.say(name) });
     const names = new Map();
@@ -38,7 +38,7 @@ const cutLists = (pieces, t) => {
         ]),
     }, t));
 };
-/** A part's drawings, with what it says and its lists that say how to cut. */
+/** The drawings of a part, with its summary and the lists that say how to cut. */
 const drawn = (part) => {
     const { answer, calculator, teller: t, outcome } = part;
     if (!answer)

@@ -11,18 +11,18 @@ const flowingPart = (part) => ({
         return part.reckonInput();
     },
     isCutList: isCutList(part),
-    // Its blocks hold once it has its sizes.
+    // It knows its blocks only after it has its sizes.
     get blocks() {
         return isTop(part) ? part.blocks : undefined;
     },
 });
-/** Hands a part what flows to it, and gives back what it makes of that. */
+/** Gives a part what flows to it, and returns its new result. */
 const giveTo = ({ part }, flow) => {
     if (!isSame(flow, part.flow))
         part.flow = flow;
     return part.outcome.reckoning;
 };
-/** A part, and what it has reckoned. */
+/** A part, and its result. */
 const partOnPage = ({ calculator, outcome, fabric }) => ({
     calculator,
     reckoning: outcome.reckoning,

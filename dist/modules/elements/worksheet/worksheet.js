@@ -21,19 +21,19 @@ import { headline, shopping } from '../../workbook/shopping.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
-import { inside, passedOn } from './inside.js';
+import { contentOf, passedOn } from './content.js';
 import { flowingPart, partOnPage, isCutList, giveTo } from './parts.js';
 import { requirementSheet, keyOf, isColour } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
-/** A part or a fabric that has been defined; one that has not yet is left out until it is. */
+/** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element) => 'outcome' in element;
 const isFabric = (element) => 'swatch' in element;
-/** The worksheet that gave a part its sizes last; one that has moved to another keeps those. */
+/** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap();
 /**
- * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
- * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
+ * One quilt: the size of the top flows to the borders, and the size with borders to backing, binding and batting. The cloth of all
+ * parts comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part counts before what flows.
  *
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
@@ -48,9 +48,9 @@ class QuiltWorksheet extends ReadingFace {
     #pieces;
     #swatches;
     #size;
-    /** That the reader has changed the blocks, and not the cut list that was written for them. */
+    /** Whether the reader changed the blocks but not their cut list. */
     #outgrown;
-    /** Whether a part has drawn itself since that was read. */
+    /** Whether a part has drawn itself since this was last read. */
     #isUnread;
     constructor() {
         super();
@@ -60,7 +60,7 @@ class QuiltWorksheet extends ReadingFace {
         this.#given = [];
         this.#pieces = [];
         this.#swatches = new Map();
-        /** Whether a part has drawn itself since that was read. */
+        /** Whether a part has drawn itself since this was last read. */
         this.#isUnread = false;
         this.calculator = {
             name: 'worksheet',
@@ -74,8 +74,8 @@ class QuiltWorksheet extends ReadingFace {
         };
         this.english = inEnglish(worksheet);
         /**
-         * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
-         * drawn with them are done.
+         * What somebody types settles at once, so that listeners of the event see it. If parts have drawn themselves, it waits until the
+         * others of the same turn are drawn too.
          */
         this.#heard = ({ target, type }) => {
             if (target === this)
@@ -100,7 +100,7 @@ class QuiltWorksheet extends ReadingFace {
         };
         answerOnServer(this, (first) => {
             first.readInside();
-            // It speaks in their words.
+            // The worksheet needs their words.
             this.#given = first.#given;
             this.#gathered = first.#gathered;
             this.#swatches = first.#swatches;
@@ -114,8 +114,8 @@ class QuiltWorksheet extends ReadingFace {
             this.addEventListener(type, this.#heard);
     }
     /**
-     * What is typed settles at once, for whoever hears of it next; parts that have drawn themselves, once all that are to be
-     * drawn with them are done.
+     * What somebody types settles at once, so that listeners of the event see it. If parts have drawn themselves, it waits until the
+     * others of the same turn are drawn too.
      */
     #heard;
     get switchable() {
@@ -125,16 +125,16 @@ class QuiltWorksheet extends ReadingFace {
         if (!isServer)
             this.readInside();
     }
-    /** What it lacks may be what the author left out; but not what the reader has to write. */
+    /** An unfinished worksheet is valid if the author left something out, but not if the reader has to write something. */
     fault() {
         const outgrown = this.#outgrown;
         return super.fault() ?? (outgrown && { flag: 'badInput', message: this.teller.say(outgrown) });
     }
-    // So many parts are not reckoned before the page has had its turn.
+    // This many parts are reckoned only after the page had its turn.
     putsOff() {
         return (this.#isUnread = !this.hasUpdated && !this.form && isCrowd());
     }
-    /** Gives its parts their sizes, if something is still to be read. */
+    /** Gives the parts their sizes, if something has changed. */
     settle() {
         if (this.#isUnread)
             this.readInside();
@@ -143,17 +143,17 @@ class QuiltWorksheet extends ReadingFace {
         this.settle();
         return { ...super.reckonInput(), gathered: this.#gathered };
     }
-    /** Those inside this worksheet, and not in one inside it. */
-    get #inside() {
-        return isServer ? insideOnServer(this) : inside(this);
+    /** Those in this worksheet, without those of a worksheet inside it. */
+    get #content() {
+        return isServer ? insideOnServer(this) : contentOf(this);
     }
     get #parts() {
-        return this.#inside.filter(isPart);
+        return this.#content.filter(isPart);
     }
     get #fabrics() {
-        return this.#inside.filter(isFabric);
+        return this.#content.filter(isFabric);
     }
-    /** Lets the sizes flow through the parts, and gathers what all take. */
+    /** Lets the sizes flow through the parts, and gathers what they take. */
     readInside() {
         this.#isUnread = false;
         if (!isServer)
@@ -176,16 +176,16 @@ class QuiltWorksheet extends ReadingFace {
         this.#swatches = swatches;
         this.#gathered = gathered;
         this.requestUpdate();
-        // Whoever hears of what was typed may ask its form at once.
+        // A listener may ask the form for its value at once.
         if (this.form)
             this.send();
     }
-    /** What it says itself, for its parts. */
+    /** Its own inputs, for its parts. */
     get #source() {
         const { width, length, seam, units, shown, shrinkage, increment, currency } = this;
         return { width, length, seam, units, shown, shrinkage, increment, currency };
     }
-    /** These are its parts now; one that has left, and is in no other worksheet, keeps no sizes. */
+    /** Takes these as its parts. A part that has left, and is in no other worksheet, loses its sizes. */
     #takeOn(parts) {
         parts.forEach((part) => givenBy.set(part, this));
         for (const part of this.#given)
@@ -193,7 +193,7 @@ class QuiltWorksheet extends ReadingFace {
                 part.flow = undefined;
         this.#given = parts;
     }
-    /** It says what its parts say, in their words. */
+    /** The teller, with the words of its parts, because it says what they say. */
     get teller() {
         const own = super.teller;
         const others = Object.fromEntries(this.#given.map(({ calculator, teller }) => [calculator.name, teller.words]));

@@ -4,7 +4,7 @@ const STEPS = '10 cm, 25 cm, 50 cm or 1/8 yd';
 const { common, calculators } = en;
 const { batting, cutting } = calculators;
 /**
- * English as British quilters speak it, where that differs: wadding, metres before yards, centimetres in the examples, pounds.
+ * English as British quilters speak it, where that differs: wadding, metres before yards, pounds.
  * The words are from memory and have no source.
  */
 const enGB = {
@@ -20,7 +20,6 @@ const enGB = {
             stepRange: `A shop’s step is between 1/8 in and 10 yd. Write it like ${STEPS}.`,
             notCurrency: ({ text }, t) => `${t.quote(text)} is not a code of three letters. Write it like GBP.`,
             longerThanCloth: 'This is longer than any cloth. Write it like 110 cm.',
-            largerThanCloth: ({ cloth }, t) => `This does not fit on cloth ${t.l(cloth)} wide. Join it from smaller pieces, or give wider cloth, like 274 cm.`,
         },
     },
     calculators: {

@@ -32,8 +32,8 @@ const borders = {
         target: 'Wanted size',
         grain: 'Strips cut',
         seam: 'Seam allowance',
-        targetSides: 'Lacking at each side',
-        targetEnds: 'Lacking at top and at bottom',
+        targetSides: 'Missing at each side',
+        targetEnds: 'Missing at top and bottom',
     },
     hints: {
         width: 'finished, without borders',
@@ -54,12 +54,12 @@ const borders = {
     entryNames: { borders: (number) => `border ${number}` },
     sentences: {
         // What is wrong.
-        noBorder: 'Write the widths of the borders from the inside out, like 2, 4 1/2, or a wanted size, like 60 x 80.',
+        noBorder: (_, t) => `Write the widths of the borders from the inside out, like ${t.forUnits({ in: '2, 4 1/2', cm: '5, 12' })}, or a wanted size, like ${t.forUnits({ in: '60 x 80', cm: '150 x 200' })}.`,
         reachedAlready: ({ borders, size, larger }, t) => `${borders ? `With ${t.many(borders, BORDER)}` : 'Without a border'} it is ${t.size(size)} already. Write a larger size, like ${t.n(larger.width)} x ${t.n(larger.length)}.`,
-        mitredUneven: (widths, t) => `The wanted size takes ${eachSide(widths, t)}, but a mitred border is as wide all round. Write squares or sides-first.`,
+        mitredUneven: (widths, t) => `The wanted size needs ${eachSide(widths, t)}, but a mitred border has the same width all round. Write squares or sides-first.`,
         tooWideAlong: ({ number, wide, cloth }, t) => `Border ${number} is cut ${t.l(wide)} wide, too wide to be cut along cloth of ${t.l(cloth)}. Write across.`,
         tooShortToJoin: ({ cloth }, t) => `Strips ${t.l(cloth)} long are too short to be joined. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
-        joinedNoLonger: ({ wide, cloth }, t) => `Joined at 45°, strips ${t.l(wide)} wide and ${t.l(cloth)} long get no longer. Write straight.`,
+        joinedNoLonger: ({ wide, cloth }, t) => `Strips ${t.l(wide)} wide and ${t.l(cloth)} long do not get longer when you join them at 45°. Write straight.`,
         seamsLeaveNothing: ({ measured, reckoned }, t) => `The seams leave nothing of ${t.l(measured)}. Measure from edge to edge, like ${t.l(reckoned)}.`,
         // What is worth knowing.
         cornersCopied: ({ styles, borders }, t) => `There are ${styles} corner styles for ${t.many(borders, BORDER)}: the others have corners like border ${styles}. Choose another in its row.`,
@@ -70,7 +70,7 @@ const borders = {
         reachedWithoutLast: 'The wanted size is reached without a last border.',
         lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
         fromDifferentCloths: ({ buys }, t) => `This is for all borders from one cloth. From different cloths buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
-        measureTop: 'Measure your own top through the middle, both ways, before you cut, and write that over the reckoned lengths.',
+        measureTop: 'Before you cut, measure your own top through the middle, both ways. Write your measures over ours.',
         // The rows.
         borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,
         topBefore: ({ number, side }) => `Top’s ${side}, edge to edge, before border ${number}`,

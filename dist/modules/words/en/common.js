@@ -2,6 +2,8 @@ import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
 
+/** `across, along or mitred`. */
+const or = (all) => all.join(', ').replace(/, ([^,]*)$/, ' or $1');
 const like = (examples) => `Write it like ${examples.join(' or ')}.`;
 /** A shop's step, as a sentence names it. */
 const stepOf = (text) => /^\s*thirds\s*$/i.test(text) ? 'eighth or third of a yard' : text;
@@ -17,7 +19,7 @@ const common = {
         length: 'Quilt length',
         overage: 'Overage, each side',
         fabricWidth: 'Usable width of the cloth',
-        washedWidth: 'Width once washed',
+        washedWidth: 'Width after a wash',
         join: 'Strips joined',
         mark: 'Ruler’s marks',
         shrinkage: 'Shrinkage',
@@ -33,7 +35,7 @@ const common = {
         overage: 'what longarm quilters ask for',
         fabricWidth: 'selvages off; measure yours',
         shrinkage: 'cotton about 3 % when prewashed',
-        mark: 'cut sizes fall on them',
+        mark: 'cut sizes go up to the next mark',
     },
     lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
     options: { increment: { thirds: '1/8 or 1/3 yd' }, join: { diagonal: 'at 45°', straight: 'straight' } },
@@ -48,7 +50,7 @@ const common = {
         unitFirst: 'A unit goes right after its number. Write it like 2 in + 4 in.',
         noComma: 'A comma does not mark decimals here. Write it like 52.5 or 52 1/2.',
         twoReadings: ({ text }, t) => `${t.quote(text)} can be read two ways. Write it like 52 1/2.`,
-        openBracket: 'A bracket has to close after a length. Write it like 2 * (12 + 4).',
+        openBracket: 'Every bracket has to close again. Write it like 2 * (12 + 4).',
         divideByZero: 'Nothing can be divided by 0. Write it like 52 1/2.',
         notPlain: 'Only plain numbers multiply or divide a length. Write it like 3 * 12 in.',
         tooLong: 'This is too long for a length. Write it like 52 1/2.',
@@ -71,14 +73,17 @@ const common = {
         outOfRange: ({ what, least, most, like: examples }, t) => `${t.label(what)} is between ${least} and ${most}. ${like(examples)}`,
         notWhole: ({ what }, t) => `${t.label(what)} is a whole number. Write it like 4.`,
         lessThanHalfPercent: ({ what, text }, t) => `${t.label(what)}: “${text}” would be less than 1/2 %. Write it like 3, for 3 %.`,
-        notChoice: ({ text, choices }, t) => `${t.quote(text)} is not one of the choices. Write ${choices.join(' or ')}.`,
+        notChoice: ({ text, of, choices }, t) => `${t.quote(text)} is not one of the choices. Choose ${or(choices.map((code) => t.chosen(of, code)))}.`,
+        notCode: ({ text, choices }, t) => `${t.quote(text)} is not one of the choices. Write ${or(choices)}.`,
+        yes: 'yes',
+        no: 'no',
         notCurrency: ({ text }, t) => `${t.quote(text)} is not a code of three letters. Write it like EUR.`,
         otherCurrency: ({ text, named, here }, t) => `${t.quote(text)} is in ${named}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,
         notUnits: 'The units can be in or cm. Write units="in" or units="cm".',
         measuredLess: ({ what, measured, reckoned }, t) => `${t.label(what)}: you measured ${t.l(measured)}, and we worked out ${t.l(reckoned)}. Is your measure still right?`,
         overageTooLarge: (_, t) => `The overage is larger than the quilt itself. Write it like ${t.usual(OVERAGE)}.`,
         // Why a list cannot be planned.
-        sizeOfNothing: 'A size has to be more than nothing. Write it like 2 1/2.',
+        sizeOfNothing: 'A size has to be more than 0. Write it like 2 1/2.',
         longerThanCloth: 'This is longer than any cloth. Write it in inches, like 42 1/2.',
         wholeCount: 'Say how many as a whole number, like 12.',
         tooManySizes: ({ most }) => `This is more than ${most} different pieces. Plan fewer at a time, like ${most / 2}.`,
@@ -88,7 +93,7 @@ const common = {
         largerThanCloth: ({ cloth }, t) => `This does not fit on cloth ${t.l(cloth)} wide. Join it from smaller pieces, or give wider cloth, like ${t.usual({ in: '108 in', cm: '270 cm' })}.`,
         // Cloth.
         washFirst: 'Wash the cloth before you cut it: cut sizes are of washed cloth.',
-        washedWider: ({ width }, t) => `Washed cloth is no wider than it was: ${t.l(width)}. Measure it again, or put it back.`,
+        washedWider: ({ width }, t) => `Cloth does not get wider in the wash: it was ${t.l(width)}. Measure it again, or put the old width back.`,
         selvages: ({ width, usable }, t) => `Cloth sold as ${t.l(width)} wide is usually ${t.l(usable)} without its selvages. Measure yours and write what is usable.`,
         ofCloth: ({ number, says }, t) => `Cloth ${number}: ${t.say(says)}`,
         // Plans.

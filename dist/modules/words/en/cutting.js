@@ -23,9 +23,12 @@ const cutting = {
         price: 'Price of a yard, a metre or a sheet',
     },
     hints: {
-        list: 'fabric | piece | cut size | how many; a line each',
-        sheet: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
-        seam: 'what a finished size lacks',
+        list: 'fabric | piece | cut size | how many; one line for each piece',
+        sheet: {
+            in: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
+            cm: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 45 x 50, width first on a one-way print',
+        },
+        seam: 'we add it to finished sizes',
     },
     options: {},
     entries: {},
@@ -42,7 +45,7 @@ const cutting = {
         noSizeColumn: 'The cut list has no column for the cut size. Head one “Cut size”.',
         noCountColumn: 'The cut list has no column for the number of pieces. Head one “How many”.',
         tooManyLines: ({ most }) => `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
-        noPiece: 'The cut list asks for no piece at all. Write how many, like 12.',
+        noPiece: 'The cut list has no pieces yet. Write how many, like 12.',
         // What it is cut from.
         notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
         sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
@@ -62,7 +65,7 @@ const cutting = {
         },
         piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
         // What is worth saying.
-        betweenMarks: ({ sizes, areMore }, t) => `Sizes between the ruler’s marks are cut on one of them: ${sizes
+        betweenMarks: ({ sizes, areMore }, t) => `These sizes are between two marks of the ruler, so cut them on a mark: ${sizes
             .map(({ written, cut }) => `${t.l(written)}, cut ${t.l(cut)}`)
             .join('; ')}${areMore ? ' …' : '.'}`,
         foldAcross: ({ folds, reach }, t) => `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,

@@ -1,4 +1,4 @@
-import { together } from '../common.js';
+import { vocabularyOf } from '../common.js';
 import { common } from './common.js';
 import { face } from './face.js';
 
@@ -7,7 +7,7 @@ const made = new WeakMap();
 const inEnglish = (words) => {
     let vocabulary = made.get(words);
     if (!vocabulary)
-        made.set(words, (vocabulary = together(common, words, face)));
+        made.set(words, (vocabulary = vocabularyOf(common, words, face)));
     return vocabulary;
 };
 

@@ -21,7 +21,7 @@ const sleeve = {
         },
         short: 'so that the rod shows at both ends',
         hem: 'each end is turned under twice',
-        seam: 'of the joins and of the tube',
+        seam: 'for the joins and the tube',
     },
     options: {},
     entries: {},

@@ -6,9 +6,9 @@ const spreadsheet = {
     cutCountHead: 'How many',
     cutWidthHead: (_, t) => `Width (${t.style.units})`,
     cutLengthHead: (_, t) => `Length (${t.style.units})`,
-    formulasFollow: 'A cell with a formula follows what you change here. Everything else was found on the page for these numbers: counts of strips and panels, layouts, choices and cut sizes. To change those, reckon again on the page.',
+    formulasFollow: 'Cells with a formula follow your changes. Everything else was worked out on the page, for these numbers: counts of strips and panels, layouts, choices and cut sizes. To change those, go back to the page.',
     notFollowed: 'change it on the page, no formula here uses it',
-    tooLittleNow: 'Not enough for these numbers any more. Reckon again on the page.',
+    tooLittleNow: 'Not enough for these numbers any more. Work it out again on the page.',
     toNextStep: ({ formula, step }) => `${formula}, up to the next step of ${step}`,
     toCoin: ({ formula }) => `${formula}, to the nearest coin`,
 };

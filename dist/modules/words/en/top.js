@@ -26,7 +26,7 @@ const top = {
         blocks: 'Blocks in all',
         finishedWidth: 'Top width, finished',
         finishedLength: 'Top length, finished',
-        unfinished: 'Before its borders are sewn on',
+        unfinished: 'Before you sew on borders',
         sideSquare: 'Square for four side triangles',
         cornerSquare: 'Square for two corner triangles',
         sideTriangles: 'Side triangles',
@@ -37,7 +37,7 @@ const top = {
     options: { set: { straight: 'straight', 'on-point': 'on point' } },
     entries: {},
     sentences: {
-        needsCornerstones: 'On point, sashing is reckoned with cornerstones. Tick cornerstones, or write 0 for the sashing.',
+        needsCornerstones: 'On point, sashing needs cornerstones here. Tick cornerstones, or write 0 for the sashing.',
         runsRound: 'On point, sashing runs round every block, on the outside too.',
         unfinishedSize: ({ size }, t) => t.size(size),
         moreEachWay: ({ allowance }, t) => `${t.l(allowance)} more each way`,
@@ -45,7 +45,7 @@ const top = {
         stripsAcross: ({ need }, t) => `strips across the cloth: ${equals(t.formula(need), t.l(need))}`,
         onlyBlocks: 'nothing to cut but the blocks',
         ifAllFromOne: 'Cloth, if all from one',
-        littleTooLong: ({ length, over, saves }, t) => `The sashing of ${t.l(length)} is ${t.l(over)} longer than the cloth is wide. Were it ${t.l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${t.l(saves)} less cloth` : ''}.`,
+        littleTooLong: ({ length, over, saves }, t) => `The sashing of ${t.l(length)} is ${t.l(over)} longer than the cloth is wide. If it were ${t.l(over)} shorter, it would need no join${saves.gt(0) ? ` and ${t.l(saves)} less cloth` : ''}.`,
         mayTakeLess: 'The layout is being planned: it may take less cloth.',
         // What is cut.
         sash: 'sashing',

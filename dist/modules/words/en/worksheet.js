@@ -7,8 +7,8 @@ const BOLTS = { one: 'bolt', other: 'bolts' };
 const LENGTHS = { one: 'length', other: 'lengths' };
 const THINGS = { one: 'thing', other: 'things' };
 /** A title inside a sentence. */
-const inside = (title, t) => t.say(title).toLowerCase();
-const and = (titles, t) => titles.map((title) => inside(title, t)).join(' and ');
+const inSentence = (title, t) => t.say(title).toLowerCase();
+const and = (titles, t) => titles.map((title) => inSentence(title, t)).join(' and ');
 const soFarOr = (soFar) => (soFar ? ' so far' : '');
 /** The worksheet's words in English. */
 const worksheet = {
@@ -56,7 +56,7 @@ const worksheet = {
             return `${each}, from each bolt of ${t.stated(bolt)}`;
         },
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
-        boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts would not do`,
+        boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
         undeclared: ({ letter, titles }, t) => `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
         namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Write fabric="${like}" on it, or another letter.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
@@ -67,14 +67,14 @@ const worksheet = {
         },
         planningTogether: ({ cloth }, t) => `${t.say(cloth)}: the layout is being planned, to see whether its parts fit together on less.`,
         longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
-            const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inside(title, t)}`).join(', ');
+            const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inSentence(title, t)}`).join(', ');
             const orApart = each && `, or cut its parts as lengths of their own: ${each}`;
             return `${t.say(cloth)}: a kit’s ${t.bought(buy)} is longer than a bolt of ${t.stated(bolt)}. Write a longer bolt, like ${t.bought(buy)}${orApart}.`;
         },
         // Sums.
         priceOf: ({ what }, t) => `The price of ${t.say(what)}`,
         priceOfFabric: ({ letter }) => `fabric ${letter}`,
-        priceOfPart: ({ title }, t) => inside(title, t),
+        priceOfPart: ({ title }, t) => inSentence(title, t),
         aPrice: 'A price',
         widthOfFabric: ({ letter }) => `The width of fabric ${letter}`,
         pricedInOther: ({ price, here }, t) => `“${t.money(price)}” is in ${price.currency?.toUpperCase() ?? ''}, but prices here are in ${here}. Write it in ${here}, like 12.50.`,
@@ -82,7 +82,7 @@ const worksheet = {
         sameLetter: ({ letter }) => `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
         negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
         itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
-        unusedFabric: ({ letter, isNamed }) => `Fabric ${letter} is declared, but no part is cut from it. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+        unusedFabric: ({ letter, isNamed }) => `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
         leavesOut: ({ things }, t) => {
             const all = new Set(things.map((thing) => t.say(thing)));
             return `The total leaves out what has no price: ${[...all].join(', ')}.`;
@@ -98,7 +98,7 @@ const worksheet = {
             return things ? `${things}.` : nothing;
         },
         // What is said of the parts and the fabrics.
-        notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'it has something to mend'}.`,
+        notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'something in it is wrong'}.`,
         readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
         noSwatch: ({ letter, swatch }, t) => `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
         // The lists.
@@ -123,7 +123,7 @@ const worksheet = {
         widthInHead: (_, t) => `Width (${t.style.units})`,
         lengthInHead: (_, t) => `Length (${t.style.units})`,
         forKitsHead: ({ kits }, t) => `For ${t.many(kits, KITS)}`,
-        uses: ({ titles }, t) => titles.map((title) => inside(title, t)).join(', '),
+        uses: ({ titles }, t) => titles.map((title) => inSentence(title, t)).join(', '),
         noPrice: 'no price',
         totalLine: ({ soFar }) => `Total${soFarOr(soFar)}`,
         bolts: ({ count }, t) => t.many(count, BOLTS),

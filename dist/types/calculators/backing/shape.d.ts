@@ -36,7 +36,7 @@ export interface BackingSayings {
         cloth: Exact;
         panels: number;
     };
-    /** How far the panels reach, beside what is needed; a strip makes up the rest. */
+    /** How far the panels reach, and the width that is needed. If they are too short, a strip makes up the rest. */
     panelsReach: {
         reach: Quantity;
         need: Quantity;
@@ -53,7 +53,7 @@ export interface BackingSayings {
         oneWay: boolean;
         need: Size;
     };
-    /** A layout in the list of them, and what that is headed. */
+    /** A layout in the list of layouts, and the heads of that list. */
     layout: BackingLayout;
     layouts: undefined;
     panelsHead: undefined;
@@ -66,7 +66,7 @@ export interface BackingSayings {
         number: number;
     };
     stripInPicture: undefined;
-    /** What would take less. */
+    /** A way that uses less cloth. */
     pieced: undefined;
 }
 export declare const say: <Code extends "panelLength" | "layouts" | "summary" | "panelNumber" | "seamsLeaveNothing" | "tooManyPanels" | "panelsReach" | "backingPanel" | "stripToJoin" | "layout" | "panelsHead" | "seamsHead" | "picture" | "stripInPicture" | "pieced">(code: Code, ...[values]: BackingSayings[Code] extends undefined ? [] : [values: BackingSayings[Code]]) => Message<Code>;
@@ -76,16 +76,16 @@ export interface BackingLayout {
     panels: number;
     /** `lengthwise`: the cloth's length, and the long seams, run along the quilt's length; `crosswise`: across it. */
     direction: 'lengthwise' | 'crosswise';
-    /** All seams to sew, the strip's joins included. */
+    /** All seams to sew, with the joins of the strip. */
     seams: number;
-    /** What each panel is cut to, along the cloth. */
+    /** How long each panel is cut, along the cloth. */
     panelLength: Exact;
     /** The strips that make up the missing width, joined end to end; only in a layout with a pieced strip. */
     strip?: {
         count: number;
         height: Exact;
     } | undefined;
-    /** What the joined panels cover across, before trimming. */
+    /** How wide the joined panels are, before trimming. */
     cover: Exact;
     fabric: Exact;
     buy: Purchase;
@@ -96,7 +96,7 @@ export interface BackingAnswer extends Answer {
     need: Size;
     /** Every layout that is possible, the one to use first. */
     layouts: BackingLayout[];
-    /** The largest piece left over: from the last panel's side. Absent where nothing is left. */
+    /** The largest piece left over, from the side of the last panel. Absent if nothing is left. */
     leftover?: Size | undefined;
     used: {
         cloth: Cloth;

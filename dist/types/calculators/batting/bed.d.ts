@@ -6,5 +6,5 @@ import { type battingFields, type BattingRow } from './shape.js';
 export type BattingLedger = Ledger<typeof battingFields, BattingRow>;
 /** Whether the bed is one for a baby. */
 export declare const isCrib: (bed: "none" | Bed) => boolean;
-/** The finished quilt: as it was given, or as it hangs over a bed. */
+/** The finished size of the quilt: the given one, or the one for a bed. */
 export declare const quiltOrBed: (ledger: BattingLedger) => Size<Quantity>;

@@ -5,7 +5,7 @@ import type { Style } from '../../measure/format.js';
 import { type Message } from '../../measure/message.js';
 import { type UsualPackage } from '../../trade/batting.js';
 export interface PackageSayings {
-    /** What a usual size is called. */
+    /** The name of a usual size. */
     usualPackage: {
         size: UsualPackage;
     };
@@ -26,12 +26,12 @@ export interface PackageSayings {
 }
 /** A package of batting, as its label or a shop's list names it. */
 export interface Package extends Size {
-    /** A shop's own name for it, or that of a usual size. */
+    /** The shop's own name for it, or the name of a usual size. */
     name: string | Message;
-    /** It is called what the size for a crib is. */
+    /** Its name is that of the size for a crib. */
     isForCrib: boolean;
     price?: Exact | undefined;
-    /** The same as it was written, with its currency. */
+    /** The price as somebody wrote it, with its currency. */
     priced?: string | undefined;
 }
 /** The sizes that most shops have, where people measure in these units. */

@@ -3,8 +3,8 @@ import type { Package } from './packages.js';
 /** A package, and whether it covers what is needed. */
 export interface RankedPackage extends Package {
     fits: boolean;
-    /** It covers it only turned. */
+    /** It is large enough only if it is turned. */
     turned: boolean;
 }
-/** Those that fit first; then those with the least price, and after them those without one by area. */
+/** Those that fit come first. Among them the cheapest comes first; those without a price come after, by area. */
 export declare const rankPackages: (packages: Package[], need: Size) => RankedPackage[];

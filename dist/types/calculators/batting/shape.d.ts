@@ -41,7 +41,7 @@ export interface BattingSayings extends PackageSayings {
     };
     notForCrib: undefined;
     batting: undefined;
-    /** One package: what it is called, why it is this one, and what it leaves. */
+    /** One package: its name, why we chose it, and what it leaves over. */
     onePackage: Pick<Package, 'name'>;
     packageToBuy: Package & {
         count: number;
@@ -99,7 +99,7 @@ export interface BattingSayings extends PackageSayings {
         roll: Exact;
         need: Size;
     };
-    /** The price of a package: as a plain number, and as it is shown. */
+    /** The price of a package: as a plain number, and as the page shows it. */
     plainPrice: {
         price: Money;
     };
@@ -123,12 +123,12 @@ export interface BattingSayings extends PackageSayings {
     quiltInPicture: undefined;
 }
 export declare const say: <Code extends "size" | "batting" | "picture" | "usualPackage" | "packageWidth" | "packageLength" | "packagePrice" | "notPackage" | "inPackage" | "packageCount" | "fits" | "measureYours" | "sizeForBed" | "eachSideWashed" | "notForCrib" | "onePackage" | "packageToBuy" | "packageFits" | "bothWays" | "leftBothWays" | "readLabel" | "spareOneWay" | "packageSummary" | "tooManyLengths" | "lengthsOfRoll" | "lengthsReach" | "eachLength" | "noPackage" | "moreThanTwo" | "ofRoll" | "lengthOfBatting" | "rollSummary" | "plainPrice" | "shownPrice" | "packageList" | "packageHead" | "sizeHead" | "fitsHead" | "rollList" | "rollHead" | "lengthsHead" | "lengthsToCut" | "quiltInPicture">(code: Code, ...[values]: BattingSayings[Code] extends undefined ? [] : [values: BattingSayings[Code]]) => Message<Code>;
-/** A package that is sold, and whether it will do. Lengths are exact inches. */
+/** A package that is sold, and whether it is large enough. Lengths are exact inches. */
 export interface BattingPackage extends Size {
     name: string | Message;
-    /** Whether it covers the batting needed, one way round or the other. */
+    /** Whether it is large enough, turned or not. */
     fits: boolean;
-    /** The price of one, where the list gives it: a decimal number, and as it is shown. */
+    /** The price of one, if the list gives it: a decimal number, and as the page shows it. */
     price?: Message | undefined;
     priceText?: Message | undefined;
 }
@@ -136,9 +136,9 @@ export interface BattingPackage extends Size {
 export interface BattingRoll {
     /** How wide the roll is. */
     width: Exact;
-    /** Lengths side by side: one, or two butted edge to edge; more only where no roll does with two. */
+    /** Lengths side by side: one, or two joined edge to edge. More only if no roll is wide enough for two. */
     lengths: number;
-    /** What each is cut to. */
+    /** How long each is cut. */
     length: Exact;
     /** `lengthwise`: the roll's length runs along the quilt's length; `crosswise`: across it. */
     direction: RollPlan['direction'];
@@ -150,15 +150,15 @@ export interface BattingRoll {
 export interface BattingAnswer extends Answer {
     /** The batting's size before quilting. */
     need: Size;
-    /** The finished quilt: as given, or for the bed. */
+    /** The finished size: the given one, or the one for the bed. */
     quilt: Size;
-    /** About what the quilt will be once washed. */
+    /** The approximate size of the quilt after a wash. */
     washed: Size;
-    /** Every package, best first: those that fit, by price, and those without a price after them by area. */
+    /** Every package, best first: those that fit, by price, then those without a price by area. */
     packages: BattingPackage[];
     /** Ways to cut it from a roll, best first: the fewest lengths, then the least batting. */
     rolls: BattingRoll[];
-    /** The package that is bought; where there is none, it is the first way from a roll. */
+    /** The package to buy. If there is none, buy the first way from a roll. */
     used: Answer['used'] & {
         pack: RankedPackage | undefined;
     };

@@ -36,7 +36,7 @@ export type BindingInput = Input<typeof bindingFields>;
 /** The rows that it reckons. */
 export type BindingRow = 'around' | 'need' | 'strip' | 'washedWidth' | 'loss' | 'strips' | 'square' | 'rounds' | 'yields' | 'byArea' | 'fatStrips' | 'fatQuarters' | ShopRow;
 export type Fold = 'double' | 'single';
-/** How a strip that is too wide can be mended: wider cloth alone, or a narrower strip or finished width too. */
+/** What helps if a strip is too wide: wider cloth, a narrower strip, or a narrower finished width. */
 export type Narrower = 'cloth' | 'strip' | 'finished';
 /** What it says. */
 export interface BindingSayings {
@@ -44,7 +44,7 @@ export interface BindingSayings {
         perimeter: Quantity;
     };
     curvedEdge: undefined;
-    /** A strip's width that lies between two marks of the ruler is cut on the upper one. */
+    /** A width between two marks of the ruler is cut on the upper one. */
     betweenMarks: {
         text: string;
         strip: Exact;
@@ -54,7 +54,7 @@ export interface BindingSayings {
         mark: Stated;
     };
     usualWidth: undefined;
-    /** What a finished width takes, and what it is cut to where that lies between marks. */
+    /** The strip for a finished width, and how it is cut if that is between two marks. */
     cutOnMark: {
         whole: Quantity;
         cut: Exact;
@@ -78,7 +78,7 @@ export interface BindingSayings {
     joinAtAngle: {
         strip: Quantity;
     };
-    /** How far the joined strips reach, beside what is needed. */
+    /** How far the joined strips reach, and the length that is needed. */
     stripsReach: {
         reach: Quantity;
         need: Quantity;
@@ -91,7 +91,7 @@ export interface BindingSayings {
         need: Exact;
         fold: Fold;
     };
-    /** Bias: what one of several squares is called, and how its side was found. */
+    /** Bias: the name of one of several squares, and how its side was found. */
     eachSquare: {
         count: number;
     };
@@ -155,13 +155,13 @@ export interface BindingSayings {
 export declare const say: <Code extends "stripCount" | "summary" | "picture" | "joinLeavesNothing" | "asMeasured" | "curvedEdge" | "betweenMarks" | "upToMark" | "usualWidth" | "cutOnMark" | "stripWidthUsed" | "stripTooWide" | "noSquare" | "joinAtAngle" | "stripsReach" | "bindingStrip" | "eachSquare" | "leastSquare" | "roundsFit" | "roundsGive" | "byAreaAlone" | "biasSquare" | "biasSummary" | "squareFromEach" | "stripsFromEach" | "notPossible" | "tooWideForFatQuarter" | "biasPicture" | "stripNumber">(code: Code, ...[values]: BindingSayings[Code] extends undefined ? [] : [values: BindingSayings[Code]]) => Message<Code>;
 /** What {@link reckonBinding} gives back. Lengths are exact inches. */
 export interface BindingAnswer extends Answer {
-    /** The binding needed: the way round and the allowance. */
+    /** The binding needed: the distance round the quilt, and the allowance. */
     length: Exact;
     /** Strips to join: cut across the cloth, or the one long strip that each bias square gives. */
     strips: number;
-    /** What each strip is cut to across. */
+    /** How wide each strip is cut. */
     stripWidth: Exact;
-    /** How long the strips are once joined; for bias on a ruler mark, rounded down. */
+    /** How long the strips are after joining. For bias it is rounded down to a mark of the ruler. */
     yields: Exact;
     /** Bias: the side of each square. */
     square?: Exact;
@@ -169,9 +169,9 @@ export interface BindingAnswer extends Answer {
     squares?: number;
     /** Bias: how many whole rounds each square's tube gives. */
     rounds?: number;
-    /** Bias: the side by area alone, which is the usual rule; its tube can end in a round too narrow to use. */
+    /** Bias: the side by the usual rule, which looks at the area alone. The last round of its tube can be too narrow to use. */
     byArea?: Exact;
-    /** The same binding from fat quarters: strips along the longer side, or for bias a square each. Absent where none fits. */
+    /** The same binding from fat quarters: strips along the longer side, or a square from each for bias. Absent if nothing fits. */
     fatQuarters?: {
         strips: number;
         count: number;

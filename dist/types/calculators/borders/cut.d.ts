@@ -3,7 +3,7 @@ import type { OwnCloth } from '../../ledger/widths.js';
 import { type BordersLedger, type Corners, type CutBorder } from './shape.js';
 import { type Lot, type WorkedPlan } from './strips.js';
 import type { GrowingTop, Widths } from './top.js';
-/** A border that was sewn on, with what it takes; its cloth is a row of its own where there are several. */
+/** A border with its cloth. If there are several borders, its cloth has its own row. */
 export interface SewnBorder {
     made: CutBorder;
     lots: Lot[];
@@ -11,7 +11,7 @@ export interface SewnBorder {
     /** The rows that its cloth is from. */
     from: string[];
 }
-/** Sews a border on and plans its strips; undefined where there is nothing to sew on. */
+/** Adds a border to the top and plans its strips. Undefined if there is nothing to add. */
 export declare const sewBorder: (ledger: BordersLedger, top: GrowingTop, { number, corners, widths }: {
     number: number;
     corners: Corners;

@@ -36,15 +36,15 @@ export declare const bordersFields: {
 export type BordersInput = Input<typeof bordersFields>;
 /** How a border's corners are made. */
 export type Corners = 'sides-first' | 'ends-first' | 'squares' | 'mitred';
-/** The rows that are there once. */
+/** The rows that do not belong to one border. */
 export type BordersRow = 'washedWidth' | 'targetSides' | 'targetEnds' | ShopRow;
-/** What a border's own rows are about. */
+/** The rows that each border has. */
 export type BorderPart = 'Width' | 'EndsWidth' | 'Sides' | 'Ends' | 'TopWidth' | 'TopLength' | 'FinishedWidth' | 'FinishedLength' | 'Strips' | 'Fabric';
-/** A border's own row, by the border's number from the inside: `border2Sides`. */
+/** A row of one border, with its number from the inside: `border2Sides`. */
 export type BorderRow = `border${number}${BorderPart}`;
 export declare const rowOf: (number: number, part: BorderPart) => BorderRow;
 export type BordersLedger = Ledger<typeof bordersFields, BordersRow | BorderRow>;
-/** `side` is a border's left and right, `end` its top and bottom. */
+/** `side` means left and right, `end` means top and bottom. */
 export type PieceKind = 'side' | 'end' | 'corner';
 /**
  * `joined`: strips across the cloth, joined into one length and cut up; `separate`: strips across the cloth, each piece
@@ -98,7 +98,7 @@ export interface BordersSayings {
         buys: Purchase[];
     };
     measureTop: undefined;
-    /** A border's own rows, by its number. */
+    /** The rows of one border, by its number. */
     borderRow: {
         number: number;
         is: 'cutWidth' | 'sidesCutWidth' | 'endsCutWidth' | 'side' | 'end' | 'strips' | 'cloth';
@@ -111,7 +111,7 @@ export interface BordersSayings {
         number: number;
         side: 'width' | 'length';
     };
-    /** A size that lies between the ruler's marks, and what it is cut to. */
+    /** A size between two marks of the ruler, and the size that is cut. */
     cutOnMark: {
         size: Quantity;
         cut: Exact;
@@ -120,7 +120,7 @@ export interface BordersSayings {
         strips: number;
         joins: number;
     };
-    /** How the strips were counted: for each width of strip by itself. */
+    /** How the strips were counted, for each width of strip. */
     eachWidth: {
         widths: Message[];
     };
@@ -134,14 +134,14 @@ export interface BordersSayings {
         pieces: Quantity[];
         loss: Quantity;
     };
-    /** `across` is how many fit, where all strips are as wide. */
+    /** `across` shows how many fit side by side, if all strips are equally wide. */
     sideBySide: {
         across: Quantity | undefined;
         fit: number;
         rows: number;
         isBehind: boolean;
     };
-    /** All pieces lie beside the longest: the cloth is as long as it. */
+    /** All pieces lie beside the longest one, so the cloth is as long as that. */
     longestPiece: {
         fabric: Quantity;
         shrinkage: Quantity | undefined;
@@ -152,7 +152,7 @@ export interface BordersSayings {
         fabric: Quantity;
         longest: Message | undefined;
     };
-    /** A line of the cut list; corners are squares where all sides are as wide. */
+    /** A line of the cut list. Corners are squares if all sides are equally wide. */
     borderPiece: {
         number: number;
         piece: PieceKind;
@@ -188,7 +188,7 @@ export declare const say: <Code extends "stripCount" | "summary" | "seamsLeaveNo
 export interface BorderPiece {
     piece: PieceKind;
     count: number;
-    /** Cut sizes, exact inches; the cut list has them on the ruler's marks. */
+    /** Cut sizes in exact inches. The cut list has them on the ruler's marks. */
     length: Exact;
     width: Exact;
 }
@@ -201,20 +201,20 @@ export interface BorderPlan {
     fabric: Exact;
     buy: Purchase;
 }
-/** One border. Lengths are exact inches; `buy` is for where it has a cloth of its own. */
+/** One border. Lengths are exact inches. `buy` counts if it has its own cloth. */
 export interface Border extends BorderPlan {
-    /** Its finished width; at the sides, where top and bottom differ. */
+    /** Its finished width. If top and bottom differ, the width of the sides. */
     finished: Exact;
-    /** Its finished width at top and bottom, where that differs. */
+    /** Its finished width at top and bottom, if that differs. */
     finishedEnds?: Exact | undefined;
     corners: Corners;
     pieces: BorderPiece[];
     /** What it is cut from. */
     cloth: OwnCloth;
-    /** Every plan that the cloth allows: across joined, across separate, along. The border has the best of them. */
+    /** Every plan that the cloth allows: across joined, across separate, along. The border uses the best one. */
     plans: BorderPlan[];
 }
-/** A border with what is cut for it, and how its strips were counted. */
+/** A border with its pieces, and how its strips were counted. */
 export interface CutBorder {
     number: number;
     border: Border;

@@ -3,22 +3,22 @@ import { type Quantity } from '../../ledger/quantity.js';
 import type { Message } from '../../measure/message.js';
 import { type BorderRow, type BordersLedger, type Plan } from './shape.js';
 import type { Piece } from './top.js';
-/** So many pieces of one length. */
+/** Pieces of one length. */
 interface Lengths {
     length: Quantity;
     count: number;
 }
-/** Pieces of one border that are cut to the same width; all sizes are those that are really cut. */
+/** Pieces of one border with the same cut width. All sizes are those that are really cut. */
 export interface Lot {
     width: Quantity;
     pieces: Lengths[];
 }
 /**
- * A border's pieces by their cut width, in the sizes that the cut list gives. A mark may lie below a size, by less than
- * anybody can cut: then the size itself counts, so that cloth is never short of either.
+ * The pieces of a border by their cut width, in the sizes of the cut list. A mark may be below the exact size, by less than anybody
+ * can cut. Then the exact size counts, so that the cloth is enough for both.
  */
 export declare const lotsOf: (pieces: Piece[], mark: Quantity) => Lot[];
-/** One way to cut pieces: how the strips were counted, and the cloth they take. */
+/** One way to cut pieces: how the strips were counted, and the cloth for them. */
 export interface WorkedPlan {
     plan: Plan;
     strips: number;
@@ -26,18 +26,17 @@ export interface WorkedPlan {
     /** As bought, before the wash. */
     fabric: Quantity;
     how: Message;
-    /** How the cloth was got, where its formula does not say it. */
+    /** How the cloth was got, if its formula does not say it. */
     longest?: Message | undefined;
 }
 export declare const countOf: <Key extends string>(things: Record<Key, number>[], key: Key) => number;
-/** Strips parallel to the selvage; none where one is wider than the cloth. */
+/** Strips parallel to the selvage. None if one is wider than the cloth. */
 export declare const along: ({ inputs }: BordersLedger, lots: Lot[], { width, kept, toBuy }: Cloth) => WorkedPlan[];
-/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is to hold how many strips it takes. */
+/** Every way to cut a border that this cloth allows: joined, separate, along. `row` is the row for the number of strips. */
 export declare const plansFor: (ledger: BordersLedger, lots: Lot[], cloth: Cloth, row: BorderRow) => WorkedPlan[];
 /**
- * The plan to use; undefined where there is none for this grain. Across the cloth it is the one with fewer strips (less
- * cloth, where strips have two widths), then with fewer joins; a tie goes to the joined one, where nothing has to be kept
- * apart.
+ * The plan to use, or undefined if this grain has none. Across the cloth it is the plan with fewer strips (or less cloth, if strips
+ * have two widths), then the one with fewer joins. If both are equal, the joined plan is used, unless pieces have to be kept apart.
  */
 export declare const bestPlan: (plans: WorkedPlan[], grain: "across" | "along") => WorkedPlan | undefined;
 export {};

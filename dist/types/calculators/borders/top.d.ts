@@ -1,31 +1,31 @@
 import { type Quantity } from '../../ledger/quantity.js';
 import { type Exact } from '../../measure/exact.js';
 import { type BordersLedger, type Corners, type PieceKind } from './shape.js';
-/** A border's finished widths: of its sides, and of top and bottom (`end`). */
+/** The finished widths of a border: of its sides, and of top and bottom (`end`). */
 export interface Widths {
     side: Quantity;
     end: Quantity;
 }
-/** Equal pieces of one border, in exact cut sizes; each size is a row. */
+/** Equal pieces of one border, in exact cut sizes. Each size is a row. */
 export interface Piece {
     piece: PieceKind;
     count: number;
     length: Quantity;
     width: Quantity;
 }
-/** The top while borders are sewn on, one after the other; each puts its rows into the ledger. */
+/** The top, to which the borders are added one after the other. Each puts its rows into the ledger. */
 export declare class GrowingTop {
     readonly ledger: BordersLedger;
     width: Quantity;
     length: Quantity;
     constructor(ledger: BordersLedger);
     /**
-     * What to cut for a border, by its number from the inside; from then on the top has it. A cut width that was typed over
-     * makes it as wide as that finishes.
+     * Adds a border, by its number from the inside, and gives what to cut for it. If the reader typed over a cut width, the border is
+     * as wide as that cut width finishes.
      */
     sew(number: number, corners: Corners, wanted: Widths): {
         pieces: Piece[];
     } & Widths;
-    /** How wide a border of its own width at the sides, and at top and bottom, makes the wanted size; can be less than 0. */
+    /** How wide a border has to be at the sides, and at top and bottom, to reach the wanted size. It can be less than 0. */
     lacking([width, length]: [Exact, Exact]): Widths;
 }

@@ -3,13 +3,13 @@ import type { Style } from '../../measure/format.js';
 import { type Message } from '../../measure/message.js';
 import type { Units } from '../../measure/units.js';
 import { type PatchKind } from './list-words.js';
-/** What a cut list's pieces are called, and what is wrong with a list. */
+/** The names of pieces, and what can be wrong with a cut list. */
 export interface CutListSayings {
-    /** A piece as its author calls it; empty where nothing does. */
+    /** A piece by the name that its author wrote, or an empty name. */
     piece: {
         name: string;
     };
-    /** What is cut from a strip, where triangles are cut from it. */
+    /** The square that a strip gives, if it becomes triangles. */
     squareFor: {
         piece: Message;
     };
@@ -34,36 +34,36 @@ export interface CutListSayings {
     };
     noPiece: undefined;
 }
-/** One line of a cut list, ready to be cut: a triangle is the square it comes from. */
+/** One line of a cut list, ready to be cut. In place of triangles it has the squares that they come from. */
 export interface ListedPiece {
-    /** The fabric's letter or name; empty where the list names none. */
+    /** The letter or name of the fabric, or empty if the list names none. */
     fabric: string;
     piece: Message;
     /** Cut sizes in inches. */
     width: Exact;
     length: Exact;
-    /** Sides that were written as they are cut, and lie between the ruler's marks. */
+    /** Cut sizes that somebody wrote between two marks of the ruler. */
     between: Exact[];
     /** How many squares or rectangles to cut. */
     count: number;
     kind: PatchKind;
-    /** What is cut from a strip. Pieces that are called the same have one and the same message. */
+    /** What a strip gives. Pieces with the same name share one message object. */
     cutAs: Message;
 }
-/** How sizes are read and cut, and the seam allowance that a finished size lacks. */
+/** How to read and cut sizes, and the seam allowance that a finished size needs. */
 export interface Cutting {
     style: Style;
     mark: Exact;
     seam: Exact;
 }
-/** The list as text, a line each with | between its cells. */
+/** The list as text: a line for each piece, with | between the cells. */
 export declare const writeCutList: (list: unknown) => string;
 /**
- * Reads a cut list. The head's words say which column is which, in any order; without a head the columns are fabric,
- * piece, cut size, how many. Sizes are cut sizes unless the line or the head says "finished"; half- and quarter-square
- * triangles are counted as triangles, or as squares where the piece is said to be one ("squares for half-square
- * triangles"). Throws a `Refusal` that names the line.
+ * Reads a cut list. The words in the head say what each column is, in any order. Without a head the columns are fabric, piece, cut
+ * size, how many. A size is a cut size, unless the line or the head says "finished". Half- and quarter-square triangles are
+ * counted as triangles. If the piece is called a square ("squares for half-square triangles"), they are counted as squares.
+ * Throws a `Refusal` that names the line.
  */
 export declare const readCutList: (list: unknown, cutting: Cutting) => ListedPiece[];
-/** The list with this unit at every size that names none; a line that is not yet a line of a list stays as it is. */
+/** Adds this unit to every size that has none. A line that is not complete yet stays as it is. */
 export declare const cutListInUnit: (list: string, unit: Units) => string;

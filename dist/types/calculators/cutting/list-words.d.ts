@@ -1,13 +1,13 @@
 import type { PATCHES } from '../../trade/patches.js';
 /** What a column of a cut list holds. */
 export type Column = 'count' | 'fabric' | 'size' | 'width' | 'length' | 'piece';
-/** What a piece is cut as: a triangle is cut from a square. */
+/** The kind of a piece. A triangle is cut from a square. */
 export type PatchKind = keyof typeof PATCHES;
 export declare const HEADS: [Column, RegExp][];
-/** What these words call a patch. */
+/** The kind of patch that these words name. */
 export declare const kindOf: (words: string) => PatchKind;
 export declare const isFinished: (words: string) => boolean;
-/** Whether triangles are counted by the squares that they are cut from. */
+/** Whether the list counts the squares, not the triangles that are cut from them. */
 export declare const isOfSquares: (piece: string) => boolean;
-/** A written size without the words that may stand beside it. */
+/** A size without the words beside it. */
 export declare const bareSize: (written: string) => string;

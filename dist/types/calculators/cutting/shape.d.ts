@@ -27,21 +27,21 @@ export declare const cuttingFields: {
 };
 /** Input of {@link reckonCutting}: `list` (rows of cells, or text), `sheet`, `oneWay`, `ruler`, `mat`, `fabricWidth`, … */
 export type CuttingInput = Input<typeof cuttingFields> & {
-    /** Usable widths of fabrics, by their letters, where they differ from `fabricWidth`. */
+    /** Usable widths of fabrics by their letters, if they differ from `fabricWidth`. */
     widths?: Record<string, unknown> | undefined;
     /** The width of every other fabric that the list names. Default `fabricWidth`. */
     usualWidth?: unknown;
     /** What the reader should know about this list: sentences, or a message, or several of these. */
     caution?: unknown;
 };
-/** The rows that it reckons; of several fabrics, and of sheets, each has a row of its own. */
+/** The rows that it reckons. If there are several fabrics, or sheets, each has its own row. */
 export type CuttingRow = 'washedWidth' | ShopRow;
 export type FabricRow = `fabric-${string}`;
 export type CuttingLedger = Ledger<typeof cuttingFields, CuttingRow | FabricRow>;
-/** Cloth of a fixed size that a list is cut from, as a wash leaves it. */
+/** Cloth of a fixed size, in its size after the wash. */
 export interface Sheet extends Size {
     kind: SheetKind;
-    /** Its size as it is sold, where its kind does not say it. */
+    /** Its size as sold, if its name does not say it. */
     sold: Size | undefined;
 }
 /** What it says. */
@@ -60,7 +60,7 @@ export interface CuttingSayings extends CutListSayings {
         size: Size;
         says: Message;
     };
-    /** A line of what to cut: squares that are cut up into triangles, and of which fabric it is. */
+    /** A line of the cut list: squares that become triangles, and the fabric of a piece. */
     cutUp: {
         piece: Message;
         kind: Exclude<PatchKind, 'rectangle'>;
@@ -69,24 +69,24 @@ export interface CuttingSayings extends CutListSayings {
         fabric: string;
         piece: Message;
     };
-    /** So many sheets, to buy; or as a drawing speaks of them. */
+    /** A number of sheets, to buy or in a drawing. */
     sheets: {
         count: number;
         kind: SheetKind;
         size: Size | undefined;
     };
-    /** What a fabric's row is called; without a letter it is the only one. */
+    /** The name of a fabric's row. If there is no letter, it is the only fabric. */
     fabricName: {
         fabric: string;
     };
-    /** Strips as long as this, which are as tall as `strips` together, within the room that so many sheets have. */
+    /** Strips of this length, `strips` tall together, in the room that the sheets have. */
     stripsOnSheets: {
         width: Exact;
         strips: Quantity;
         room: Quantity;
         isLeast: boolean;
     };
-    /** Strips across cloth of this width, which take so much of it. */
+    /** Strips across cloth of this width, and the cloth that they take. */
     stripsAcross: {
         width: Quantity;
         need: Quantity;
@@ -99,7 +99,7 @@ export interface CuttingSayings extends CutListSayings {
         }[];
         areMore: boolean;
     };
-    /** How often the cloth is folded so that a cut across it fits a ruler and a mat of this reach. */
+    /** How often to fold the cloth, so that a cut across it fits a ruler and mat of this length. */
     foldAcross: {
         folds: number;
         reach: Exact;
@@ -117,7 +117,7 @@ export interface CuttingSayings extends CutListSayings {
     caution: {
         text: string;
     };
-    /** The price is of what the list was cut from before. */
+    /** The price is for what the list was cut from before. */
     otherPrice: undefined;
     boughtEach: {
         fabrics: {
@@ -133,7 +133,7 @@ export interface CuttingSayings extends CutListSayings {
     };
     /** In the drawing. */
     fabricHead: undefined;
-    /** Stands in place of a letter in the list of strips. */
+    /** Shown in place of a letter in the list of strips. */
     noFabric: undefined;
 }
 export declare const say: <Code extends "piece" | "sheets" | "betweenMarks" | "squareFor" | "inLine" | "cellsTogether" | "sizeOfZero" | "noCount" | "countTooLarge" | "emptyList" | "noSizeColumn" | "noCountColumn" | "tooManyLines" | "noPiece" | "notSheet" | "sheetOfNothing" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsOnSheets" | "stripsAcross" | "foldAcross" | "tooWideToFold" | "foldStrips" | "tooTallToFold" | "caution" | "otherPrice" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric">(code: Code, ...[values]: CuttingSayings[Code] extends undefined ? [] : [values: CuttingSayings[Code]]) => Message<Code>;
@@ -141,17 +141,17 @@ export declare const say: <Code extends "piece" | "sheets" | "betweenMarks" | "s
 export interface FabricPlan extends LaidPlan {
     /** Its letter, as the cut list names it. */
     fabric: string;
-    /** Exact inches of cloth before rounding; 0 where it is cut from sheets. */
+    /** Exact inches of cloth before rounding, or 0 if it is cut from sheets. */
     need: Exact;
-    /** Sheets needed, where it is cut from sheets. */
+    /** Sheets needed, if it is cut from sheets. */
     sheets?: number | undefined;
     buy: Purchase;
-    /** What it costs, as a decimal number, where a price was given. */
+    /** What it costs, as a decimal number, if there is a price. */
     cost?: string | undefined;
     pieces: Cut[];
-    /** The usable width as sold, before a wash. */
+    /** The usable width as sold, before the wash. */
     sold?: Exact | undefined;
-    /** What it costs, and its pieces without its letter. No part of the public result. */
+    /** Its cost, and its pieces without the letter. Not part of the public result. */
     used: {
         cost: Money | undefined;
         cuts: Cut[];
@@ -159,7 +159,7 @@ export interface FabricPlan extends LaidPlan {
 }
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
-    /** Sheets in all, where the list is cut from sheets. */
+    /** All sheets together, if the list is cut from sheets. */
     sheets?: number | undefined;
     /** The first fabric's layout. */
     layout: LaidPiece[];

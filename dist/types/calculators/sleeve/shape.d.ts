@@ -34,7 +34,7 @@ export interface SleeveSayings {
     joinsTakeAll: {
         cloth: Exact;
     };
-    /** How far the strips reach, beside what is needed. */
+    /** How far the strips reach, and the length that is needed. */
     stripsReach: {
         reach: Quantity;
         need: Quantity;

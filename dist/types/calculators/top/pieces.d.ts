@@ -8,11 +8,11 @@ export declare const sashingPieces: ({ across, down, count: blocks, block, onPoi
     stones: Cut[];
 };
 /**
- * The same pieces where those longer than the cloth is wide are joined from strips across it: whole ones, and an end that
- * reaches as far as is left. Nothing where none is so long, or where a seam uses up a whole strip.
+ * The same pieces, but those that are longer than the cloth is wide are joined from strips across it: whole strips, and an end for
+ * the rest. Undefined if no piece is that long, or if a seam uses up a whole strip.
  */
 export declare const joinedPieces: (cuts: Cut[], cloth: Exact, { seam, mark }: Seams) => Cut[] | undefined;
-/** The squares that the setting triangles of a top on point are cut from, with their rows. */
+/** The squares for the setting triangles of a top on point, with their rows. */
 export declare const settingTriangles: (ledger: TopLedger) => {
     squares: Pick<TopAnswer, "sideTriangles" | "sideSquare" | "cornerSquare">;
     cuts: Cut[];

@@ -5,20 +5,20 @@ import type { Quantity } from '../../ledger/quantity.js';
 import { type CutStrip } from '../../ledger/strips.js';
 import { type Exact } from '../../measure/exact.js';
 import { type topFields, type TopLedger } from './shape.js';
-/** Pieces, the cloth they take and the strips they are cut from. */
+/** Pieces, with the cloth and the strips for them. */
 export interface Planned {
     cuts: Cut[];
     fabric: Quantity;
     strips: CutStrip[];
 }
-/** Both ways to cut pieces: as they are, and with those that are longer than the cloth is wide joined from strips. */
+/** Both ways to cut pieces: as they are, and with long ones joined from strips across the cloth. */
 interface Ways {
     whole: Planned;
     joined: Planned | undefined;
 }
-/** The input to blame for pieces that cannot be cut. */
+/** The input that causes pieces that cannot be cut. */
 type Part = keyof typeof topFields;
-/** The plans for a top's pieces. While a planner is at work, its cloth is what strips of each kind take. */
+/** The plans for the pieces of a top. Until a plan is ready, the cloth is that of separate strips for each kind of piece. */
 export declare class Plans {
     readonly ledger: TopLedger;
     readonly planner: Planner;
@@ -28,13 +28,13 @@ export declare class Plans {
     constructor(ledger: TopLedger, planner: Planner, cloth: Cloth);
     /** Pieces as they are cut from strips of cloth. */
     of(cuts: Cut[], strips: CutStrip[]): Planned;
-    /** How to cut these from cloth of this width; of `part` it is said where that is not possible. */
+    /** How to cut these from cloth of this width. If that is not possible, the error is about `part`. */
     plan(cuts: Cut[], part: Part, width: Exact): Planned;
     private planned;
     ways(cuts: Cut[], part: Part, width: Exact): Ways;
-    /** Shows both ways to cut the sashing, where there are two, and what a strip that is a little shorter would save. */
+    /** Shows both ways to cut the sashing, if there are two, and what a slightly shorter strip would save. */
     sayJoins(sashes: Cut[], { whole, joined }: Ways, width: Exact): void;
 }
-/** The one that takes less; the first where both take the same. */
+/** The plan that takes less, or the first if both take the same. */
 export declare const lessOf: (first: Planned, second: Planned | undefined) => Planned;
 export {};

@@ -32,9 +32,9 @@ export type TopInput = Input<typeof topFields>;
 /** The rows that it reckons. */
 export type TopRow = 'blocks' | 'finishedWidth' | 'finishedLength' | 'unfinished' | 'washedWidth' | 'sideSquare' | 'cornerSquare' | 'sideTriangles' | 'sashingJoined' | 'sashingWhole' | ShopRow;
 export type TopLedger = Ledger<typeof topFields, TopRow>;
-/** The kinds of pieces that are cut beside the blocks. */
+/** The kinds of pieces besides the blocks. */
 export type PartKind = 'sashing' | 'cornerstones' | 'triangles';
-/** How many blocks there are, and how large one finishes. */
+/** How many blocks there are, and the finished size of one. */
 export interface Blocks {
     count: number;
     block: Exact;
@@ -44,10 +44,10 @@ export interface Layout extends Blocks {
     across: number;
     down: number;
     onPoint: boolean;
-    /** 0 where there is none. */
+    /** 0 if there is none. */
     sashing: Exact;
     cornerstones: boolean;
-    /** Whether sashing runs round the outside too. */
+    /** Whether there is sashing round the outside too. */
     frame: boolean;
 }
 /** What it says. */
@@ -69,7 +69,7 @@ export interface TopSayings {
     };
     onlyBlocks: undefined;
     ifAllFromOne: undefined;
-    /** A strip of sashing that is a little longer than the cloth is wide, and what a shorter one would save; 0 for nothing. */
+    /** A strip of sashing that is slightly longer than the cloth is wide, and what a shorter one would save (or 0). */
     littleTooLong: {
         length: Exact;
         over: Exact;
@@ -100,7 +100,7 @@ export interface TopSayings {
         kind: PartKind;
     };
     allParts: undefined;
-    /** `buy` is for these parts; undefined where nothing is cut or where it is bought with other things. */
+    /** `buy` is for these parts. Undefined if nothing is cut, or if the shopping list buys it with other things. */
     summary: {
         layout: Layout;
         finished: Size;
@@ -122,7 +122,7 @@ export interface TopSayings {
     };
 }
 export declare const say: <Code extends "part" | "summary" | "picture" | "finished" | "upToMark" | "stripsAcross" | "needsCornerstones" | "runsRound" | "unfinishedSize" | "moreEachWay" | "onlyBlocks" | "ifAllFromOne" | "littleTooLong" | "mayTakeLess" | "sash" | "sashBetweenBlocks" | "sashBetweenRows" | "sashBetweenRowsInOne" | "cornerstone" | "wholeToJoin" | "endToJoin" | "squareForSides" | "squareForCorners" | "partTitle" | "allParts" | "finishedSize" | "clothApart" | "stripsApart" | "stripsTogether" | "partHead">(code: Code, ...[values]: TopSayings[Code] extends undefined ? [] : [values: TopSayings[Code]]) => Message<Code>;
-/** Pieces of one kind: the cloth they take, rounded by itself, and the strips they are cut in. */
+/** Pieces of one kind: their strips, and their cloth, rounded on its own. */
 export interface TopPart {
     part: Message;
     fabric: Exact;
@@ -139,7 +139,7 @@ export interface TopPart {
 /** What {@link reckonTop} gives back. */
 export interface TopAnswer extends Answer {
     finished: Size;
-    /** With its seam allowance all round. */
+    /** With the seam allowance all round. */
     unfinished: Size;
     blocks: number;
     /** Sashing, cornerstones and squares for setting triangles: cut sizes and counts. */
@@ -151,7 +151,7 @@ export interface TopAnswer extends Answer {
     cornerSquare?: Exact;
     /** Cloth for each kind of piece. */
     parts: TopPart[];
-    /** The strips where all are cut from one cloth. */
+    /** The strips if all pieces are cut from one cloth. */
     strips: CutStrip[];
     used: {
         cloth: Cloth;

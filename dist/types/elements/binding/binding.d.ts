@@ -7,13 +7,13 @@ import { Face } from '../../face/face.js';
  */
 export declare class QuiltBinding extends Face<BindingAnswer> {
     static properties: import("lit").PropertyDeclarations;
-    /** The way round, where it was measured: curved or scalloped edges. A length. Default: reckoned from the sides. */
+    /** The distance round a curved or scalloped edge, as you measured it. A length. Default: from the sides. */
     perimeter: string | number | undefined;
     /** Added for the mitred corners and the closing tails. A length. Default `10 in`, or `25 cm` in metric. */
     allowance: string | number | undefined;
     /** What the strips are cut to. A length. Default `2 1/2 in` (`6.5 cm` in metric), or reckoned from `finished`. */
     stripWidth: string | number | undefined;
-    /** What shall show on the front. A length; used where no `strip-width` is given. Default none. */
+    /** The width that shows on the front. A length; used if there is no `strip-width`. Default none. */
     finished: string | number | undefined;
     /** How thick the quilt is, for a strip reckoned from `finished`. A length. Default `1/8 in`, or `3 mm` in metric. */
     thickness: string | number | undefined;

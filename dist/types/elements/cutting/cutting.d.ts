@@ -12,7 +12,7 @@ import { ReadingFace } from '../../face/planning-face.js';
 export declare class QuiltCutting extends ReadingFace<CuttingAnswer> {
     #private;
     static properties: import("lit").PropertyDeclarations;
-    /** The cut list: rows of cells, or text with a line a piece. Default: the table inside the element. */
+    /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
     list: string | string[][] | undefined;
     /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
     sheet: string | undefined;

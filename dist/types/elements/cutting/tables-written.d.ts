@@ -1,2 +1,2 @@
-/** The cut list in the table of each cutting plan that a server wrote, in the order in which it wrote them. */
+/** The cut list in the table of each cutting plan that a server wrote, in that order. */
 export declare const tablesWritten: (html: string) => (string[][] | undefined)[];

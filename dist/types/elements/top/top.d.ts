@@ -25,7 +25,7 @@ export declare class QuiltTop extends PlanningFace<TopAnswer> {
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     constructor();
-    /** Its blocks as its attributes have them, and as they are now; undefined where something is wrong. */
+    /** Its blocks as the attributes say, and as they are now. Undefined if something is wrong. */
     get blocks(): {
         written: Blocks | undefined;
         now: Blocks | undefined;

@@ -3,7 +3,7 @@ import type { Face } from '../../face/face.js';
 import type { Good } from '../../face/outcome.js';
 import type { WorksheetAnswer } from '../../workbook/shape.js';
 import type { PieceOfPart } from '../../workbook/gather.js';
-/** A server cannot tell: it takes whatever is written for one. */
+/** Whether a text is a colour. A server cannot know that, so there every text counts as one. */
 export declare const isColour: (swatch: string) => boolean;
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
 export declare const keyOf: ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string, string>) => unknown;

@@ -11,8 +11,8 @@ interface PartInPage extends FlowingPart {
     part: Face;
 }
 export declare const flowingPart: (part: Face) => PartInPage;
-/** Hands a part what flows to it, and gives back what it makes of that. */
+/** Gives a part what flows to it, and returns its new result. */
 export declare const giveTo: ({ part }: PartInPage, flow: Flow) => Reckoning<Answer>;
-/** A part, and what it has reckoned. */
+/** A part, and its result. */
 export declare const partOnPage: ({ calculator, outcome, fabric }: Face) => PartOnPage;
 export {};

@@ -8,8 +8,8 @@ import { ReadingFace } from '../../face/planning-face.js';
 import { type WorksheetAnswer } from '../../workbook/shape.js';
 import { Teller } from '../../words/teller.js';
 /**
- * One quilt: the top's size flows to its borders, the bordered size to backing, binding and batting, and all that the parts
- * take comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part wins over what flows.
+ * One quilt: the size of the top flows to the borders, and the size with borders to backing, binding and batting. The cloth of all
+ * parts comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part counts before what flows.
  *
  * @tagname quilt-worksheet
  * @slot - The quilt's parts and fabrics, in any order and any markup.
@@ -28,15 +28,15 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     connectedCallback(): void;
     protected get switchable(): boolean;
     protected willUpdate(): void;
-    /** What it lacks may be what the author left out; but not what the reader has to write. */
+    /** An unfinished worksheet is valid if the author left something out, but not if the reader has to write something. */
     protected fault(): Fault | undefined;
     protected putsOff(): boolean;
-    /** Gives its parts their sizes, if something is still to be read. */
+    /** Gives the parts their sizes, if something has changed. */
     settle(): void;
     reckonInput(): Input;
-    /** Lets the sizes flow through the parts, and gathers what all take. */
+    /** Lets the sizes flow through the parts, and gathers what they take. */
     protected readInside(): void;
-    /** It says what its parts say, in their words. */
+    /** The teller, with the words of its parts, because it says what they say. */
     get teller(): Teller;
     protected render(): TemplateResult;
     protected more(good: Good<WorksheetAnswer>): unknown;
