@@ -2,7 +2,14 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { writeBeside } from './tests/tools/beside.mjs';
-import { bundling, inline, lateBeside, loaderBeside, standalonePage, unbundling } from './tests/tools/bundle.mjs';
+import {
+  bundling,
+  inline,
+  lateBeside,
+  loaderBeside,
+  standalonePage,
+  unbundling,
+} from './tests/tools/bundle.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';

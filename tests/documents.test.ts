@@ -4,7 +4,7 @@ import { filesIn } from './tools/fresh-dist.mjs';
 import { ROOT } from './tools/run.mjs';
 
 const read = (file: string): string => readFileSync(ROOT + file, 'utf8');
-const FILES = ['src', 'tests', 'demo', 'dist'].flatMap((folder) => filesIn(folder));
+const FILES = ['rollup.config.mjs', ...['src', 'tests', 'demo', 'dist'].flatMap((folder) => filesIn(folder))];
 
 /** The anchor that a heading gets: small letters, hyphens for spaces, no other signs. */
 const anchorOf = (heading: string): string =>

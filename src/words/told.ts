@@ -136,7 +136,8 @@ const givenRow = (row: GivenRow, field: Field | undefined, t: Teller): WorkingRo
     role: 'given',
   };
   if (field?.more) shown.more = true;
-  if (field?.options || field?.offered || field?.kind === 'flag') shown.code = text;
+  // A step is its own code, unless it is no length.
+  if (field?.options || field?.kind === 'flag' || shown.value !== text) shown.code = text;
   if (field?.kind === 'length' && isExact(value)) {
     shown.inches = mixed(value);
     if (!text.endsWith(t.style.units)) shown.how = t.l(value);

@@ -90,7 +90,7 @@ describe('with units="cm"', () => {
 
   test('a bed keeps its size whatever the units, and a baby’s bed has its caution', () => {
     for (const bed of ['60x120', '70x140'])
-      expect(batting({ bed, units: 'cm' }).notes.join(' ')).toContain('baby’s sleep space');
+      expect(batting({ bed, units: 'cm' }).notes.join(' ')).toContain('where a baby sleeps');
     const inInches = batting({ bed: '140x200', drop: '30 cm', overage: '10 cm' });
     expect(inInches.quilt).toEqual(batting({ bed: '140x200', units: 'cm' }).quilt);
     const queen = batting({ bed: 'queen', drop: '12 in', units: 'cm' });

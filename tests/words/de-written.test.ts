@@ -36,7 +36,7 @@ describe('an example in German', () => {
     );
     expect(reckonBacking({ ...PAGE, price: examples.PRICE }).errors).toBe(undefined);
     const planned = reckonCutting({ ...PAGE, list: examples.CUT_LINE, sheet: examples.SHEET });
-    expect(planned.buy?.text).toBe('1 Stoffstück, 50 × 55 cm');
+    expect(planned.buy?.text).toBe('1 Stoffstück, 45 × 50 cm');
     expect(reckonCutting({ ...PAGE, list: examples.CUT_LINE, sheet: 'Fat Eighth' }).buy?.text).toBe(
       '2 Fat Eighths',
     );

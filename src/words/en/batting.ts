@@ -75,7 +75,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     eachSideWashed: ({ width, length, shrinkage }, t) =>
       `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
     notForCrib:
-      'Keep quilts out of the crib while a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
+      'A quilt does not belong where a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
     batting: 'batting',
 
     // A list of packages.
