@@ -47,7 +47,8 @@ const givenRow = (row, field, t) => {
     };
     if (field?.more)
         shown.more = true;
-    if (field?.options || field?.offered || field?.kind === 'flag')
+    // A step is its own code, unless it is no length.
+    if (field?.options || field?.kind === 'flag' || shown.value !== text)
         shown.code = text;
     if (field?.kind === 'length' && isExact(value)) {
         shown.inches = mixed(value);

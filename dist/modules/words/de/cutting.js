@@ -25,7 +25,10 @@ const cutting = {
     },
     hints: {
         list: 'Stoff | Teil | Zuschnitt | Anzahl; je Teil eine Zeile',
-        sheet: `leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}, bei Muster mit Richtung die Breite zuerst`,
+        sheet: {
+            in: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
+            cm: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
+        },
         seam: 'fehlt einem fertigen Maß noch',
     },
     options: {},

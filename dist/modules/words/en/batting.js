@@ -64,7 +64,7 @@ const batting = {
         measureYours: 'measure yours',
         sizeForBed: 'This is the size for the bed. We do not use the width and length that you gave.',
         eachSideWashed: ({ width, length, shrinkage }, t) => `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
-        notForCrib: 'Keep quilts out of the crib while a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
+        notForCrib: 'A quilt does not belong where a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
         batting: 'batting',
         // A list of packages.
         usualPackage: ({ size }) => USUAL[size],

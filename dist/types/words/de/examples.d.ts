@@ -18,7 +18,7 @@ export declare const BRACKETED = "2 * (30 + 10) cm";
 export declare const STEPS: string[];
 export declare const SEVERAL = "5; 11,5 cm";
 export declare const SIZE = "150 x 200 cm";
-export declare const SHEET = "50 x 55 cm";
+export declare const SHEET = "45 x 50 cm";
 export declare const CUT_LINE = "A | Quadrat | 9 cm | 12";
 export declare const PACKAGE = "gro\u00DF 230 x 250 cm @ 29";
 export declare const PRICE = "12,50";
