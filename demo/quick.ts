@@ -19,7 +19,7 @@ interface Calculator extends HTMLElement {
     errors?: { input: string; message: string }[];
     finished?: Size;
     quilt?: Size;
-    working: { id: string; role: string; value: string; inches?: string }[];
+    working: { id: string; role: string; value: string; code?: string; inches?: string }[];
   };
 }
 
@@ -112,10 +112,10 @@ const writeUnits = (): void => {
       Object.entries(measured).map(([id, text]) => [id, inUnit(text, units)]),
     );
     const own = element as unknown as Record<string, unknown>;
-    for (const { id, role, value, inches } of result.working) {
+    for (const { id, role, value, code, inches } of result.working) {
       const written = own[id];
       if (role !== 'given' || typeof written !== 'string') continue;
-      const exactly = value.startsWith('≈') && inches ? `${inches} in` : value;
+      const exactly = value.startsWith('≈') && inches ? `${inches} in` : (code ?? value);
       own[id] = calculator.fields[id]?.marked?.(written, units) ?? exactly;
     }
   }

@@ -1,4 +1,4 @@
-import type { Style } from '../measure/format.js';
+import { ownUnits, type Style } from '../measure/format.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import type { Units } from '../measure/units.js';
@@ -48,6 +48,8 @@ export interface About {
   more?: true;
   /** Its value if nobody writes one. */
   initial?: string | Record<Units, string>;
+  /** The initial value changes when a reader asks for other units. Others stay what they are where the page was written. */
+  followsReader?: true;
   optional?: true;
   /** What a reader in these units is offered to choose from, where that is not all that can be written. */
   offered?: Record<Units, readonly string[]>;
@@ -95,8 +97,11 @@ export const inputsOf = <F>(make: () => F): F => make();
 export type Values<F extends Fields> = { [K in keyof F]: ReturnType<F[K]['read']> };
 
 /** The value of an input if nobody writes one. */
-export const initialOf = ({ initial }: Pick<Field, 'initial'>, { units }: Style): string | undefined =>
-  typeof initial === 'object' ? initial[units] : initial;
+export const initialOf = (
+  { initial, followsReader }: Pick<Field, 'initial' | 'followsReader'>,
+  style: Style,
+): string | undefined =>
+  typeof initial === 'object' ? initial[followsReader ? style.units : ownUnits(style)] : initial;
 
 export const isBlank = (raw: unknown): raw is undefined | null | '' =>
   raw === undefined || raw === null || raw === '';
@@ -109,7 +114,10 @@ export const textOf = (raw: unknown): string => {
 };
 
 /** Examples that work in a field, for a sentence about a text that does not. */
-export const likeIn = (field: Pick<Field, 'initial' | 'example'>, style: Style): Example => {
+export const likeIn = (
+  field: Pick<Field, 'initial' | 'example' | 'followsReader'>,
+  style: Style,
+): Example => {
   const initial = initialOf(field, style);
   if (initial !== undefined) return [initial];
   const { example = [] } = field;

@@ -36,7 +36,7 @@ interface Limits {
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
 
-type Measured = Pick<Field, 'example' | 'initial'> & Limits;
+type Measured = Pick<Field, 'example' | 'initial' | 'followsReader'> & Limits;
 
 const readWithin = (
   { zero, most = '1000 in', ...field }: Measured,

@@ -1,3 +1,4 @@
+import { ownUnits } from '../measure/format.js';
 import { most, type Exact } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
@@ -47,7 +48,7 @@ export const withOverage = (
   ledger.given('overage');
   const { overage } = ledger.inputs;
   const { width, length } = sidesOf(quilt);
-  if (overage.value.gt(most(width, length, ownLength(OVERAGE[ledger.style.units]))))
+  if (overage.value.gt(most(width, length, ownLength(OVERAGE[ownUnits(ledger.style)]))))
     ledger.refuse('overage', say('overageTooLarge'));
   return {
     width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),

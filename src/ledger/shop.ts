@@ -13,7 +13,7 @@ import { inches, Quantity, type Stated } from './quantity.js';
 /** How the cloth is washed, sold and priced. */
 export const shopFields = {
   shrinkage: shrinkageField,
-  increment: stepField({ initial: STEP, offered: STEPS, more: true }),
+  increment: stepField({ initial: STEP, followsReader: true, offered: STEPS, more: true }),
   price: moneyField(),
   currency: currencyField(),
 };

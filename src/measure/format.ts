@@ -9,6 +9,9 @@ export interface Style {
   bare?: Units | undefined;
 }
 
+/** The units that a page is written in, also while a reader sees others: its defaults are round in these. */
+export const ownUnits = ({ units, bare = units }: Style): Units => bare;
+
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export const mixed = ({ s, n, d }: Exact): string => {
   const sign = s < 0n ? '-' : '';

@@ -7,7 +7,7 @@ import { type Quantity, type Stated } from '../ledger/quantity.js';
 import type { Size } from '../ledger/quilt.js';
 import type { RowValue } from '../ledger/row.js';
 import { exact, isExact, upTo, type Exact } from '../measure/exact.js';
-import { asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
+import { ownUnits, asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { numbersIn, type Units } from '../measure/units.js';
 import { formulaOf, type Rounding } from './formula.js';
@@ -69,7 +69,7 @@ export class Teller {
   /** The few words beside an input. */
   hint(id: string): string {
     const hint = this.words.hints[id] ?? '';
-    return typeof hint === 'string' ? hint : this.forUnits(hint);
+    return typeof hint === 'string' ? hint : hint[ownUnits(this.style)];
   }
 
   /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */

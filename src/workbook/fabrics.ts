@@ -2,7 +2,7 @@ import { isBlank, textOf } from '../ledger/field.js';
 import { ownLength, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { isExact, ZERO, type Exact } from '../measure/exact.js';
-import type { Style } from '../measure/format.js';
+import { ownUnits, type Style } from '../measure/format.js';
 import type { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import type { WorkbookFabric } from './input.js';
@@ -87,7 +87,7 @@ export class Fabrics {
     return {
       width,
       from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-      inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[this.style.units]) : ZERO),
+      inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[ownUnits(this.style)]) : ZERO),
     };
   }
 
@@ -101,7 +101,7 @@ export class Fabrics {
       letter,
       width:
         width === undefined
-          ? ownLength(COTTON_WIDTH[this.style.units])
+          ? ownLength(COTTON_WIDTH[ownUnits(this.style)])
           : isExact(width)
             ? width
             : textOf(width),
@@ -109,7 +109,7 @@ export class Fabrics {
     return {
       fabricWidth,
       fabricWidths: [{ width: fabricWidth }, ...wider].map(
-        ({ width }) => width ?? COTTON_WIDTH[this.style.units],
+        ({ width }) => width ?? COTTON_WIDTH[ownUnits(this.style)],
       ),
       from: sayOfFlow('fromSeveral', { first: from, others: differ.map(shown) }),
     };

@@ -1,3 +1,4 @@
+import { ownUnits } from '../measure/format.js';
 import type { Calculator } from '../calculators/calculator.js';
 import type { Blocks } from '../calculators/top/shape.js';
 import type { Answer } from '../ledger/answer.js';
@@ -63,7 +64,7 @@ const cautionOf = (
 /** What flows to every part in the same way. */
 const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics) => {
   const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
-  const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
+  const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[ownUnits(fabrics.style)];
   const size: QuiltSize = { width: wide, length: long };
   return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
 };

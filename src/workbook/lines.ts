@@ -1,3 +1,4 @@
+import { ownUnits } from '../measure/format.js';
 import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
 import { inches, Quantity, total } from '../ledger/quantity.js';
@@ -94,7 +95,7 @@ const widthOf = (
   several: boolean,
 ): { width: Exact | undefined; wide: Exact | undefined } => {
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
-  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[style.units]);
+  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[ownUnits(style)]);
   return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 

@@ -18,9 +18,12 @@ const isHad = ({ name, static: isStatic, readonly }, element) =>
 const defaultIn = (description = '') =>
   /\bDefault:? (?:`([^`]+)`|(\d+|false))/.exec(description)?.slice(1).find(Boolean);
 
+/** A type of many choices is written a line each. */
+const oneLine = (text) => text.replace(/\s+/g, ' ').replace(/^\| /, '');
+
 /** What of a property's type can be written as an attribute. */
 const asWritten = ({ text }) => ({
-  text: text
+  text: oneLine(text)
     .split(' | ')
     .filter((part) => !part.endsWith('[]'))
     .join(' | '),

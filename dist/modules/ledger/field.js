@@ -1,3 +1,4 @@
+import { ownUnits } from '../measure/format.js';
 import { sayings } from '../measure/message.js';
 import { refuse } from './refusal.js';
 
@@ -5,7 +6,7 @@ const say = sayings();
 /** A calculator's inputs. A function makes them, so that a bundler can leave them out if nobody uses them. */
 const inputsOf = (make) => make();
 /** The value of an input if nobody writes one. */
-const initialOf = ({ initial }, { units }) => typeof initial === 'object' ? initial[units] : initial;
+const initialOf = ({ initial, followsReader }, style) => typeof initial === 'object' ? initial[followsReader ? style.units : ownUnits(style)] : initial;
 const isBlank = (raw) => raw === undefined || raw === null || raw === '';
 /** What somebody wrote, as text. Empty for what nobody can write, such as an object. */
 const textOf = (raw) => {

@@ -11,7 +11,7 @@ import { Quantity, inches } from './quantity.js';
 /** How the cloth is washed, sold and priced. */
 const shopFields = {
     shrinkage: shrinkageField,
-    increment: stepField({ initial: STEP, offered: STEPS, more: true }),
+    increment: stepField({ initial: STEP, followsReader: true, offered: STEPS, more: true }),
     price: moneyField(),
     currency: currencyField(),
 };

@@ -1,6 +1,8 @@
 import { exact, nearestTo } from './exact.js';
 import { toUnit } from './units.js';
 
+/** The units that a page is written in, also while a reader sees others: its defaults are round in these. */
+const ownUnits = ({ units, bare = units }) => bare;
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 const mixed = ({ s, n, d }) => {
     const sign = s < 0n ? '-' : '';
@@ -53,4 +55,4 @@ const asTyped = (inches, style) => {
     return other.startsWith('≈') ? own : other;
 };
 
-export { asTyped, decimal, length, mixed, number, unbroken, unbrokenSize };
+export { asTyped, decimal, length, mixed, number, ownUnits, unbroken, unbrokenSize };

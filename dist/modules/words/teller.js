@@ -2,7 +2,7 @@ import { ownLength } from '../ledger/lengths.js';
 import { Purchase, Money } from '../ledger/purchase.js';
 import '../ledger/quantity.js';
 import { exact, isExact, upTo } from '../measure/exact.js';
-import { length, number, mixed, decimal, asTyped } from '../measure/format.js';
+import { length, ownUnits, number, mixed, decimal, asTyped } from '../measure/format.js';
 import { Message } from '../measure/message.js';
 import { numbersIn } from '../measure/units.js';
 import { formulaOf } from './formula.js';
@@ -38,7 +38,7 @@ class Teller {
     /** The few words beside an input. */
     hint(id) {
         const hint = this.words.hints[id] ?? '';
-        return typeof hint === 'string' ? hint : this.forUnits(hint);
+        return typeof hint === 'string' ? hint : hint[ownUnits(this.style)];
     }
     /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
     n(value) {

@@ -2,6 +2,7 @@ import { textOf, isBlank } from '../ledger/field.js';
 import { ownLength, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { ZERO, isExact } from '../measure/exact.js';
+import { ownUnits } from '../measure/format.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { letterOf } from './parts.js';
 import { sayOfFlow } from './flow-sayings.js';
@@ -56,7 +57,7 @@ class Fabrics {
         return {
             width,
             from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-            inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[this.style.units]) : ZERO),
+            inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[ownUnits(this.style)]) : ZERO),
         };
     }
     /** How wide the first of these is, how wide each is if they differ, and who said so. */
@@ -69,14 +70,14 @@ class Fabrics {
         const shown = ({ letter, width }) => ({
             letter,
             width: width === undefined
-                ? ownLength(COTTON_WIDTH[this.style.units])
+                ? ownLength(COTTON_WIDTH[ownUnits(this.style)])
                 : isExact(width)
                     ? width
                     : textOf(width),
         });
         return {
             fabricWidth,
-            fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH[this.style.units]),
+            fabricWidths: [{ width: fabricWidth }, ...wider].map(({ width }) => width ?? COTTON_WIDTH[ownUnits(this.style)]),
             from: sayOfFlow('fromSeveral', { first: from, others: differ.map(shown) }),
         };
     }

@@ -1,3 +1,4 @@
+import { ownUnits } from '../measure/format.js';
 import { isExact } from '../measure/exact.js';
 import { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
@@ -18,7 +19,7 @@ const cautionOf = ({ written, now }, hasList) => {
 /** What flows to every part in the same way. */
 const forAll = ({ width, length, seam, ...shared }, fabrics) => {
     const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
-    const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[fabrics.style.units];
+    const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[ownUnits(fabrics.style)];
     const size = { width: wide, length: long };
     return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
 };

@@ -1,4 +1,4 @@
-import type { Style } from '../measure/format.js';
+import { type Style } from '../measure/format.js';
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import type { Units } from '../measure/units.js';
@@ -102,6 +102,8 @@ export interface About {
     more?: true;
     /** Its value if nobody writes one. */
     initial?: string | Record<Units, string>;
+    /** The initial value changes when a reader asks for other units. Others stay what they are where the page was written. */
+    followsReader?: true;
     optional?: true;
     /** What a reader in these units is offered to choose from, where that is not all that can be written. */
     offered?: Record<Units, readonly string[]>;
@@ -133,12 +135,12 @@ export type Values<F extends Fields> = {
     [K in keyof F]: ReturnType<F[K]['read']>;
 };
 /** The value of an input if nobody writes one. */
-export declare const initialOf: ({ initial }: Pick<Field, "initial">, { units }: Style) => string | undefined;
+export declare const initialOf: ({ initial, followsReader }: Pick<Field, "initial" | "followsReader">, style: Style) => string | undefined;
 export declare const isBlank: (raw: unknown) => raw is undefined | null | "";
 /** What somebody wrote, as text. Empty for what nobody can write, such as an object. */
 export declare const textOf: (raw: unknown) => string;
 /** Examples that work in a field, for a sentence about a text that does not. */
-export declare const likeIn: (field: Pick<Field, "initial" | "example">, style: Style) => Example;
+export declare const likeIn: (field: Pick<Field, "initial" | "example" | "followsReader">, style: Style) => Example;
 /** Says that the input is missing, with an example. */
 export declare const missing: (field: Field, style: Style, what: Label) => Message;
 /** Whether the input is needed and nobody wrote it. */

@@ -7,6 +7,8 @@ export interface Style {
     /** The unit of a number alone, if that differs from the unit shown. */
     bare?: Units | undefined;
 }
+/** The units that a page is written in, also while a reader sees others: its defaults are round in these. */
+export declare const ownUnits: ({ units, bare }: Style) => Units;
 /** A mixed number as people write it: `121 1/2`. Exact; {@link parseLength} reads it back to the same value. */
 export declare const mixed: ({ s, n, d }: Exact) => string;
 /**

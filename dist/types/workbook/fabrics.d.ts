@@ -1,5 +1,5 @@
 import { type Exact } from '../measure/exact.js';
-import type { Style } from '../measure/format.js';
+import { type Style } from '../measure/format.js';
 import type { Message } from '../measure/message.js';
 import type { WorkbookFabric } from './input.js';
 /** A fabric as it is declared, with what it looks like. */

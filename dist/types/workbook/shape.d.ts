@@ -21,6 +21,7 @@ export declare const worksheetFields: {
         marked?(text: string, unit: import("../measure/units.js").Units): string;
         more?: true;
         initial?: string | Record<import("../measure/units.js").Units, string>;
+        followsReader?: true;
         optional?: true;
         offered?: Record<import("../measure/units.js").Units, readonly string[]>;
     };

@@ -4,7 +4,7 @@ import { lengthField, ownLength } from '../../ledger/lengths.js';
 import type { Size } from '../../ledger/quilt.js';
 import { refuse, unlessRefused } from '../../ledger/refusal.js';
 import type { Exact } from '../../measure/exact.js';
-import type { Style } from '../../measure/format.js';
+import { ownUnits, type Style } from '../../measure/format.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { inUnit, parseLength, splitSize } from '../../measure/parse.js';
 import type { Units } from '../../measure/units.js';
@@ -38,8 +38,8 @@ export interface Package extends Size {
 const CRIB: UsualPackage = 'crib';
 
 /** The sizes that most shops have, where people measure in these units. */
-export const usualPackages = ({ units }: Style): Package[] =>
-  PACKAGES[units].map(({ name, width, length }) => ({
+export const usualPackages = (style: Style): Package[] =>
+  PACKAGES[ownUnits(style)].map(({ name, width, length }) => ({
     name: say('usualPackage', { size: name }),
     isForCrib: name === CRIB,
     width: ownLength(width),

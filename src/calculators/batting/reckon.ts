@@ -1,3 +1,4 @@
+import { ownUnits } from '../../measure/format.js';
 import { missing } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
 import { ownLength } from '../../ledger/lengths.js';
@@ -34,7 +35,7 @@ export const reckon = (input: BattingInput | null = {}): Reckoning<BattingAnswer
     const washed = washedSize(ledger, quilt);
     const packages = rankPackages(ledger.values.packages ?? usualPackages(ledger.style), sidesOf(need));
     const wanted = roll?.length ? roll : undefined;
-    const plans = rollPlans(wanted ?? ROLLS[ledger.style.units].map(ownLength), sidesOf(need));
+    const plans = rollPlans(wanted ?? ROLLS[ownUnits(ledger.style)].map(ownLength), sidesOf(need));
     const best = packages.find(({ fits }) => fits);
     if (isCrib(bed) || best?.isForCrib) ledger.note(say('notForCrib'));
     const pack = wanted ? undefined : best;

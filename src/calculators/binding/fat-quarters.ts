@@ -1,3 +1,4 @@
+import { ownUnits } from '../../measure/format.js';
 import { ownLength } from '../../ledger/lengths.js';
 import { count, inches, ONE_WHOLE, type Quantity } from '../../ledger/quantity.js';
 import { wholeDown } from '../../measure/exact.js';
@@ -19,7 +20,7 @@ interface Sides {
 export const fromFatQuarters = (job: BindingJob): FatQuarters => {
   const { ledger, strip, cloth } = job;
   const washed = (side: string): Quantity => cloth.washed(inches(ownLength(side))).asResult();
-  const { width, height } = FAT_QUARTER[ledger.style.units];
+  const { width, height } = FAT_QUARTER[ownUnits(ledger.style)];
   const sides = { long: washed(width), high: washed(height) };
   const found = ledger.values.cut === 'bias' ? squaresFrom(sides, job) : stripsFrom(sides, job);
   if (found) return found;

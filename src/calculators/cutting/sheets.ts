@@ -3,7 +3,7 @@ import { readLength } from '../../ledger/lengths.js';
 import { Purchase } from '../../ledger/purchase.js';
 import type { Size } from '../../ledger/quilt.js';
 import { exact, least, most, type Exact } from '../../measure/exact.js';
-import type { Style } from '../../measure/format.js';
+import { ownUnits, type Style } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
 import { SHEETS, type SheetKind, type SheetSize } from '../../trade/cloths.js';
 import { say, type CuttingLedger, type Sheet } from './shape.js';
@@ -16,9 +16,9 @@ export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purch
 const SAY_THEIR_SIZE: SheetKind[] = ['fat-quarter', 'fat-eighth'];
 
 /** The sheet of this name, if there is one. */
-const sheetCalled = (name: string, { units }: Style): { kind: SheetKind; size: SheetSize } | undefined => {
+const sheetCalled = (name: string, style: Style): { kind: SheetKind; size: SheetSize } | undefined => {
   const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
-  return sheet && { kind: sheet.kind, size: sheet.size[units] };
+  return sheet && { kind: sheet.kind, size: sheet.size[ownUnits(style)] };
 };
 
 /** The sides of a sheet, as somebody wrote them or by its name. */

@@ -1,4 +1,3 @@
-import type { BED_CHOICES } from '../../trade/beds.js';
 import { batting } from '../../calculators/batting/batting.js';
 import { battingFields, type BattingAnswer } from '../../calculators/batting/shape.js';
 import { propertiesOf } from '../../face/calculator.js';
@@ -21,7 +20,27 @@ export class QuiltBatting extends Face<BattingAnswer> {
   /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
   declare roll: string | number | undefined;
   /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. Default `none`: `width` and `length` are given. */
-  declare bed: (typeof BED_CHOICES)[number] | undefined;
+  declare bed:
+    | 'none'
+    | 'crib'
+    | 'twin'
+    | 'twin-long'
+    | 'full'
+    | 'queen'
+    | 'king'
+    | 'california-king'
+    | '60x120'
+    | '70x140'
+    | '90x190'
+    | '90x200'
+    | '120x200'
+    | '135x190'
+    | '140x200'
+    | '150x200'
+    | '160x200'
+    | '180x200'
+    | '200x200'
+    | undefined;
   /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
   declare drop: string | number | undefined;
   /** Length to tuck under the pillows. Default 0. */

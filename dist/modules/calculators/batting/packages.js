@@ -2,6 +2,7 @@ import { textOf, readField, isBlank } from '../../ledger/field.js';
 import { moneyField } from '../../ledger/kinds.js';
 import { ownLength, lengthField } from '../../ledger/lengths.js';
 import { refuse, unlessRefused } from '../../ledger/refusal.js';
+import { ownUnits } from '../../measure/format.js';
 import { sayings } from '../../measure/message.js';
 import { inUnit, splitSize, parseLength } from '../../measure/parse.js';
 import { PACKAGES } from '../../trade/batting.js';
@@ -9,7 +10,7 @@ import { PACKAGES } from '../../trade/batting.js';
 const say = sayings();
 const CRIB = 'crib';
 /** The sizes that most shops have, where people measure in these units. */
-const usualPackages = ({ units }) => PACKAGES[units].map(({ name, width, length }) => ({
+const usualPackages = (style) => PACKAGES[ownUnits(style)].map(({ name, width, length }) => ({
     name: say('usualPackage', { size: name }),
     isForCrib: name === CRIB,
     width: ownLength(width),

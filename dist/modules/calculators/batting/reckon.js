@@ -1,3 +1,4 @@
+import { ownUnits } from '../../measure/format.js';
 import { missing } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { ownLength } from '../../ledger/lengths.js';
@@ -27,7 +28,7 @@ const reckon = (input = {}) => {
         const washed = washedSize(ledger, quilt);
         const packages = rankPackages(ledger.values.packages ?? usualPackages(ledger.style), sidesOf(need));
         const wanted = roll?.length ? roll : undefined;
-        const plans = rollPlans(wanted ?? ROLLS[ledger.style.units].map(ownLength), sidesOf(need));
+        const plans = rollPlans(wanted ?? ROLLS[ownUnits(ledger.style)].map(ownLength), sidesOf(need));
         const best = packages.find(({ fits }) => fits);
         if (isCrib(bed) || best?.isForCrib)
             ledger.note(say('notForCrib'));

@@ -1,3 +1,4 @@
+import { ownUnits } from '../../measure/format.js';
 import { ownLength } from '../../ledger/lengths.js';
 import { inches, count, ONE_WHOLE } from '../../ledger/quantity.js';
 import { wholeDown } from '../../measure/exact.js';
@@ -11,7 +12,7 @@ import { say } from './shape.js';
 const fromFatQuarters = (job) => {
     const { ledger, strip, cloth } = job;
     const washed = (side) => cloth.washed(inches(ownLength(side))).asResult();
-    const { width, height } = FAT_QUARTER[ledger.style.units];
+    const { width, height } = FAT_QUARTER[ownUnits(ledger.style)];
     const sides = { long: washed(width), high: washed(height) };
     const found = ledger.values.cut === 'bias' ? squaresFrom(sides, job) : stripsFrom(sides, job);
     if (found)

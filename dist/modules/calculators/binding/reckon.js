@@ -1,3 +1,4 @@
+import { ownUnits } from '../../measure/format.js';
 import { clothOf } from '../../ledger/cloth.js';
 import { textOf } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
@@ -62,7 +63,7 @@ const stripOf = (ledger) => {
         return { strip: writtenStrip(ledger, stripWidth), stripInput: 'stripWidth' };
     if (finished)
         return { strip: stripShowing(ledger, finished), stripInput: 'finished' };
-    const usual = inches(ownLength(BINDING_STRIP[ledger.style.units])).upTo(ledger.inputs.mark);
+    const usual = inches(ownLength(BINDING_STRIP[ownUnits(ledger.style)])).upTo(ledger.inputs.mark);
     return { strip: ledger.row('strip', usual, { how: say('usualWidth') }), stripInput: 'fabricWidth' };
 };
 /** A width between two marks of the ruler is cut on the upper one, and takes that much cloth. */

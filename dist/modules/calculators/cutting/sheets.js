@@ -2,6 +2,7 @@ import { selvagesOf } from '../../ledger/cloth.js';
 import { readLength } from '../../ledger/lengths.js';
 import { Purchase } from '../../ledger/purchase.js';
 import { most, least, exact } from '../../measure/exact.js';
+import { ownUnits } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
 import { SHEETS } from '../../trade/cloths.js';
 import { say } from './shape.js';
@@ -11,9 +12,9 @@ const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(c
 /** The kinds whose name says their size. */
 const SAY_THEIR_SIZE = ['fat-quarter', 'fat-eighth'];
 /** The sheet of this name, if there is one. */
-const sheetCalled = (name, { units }) => {
+const sheetCalled = (name, style) => {
     const sheet = Object.hasOwn(SHEETS, name) ? SHEETS[name] : undefined;
-    return sheet && { kind: sheet.kind, size: sheet.size[units] };
+    return sheet && { kind: sheet.kind, size: sheet.size[ownUnits(style)] };
 };
 /** The sides of a sheet, as somebody wrote them or by its name. */
 const sidesOf = (ledger, written) => {

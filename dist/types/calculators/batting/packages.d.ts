@@ -1,7 +1,7 @@
 import { type Field } from '../../ledger/field.js';
 import type { Size } from '../../ledger/quilt.js';
 import type { Exact } from '../../measure/exact.js';
-import type { Style } from '../../measure/format.js';
+import { type Style } from '../../measure/format.js';
 import { type Message } from '../../measure/message.js';
 import { type UsualPackage } from '../../trade/batting.js';
 export interface PackageSayings {
@@ -35,6 +35,6 @@ export interface Package extends Size {
     priced?: string | undefined;
 }
 /** The sizes that most shops have, where people measure in these units. */
-export declare const usualPackages: ({ units }: Style) => Package[];
+export declare const usualPackages: (style: Style) => Package[];
 /** A shop's own list. */
 export declare const packagesField: Field<Package[]>;

@@ -1,4 +1,3 @@
-import type { BED_CHOICES } from '../../trade/beds.js';
 import { type BattingAnswer } from '../../calculators/batting/shape.js';
 import { Face } from '../../face/face.js';
 /**
@@ -15,7 +14,7 @@ export declare class QuiltBatting extends Face<BattingAnswer> {
     /** Widths of the rolls to buy from, in place of a package: `96` or `90, 108`. Default none. */
     roll: string | number | undefined;
     /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. Default `none`: `width` and `length` are given. */
-    bed: (typeof BED_CHOICES)[number] | undefined;
+    bed: 'none' | 'crib' | 'twin' | 'twin-long' | 'full' | 'queen' | 'king' | 'california-king' | '60x120' | '70x140' | '90x190' | '90x200' | '120x200' | '135x190' | '140x200' | '150x200' | '160x200' | '180x200' | '200x200' | undefined;
     /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
     drop: string | number | undefined;
     /** Length to tuck under the pillows. Default 0. */
