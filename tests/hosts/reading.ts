@@ -54,7 +54,9 @@ export const misfits = (page: Document = document): string[] => {
   const overhang = (at: Element): number => {
     const inside = page.createRange();
     inside.selectNodeContents(at);
-    return inside.getBoundingClientRect().bottom - at.getBoundingClientRect().bottom;
+    const { height, bottom } = inside.getBoundingClientRect();
+    // What is empty has no place of its own.
+    return height ? bottom - at.getBoundingClientRect().bottom : 0;
   };
   const hosts = [...page.querySelectorAll<HTMLElement>('*')].filter((at) => at.shadowRoot && 'result' in at);
   for (const host of hosts) {
