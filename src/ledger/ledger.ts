@@ -12,6 +12,7 @@ import {
   readField,
   say as sayOfInput,
   textOf,
+  type Field,
   type Fields,
   type Label,
   type Values,
@@ -117,22 +118,22 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
       this.issues.push({ input: 'units', ...sayOfInput('notUnits') });
     const values: Record<string, unknown> = {};
     const inputs: Record<string, unknown> = {};
-    for (const key of Object.keys(fields))
-      this.#collect(() => (values[key] = readField(fields[key]!, input[key], this.style, key)), key);
+    const all = Object.entries<Field>(fields);
+    for (const [key, field] of all)
+      this.#collect(() => (values[key] = readField(field, input[key], this.style, key)), key);
     this.values = values as Values<F>;
-    for (const key of Object.keys(fields)) inputs[key] = this.#quantity(key, values[key]);
+    for (const [key, { kind }] of all) inputs[key] = this.#quantity(key, kind, values[key]);
     this.inputs = inputs as Quantities<F>;
     this.currency = textOf(values['currency']) || undefined;
-    for (const key of Object.keys(fields))
-      if (fields[key]!.kind === 'money')
+    for (const [key, { kind }] of all)
+      if (kind === 'money')
         this.#collect(() => {
           this.adopt(input[key]);
           this.sameCurrency(input[key]);
         }, key);
   }
 
-  #quantity(key: string, value: unknown): Quantity | undefined {
-    const { kind } = this.fields[key]!;
+  #quantity(key: string, kind: Field['kind'], value: unknown): Quantity | undefined {
     if (!(kind in KINDS)) return undefined;
     const number = typeof value === 'number' ? exact(value) : value;
     return isExact(number)
@@ -181,12 +182,12 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   /** Says which of these are missing. They are optional only if another input is given. */
   require(...keys: (keyof F & string)[]): void {
     for (const key of keys)
-      if (isBlank(this.input[key])) this.issue(missing(this.fields[key]!, this.style, key), key);
+      if (isBlank(this.input[key])) this.issue(missing(fieldOf(this.fields, key), this.style, key), key);
   }
 
   /** The row of an input that is optional only if another is given, and that is needed here. */
   needed<K extends keyof F & string>(key: K): NonNullable<Quantities<F>[K]> {
-    return this.inputs[key] ?? refuse(missing(this.fields[key]!, this.style, key), key);
+    return this.inputs[key] ?? refuse(missing(fieldOf(this.fields, key), this.style, key), key);
   }
 
   note(message: Message): void {
@@ -199,8 +200,8 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
       if (!this.rows.some(({ id }) => id === key)) this.rows.push(this.#givenRow(key));
   }
 
-  #givenRow(key: string): GivenRow {
-    const field = this.fields[key]!;
+  #givenRow(key: keyof F & string): GivenRow {
+    const field = fieldOf(this.fields, key);
     const values: Record<string, unknown> = this.values;
     return {
       role: 'given',
@@ -214,7 +215,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   /** The text in an input's row, for a sentence. */
   stated(key: keyof F & string): Stated {
     const { value, written } = this.#givenRow(key);
-    return new Stated(key, standing(this.fields[key]!, value, written, this.style));
+    return new Stated(key, standing(fieldOf(this.fields, key), value, written, this.style));
   }
 
   /**
@@ -288,3 +289,6 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
 /** If a measure is less than this share of the reckoned value, it may be a mistake. */
 const NEARLY = exact(19, 20);
 const NOTHING = new Message('', {});
+
+/** An input of these. The type of its name says that it is there. */
+const fieldOf = <F extends Fields, K extends keyof F>(fields: F, key: K): F[K] => fields[key];

@@ -32,22 +32,22 @@ class Ledger {
             this.issues.push({ input: 'units', ...say$1('notUnits') });
         const values = {};
         const inputs = {};
-        for (const key of Object.keys(fields))
-            this.#collect(() => (values[key] = readField(fields[key], input[key], this.style, key)), key);
+        const all = Object.entries(fields);
+        for (const [key, field] of all)
+            this.#collect(() => (values[key] = readField(field, input[key], this.style, key)), key);
         this.values = values;
-        for (const key of Object.keys(fields))
-            inputs[key] = this.#quantity(key, values[key]);
+        for (const [key, { kind }] of all)
+            inputs[key] = this.#quantity(key, kind, values[key]);
         this.inputs = inputs;
         this.currency = textOf(values['currency']) || undefined;
-        for (const key of Object.keys(fields))
-            if (fields[key].kind === 'money')
+        for (const [key, { kind }] of all)
+            if (kind === 'money')
                 this.#collect(() => {
                     this.adopt(input[key]);
                     this.sameCurrency(input[key]);
                 }, key);
     }
-    #quantity(key, value) {
-        const { kind } = this.fields[key];
+    #quantity(key, kind, value) {
         if (!(kind in KINDS))
             return undefined;
         const number = typeof value === 'number' ? exact(value) : value;
