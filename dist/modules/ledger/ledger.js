@@ -92,11 +92,11 @@ class Ledger {
     require(...keys) {
         for (const key of keys)
             if (isBlank(this.input[key]))
-                this.issue(missing(this.fields[key], this.style, key), key);
+                this.issue(missing(fieldOf(this.fields, key), this.style, key), key);
     }
     /** The row of an input that is optional only if another is given, and that is needed here. */
     needed(key) {
-        return this.inputs[key] ?? refuse(missing(this.fields[key], this.style, key), key);
+        return this.inputs[key] ?? refuse(missing(fieldOf(this.fields, key), this.style, key), key);
     }
     note(message) {
         this.notes.push(message);
@@ -108,7 +108,7 @@ class Ledger {
                 this.rows.push(this.#givenRow(key));
     }
     #givenRow(key) {
-        const field = this.fields[key];
+        const field = fieldOf(this.fields, key);
         const values = this.values;
         return {
             role: 'given',
@@ -121,7 +121,7 @@ class Ledger {
     /** The text in an input's row, for a sentence. */
     stated(key) {
         const { value, written } = this.#givenRow(key);
-        return new Stated(key, standing(this.fields[key], value, written, this.style));
+        return new Stated(key, standing(fieldOf(this.fields, key), value, written, this.style));
     }
     /**
      * Adds a reckoned row, and gives its number back as that row. The formula of the number says how it was got, unless `how` says
@@ -184,5 +184,7 @@ class Ledger {
 /** If a measure is less than this share of the reckoned value, it may be a mistake. */
 const NEARLY = exact(19, 20);
 const NOTHING = new Message('', {});
+/** An input of these. The type of its name says that it is there. */
+const fieldOf = (fields, key) => fields[key];
 
 export { Ledger };
