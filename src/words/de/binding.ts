@@ -65,7 +65,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
   },
   options: {
     fold: { double: 'doppelt gelegt', single: 'einfach' },
-    cut: { straight: 'quer zum Fadenlauf', bias: 'schräg zum Fadenlauf' },
+    cut: { straight: 'quer zum Stoff', bias: 'schräg zum Stoff' },
   },
   entries: {},
   sentences: {

@@ -25,7 +25,7 @@ const PLANS = {
   separate: 'quer, jeder Randstreifen für sich',
   along: 'längs zum Fadenlauf, ohne Ansatznähte',
 };
-const GRAIN = { across: 'quer zum Fadenlauf', along: 'längs zum Fadenlauf' };
+const GRAIN = { across: 'quer zum Stoff', along: 'längs zum Stoff' };
 
 const eachSide = ({ side, end }: BordersSayings['lastBorder'], t: Teller): string =>
   `${t.l(side)} an jeder Seite und ${t.l(end)} oben und unten`;
@@ -72,7 +72,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     mitredUneven: (widths, t) =>
       `Die gewünschte Größe verlangt ${eachSide(widths, t)}; ein Rand mit Briefecken ist aber ringsum gleich breit. Eckquadrate oder „Seiten zuerst“ wählen.`,
     tooWideAlong: ({ number, wide, cloth }, t) =>
-      `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Fadenlauf“ wählen.`,
+      `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Stoff“ wählen.`,
     tooShortToJoin: ({ cloth }, t) =>
       `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 105 cm.`,
     joinedNoLonger: ({ wide, cloth }, t) =>

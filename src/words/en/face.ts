@@ -3,6 +3,7 @@ import type { Blocks } from '../../calculators/top/shape.js';
 import type { FaceSayings } from '../face-sayings.js';
 import type { Forms, Teller } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
+import { CUT_LINE } from './examples.js';
 
 const BLOCKS: Forms = { one: 'block', other: 'blocks' };
 const blocksOf = ({ count, block }: Blocks, t: Teller): string =>
@@ -72,8 +73,8 @@ export const face: Sentences<FaceSayings> = {
     );
     return [t.say(first), ...also].join('; ');
   },
-  noClothForBlocks:
-    'This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like A | square | 3 1/2 | 12.',
+  noClothForBlocks: (_, t) =>
+    `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
   listForOtherBlocks: ({ now, written }, t) =>
     `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
 };

@@ -1,0 +1,2 @@
+/** A line of a cut list. */
+export const CUT_LINE = { in: 'A | square | 3 1/2 | 12', cm: 'A | square | 9 | 12' };
