@@ -21,7 +21,7 @@ const PLANS = {
     separate: 'quer, jeder Randstreifen für sich',
     along: 'längs zum Fadenlauf, ohne Ansatznähte',
 };
-const GRAIN = { across: 'quer zum Fadenlauf', along: 'längs zum Fadenlauf' };
+const GRAIN = { across: 'quer zum Stoff', along: 'längs zum Stoff' };
 const eachSide = ({ side, end }, t) => `${t.l(side)} an jeder Seite und ${t.l(end)} oben und unten`;
 const copied = ({ styles, borders }, t) => `${styles} Eckenarten stehen für ${t.many(borders, FOR_BORDERS)}`;
 /** The borders' words in German. */
@@ -60,7 +60,7 @@ const borders = {
         noBorder: (_, t) => `Die Breiten der Ränder von innen nach außen eintragen, zum Beispiel ${so(SEVERAL, t)}, oder eine gewünschte Größe, zum Beispiel ${SIZE}.`,
         reachedAlready: ({ borders, size, larger }, t) => `${borders ? `Mit ${t.many(borders, WITH_BORDERS)}` : 'Ohne Rand'} sind es schon ${t.size(size)}. Ein größeres Maß eintragen, zum Beispiel ${t.n(larger.width)} x ${t.n(larger.length)}.`,
         mitredUneven: (widths, t) => `Die gewünschte Größe verlangt ${eachSide(widths, t)}; ein Rand mit Briefecken ist aber ringsum gleich breit. Eckquadrate oder „Seiten zuerst“ wählen.`,
-        tooWideAlong: ({ number, wide, cloth }, t) => `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Fadenlauf“ wählen.`,
+        tooWideAlong: ({ number, wide, cloth }, t) => `Rand ${number} wird ${t.l(wide)} breit zugeschnitten, zu breit für den Zuschnitt längs aus ${t.l(cloth)} breitem Stoff. „quer zum Stoff“ wählen.`,
         tooShortToJoin: ({ cloth }, t) => `${t.l(cloth)} lange Streifen sind zu kurz zum Verbinden. Breiteren Stoff eintragen, zum Beispiel 105 cm.`,
         joinedNoLonger: ({ wide, cloth }, t) => `Im 45°-Winkel verbunden werden ${t.l(wide)} breite und ${t.l(cloth)} lange Streifen nicht länger. Die Streifen gerade verbinden.`,
         seamsLeaveNothing: ({ measured, reckoned }, t) => `Die Nahtzugaben lassen von ${t.l(measured)} nichts übrig. Von Kante zu Kante messen, zum Beispiel ${t.l(reckoned)}.`,

@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { CUT_LINE } from './examples.js';
 
 const SHEETS = {
     'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
@@ -37,11 +38,11 @@ const cutting = {
         piece: ({ name }) => name || 'piece',
         squareFor: ({ piece }, t) => `square for ${t.say(piece)}`,
         inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
-        cellsTogether: 'Put | between its parts, like A | square | 3 1/2 | 12.',
-        sizeOfZero: ({ text }, t) => `${t.quote(text)}: a size has to be more than 0. Write it like 3 1/2 or 3 1/2 x 6 1/2.`,
+        cellsTogether: (_, t) => `Put | between its parts, like ${t.forUnits(CUT_LINE)}.`,
+        sizeOfZero: ({ text }, t) => `${t.quote(text)}: a size has to be more than 0. Write it like ${t.forUnits({ in: '3 1/2 or 3 1/2 x 6 1/2', cm: '9 or 9 x 16.5' })}.`,
         noCount: ({ text }, t) => `${text ? `${t.quote(text)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
         countTooLarge: 'That is more than a million pieces. Write fewer, like 1000.',
-        emptyList: 'The cut list is empty. Write a line like A | square | 3 1/2 | 12.',
+        emptyList: (_, t) => `The cut list is empty. Write a line like ${t.forUnits(CUT_LINE)}.`,
         noSizeColumn: 'The cut list has no column for the cut size. Head one “Cut size”.',
         noCountColumn: 'The cut list has no column for the number of pieces. Head one “How many”.',
         tooManyLines: ({ most }) => `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,

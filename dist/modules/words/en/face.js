@@ -1,3 +1,5 @@
+import { CUT_LINE } from './examples.js';
+
 const BLOCKS = { one: 'block', other: 'blocks' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
 const FROM = {
@@ -50,7 +52,7 @@ const face = {
         const also = others.map(({ letter, width }) => `fabric ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`);
         return [t.say(first), ...also].join('; ');
     },
-    noClothForBlocks: 'This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like A | square | 3 1/2 | 12.',
+    noClothForBlocks: (_, t) => `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
     listForOtherBlocks: ({ now, written }, t) => `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
 };
 

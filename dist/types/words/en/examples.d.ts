@@ -1,0 +1,5 @@
+/** A line of a cut list. */
+export declare const CUT_LINE: {
+    in: string;
+    cm: string;
+};
