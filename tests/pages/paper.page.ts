@@ -381,25 +381,26 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
     },
   );
 
-  it('a page with calculators prints in full on A4 and Letter: all words, no buttons, nothing cut off', async ({
-    skip,
-  }) => {
-    const papers = FONTS.flatMap((font) => papersOf(`tutorial ${font}`).map((paper) => ({ ...paper, font })));
-    const said = await printTutorial(engine, papers);
-    expect(said.length).toBeGreaterThan(150);
-    skip(!findPoppler(), NO_POPPLER);
-    for (const { pdf, format, font } of papers) {
-      const which = `${format}, ${font}`;
-      areWellMade(pagesOf(pdf), which);
-      const words = drawnIn(pdf);
-      expect(
-        said.filter((text) => !isOn(words, plain(text))),
-        which,
-      ).toEqual([]);
-      expect(words.join('')).not.toMatch(/Copytable|Morerows/);
-      expect(words.join(''), 'the keys of fractions').not.toContain(plain('½⅝¾⅞'));
-    }
-  });
+  it.for(FONTS)(
+    'a page with calculators prints in full on A4 and Letter in %s: all words, no buttons, nothing cut off',
+    async (font, { skip }) => {
+      const papers = papersOf(`tutorial ${font}`).map((paper) => ({ ...paper, font }));
+      const said = await printTutorial(engine, papers);
+      expect(said.length).toBeGreaterThan(150);
+      skip(!findPoppler(), NO_POPPLER);
+      for (const { pdf, format } of papers) {
+        const which = `${format}, ${font}`;
+        areWellMade(pagesOf(pdf), which);
+        const words = drawnIn(pdf);
+        expect(
+          said.filter((text) => !isOn(words, plain(text))),
+          which,
+        ).toEqual([]);
+        expect(words.join('')).not.toMatch(/Copytable|Morerows/);
+        expect(words.join(''), 'the keys of fractions').not.toContain(plain('½⅝¾⅞'));
+      }
+    },
+  );
 });
 
 it.for(DRIVEN)('pages from %s are counted, and one that is cut in two is seen', async (engine, { skip }) => {
