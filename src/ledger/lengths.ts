@@ -1,5 +1,5 @@
 import { exact, isExact, type Exact } from '../measure/exact.js';
-import { asTyped, type Style } from '../measure/format.js';
+import { asTyped, ownUnits, type Style } from '../measure/format.js';
 import { bothSides, inUnit, parseLength, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import type { Units } from '../measure/units.js';
 import { initialOf, likeIn, optional, say, textOf, type About, type Field, type Label } from './field.js';
@@ -25,6 +25,10 @@ export const ownLength = (text: string): Exact => {
   if (!length) ownLengths.set(text, (length = readLength(text, { units: 'in' })));
   return length;
 };
+
+/** The trade's usual length, as it is where the page's own units are used. */
+export const usualLength = (usual: Record<Units, string>, style: Style): Exact =>
+  ownLength(usual[ownUnits(style)]);
 
 interface Limits {
   /** 0 is allowed. */

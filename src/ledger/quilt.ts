@@ -1,10 +1,9 @@
-import { ownUnits } from '../measure/format.js';
 import { most, type Exact } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
 import type { Field } from './field.js';
 import type { Ledger } from './ledger.js';
-import { lengthField, ownLength, sideField } from './lengths.js';
+import { lengthField, usualLength, sideField } from './lengths.js';
 import type { Quantity } from './quantity.js';
 
 /** The finished quilt's two sides. */
@@ -48,7 +47,7 @@ export const withOverage = (
   ledger.given('overage');
   const { overage } = ledger.inputs;
   const { width, length } = sidesOf(quilt);
-  if (overage.value.gt(most(width, length, ownLength(OVERAGE[ownUnits(ledger.style)]))))
+  if (overage.value.gt(most(width, length, usualLength(OVERAGE, ledger.style))))
     ledger.refuse('overage', say('overageTooLarge'));
   return {
     width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),

@@ -1,5 +1,5 @@
 import { isBlank, textOf } from '../ledger/field.js';
-import { ownLength, readLength } from '../ledger/lengths.js';
+import { usualLength, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { isExact, ZERO, type Exact } from '../measure/exact.js';
 import { ownUnits, type Style } from '../measure/format.js';
@@ -87,7 +87,7 @@ export class Fabrics {
     return {
       width,
       from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-      inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[ownUnits(this.style)]) : ZERO),
+      inches: inches ?? (isBlank(width) ? usualLength(COTTON_WIDTH, this.style) : ZERO),
     };
   }
 
@@ -100,11 +100,7 @@ export class Fabrics {
     const shown = ({ letter, width }: { letter: string; width: unknown }): FromFabric => ({
       letter,
       width:
-        width === undefined
-          ? ownLength(COTTON_WIDTH[ownUnits(this.style)])
-          : isExact(width)
-            ? width
-            : textOf(width),
+        width === undefined ? usualLength(COTTON_WIDTH, this.style) : isExact(width) ? width : textOf(width),
     });
     return {
       fabricWidth,

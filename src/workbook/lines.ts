@@ -1,9 +1,8 @@
-import { ownUnits } from '../measure/format.js';
 import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
 import { inches, Quantity, total } from '../ledger/quantity.js';
 import { countedIn, cutFor } from '../ledger/shop.js';
-import { ownLength } from '../ledger/lengths.js';
+import { usualLength } from '../ledger/lengths.js';
 import { least, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { toPriced } from '../measure/shop.js';
@@ -95,7 +94,7 @@ const widthOf = (
   several: boolean,
 ): { width: Exact | undefined; wide: Exact | undefined } => {
   const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
-  const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[ownUnits(style)]);
+  const usual = values.fabricWidth ?? usualLength(COTTON_WIDTH, style);
   return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 

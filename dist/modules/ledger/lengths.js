@@ -1,5 +1,5 @@
 import { exact, isExact } from '../measure/exact.js';
-import { asTyped } from '../measure/format.js';
+import { asTyped, ownUnits } from '../measure/format.js';
 import { inUnit, parseLength, bothSides, placesOf, sameUnit, splitSize } from '../measure/parse.js';
 import { initialOf, likeIn, say, textOf, optional } from './field.js';
 import { refuse, unlessRefused } from './refusal.js';
@@ -24,6 +24,8 @@ const ownLength = (text) => {
         ownLengths.set(text, (length = readLength(text, { units: 'in' })));
     return length;
 };
+/** The trade's usual length, as it is where the page's own units are used. */
+const usualLength = (usual, style) => ownLength(usual[ownUnits(style)]);
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
 const readWithin = ({ zero, most = '1000 in', ...field }, raw, style, what) => {
@@ -133,4 +135,4 @@ const sizeField = (about) => ({
     write: (sides, style) => sides.map((side) => asTyped(side, style)).join(' x '),
 });
 
-export { LONGEST_LIST, allInUnit, lengthCellsField, lengthField, lengthsField, ownLength, readLength, sideField, sizeField };
+export { LONGEST_LIST, allInUnit, lengthCellsField, lengthField, lengthsField, ownLength, readLength, sideField, sizeField, usualLength };

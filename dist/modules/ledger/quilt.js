@@ -1,8 +1,7 @@
-import { ownUnits } from '../measure/format.js';
 import { most } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
-import { sideField, lengthField, ownLength } from './lengths.js';
+import { sideField, lengthField, usualLength } from './lengths.js';
 
 /** The finished quilt's two sides. */
 const quiltFields = { width: sideField(), length: sideField() };
@@ -23,7 +22,7 @@ const withOverage = (ledger, quilt) => {
     ledger.given('overage');
     const { overage } = ledger.inputs;
     const { width, length } = sidesOf(quilt);
-    if (overage.value.gt(most(width, length, ownLength(OVERAGE[ownUnits(ledger.style)]))))
+    if (overage.value.gt(most(width, length, usualLength(OVERAGE, ledger.style))))
         ledger.refuse('overage', say('overageTooLarge'));
     return {
         width: ledger.row('needWidth', quilt.width.plus(overage.times(2))),

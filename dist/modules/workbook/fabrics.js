@@ -1,5 +1,5 @@
 import { textOf, isBlank } from '../ledger/field.js';
-import { ownLength, readLength } from '../ledger/lengths.js';
+import { usualLength, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { ZERO, isExact } from '../measure/exact.js';
 import { ownUnits } from '../measure/format.js';
@@ -57,7 +57,7 @@ class Fabrics {
         return {
             width,
             from: isOwn ? sayOfFlow('fromFabric', { letter }) : sayOfFlow('fromWorksheet'),
-            inches: inches ?? (isBlank(width) ? ownLength(COTTON_WIDTH[ownUnits(this.style)]) : ZERO),
+            inches: inches ?? (isBlank(width) ? usualLength(COTTON_WIDTH, this.style) : ZERO),
         };
     }
     /** How wide the first of these is, how wide each is if they differ, and who said so. */
@@ -69,11 +69,7 @@ class Fabrics {
             return { fabricWidth, from };
         const shown = ({ letter, width }) => ({
             letter,
-            width: width === undefined
-                ? ownLength(COTTON_WIDTH[ownUnits(this.style)])
-                : isExact(width)
-                    ? width
-                    : textOf(width),
+            width: width === undefined ? usualLength(COTTON_WIDTH, this.style) : isExact(width) ? width : textOf(width),
         });
         return {
             fabricWidth,

@@ -1,8 +1,7 @@
-import { ownUnits } from '../measure/format.js';
 import { enoughFor, Purchase } from '../ledger/purchase.js';
 import { inches, Quantity, total } from '../ledger/quantity.js';
 import { countedIn, cutFor } from '../ledger/shop.js';
-import { ownLength } from '../ledger/lengths.js';
+import { usualLength } from '../ledger/lengths.js';
 import { least, sum } from '../measure/exact.js';
 import { toPriced } from '../measure/shop.js';
 import { INCHES } from '../measure/units.js';
@@ -48,7 +47,7 @@ const ownPrice = (ledger, { title, price, per }) => {
 /** The width of the cloth, and whether the line has to say it: if it is not the usual one, or one of several. */
 const widthOf = ({ values, style }, parts, several) => {
     const width = parts.map(({ sold }) => sold).find((sold) => sold.gt(0));
-    const usual = values.fabricWidth ?? ownLength(COTTON_WIDTH[ownUnits(style)]);
+    const usual = values.fabricWidth ?? usualLength(COTTON_WIDTH, style);
     return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 /** The rows with the need of all parts and with the amount to buy. */

@@ -9,6 +9,8 @@ import { type About, type Field } from './field.js';
 export declare const readLength: (raw: unknown, style: Style) => Exact;
 /** Reads a length from the code, which has its unit. */
 export declare const ownLength: (text: string) => Exact;
+/** The trade's usual length, as it is where the page's own units are used. */
+export declare const usualLength: (usual: Record<Units, string>, style: Style) => Exact;
 interface Limits {
     /** 0 is allowed. */
     zero?: true | undefined;

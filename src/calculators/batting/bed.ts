@@ -1,10 +1,10 @@
 import type { Ledger } from '../../ledger/ledger.js';
+import { ownLength } from '../../ledger/lengths.js';
 import { inches, type Quantity } from '../../ledger/quantity.js';
 import { sidesOf, type Size } from '../../ledger/quilt.js';
 import { BED_SIZES, type Bed } from '../../trade/beds.js';
 import { say, type battingFields, type BattingRow } from './shape.js';
 
-import { ownLength } from '../../ledger/lengths.js';
 export type BattingLedger = Ledger<typeof battingFields, BattingRow>;
 
 /** Whether the bed is one for a baby. */

@@ -1,8 +1,8 @@
+import { ownLength } from '../../ledger/lengths.js';
 import { inches } from '../../ledger/quantity.js';
 import { sidesOf } from '../../ledger/quilt.js';
 import { BED_SIZES } from '../../trade/beds.js';
 import { say } from './shape.js';
-import { ownLength } from '../../ledger/lengths.js';
 
 /** Whether the bed is one for a baby. */
 const isCrib = (bed) => bed !== 'none' && !!BED_SIZES[bed].isCrib;

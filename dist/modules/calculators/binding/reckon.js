@@ -1,8 +1,7 @@
-import { ownUnits } from '../../measure/format.js';
 import { clothOf } from '../../ledger/cloth.js';
 import { textOf } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
-import { ownLength } from '../../ledger/lengths.js';
+import { usualLength } from '../../ledger/lengths.js';
 import { count, inches } from '../../ledger/quantity.js';
 import { BINDING_STRIP } from '../../trade/conventions.js';
 import { cutBias } from './bias.js';
@@ -63,7 +62,7 @@ const stripOf = (ledger) => {
         return { strip: writtenStrip(ledger, stripWidth), stripInput: 'stripWidth' };
     if (finished)
         return { strip: stripShowing(ledger, finished), stripInput: 'finished' };
-    const usual = inches(ownLength(BINDING_STRIP[ownUnits(ledger.style)])).upTo(ledger.inputs.mark);
+    const usual = inches(usualLength(BINDING_STRIP, ledger.style)).upTo(ledger.inputs.mark);
     return { strip: ledger.row('strip', usual, { how: say('usualWidth') }), stripInput: 'fabricWidth' };
 };
 /** A width between two marks of the ruler is cut on the upper one, and takes that much cloth. */

@@ -1,5 +1,4 @@
-import { ownUnits } from '../../measure/format.js';
-import { ownLength } from '../../ledger/lengths.js';
+import { usualLength } from '../../ledger/lengths.js';
 import { inches } from '../../ledger/quantity.js';
 import { toMark } from '../../measure/exact.js';
 import { MITRE_SAFETY } from '../../trade/conventions.js';
@@ -62,9 +61,7 @@ class Sewing {
             return finished;
         }
         const { finished } = this.#measured(top, say('topBefore', { number, side }), before);
-        const reckoned = finished
-            .plus(width.times(2))
-            .plus(inches(ownLength(MITRE_SAFETY[ownUnits(ledger.style)])));
+        const reckoned = finished.plus(width.times(2)).plus(inches(usualLength(MITRE_SAFETY, ledger.style)));
         const length = ledger.row(rowOf(number, part), reckoned, {
             how: this.#onMark(reckoned),
             label: this.#label(piece),
