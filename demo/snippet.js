@@ -204,14 +204,14 @@ export const warningOf = ({ folder }) => {
 };
 
 /**
- * The snippet. `how` is `classic`, `module` or `frame`. `folder` is the place of the files. `host` is the origin of the page around
+ * The snippet. `how` is `loader`, `classic` or `frame`. `folder` is the place of the files. `host` is the origin of the page around
  * a frame. `locks` are the locked attributes of each element. The calculator must have no errors.
  */
 export const snippetOf = (element, { how, folder, host, locks }) => {
   if (how !== 'frame') {
     const script =
-      how === 'module'
-        ? make('script', { type: 'module', src: `${folder}quilt-reckoner.js` })
+      how === 'loader'
+        ? make('script', { type: 'module', src: `${folder}quilt-loader.js` })
         : make('script', { src: `${folder}quilt-reckoner.classic.js`, defer: '' });
     return `${written(script)}\n${written(calculatorOf(element, locks))}\n`;
   }

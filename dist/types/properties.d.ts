@@ -19,6 +19,8 @@ export interface QuiltBackingProperties {
   oneWay?: QuiltBacking['oneWay'] | undefined;
   /** A pieced strip may take the place of the last panel: less cloth, more seams. Default false. */
   piecedStrip?: QuiltBacking['piecedStrip'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltBacking['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBacking['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -75,6 +77,8 @@ export interface QuiltBattingProperties {
   drop?: QuiltBatting['drop'] | undefined;
   /** Length to tuck under the pillows. Default 0. */
   tuck?: QuiltBatting['tuck'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltBatting['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBatting['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -133,6 +137,8 @@ export interface QuiltBindingProperties {
   join?: QuiltBinding['join'] | undefined;
   /** The marks of the ruler, which cut sizes fall on: `1/8 in`, `1/16 in`, `1 mm`. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBinding['mark'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltBinding['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBinding['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -189,6 +195,8 @@ export interface QuiltBordersProperties {
   join?: QuiltBorders['join'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBorders['mark'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltBorders['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltBorders['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -245,6 +253,8 @@ export interface QuiltCuttingProperties {
   mat?: QuiltCutting['mat'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltCutting['mark'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltCutting['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltCutting['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -306,6 +316,8 @@ export interface QuiltSleeveProperties {
   short?: QuiltSleeve['short'] | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltSleeve['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltSleeve['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -364,6 +376,8 @@ export interface QuiltTopProperties {
   set?: QuiltTop['set'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltTop['mark'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltTop['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltTop['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
@@ -408,6 +422,8 @@ export interface QuiltWorksheetProperties {
   kits?: QuiltWorksheet['kits'] | undefined;
   /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   bolt?: QuiltWorksheet['bolt'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltWorksheet['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
   units?: QuiltWorksheet['units'] | undefined;
   /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */

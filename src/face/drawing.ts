@@ -3,7 +3,9 @@ import type { Box, Caption, Dimension, Picture } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
 
 const PICTURE_WIDTH = 260;
-const TALLEST = 330;
+const TALLEST = 175;
+/** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
+const PIXELS = 1.1;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
@@ -150,7 +152,7 @@ export const draw = (picture: Picture, t: Teller): TemplateResult => {
   const drawing = new Drawing(picture, t);
   const { full } = drawing;
   const { title, boxes, shapes, lines } = picture;
-  return html`<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} viewBox="0 0 ${round(full.width)} ${round(full.height)}">
+  return html`<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}">
     ${drawing.alike().map((alike) => svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)}
     ${boxes.map(drawing.wordsIn)}
     ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${drawing.path(points)}Z" />`)}
@@ -162,8 +164,8 @@ export const draw = (picture: Picture, t: Teller): TemplateResult => {
 export const drawingStyles = css`
   .drawing {
     display: block;
-    inline-size: 100%;
-    max-inline-size: 26em;
+    max-inline-size: 100%;
+    block-size: auto;
     margin-inline: auto;
     overflow: visible;
     direction: ltr;

@@ -5,6 +5,7 @@ import { LONGEST_LIST } from '../ledger/lengths.js';
 import type { Listing } from '../ledger/listing.js';
 import { isExact } from '../measure/exact.js';
 import { unbroken } from '../measure/format.js';
+import type { Message } from '../measure/message.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { WorkingRow } from '../words/told.js';
 import { attributeOf } from './calculator.js';
@@ -12,15 +13,22 @@ import { action } from './cell.js';
 import { choicesOf } from './choices.js';
 import { drawingStyles } from './drawing.js';
 import { cellsOf, csvOf, download, tabbedOf, type Cells } from './export.js';
+import { Folding } from './folding.js';
 import { cutList, figures, listing } from './lists.js';
 import type { Good } from './outcome.js';
 import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
+import { saysForAll } from './said-once.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
-import { Typed } from './typed.js';
+
+/** A list that is folded away, by its caption. */
+interface Fold {
+  caption: Message;
+  shown: unknown[];
+}
 
 /** Time after the last key until the answer is announced. */
 const PAUSE = 1000;
@@ -51,10 +59,9 @@ const PAUSE = 1000;
  * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-export abstract class Face<A extends Answer = Answer> extends Typed<A> {
+export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   static override styles = [drawingStyles, faceStyles];
 
-  #open = false;
   /** The last announcement with its content, the notes under the answer at that time, and the time of the next one. */
   #announced = '';
   #about = '';
@@ -95,10 +102,22 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       @pointerdown=${this.pointed}
       @click=${this.clicked}
     >
-      ${this.#answer(rows)} ${this.#table(title, rows)} ${good && this.#below(good)}
-      <p>${this.#say('measureFirst')}</p>
+      ${this.#inSight(good)}
+      <div class="spread">
+        ${this.#answer(rows)} ${good && this.#picture(good)}
+        <div>${this.#table(title, rows)} ${this.#toggles(good)}</div>
+      </div>
+      ${good && this.#below(good)}
+      <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
+  }
+
+  /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
+  #inSight(good: Good<A> | undefined): unknown {
+    if (!good || this.said[0]) return nothing;
+    const { lead, large } = this.#headline(good);
+    return html`<p class="in-sight" aria-hidden="true"><span>${lead} <b>${unbroken(large)}</b></span></p>`;
   }
 
   #say(code: 'measureFirst' | 'valueHead' | 'howHead'): string {
@@ -112,9 +131,9 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     const refined = Object.keys(this.calculator.fields).flatMap((key) =>
       rows.filter(({ id, more }) => more && id === key),
     );
-    const open = this.#open || refined.some(({ id }) => said.some(({ input }) => input === id));
-    const labels = refined.map(({ label }) => label);
-    const unfold = t.say(open ? sayInFace('fewerSettings') : sayInFace('moreSettings', { labels }));
+    const open = this.isOpen('settings') || refined.some(({ id }) => said.some(({ input }) => input === id));
+    const settings = [...rows.filter((row) => !row.more && this.isSetting(row)), ...refined];
+    const unfold = t.say(sayInFace(open ? 'hideSettings' : 'changeSettings'));
     return html`<table part="table">
       <thead>
         <tr>
@@ -126,10 +145,11 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       <tbody>
         ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)}
         ${
-          refined[0] &&
+          settings[0] &&
           html`<tr class="refine">
           <td colspan="3">
-            ${action(unfold, () => this.#fold(!open), { open })}
+            ${action(unfold, () => this.setOpen('settings', !open), { open })}
+            ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', { settings: this.standing(settings) })))}
           </td>
         </tr>`
         }
@@ -138,27 +158,66 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
     </table>`;
   }
 
-  /** Everything under the rows: the drawing, the cut list, other lists. */
+  /** The first picture stands beside the rows. */
+  #picture({ answer, t }: Good<A>): unknown {
+    return figures(this.calculator.draw(answer).slice(0, 1), t);
+  }
+
+  /** What is folded away under the rows: what to cut and other lists, each with its caption. */
+  #folds({ answer, t }: Good<A>): Fold[] {
+    const { cuts } = answer;
+    const lists = this.lists(answer).filter(({ toCut }) => toCut !== 'paper');
+    const saysCaution = saysForAll(this, 'blades', !this.foldsLists || this.isOpen('cutCaption'));
+    const caution = html`<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
+    return [
+      ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
+      ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
+    ];
+  }
+
+  /** What opens the working and the lists. */
+  #toggles(good: Good<A> | undefined): TemplateResult {
+    const { teller: t } = this;
+    const working = this.isOpen('working');
+    const folds = good && this.foldsLists ? this.#folds(good) : [];
+    return html`<p class="actions toggles">
+      ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })}
+      ${folds.map(({ caption: { code, values } }) => {
+        const open = this.isOpen(code);
+        return action(t.say({ code, values }), () => this.setOpen(code, !open), { open });
+      })}
+    </p>`;
+  }
+
+  /** What stands under the rows: what to cut, other lists, other pictures. */
   #below(good: Good<A>): TemplateResult {
     const { answer, t } = good;
-    const { calculator } = this;
+    const isShown = (code: string): boolean => !this.foldsLists || this.isOpen(code);
     return html`<div>
-      ${figures(calculator.draw(answer), t)} ${cutList(answer, t)}
-      ${answer.cuts[0] && html`<p>${t.say(sayInFace('cutterCaution'))}</p>`}
-      ${this.lists(answer)
-        .filter(({ toCut }) => toCut !== 'paper')
-        .map((list) => listing(list, t))} ${this.more(good)}
+      ${figures(this.calculator.draw(answer).slice(1), t)}
+      ${this.#folds(good).map(
+        ({ caption: { code }, shown }) =>
+          html`<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`,
+      )}
+      ${this.more(good)}
     </div>`;
   }
 
   #actions(off: boolean): TemplateResult {
     const { teller: t } = this;
     const told = this.#told?.[0] === this.outcome && this.#told[1];
+    const open = this.isOpen('takeAlong');
     const units = this.lengthStyle.units === 'in' ? 'showInCentimetres' : 'showInInches';
     return html`<p class="actions">
       ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing}
-      ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })}
-      ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })}
+      ${action(t.say(sayInFace('print')), this.#print, { off })}
+      ${action(t.say(sayInFace('takeAlong')), () => this.setOpen('takeAlong', !open), { off, open })}
+      ${
+        open && !off
+          ? html`${action(t.say(sayInFace('copyTable')), this.#copy)} ${action(t.say(sayInFace('downloadCsv')), this.#download)}
+            ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet)}`
+          : nothing
+      }
       <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span>
     </p>`;
   }
@@ -261,7 +320,8 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
   /** A row on the page. If each entry of a list has a cell, a row for each, and one more for the next entry. */
   #rowsOf = (row: WorkingRow): TemplateResult[] => {
     const { id } = row;
-    const rows = this.#apart(row);
+    // What holds for all of them is said once.
+    const rows = this.#apart(row).map((one, place) => (place ? { ...one, how: '' } : one));
     const at = rows.length;
     const isOpen = !this.off && !this.locks(attributeOf(id)) && at < LONGEST_LIST;
     if (this.calculator.fields[id]?.each && isOpen)
@@ -313,6 +373,7 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       isEdited: !!editing,
       isWrong: !!issue && (!!text || isOwn),
       isNext: !!field?.each && !value,
+      isFolded: this.isFolded(shown),
       instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
       takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
       off,
@@ -322,11 +383,6 @@ export abstract class Face<A extends Answer = Answer> extends Typed<A> {
       typeIn: this.typeIn,
     });
   };
-
-  #fold(open: boolean): void {
-    this.#open = open;
-    this.requestUpdate();
-  }
 
   // Taking it away
 

@@ -25,6 +25,8 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   isWrong: boolean;
   /** The empty entry at the end of a list. */
   isNext: boolean;
+  /** Not seen on a screen until somebody asks for it. */
+  isFolded: boolean;
   /** The value that her own replaces, or undefined if she gave none. */
   instead: string | undefined;
   /** The name of the entry, if she can take it away. */
@@ -51,7 +53,7 @@ export const row = (shown: ShownRow): TemplateResult => {
   // A text of several lines needs the width of both columns.
   const wide = field?.lines;
   const how = howOf(shown);
-  return html`<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''}">
+  return html`<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''} ${shown.isFolded ? 'folded' : ''}">
     <th scope="row" part="label">${isOpen ? html`<label for=${id}>${parted(label)}</label>` : parted(label)}</th>
     <td class="amount" colspan=${wide ? 2 : nothing}>
       ${

@@ -40,12 +40,19 @@ export const faceStyles = css`
   /* In a page from right to left, "3 3/4 yd" must keep its order. The text still starts at the page's own side. */
   * { box-sizing: border-box; margin: 0; unicode-bidi: plaintext; }
   section > * { text-align: -webkit-match-parent; text-align: match-parent; }
-  .sheet, .sheet > div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); }
-  .sheet > table, figure, [part='list'] { margin-block: var(--_space); }
+  .sheet, .sheet div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); align-content: start; }
+  .sheet > div:not(.spread) > figure, [part='list'] { margin-block: var(--_space); }
+  @media screen { .folded { display: none !important; } }
+  /* Over everything while a cell is edited, and no longer than a line. */
+  .in-sight { display: none; position: sticky; inset-block-start: 0; block-size: 2.6em; margin-block-end: calc(-2.6em - var(--_space)); z-index: 1; font-size: 1em; pointer-events: none; }
+  .in-sight span { padding: 0.3em 0.6em; background: Canvas; color: CanvasText; border-block-end: var(--_edge); }
+  .in-sight b { font-size: 1.3em; }
   p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
+  .refine { line-height: 1.3; }
+  .how button { padding-block: 0; min-block-size: 24px; }
   table { border-collapse: collapse; font: inherit; }
   th { font-weight: inherit; text-align: inherit; }
-  th, td { padding: calc(var(--_space) * 0.6) var(--_space); vertical-align: baseline; }
+  th, td { padding: calc(var(--_space) * 0.3) var(--_space); vertical-align: baseline; }
   tr:has(textarea) > * { vertical-align: top; }
   tr { border-block-end: var(--quilt-rule, 1px solid var(--_faint)); }
   thead, caption { font-size: 0.85em; color: var(--_soft); border-block-end: 2px solid; text-align: inherit; }
@@ -64,8 +71,8 @@ export const faceStyles = css`
   .stale.wrong strong { display: inline-block; text-decoration: inherit; }
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 
-  [part='label'] { inline-size: 34%; }
-  .amount { inline-size: 31%; border-inline-start: var(--_edge); }
+  [part='label'] { inline-size: 30%; }
+  .amount { inline-size: 29%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
   .reckoned [part='value'], .measurable input { font-weight: 600; }
   .marked, .measured input { background: var(--_wash-strong); }
@@ -73,7 +80,7 @@ export const faceStyles = css`
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
     inline-size: calc(100% + 0.4em);
-    min-block-size: 2em;
+    min-block-size: 1.7em;
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
     background: color-mix(in srgb, currentColor 6%, transparent);
@@ -101,9 +108,21 @@ export const faceStyles = css`
   .keys button { min-inline-size: 42px; text-align: center; text-decoration: none; border: 1px solid; border-radius: 4px; }
   @media (any-pointer: coarse) {
     .keys { display: flex; }
-    [type='text'], select, button { min-block-size: 42px; }
+    /* Below this size a phone zooms in on the cell. */
+    [type='text'], select, textarea { font-size: max(1em, 16px); }
+    [type='text'], select, button { min-block-size: 44px; }
+    .keys button { min-inline-size: 44px; }
+    /* As large to a finger, and no taller in its line. */
+    .how button, .refine button { min-block-size: 44px; margin-block: -10px; }
   }
 
+  @container (min-width: 600px) {
+    .spread:has(> figure) { grid-template: auto 1fr / minmax(0, 1fr) fit-content(34%); column-gap: calc(var(--_space) * 2); }
+    .spread > figure { grid-area: 1 / 2 / 3; }
+  }
+  @container (max-width: 599px) {
+    .sheet:focus-within .in-sight { display: block; }
+  }
   @container (max-width: 34em) {
     [part='table'] thead { display: none; }
     [part='table'] { border-inline-start: var(--_edge); }
@@ -130,23 +149,23 @@ export const faceStyles = css`
   @media (forced-colors: active) {
     .marked { outline: 2px solid Highlight; }
   }
-  /* Small enough for one page, with the lists beside the drawing. */
+  /* Small enough for one page, with the rows beside the drawing. */
   @media print {
-    button, .keys, .refine, [role='status'], .next { display: none; }
+    button, .keys, [role='status'], [part='table'] :is(.refine, .next) { display: none; }
     :host { font-size: 9pt; --_space: 4px; }
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
     tr, caption, figure, .answer { break-inside: avoid; }
-    [part='label'], .amount { inline-size: 25%; }
+    [part='label'] { inline-size: 31%; }
+    .amount { inline-size: 25%; }
+    .buy + p { margin-block-start: 3px; }
     /* At the end of a page a grid is cut in two, and Firefox loses a table in one. */
-    .sheet, [part='table'] + div { display: flow-root; }
+    .sheet, .sheet div { display: flow-root; }
     table { inline-size: 100%; }
-    [part='table'] + div { padding-inline-start: 7.5cm; }
-    [part='table'] + div > figure { float: inline-start; clear: inline-start; inline-size: 6.5cm; margin-inline-start: -7.5cm; }
-    /* Beside the drawing a list would be a word wide here. */
+    .spread > figure { float: inline-end; inline-size: 5cm; margin-inline-start: 0.4cm; }
+    /* Beside the drawing the rows would be a word wide here. */
     @container (max-width: 34em) {
-      [part='table'] + div { padding-inline-start: 0; }
-      [part='table'] + div > figure { float: none; margin-inline: auto; }
+      .spread > figure { float: none; margin-inline: auto; }
     }
     [type='text'], select, textarea { background: none; border: 0; appearance: none; min-block-size: 0; padding-inline: 0.4em; resize: none; }
     [type='checkbox'] { inline-size: 1em; block-size: 1em; }

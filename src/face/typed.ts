@@ -7,6 +7,7 @@ import { giveStyles } from './shadow-styles.js';
 import { nudged } from './nudge.js';
 import type { Good } from './outcome.js';
 import { Reckoned } from './reckoned.js';
+import { comesFromServer } from './said-once.js';
 import { isTakenOver, takeOver } from './server.js';
 
 /** A reckoned field with cells to type in: keyboard, values typed over reckoned ones, and text from before the script came. */
@@ -64,6 +65,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     const { shadowRoot } = this;
     let isLits = this.ownerDocument === document;
     if (shadowRoot) {
+      comesFromServer(this);
       const typed = typedIn(shadowRoot);
       const active = shadowRoot.activeElement?.id;
       isLits &&= takeOver(this);
@@ -347,7 +349,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
   };
 
   #walk(from: HTMLElement, step: number): void {
-    const cells = [...this.renderRoot.querySelectorAll<HTMLElement>('[data-row]')];
+    const cells = [...this.renderRoot.querySelectorAll<HTMLElement>('tr:not(.folded) [data-row]')];
     const next = cells[cells.indexOf(from) + step];
     next?.focus();
     if (isText(next)) next.select();

@@ -2,6 +2,12 @@ import type { Purchase } from '../ledger/purchase.js';
 import type { FlowSayings } from '../workbook/flow-sayings.js';
 import { sayings, type Message } from '../measure/message.js';
 
+/** A setting: what it is called, and what stands there. */
+export interface Setting {
+  label: string;
+  value: string;
+}
+
 /** What the face says around a calculator's own words. */
 export interface FaceSayings extends FlowSayings {
   // The answer.
@@ -18,8 +24,12 @@ export interface FaceSayings extends FlowSayings {
   // The rows.
   valueHead: undefined;
   howHead: undefined;
-  fewerSettings: undefined;
-  moreSettings: { labels: string[] };
+  showWorking: undefined;
+  hideWorking: undefined;
+  changeSettings: undefined;
+  hideSettings: undefined;
+  /** What stands in the settings that are folded away. */
+  standingSettings: { settings: Setting[] };
   oneMore: undefined;
   yourOwn: undefined;
   measured: undefined;
@@ -37,6 +47,7 @@ export interface FaceSayings extends FlowSayings {
   // What can be done with it.
   showInCentimetres: undefined;
   showInInches: undefined;
+  takeAlong: undefined;
   copyTable: undefined;
   downloadCsv: undefined;
   downloadSpreadsheet: undefined;

@@ -3,6 +3,7 @@ import { ESLint } from 'eslint';
 import { describe, expect, it } from 'vitest';
 import { importFault, LAYERS } from './layers.mjs';
 import { ROOT } from '../tools/run.mjs';
+import { SETUP_LIMIT } from './limits.mjs';
 
 describe('imports run downwards', () => {
   it.each([
@@ -69,5 +70,5 @@ describe('imports run downwards', () => {
       .filter(({ ruleId }) => ruleId === 'quilt/imports-run-downwards')
       .map(({ line }) => line);
     expect(lines).toEqual([1, 2, 3, 4, 5]);
-  }, 60_000);
+  }, SETUP_LIMIT);
 });

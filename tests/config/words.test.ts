@@ -1,6 +1,7 @@
 import { ESLint } from 'eslint';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
+import { SETUP_LIMIT } from './limits.mjs';
 
 const eslint = new ESLint({ cwd: ROOT, overrideConfigFile: 'tests/config/eslint.config.mjs' });
 
@@ -46,11 +47,11 @@ describe('words stand apart', () => {
       SENTENCES,
     );
     expect(await faulty('words-stand-apart', [...NONE, ...SENTENCES], 'src/face/face.ts')).toEqual(SENTENCES);
-  }, 60_000);
+  }, SETUP_LIMIT);
 
   it('and nothing of those inside it', async () => {
     expect(await faulty('words-stand-apart', SENTENCES, 'src/words/en/common.ts')).toEqual([]);
-  }, 60_000);
+  }, SETUP_LIMIT);
 });
 
 describe('words are not read', () => {
@@ -78,9 +79,9 @@ describe('words are not read', () => {
 
   it('is what the linter says wherever something shown is tested or taken apart', async () => {
     expect(await faulty('words-are-not-read', [...READ, ...NOT_READ], 'src/face/face.ts')).toEqual(READ);
-  }, 60_000);
+  }, SETUP_LIMIT);
 
   it('and nothing where sentences are made', async () => {
     expect(await faulty('words-are-not-read', READ, 'src/words/en/common.ts')).toEqual([]);
-  }, 60_000);
+  }, SETUP_LIMIT);
 });

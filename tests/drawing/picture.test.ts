@@ -37,10 +37,10 @@ describe('how large a picture is', () => {
     expect(paths).toEqual([[{ x: 6, y: 6, wide: 248, tall: 62 }]]);
   });
 
-  test('a tall drawing is at most 330 high, so that the rest stays on the screen', () => {
+  test('a tall drawing is at most 175 high, so that the rest stays on the screen', () => {
     const { sheet, paths } = drawn(cloth(10, 100));
-    expect(sheet[1]).toBe(330 + 12);
-    expect(paths).toEqual([[expect.objectContaining({ wide: 33, tall: 330 })]]);
+    expect(sheet[1]).toBe(175 + 12);
+    expect(paths).toEqual([[expect.objectContaining({ wide: 17.5, tall: 175 })]]);
   });
 
   test('a narrow drawing is in the middle, in a box that holds a line of words', () => {

@@ -13,6 +13,7 @@ import {
   press,
   enter,
   settled,
+  text,
   show,
   TAGS,
   unfold,
@@ -334,7 +335,7 @@ describe('Refinements', () => {
     const sheet = await mount('quilt-backing');
     expect(cellIds(sheet)).not.to.include('repeat');
     const button = find(sheet, 'button[aria-expanded]')!;
-    expect(button.textContent).to.include('pattern repeat');
+    expect(text(button.closest('td'))).to.include('Pattern repeat');
     button.click();
     await settled(sheet);
     expect([cellIds(sheet).includes('repeat'), button.getAttribute('aria-expanded')]).to.deep.equal([

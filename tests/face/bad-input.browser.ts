@@ -197,7 +197,8 @@ for (const tag of TAGS) {
       const actions = all<HTMLButtonElement>(sheet, '.actions button, button[part~=action]').filter((at) =>
         /^(copy|download|print)/i.test(text(at)),
       );
-      expect(actions.map(({ disabled }) => disabled)).to.deep.equal([true, true, true, true]);
+      // What copies and downloads is behind the second.
+      expect(actions.map(({ disabled }) => disabled)).to.deep.equal([true, true]);
     });
 
     it('as a property of any type never throws', async () => {

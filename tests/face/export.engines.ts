@@ -50,7 +50,7 @@ const expectCells = (sheet: Sheet, cells: string[][]): void => {
   // Each border has a row.
   const working = answer.working.flatMap((row) =>
     row.label === 'Border width'
-      ? row.value.split(', ').map((value, at) => ({ ...row, label: `Border ${at + 1}, width`, value }))
+      ? row.value.split(', ').map((value, at) => ({ ...row, label: `Border ${at + 1}`, value }))
       : [row],
   );
   expect(new Set(cells.map(({ length }) => length))).to.deep.equal(new Set([4]));
@@ -83,7 +83,7 @@ for (const tag of TAGS)
       const sheet = await mount(tag, { price: '12.50' });
       const texts: string[] = [];
       copied((written) => Promise.resolve(void texts.push(written)));
-      await pressButton(sheet, 'Copy');
+      await pressButton(sheet, 'Copy table');
       await settled(sheet);
       expect(texts).to.have.length(1);
       const cells = texts[0]!
@@ -201,7 +201,7 @@ describe('Copying where the browser does not allow it', () => {
     it(`${what}: says so, and where to get the same`, async () => {
       const sheet = await mount('quilt-backing');
       copied(writeText);
-      await pressButton(sheet, 'Copy');
+      await pressButton(sheet, 'Copy table');
       await settled(sheet);
       const said = all(sheet, '[role=status]')
         .map((at) => text(at))
@@ -217,7 +217,7 @@ describe('A result that was wrong for a while', () => {
     await write(sheet, 'width', '60');
     const texts: string[] = [];
     copied((written) => Promise.resolve(void texts.push(written)));
-    await pressButton(sheet, 'Copy');
+    await pressButton(sheet, 'Copy table');
     // 60 + 2 × 4
     expect(texts.join()).to.include('68 in').and.not.include('66 in');
   });
@@ -226,7 +226,7 @@ describe('A result that was wrong for a while', () => {
     const sheet = await mount('quilt-batting', { packages: '=1+1 90 x 100' });
     const offered: string[] = [];
     copied((written) => Promise.resolve(void offered.push(written)));
-    await pressButton(sheet, 'Copy');
+    await pressButton(sheet, 'Copy table');
     for (const cell of offered.join().split(/[\t\n]/)) expect(cell).not.to.match(/^=/);
   });
 

@@ -144,6 +144,7 @@ export const refused = (sheet: Sheet): Refused =>
 
 /** Replaces the text of a cell like typing or pasting: the browser itself fires the events. */
 export const write = async (sheet: Sheet, id: string, typed: string): Promise<void> => {
+  await reveal(sheet, id);
   const at = cell(sheet, id);
   at.focus();
   at.select();
@@ -155,6 +156,7 @@ export const leave = async (sheet: Sheet): Promise<void> => {
   await settled(sheet);
 };
 export const enter = async (sheet: Sheet, id: string): Promise<void> => {
+  await reveal(sheet, id);
   cell(sheet, id).focus();
   await settled(sheet);
 };
@@ -163,6 +165,7 @@ export const writeAndLeave = async (sheet: Sheet, id: string, typed: string): Pr
   await leave(sheet);
 };
 export const choose = async (sheet: Sheet, id: string, value: string): Promise<void> => {
+  await reveal(sheet, id);
   const at = cell(sheet, id);
   at.value = value;
   for (const type of ['input', 'change'])
@@ -190,18 +193,26 @@ export const press = async (sheet: Sheet, keys: string): Promise<void> => {
 export const at = (sheet: Sheet): string | undefined =>
   (sheet.shadowRoot!.activeElement as HTMLElement | null)?.dataset['row'];
 
-export const buttonIn = (sheet: Sheet, reading: string, id?: string): HTMLButtonElement =>
+const buttonReading = (sheet: Sheet, reading: string, id?: string): HTMLButtonElement | undefined =>
   [...(id ? row(sheet, id) : sheet.shadowRoot!).querySelectorAll('button')].find((found) =>
     text(found).startsWith(reading),
-  ) ?? expect.fail(`There is no button ${reading}`);
+  );
+export const buttonIn = (sheet: Sheet, reading: string, id?: string): HTMLButtonElement =>
+  buttonReading(sheet, reading, id) ?? expect.fail(`There is no button ${reading}`);
 export const pressButton = async (sheet: Sheet, reading: string, id?: string): Promise<void> => {
+  if (!buttonReading(sheet, reading, id)) await unfold(sheet);
   buttonIn(sheet, reading, id).click();
   await settled(sheet);
 };
-/** Shows the refinements that are folded away at first. */
+/** Opens everything that is folded away at first: settings, working, lists, copies. */
 export const unfold = async (sheet: Sheet): Promise<void> => {
-  find(sheet, 'button[aria-expanded=false]')?.click();
+  all(sheet, 'button[aria-expanded=false]').forEach((button) => button.click());
   await settled(sheet);
+};
+
+/** The same, if this row is folded away. */
+const reveal = async (sheet: Sheet, id: string): Promise<void> => {
+  if (cell(sheet, id).closest('.folded')) await unfold(sheet);
 };
 
 /** Records the events that reach a target, with the result at that moment. */

@@ -432,7 +432,7 @@ describe('Inside a <dialog>', () => {
     await settled(sheet);
     dialog.showModal();
     expect(valueIn(sheet, 'width')).to.match(/^99( in)?$/);
-    await pressButton(sheet, 'More');
+    await pressButton(sheet, 'Change settings');
     expect(answered(sheet).buy).to.exist;
   });
 });

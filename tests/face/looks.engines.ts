@@ -106,8 +106,14 @@ describe('what a reader sees', () => {
     return sheet;
   };
 
+  const wide = async (tag: string): Promise<Sheet> => {
+    const sheet = await mount(tag);
+    await unfold(sheet);
+    return sheet;
+  };
+
   it('a box to tick stands beside the first line of its label', async () => {
-    for (const put of [mount, onPhone]) {
+    for (const put of [wide, onPhone]) {
       const sheet = await put('quilt-backing');
       const label = row(sheet, 'oneWay').querySelector('label')!;
       const line = linesOf(label)[0]!;
@@ -133,7 +139,7 @@ describe('what a reader sees', () => {
   });
 
   it('choices and cells to type in begin and end at the same edges, on a phone too', async () => {
-    for (const put of [mount, onPhone]) {
+    for (const put of [wide, onPhone]) {
       const sheet = await put('quilt-borders');
       const edges = inside([sheet], 'select, [type=text]').map((at) => {
         const { left, right } = at.getBoundingClientRect();

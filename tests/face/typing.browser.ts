@@ -299,7 +299,7 @@ describe('A border', () => {
   it('has a cell of its own; another stays when one is typed over', async () => {
     const sheet = await mount('quilt-borders');
     expect(widths(sheet)).to.deep.equal(['2 in', '4 1/2 in', '']);
-    expect(text(row(sheet, 'borders2').querySelector('th'))).to.equal('Border 2, width');
+    expect(text(row(sheet, 'borders2').querySelector('th'))).to.equal('Border 2');
     const heard = listen(sheet);
     await writeAndLeave(sheet, 'borders', '2 1/4');
     expect(widths(sheet)).to.deep.equal(['2 1/4 in', '4 1/2 in', '']);
@@ -348,9 +348,9 @@ describe('A border', () => {
   it('that was emptied or cannot be read says so in its own row, and loses no other', async () => {
     const sheet = await mount('quilt-borders', { borders: '2, 4 1/2, 6' });
     for (const [typed, message] of [
-      ['', 'Border 2, width is missing'],
+      ['', 'Border 2 is missing'],
       ['wide', '“wide” is not a length'],
-      ['-1', 'Border 2, width cannot be less than 0'],
+      ['-1', 'Border 2 cannot be less than 0'],
     ] as const) {
       await writeAndLeave(sheet, 'borders2', typed);
       expect(widths(sheet)).to.deep.equal(['2 in', typed, '6 in']);
@@ -364,7 +364,7 @@ describe('A border', () => {
       answered(await mount('quilt-borders', { borders: '2, 4 1/2, 6' })).buy,
     );
     await writeAndLeave(sheet, 'borders3', '');
-    expect(messageAt(sheet, 'borders3')).to.include('Border 3, width is missing');
+    expect(messageAt(sheet, 'borders3')).to.include('Border 3 is missing');
   });
 
   it('can be half typed, and is asked for if it is missing', async () => {

@@ -44,7 +44,7 @@ describe('The embed maker', () => {
       const answers = resultsIn(live);
       expect(answers.join()).to.include('"buy"').and.not.to.include('"errors"');
       const pasted: Framed[] = [];
-      for (const how of ['classic', 'module', 'frame']) {
+      for (const how of ['loader', 'classic', 'frame']) {
         press('how', how);
         write(page.querySelector('[name=folder]')!, new URL('/dist/', location.href).href);
         write(page.querySelector('[name=host]')!, location.href);

@@ -18,9 +18,12 @@ describe('A reader who gave her browser colours of her own', () => {
   it('sees which rows a marked one was reckoned from', async () => {
     const { page, window } = await openFrame({ srcdoc: pageOf(SHEETS) });
     await settle(page);
-    const root = page.querySelector('quilt-backing')!.shadowRoot!;
+    const backing = page.querySelector('quilt-backing')!;
+    const root = backing.shadowRoot!;
+    backing.working = 'open';
+    await backing.updateComplete;
     root.querySelector<HTMLElement>('[part=value], .reckoned input')!.focus();
-    await page.querySelector('quilt-backing')!.updateComplete;
+    await backing.updateComplete;
     const marked = [...root.querySelectorAll('.marked')];
     expect(marked.length).to.be.greaterThan(0);
     for (const row of marked) expect(window.getComputedStyle(row).outlineStyle).to.equal('solid');

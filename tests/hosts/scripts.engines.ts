@@ -46,7 +46,7 @@ describe('Two versions of the script', () => {
   let older: string;
   before(async () => {
     newer = await (await fetch('/dist/quilt-reckoner.js')).text();
-    older = newer.replaceAll('Copy table', 'Copy it all');
+    older = newer.replaceAll('Copy or download', 'Copy it all');
   });
   /** An older build that had only these elements. */
   const withOnly = (...tags: string[]): string => `{
@@ -88,13 +88,13 @@ describe('Two versions of the script', () => {
       const reading = await readingIn(framed);
       expect({
         ...reading,
-        words: reading.words.map((said) => said.replace('Copy it all', 'Copy table')),
+        words: reading.words.map((said) => said.replace('Copy it all', 'Copy or download')),
       }).to.deep.equal(await calmReading());
       const buttons = buttonsOn(page);
       expect(buttons).to.have.length(10);
       for (const said of buttons) {
         const [tag, words] = said.split(': ') as [string, string];
-        expect(words, tag).to.equal(isOlder(tag) ? 'Copy it all' : 'Copy table');
+        expect(words, tag).to.equal(isOlder(tag) ? 'Copy it all' : 'Copy or download');
       }
       // What is typed in a part of one version reaches the worksheet of the other.
       page.querySelector('quilt-worksheet quilt-top')!.setAttribute('across', '6');

@@ -9,7 +9,7 @@ import type { Answer } from '../../src/reckon.js';
 import type { WorksheetResult } from '../../src/reckon.js';
 import { csvOf } from '../../src/face/export.js';
 import { readCsv } from '../face/csv.js';
-import { atRest, site } from './site.js';
+import { atRest, site, unfold } from './site.js';
 
 const { open } = site();
 
@@ -90,6 +90,7 @@ it('the worksheet’s CSV opens in LibreOffice Calc with its shopping list and c
     'quilt-top, quilt-borders, quilt-backing, quilt-binding, quilt-batting, quilt-cutting',
     (all) => all.flatMap((at) => (at as unknown as { result: Answer }).result.cuts),
   );
+  await unfold(page, 'quilt-worksheet');
   const csv = await page.evaluate(
     () =>
       new Promise<string>((resolve) => {

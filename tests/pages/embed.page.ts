@@ -4,7 +4,7 @@ import { CALCULATORS, NAMES } from '../calculators.js';
 import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
 import { findingsOn } from './axe.js';
-import { site } from './site.js';
+import { site, reveal } from './site.js';
 
 /** The page that a snippet is pasted into is of `site`; the maker and the frame's files are of another origin. */
 const { open, openWith } = site();
@@ -28,10 +28,11 @@ const typedIn = (name: string): [where: string, row: string, text: string][] =>
     ['top', 'across', '5'],
     ['backing', 'fabricWidth', '106'],
   ];
-const FORMS = ['classic', 'module', 'frame'] as const;
+const FORMS = ['loader', 'classic', 'frame'] as const;
 type Form = (typeof FORMS)[number];
 
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await reveal(page, selector);
   await page.$eval(selector, (at) => {
     (at as HTMLInputElement).focus();
     (at as HTMLInputElement).select();
@@ -107,7 +108,7 @@ describe('the embed maker', () => {
     const { buy, cuts = [] } = JSON.parse(answers[0]!) as Sheet['result'];
 
     for (const form of FORMS) {
-      // Scripts of a module come from the page's own site; a frame's from wherever they are.
+      // The loader’s scripts come from the page's own site; a frame's from wherever they are.
       const folder = form === 'frame' ? `${files.address}/dist` : `${host}/dist/`;
       const snippet = await choose(page, form, folder, host);
       expect(await page.$eval('#note', (at) => at.textContent)).toBe('');
@@ -142,7 +143,6 @@ describe('the embed maker', () => {
     await write(page, `${sheet}[data-row=overage]`, '4 in');
     await write(page, `${sheet}[data-row=fabricWidth]`, '40');
     expect(await attributes()).toBe(' width="61 3/4" length="70"');
-    await page.$eval(`${sheet}[aria-expanded=false]`, (at) => (at as HTMLElement).click());
     await page.$eval(`${sheet}[data-row=oneWay]`, (at) => (at as HTMLElement).click());
     await page.$eval('#locks [value=width]', (at) => (at as HTMLElement).click());
     expect(await attributes()).toBe(' width="61 3/4" length="70" one-way lock="width"');
@@ -259,9 +259,9 @@ describe('the embed maker', () => {
 
   it.each([
     ['classic', 'folder', 'javascript:alert(1)//', /not the address of a folder/],
-    ['module', 'folder', 'data:text/javascript,alert(1)', /not the address of a folder/],
+    ['loader', 'folder', 'data:text/javascript,alert(1)', /not the address of a folder/],
     ['classic', 'folder', '', /Where did you put the files.*\.\//],
-    ['module', 'folder', 'https://example.org/my files/', /no spaces/],
+    ['loader', 'folder', 'https://example.org/my files/', /no spaces/],
     ['frame', 'folder', '', /Where did you put the files/],
     ['frame', 'folder', './files/', /whole address/],
     ['frame', 'host', '', /Which page/],
@@ -543,12 +543,13 @@ describe('a calculator in a frame', () => {
     await session.send('Browser.setDownloadBehavior', { behavior: 'deny' });
     await page.goto(address({ calculator: 'backing', width: '58', length: '70' }));
     await resultsIn(page);
-    for (const words of ['Copy table', 'Download CSV', 'Print'])
+    for (const words of ['Copy or download', 'Copy table', 'Download CSV', 'Print'])
       await page.$eval(
         'quilt-backing',
-        (at, words) => {
+        async (at, words) => {
           const buttons = [...at.shadowRoot!.querySelectorAll('button')];
           buttons.find(({ textContent }) => textContent.trim() === words)!.click();
+          await at.updateComplete;
         },
         words,
       );

@@ -197,6 +197,10 @@ const setIn = (font: string): string => `document.documentElement.style.fontFami
 /** Prints the tutorial on each paper in this font, and returns its words. */
 const printTutorial = async (engine: string, papers: (Paper & { font: string })[]): Promise<string[]> => {
   const { page, faults } = await openSettled(engine === 'Firefox' ? firefox : chromium, TUTORIAL);
+  // Paper has the working too, be it folded away on the screen or not.
+  await page.$$eval('quilt-top, quilt-borders, quilt-batting, quilt-backing, quilt-binding', (all) =>
+    Promise.all(all.map((at) => Object.assign(at, { working: 'open' }).updateComplete)),
+  );
   const said = await page.evaluate(saidOn);
   if (engine === 'WebKit')
     await printHere(

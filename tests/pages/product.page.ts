@@ -1,12 +1,13 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { site } from './site.js';
+import { site, reveal } from './site.js';
 
 const { open } = site();
 
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await reveal(page, selector);
   await (await page.$(selector))!.click({ count: 3 });
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');

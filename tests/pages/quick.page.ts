@@ -2,7 +2,7 @@ import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
-import { site } from './site.js';
+import { site, reveal } from './site.js';
 
 const { open } = site();
 const QUICK = pathToFileURL(`${ROOT}dist/quick.html`).href;
@@ -52,6 +52,7 @@ const answers = (page: Page): Promise<string[]> =>
   );
 
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await reveal(page, selector);
   await (await page.$(selector))!.click({ count: 3 });
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
@@ -92,6 +93,7 @@ describe('quick.html, from disk and without a network', () => {
     const said = (): Promise<string> => flow(page);
     // 58 + 2 × (2 + 4 1/2) by 70 + 13
     expect(await said()).toMatch(/for a quilt of 58 × 70 in.*make it 71 × 83 in/);
+    await reveal(page, 'quilt-batting >>> [data-row=bed]');
     await page.type('quilt-batting >>> [data-row=bed]', 'queen');
     // Mattress 60 × 80 (“Mattresses”, sizes.com) with a drop of 12 in: 84 × 92
     expect(await said()).toContain('The batting is for the bed, a quilt of 84 × 92 in');
@@ -237,6 +239,7 @@ describe('quick.html, from disk and without a network', () => {
     await write(page, 'quilt-borders >>> [data-row=borders]', '1 1/2');
     await write(page, 'quilt-borders >>> [data-row=borders2]', '5 & more = 1');
     await write(page, 'quilt-borders >>> [data-row=borders2]', '5');
+    await reveal(page, 'quilt-borders >>> [data-row=corners]');
     await page.select('quilt-borders >>> [data-row=corners]', 'squares');
     await unfold(page, 'quilt-backing');
     await page.click('quilt-backing >>> [data-row=oneWay]');

@@ -160,7 +160,8 @@ const useAll = async (page: Page): Promise<void> => {
         },
         words,
       );
-    await press('More');
+    await press('Show the working');
+    await press('Change settings');
     const cell = (await page.$(`${sheet}input[type=text]`))!;
     await cell.focus();
     await page.keyboard.press('End');
@@ -172,6 +173,7 @@ const useAll = async (page: Page): Promise<void> => {
     const box = await page.$(`${sheet}input[type=checkbox]`);
     await box?.evaluate((at) => (at as HTMLElement).click());
     await answered(page, `quilt-${name}`);
+    await press('Copy or download');
     await press('Copy table');
     await page.waitForFunction(
       (tag) =>
@@ -181,7 +183,7 @@ const useAll = async (page: Page): Promise<void> => {
     );
     await press('Download CSV');
     await press('Print');
-    await press('Fewer');
+    await press('Hide settings');
   }
   // The frames that were printed from go away after it.
   await page.waitForFunction(() => !document.querySelector('iframe'));

@@ -1,6 +1,6 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { site } from './site.js';
+import { site, reveal } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
@@ -15,6 +15,7 @@ const valueOf = (page: Page, selector: string): Promise<string> =>
     ((at as Partial<HTMLInputElement>).value ?? at.textContent).replaceAll('\u00a0', ' ').trim(),
   );
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await reveal(page, selector);
   // By the keyboard: of many sheets those far off take their height when they come near, and a click might go beside it.
   await page.$eval(selector, (at) => {
     (at as HTMLInputElement).focus();
@@ -29,6 +30,7 @@ describe('the page of `npm start`', () => {
     const { page, faults } = await open('/');
     const sheet = 'quilt-backing >>> ';
     expect(await textOf(page, `${sheet}[part=answer]`)).toMatch(/^Buy 3 3\/4 yd 2 panels/);
+    await reveal(page, `${sheet}[data-row=needWidth]`);
     expect(await textOf(page, `${sheet}[part=sheet]`)).toContain('58 + 2 × 4 = 66 in');
     const ratio = (): Promise<number> =>
       page.$eval(`${sheet}svg`, (svg) => {

@@ -102,3 +102,18 @@ export const site = (engine: Engine = 'Chromium') => {
 
   return { open, openWith, addressOf };
 };
+
+/** Opens everything that the element of this selector has folded away. */
+export const unfold = (page: Page, selector: string): Promise<void> =>
+  page.$eval(selector, async (at) => {
+    const sheet = at as HTMLElement & { updateComplete?: unknown };
+    for (const button of sheet.shadowRoot!.querySelectorAll<HTMLElement>('button[aria-expanded=false]'))
+      button.click();
+    await sheet.updateComplete;
+  });
+
+/** The same for the element of this cell, if the cell is folded away. */
+export const reveal = async (page: Page, cell: string): Promise<void> => {
+  if (await page.$eval(cell, (at) => !!at.closest('.folded')))
+    await unfold(page, cell.split(' >>> ').slice(0, -1).join(' >>> '));
+};

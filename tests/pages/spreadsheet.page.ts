@@ -12,7 +12,7 @@ import { readCsv } from '../face/csv.js';
 import { ROOT } from '../tools/run.mjs';
 import { spread, type Given } from '../words/spreadsheets.js';
 import { dist, openMade } from './made.js';
-import { atRest, site } from './site.js';
+import { atRest, site, unfold } from './site.js';
 
 const { open, openWith } = site();
 
@@ -196,8 +196,9 @@ interface Downloaded {
 }
 
 /** Presses the button of an element, and returns the download: its name and its bytes. */
-const downloaded = (page: Page, tag: string): Promise<Downloaded> =>
-  page.evaluate(
+const downloaded = async (page: Page, tag: string): Promise<Downloaded> => {
+  await unfold(page, tag);
+  return page.evaluate(
     (tag) =>
       new Promise<Downloaded>((resolve) => {
         const root = document.querySelector(tag)!.shadowRoot!;
@@ -224,6 +225,7 @@ const downloaded = (page: Page, tag: string): Promise<Downloaded> =>
       }),
     tag,
   );
+};
 
 /** The values in the cells of a downloaded file, if LibreOffice is there to open it. */
 const opened = (name: string, bytes: number[]): string[][] | undefined => {

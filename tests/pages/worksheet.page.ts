@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { WorksheetResult } from '../../src/reckon.js';
 import { QUILT } from '../hosts/quilt-parts.js';
 import { pasted, TEN, THOUSAND } from '../tools/long-lists.mjs';
-import { atRest, site } from './site.js';
+import { atRest, site, reveal } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = [
@@ -24,6 +24,7 @@ const listOf = (page: Page): Promise<WorksheetResult> =>
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
+  await reveal(page, selector);
   await (await page.$(selector))!.click({ count: 3 });
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');

@@ -134,7 +134,7 @@ describe('what is said in German', () => {
 
   test('without values to fill in is so too, as are labels, hints and choices', () => {
     for (const [path, text] of textsIn(de)) expect(faultIn(text), path).toBe(undefined);
-    expect(de.calculators.borders.entries.borders(2)).toBe('Rand 2, Breite');
+    expect(de.calculators.borders.entries.borders(2)).toBe('Rand 2');
   });
 
   test('is nearly all tried here', () => {

@@ -1,7 +1,9 @@
 import { css, nothing, svg, html } from 'lit';
 
 const PICTURE_WIDTH = 260;
-const TALLEST = 330;
+const TALLEST = 175;
+/** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
+const PIXELS = 1.1;
 const ROW = 19;
 const EDGE = 6;
 const LETTER = 6.1;
@@ -124,9 +126,9 @@ const draw = (picture, t) => {
     const drawing = new Drawing(picture, t);
     const { full } = drawing;
     const { title, boxes, shapes, lines } = picture;
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;inline-size:100%;max-inline-size:26em;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
 export { draw, drawingStyles };

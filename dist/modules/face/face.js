@@ -9,14 +9,15 @@ import { action } from './cell.js';
 import { choicesOf } from './choices.js';
 import { drawingStyles } from './drawing.js';
 import { cellsOf, tabbedOf, download, csvOf } from './export.js';
+import { Folding } from './folding.js';
 import { figures, cutList, listing } from './lists.js';
 import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
+import { saysForAll } from './said-once.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
-import { Typed } from './typed.js';
 
 /** Time after the last key until the answer is announced. */
 const PAUSE = 1000;
@@ -46,9 +47,8 @@ const PAUSE = 1000;
  * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-class Face extends Typed {
+class Face extends Folding {
     static { this.styles = [drawingStyles, faceStyles]; }
-    #open = false;
     /** The last announcement with its content, the notes under the answer at that time, and the time of the next one. */
     #announced = '';
     #about = '';
@@ -78,7 +78,14 @@ class Face extends Typed {
         const title = this.teller.words.title || english.title;
         const rows = this.rows();
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#answer(rows)} ${this.#table(title, rows)} ${good && this.#below(good)} <p>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && this.#picture(good)} <div>${this.#table(title, rows)} ${this.#toggles(good)}</div> </div> ${good && this.#below(good)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+    }
+    /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
+    #inSight(good) {
+        if (!good || this.said[0])
+            return nothing;
+        const { lead, large } = this.#headline(good);
+        return html `<p class="in-sight" aria-hidden="true"><span>${lead} <b>${unbroken(large)}</b></span></p>`;
     }
     #say(code) {
         return this.teller.say(sayInFace(code));
@@ -88,25 +95,51 @@ class Face extends Typed {
         const { said, teller: t } = this;
         // The order never depends on the text: a cell must not move while somebody types in it.
         const refined = Object.keys(this.calculator.fields).flatMap((key) => rows.filter(({ id, more }) => more && id === key));
-        const open = this.#open || refined.some(({ id }) => said.some(({ input }) => input === id));
-        const labels = refined.map(({ label }) => label);
-        const unfold = t.say(open ? sayInFace('fewerSettings') : sayInFace('moreSettings', { labels }));
-        return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${refined[0] &&
-            html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.#fold(!open), { open })} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
+        const open = this.isOpen('settings') || refined.some(({ id }) => said.some(({ input }) => input === id));
+        const settings = [...rows.filter((row) => !row.more && this.isSetting(row)), ...refined];
+        const unfold = t.say(sayInFace(open ? 'hideSettings' : 'changeSettings'));
+        return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${settings[0] &&
+            html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.setOpen('settings', !open), { open })} ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', { settings: this.standing(settings) })))} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
     }
-    /** Everything under the rows: the drawing, the cut list, other lists. */
+    /** The first picture stands beside the rows. */
+    #picture({ answer, t }) {
+        return figures(this.calculator.draw(answer).slice(0, 1), t);
+    }
+    /** What is folded away under the rows: what to cut and other lists, each with its caption. */
+    #folds({ answer, t }) {
+        const { cuts } = answer;
+        const lists = this.lists(answer).filter(({ toCut }) => toCut !== 'paper');
+        const saysCaution = saysForAll(this, 'blades', !this.foldsLists || this.isOpen('cutCaption'));
+        const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
+        return [
+            ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
+            ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
+        ];
+    }
+    /** What opens the working and the lists. */
+    #toggles(good) {
+        const { teller: t } = this;
+        const working = this.isOpen('working');
+        const folds = good && this.foldsLists ? this.#folds(good) : [];
+        return html `<p class="actions toggles"> ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })} ${folds.map(({ caption: { code, values } }) => {
+            const open = this.isOpen(code);
+            return action(t.say({ code, values }), () => this.setOpen(code, !open), { open });
+        })} </p>`;
+    }
+    /** What stands under the rows: what to cut, other lists, other pictures. */
     #below(good) {
         const { answer, t } = good;
-        const { calculator } = this;
-        return html `<div> ${figures(calculator.draw(answer), t)} ${cutList(answer, t)} ${answer.cuts[0] && html `<p>${t.say(sayInFace('cutterCaution'))}</p>`} ${this.lists(answer)
-            .filter(({ toCut }) => toCut !== 'paper')
-            .map((list) => listing(list, t))} ${this.more(good)} </div>`;
+        const isShown = (code) => !this.foldsLists || this.isOpen(code);
+        return html `<div> ${figures(this.calculator.draw(answer).slice(1), t)} ${this.#folds(good).map(({ caption: { code }, shown }) => html `<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`)} ${this.more(good)} </div>`;
     }
     #actions(off) {
         const { teller: t } = this;
         const told = this.#told?.[0] === this.outcome && this.#told[1];
+        const open = this.isOpen('takeAlong');
         const units = this.lengthStyle.units === 'in' ? 'showInCentimetres' : 'showInInches';
-        return html `<p class="actions"> ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing} ${action(t.say(sayInFace('copyTable')), this.#copy, { off })} ${action(t.say(sayInFace('downloadCsv')), this.#download, { off })} ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet, { off })} ${action(t.say(sayInFace('print')), this.#print, { off })} <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span> </p>`;
+        return html `<p class="actions"> ${this.switchable ? action(t.say(sayInFace(units)), this.switchUnits) : nothing} ${action(t.say(sayInFace('print')), this.#print, { off })} ${action(t.say(sayInFace('takeAlong')), () => this.setOpen('takeAlong', !open), { off, open })} ${open && !off
+            ? html `${action(t.say(sayInFace('copyTable')), this.#copy)} ${action(t.say(sayInFace('downloadCsv')), this.#download)} ${action(t.say(sayInFace('downloadSpreadsheet')), this.#spreadsheet)}`
+            : nothing} <span role="status" class=${told ? nothing : 'unseen'} .textContent=${told || this.#announced}></span> </p>`;
     }
     /** The lists under the drawing. */
     lists(answer) {
@@ -196,7 +229,8 @@ class Face extends Typed {
     /** A row on the page. If each entry of a list has a cell, a row for each, and one more for the next entry. */
     #rowsOf = (row) => {
         const { id } = row;
-        const rows = this.#apart(row);
+        // What holds for all of them is said once.
+        const rows = this.#apart(row).map((one, place) => (place ? { ...one, how: '' } : one));
         const at = rows.length;
         const isOpen = !this.off && !this.locks(attributeOf(id)) && at < LONGEST_LIST;
         if (this.calculator.fields[id]?.each && isOpen)
@@ -246,6 +280,7 @@ class Face extends Typed {
             isEdited: !!editing,
             isWrong: !!issue && (!!text || isOwn),
             isNext: !!field?.each && !value,
+            isFolded: this.isFolded(shown),
             instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
             takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
             off,
@@ -255,10 +290,6 @@ class Face extends Typed {
             typeIn: this.typeIn,
         });
     };
-    #fold(open) {
-        this.#open = open;
-        this.requestUpdate();
-    }
     // Taking it away
     /** What is copied and downloaded. */
     cells({ answer, result, t }) {

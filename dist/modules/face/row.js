@@ -15,7 +15,7 @@ const row = (shown) => {
     // A text of several lines needs the width of both columns.
     const wide = field?.lines;
     const how = howOf(shown);
-    return html `<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''}"> <th scope="row" part="label">${isOpen ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${isOpen
+    return html `<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''} ${shown.isFolded ? 'folded' : ''}"> <th scope="row" part="label">${isOpen ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${isOpen
         ? cell({ id, field, text, label, choices, wrong: isWrong, t })
         : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${how}</td>`} </tr>`;
 };

@@ -4,6 +4,7 @@ import { isBegun, bothSides, inUnit, placesOf } from '../measure/parse.js';
 import { giveStyles } from './shadow-styles.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
+import { comesFromServer } from './said-once.js';
 import { takeOver, isTakenOver } from './server.js';
 
 /** A reckoned field with cells to type in: keyboard, values typed over reckoned ones, and text from before the script came. */
@@ -160,6 +161,7 @@ class Typed extends Reckoned {
         const { shadowRoot } = this;
         let isLits = this.ownerDocument === document;
         if (shadowRoot) {
+            comesFromServer(this);
             const typed = typedIn(shadowRoot);
             const active = shadowRoot.activeElement?.id;
             isLits &&= takeOver(this);
@@ -322,7 +324,7 @@ class Typed extends Reckoned {
         input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
     }
     #walk(from, step) {
-        const cells = [...this.renderRoot.querySelectorAll('[data-row]')];
+        const cells = [...this.renderRoot.querySelectorAll('tr:not(.folded) [data-row]')];
         const next = cells[cells.indexOf(from) + step];
         next?.focus();
         if (isText(next))

@@ -2,8 +2,8 @@ import { type TemplateResult } from 'lit';
 import type { Answer } from '../ledger/answer.js';
 import type { Listing } from '../ledger/listing.js';
 import { type Cells } from './export.js';
+import { Folding } from './folding.js';
 import type { Good } from './outcome.js';
-import { Typed } from './typed.js';
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types. If her text is wrong, it keeps the text and marks the last good answer as out of date.
@@ -30,7 +30,7 @@ import { Typed } from './typed.js';
  * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
-export declare abstract class Face<A extends Answer = Answer> extends Typed<A> {
+export declare abstract class Face<A extends Answer = Answer> extends Folding<A> {
     #private;
     static styles: import("lit").CSSResult[];
     constructor();

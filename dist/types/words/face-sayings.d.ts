@@ -1,6 +1,11 @@
 import type { Purchase } from '../ledger/purchase.js';
 import type { FlowSayings } from '../workbook/flow-sayings.js';
 import { type Message } from '../measure/message.js';
+/** A setting: what it is called, and what stands there. */
+export interface Setting {
+    label: string;
+    value: string;
+}
 /** What the face says around a calculator's own words. */
 export interface FaceSayings extends FlowSayings {
     buyLead: undefined;
@@ -33,9 +38,13 @@ export interface FaceSayings extends FlowSayings {
     };
     valueHead: undefined;
     howHead: undefined;
-    fewerSettings: undefined;
-    moreSettings: {
-        labels: string[];
+    showWorking: undefined;
+    hideWorking: undefined;
+    changeSettings: undefined;
+    hideSettings: undefined;
+    /** What stands in the settings that are folded away. */
+    standingSettings: {
+        settings: Setting[];
     };
     oneMore: undefined;
     yourOwn: undefined;
@@ -59,6 +68,7 @@ export interface FaceSayings extends FlowSayings {
     measureFirst: undefined;
     showInCentimetres: undefined;
     showInInches: undefined;
+    takeAlong: undefined;
     copyTable: undefined;
     downloadCsv: undefined;
     downloadSpreadsheet: undefined;
@@ -72,4 +82,4 @@ export interface FaceSayings extends FlowSayings {
         piece: Message;
     };
 }
-export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "fewerSettings" | "moreSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;
+export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

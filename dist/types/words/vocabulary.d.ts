@@ -36,7 +36,7 @@ export interface CalculatorWords<F extends Fields, Rows extends string, S, Commo
     lockedHints?: Partial<Record<keyof F & string, string>>;
     /** The choices. */
     options: Pick<Choices<F>, Exclude<ChoiceKey<F>, CommonLabel>>;
-    /** The name of an entry of a list: `Border 2, width`. */
+    /** The name of an entry of a list: `Border 2`. */
     entries: Record<ListKey<F>, (number: number) => string>;
     /** The same in short, for the button that takes it away: `border 2`. */
     entryNames?: Record<ListKey<F>, (number: number) => string>;

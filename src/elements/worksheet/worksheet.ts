@@ -82,6 +82,8 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     lists: (answer) => [shopping(answer), ...joint(answer)],
   };
   protected override readonly english = inEnglish(words);
+  // Its list is what it is for.
+  protected override readonly foldsLists = false;
 
   constructor() {
     super();

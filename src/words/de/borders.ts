@@ -48,8 +48,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
   },
   hints: {
     width: 'fertig, ohne Ränder',
-    length: 'fertig, ohne Ränder',
-    borders: 'fertig; von innen nach außen',
+    borders: 'fertig, von innen',
     target: 'mit einem weiteren Rand erreicht',
   },
   options: {
@@ -61,7 +60,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     },
     grain: GRAIN,
   },
-  entries: { borders: (number) => `Rand ${number}, Breite` },
+  entries: { borders: (number) => `Rand ${number}` },
   entryNames: { borders: (number) => `Rand ${number}` },
   sentences: {
     // What is wrong.
@@ -90,7 +89,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
     lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
     fromDifferentCloths: ({ buys }, t) =>
-      `Das gilt für alle Ränder aus einem Stoff. Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
+      `Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
     measureTop:
       'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die gerechneten Längen schreiben.',
 

@@ -34,8 +34,12 @@ export const face: Sentences<FaceSayings> = {
 
   valueHead: 'Wert',
   howHead: 'So gerechnet',
-  fewerSettings: 'Weniger Angaben',
-  moreSettings: ({ labels }) => `Mehr: ${labels.join(', ')}`,
+  showWorking: 'Rechenweg zeigen',
+  hideWorking: 'Rechenweg ausblenden',
+  changeSettings: 'Einstellungen ändern',
+  hideSettings: 'Einstellungen ausblenden',
+  standingSettings: ({ settings }) =>
+    settings.map(({ label, value }) => `${label} ${value}`.trim()).join(' · '),
   oneMore: 'weiterer Eintrag, falls nötig',
   yourOwn: 'eigener Wert',
   measured: 'gemessen',
@@ -52,6 +56,7 @@ export const face: Sentences<FaceSayings> = {
 
   showInCentimetres: 'In Zentimetern zeigen',
   showInInches: 'In Zoll zeigen',
+  takeAlong: 'Kopieren oder herunterladen',
   copyTable: 'Tabelle kopieren',
   downloadCsv: 'CSV herunterladen',
   downloadSpreadsheet: 'Tabellendatei herunterladen',

@@ -44,8 +44,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
   },
   hints: {
     width: 'finished, without borders',
-    length: 'finished, without borders',
-    borders: 'finished; from the inside out',
+    borders: 'finished, innermost first',
     target: 'reached with one more border',
   },
   options: {
@@ -57,7 +56,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     },
     grain: { across: 'across the cloth', along: 'along the cloth' },
   },
-  entries: { borders: (number) => `Border ${number}, width` },
+  entries: { borders: (number) => `Border ${number}` },
   entryNames: { borders: (number) => `border ${number}` },
   sentences: {
     // What is wrong.
@@ -86,7 +85,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     reachedWithoutLast: 'The wanted size is reached without a last border.',
     lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
     fromDifferentCloths: ({ buys }, t) =>
-      `This is for all borders from one cloth. From different cloths buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
+      `For different cloths, buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
     measureTop:
       'Before you cut, measure your own top through the middle, both ways. Write your measures over ours.',
 

@@ -33,8 +33,12 @@ export const face: Sentences<FaceSayings> = {
 
   valueHead: 'Value',
   howHead: 'How we worked it out',
-  fewerSettings: 'Fewer settings',
-  moreSettings: ({ labels }) => `More: ${labels.join(', ').toLowerCase()}`,
+  showWorking: 'Show the working',
+  hideWorking: 'Hide the working',
+  changeSettings: 'Change settings',
+  hideSettings: 'Hide settings',
+  standingSettings: ({ settings }) =>
+    settings.map(({ label, value }) => `${label} ${value}`.trim()).join(' · '),
   oneMore: 'one more, if you have one',
   yourOwn: 'your own',
   measured: 'measured',
@@ -51,6 +55,7 @@ export const face: Sentences<FaceSayings> = {
 
   showInCentimetres: 'Show in centimetres',
   showInInches: 'Show in inches',
+  takeAlong: 'Copy or download',
   copyTable: 'Copy table',
   downloadCsv: 'Download CSV',
   downloadSpreadsheet: 'Download spreadsheet',

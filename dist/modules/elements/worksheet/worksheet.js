@@ -73,6 +73,8 @@ class QuiltWorksheet extends ReadingFace {
             lists: (answer) => [shopping(answer), ...joint(answer)],
         };
         this.english = inEnglish(worksheet);
+        // Its list is what it is for.
+        this.foldsLists = false;
         /**
          * What somebody types settles at once, so that listeners of the event see it. If parts have drawn themselves, it waits until the
          * others of the same turn are drawn too.

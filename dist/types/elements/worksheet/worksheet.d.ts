@@ -24,6 +24,7 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     bolt: string | number | undefined;
     readonly calculator: Calculator<WorksheetAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;
+    protected readonly foldsLists = false;
     constructor();
     connectedCallback(): void;
     protected get switchable(): boolean;

@@ -1,0 +1,24 @@
+import { isServer } from 'lit';
+
+/** In each page, the element that says something for all of them. */
+const speakers = new WeakMap<Document, Map<string, Element>>();
+/** Those that a server wrote. A server does not know what else is on its page, so each says it there, and goes on so. */
+const served = new WeakSet<Element>();
+
+export const comesFromServer = (element: Element): void => void served.add(element);
+
+/**
+ * Whether this element says something that a page needs to read only once. The first that wants to say it does, until it has left
+ * the page or no longer wants to.
+ */
+export const saysForAll = (element: Element, what: string, wants = true): boolean => {
+  if (isServer || served.has(element)) return wants;
+  const page = element.ownerDocument;
+  const spoken = speakers.get(page) ?? new Map<string, Element>();
+  speakers.set(page, spoken);
+  const speaker = spoken.get(what);
+  if (speaker && speaker !== element && speaker.isConnected) return false;
+  if (wants) spoken.set(what, element);
+  else spoken.delete(what);
+  return wants;
+};
