@@ -3,6 +3,7 @@ import type { Answer } from '../ledger/answer.js';
 import { textOf } from '../ledger/field.js';
 import { LONGEST_LIST } from '../ledger/lengths.js';
 import type { Listing } from '../ledger/listing.js';
+import type { Picture } from '../ledger/picture.js';
 import { isExact } from '../measure/exact.js';
 import { unbroken } from '../measure/format.js';
 import type { Message } from '../measure/message.js';
@@ -24,7 +25,7 @@ import { saysForAll } from './said-once.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 
-/** A list that is folded away, by its caption. */
+/** What is folded away, by its caption. */
 interface Fold {
   caption: Message;
   shown: unknown[];
@@ -75,6 +76,11 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     if (!isServer) for (const type of ['input', 'change']) this.addEventListener(type, this.#acted);
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    saysForAll(this, 'planning');
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     clearTimeout(this.#due);
@@ -89,6 +95,9 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     if (isServed && hasIssues) return html`<slot></slot>`;
     const title = this.teller.words.title || english.title;
     const rows = this.rows();
+    // The first picture stands beside the rows.
+    const pictures = good ? this.calculator.draw(good.answer) : [];
+    const folds = good ? this.#folds(good, pictures.slice(1)) : [];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
       part="sheet"
@@ -104,10 +113,10 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     >
       ${this.#inSight(good)}
       <div class="spread">
-        ${this.#answer(rows)} ${good && this.#picture(good)}
-        <div>${this.#table(title, rows)} ${this.#toggles(good)}</div>
+        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)}
+        <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div>
       </div>
-      ${good && this.#below(good)}
+      ${good && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
@@ -158,44 +167,40 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     </table>`;
   }
 
-  /** The first picture stands beside the rows. */
-  #picture({ answer, t }: Good<A>): unknown {
-    return figures(this.calculator.draw(answer).slice(0, 1), t);
-  }
-
-  /** What is folded away under the rows: what to cut and other lists, each with its caption. */
-  #folds({ answer, t }: Good<A>): Fold[] {
+  /** What is folded away under the rows: other pictures, what to cut and other lists, each with its caption. */
+  #folds({ answer, t }: Good<A>, others: Picture[]): Fold[] {
     const { cuts } = answer;
     const lists = this.lists(answer).filter(({ toCut }) => toCut !== 'paper');
     const saysCaution = saysForAll(this, 'blades', !this.foldsLists || this.isOpen('cutCaption'));
     const caution = html`<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
     return [
+      ...(others[0]
+        ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+        : []),
       ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
       ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
     ];
   }
 
   /** What opens the working and the lists. */
-  #toggles(good: Good<A> | undefined): TemplateResult {
+  #toggles(folds: Fold[]): TemplateResult {
     const { teller: t } = this;
     const working = this.isOpen('working');
-    const folds = good && this.foldsLists ? this.#folds(good) : [];
+    const shut = this.foldsLists ? folds : [];
     return html`<p class="actions toggles">
       ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })}
-      ${folds.map(({ caption: { code, values } }) => {
+      ${shut.map(({ caption: { code, values } }) => {
         const open = this.isOpen(code);
         return action(t.say({ code, values }), () => this.setOpen(code, !open), { open });
       })}
     </p>`;
   }
 
-  /** What stands under the rows: what to cut, other lists, other pictures. */
-  #below(good: Good<A>): TemplateResult {
-    const { answer, t } = good;
+  /** What stands under the rows. */
+  #below(good: Good<A>, folds: Fold[]): TemplateResult {
     const isShown = (code: string): boolean => !this.foldsLists || this.isOpen(code);
     return html`<div>
-      ${figures(this.calculator.draw(answer).slice(1), t)}
-      ${this.#folds(good).map(
+      ${folds.map(
         ({ caption: { code }, shown }) =>
           html`<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`,
       )}

@@ -1,23 +1,26 @@
-import { isServer } from 'lit';
+import { isServer, type ReactiveElement } from 'lit';
 
 /** In each page, the element that says something for all of them. */
-const speakers = new WeakMap<Document, Map<string, Element>>();
+const speakers = new WeakMap<Document, Map<string, ReactiveElement>>();
 /** Those that a server wrote. A server does not know what else is on its page, so each says it there, and goes on so. */
-const served = new WeakSet<Element>();
+const served = new WeakSet<ReactiveElement>();
 
-export const comesFromServer = (element: Element): void => void served.add(element);
+export const comesFromServer = (element: ReactiveElement): void => void served.add(element);
 
 /**
- * Whether this element says something that a page needs to read only once. The first that wants to say it does, until it has left
- * the page or no longer wants to.
+ * Whether this element says something that a page needs to read only once. The first on the page that wants to say it does, until it
+ * has left the page or no longer wants to. Once it is drawn, none that comes later takes its place.
  */
-export const saysForAll = (element: Element, what: string, wants = true): boolean => {
+export const saysForAll = (element: ReactiveElement, what: string, wants = true): boolean => {
   if (isServer || served.has(element)) return wants;
   const page = element.ownerDocument;
-  const spoken = speakers.get(page) ?? new Map<string, Element>();
+  const spoken = speakers.get(page) ?? new Map<string, ReactiveElement>();
   speakers.set(page, spoken);
   const speaker = spoken.get(what);
-  if (speaker && speaker !== element && speaker.isConnected) return false;
+  if (speaker && speaker !== element && speaker.isConnected) {
+    const isBefore = speaker.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING;
+    if (speaker.hasUpdated || !isBefore) return false;
+  }
   if (wants) spoken.set(what, element);
   else spoken.delete(what);
   return wants;

@@ -41,7 +41,7 @@ export const faceStyles = css`
   * { box-sizing: border-box; margin: 0; unicode-bidi: plaintext; }
   section > * { text-align: -webkit-match-parent; text-align: match-parent; }
   .sheet, .sheet div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); align-content: start; }
-  .sheet > div:not(.spread) > figure, [part='list'] { margin-block: var(--_space); }
+  .sheet > div:not(.spread) figure, [part='list'] { margin-block: var(--_space); }
   @media screen { .folded { display: none !important; } }
   /* Over everything while a cell is edited, and no longer than a line. */
   .in-sight { display: none; position: sticky; inset-block-start: 0; block-size: 2.6em; margin-block-end: calc(-2.6em - var(--_space)); z-index: 1; font-size: 1em; pointer-events: none; }

@@ -47,6 +47,7 @@ export interface FaceSayings extends FlowSayings {
   // What can be done with it.
   showInCentimetres: undefined;
   showInInches: undefined;
+  otherPictures: { count: number };
   takeAlong: undefined;
   copyTable: undefined;
   downloadCsv: undefined;

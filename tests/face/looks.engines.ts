@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { cell, mount, row, show, TAGS, unfold, type Sheet } from './fixture.js';
+import { all, cell, mount, row, settled, show, TAGS, text, unfold, type Sheet } from './fixture.js';
 
 /** A sheet with an answer and one with something wrong and something locked: between them they show every part. */
 const sheets = async (style = ''): Promise<Sheet[]> => {
@@ -111,6 +111,27 @@ describe('what a reader sees', () => {
     await unfold(sheet);
     return sheet;
   };
+
+  it('what every sheet says is said once on a page, by the first that is there', async () => {
+    const size = 'width="58" length="70"';
+    const page = await show(
+      `<div><quilt-binding ${size}></quilt-binding><quilt-backing ${size}></quilt-backing></div>`,
+    );
+    const sheets = [...page.querySelectorAll<Sheet>('quilt-binding, quilt-backing')];
+    const saying = (words: string): string[] =>
+      sheets
+        .filter((sheet) => all(sheet, 'p').some((at) => at.checkVisibility() && text(at).includes(words)))
+        .map(({ localName }) => localName);
+    await settled(page);
+    expect(saying('Amounts are for planning')).to.deep.equal(['quilt-binding']);
+    expect(saying('Rotary cutter')).to.deep.equal([]);
+    for (const sheet of [...sheets].reverse()) await unfold(sheet);
+    expect(saying('Rotary cutter')).to.deep.equal(['quilt-backing']);
+    sheets[0]!.remove();
+    sheets[1]!.requestUpdate();
+    await settled(page);
+    expect(saying('Amounts are for planning')).to.deep.equal(['quilt-backing']);
+  });
 
   it('a box to tick stands beside the first line of its label', async () => {
     for (const put of [wide, onPhone]) {

@@ -6,19 +6,19 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 38_400, goal: 20_000 },
+  backing: { ceiling: 38_500, goal: 20_000 },
   batting: { ceiling: 41_000, goal: 24_000 },
-  binding: { ceiling: 40_100, goal: 24_000 },
-  borders: { ceiling: 42_100, goal: 24_000 },
-  sleeve: { ceiling: 37_200 },
-  top: { ceiling: 48_600, goal: 27_000 },
-  cutting: { ceiling: 51_800 },
+  binding: { ceiling: 40_200, goal: 24_000 },
+  borders: { ceiling: 42_200, goal: 24_000 },
+  sleeve: { ceiling: 37_300 },
+  top: { ceiling: 48_700, goal: 27_000 },
+  cutting: { ceiling: 51_900 },
   fabric: { ceiling: 35_800 },
-  worksheet: { ceiling: 58_700 },
-  'backing, binding, borders, batting together': { ceiling: 55_200, goal: 34_000 },
+  worksheet: { ceiling: 58_800 },
+  'backing, binding, borders, batting together': { ceiling: 55_300, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
   everything: { ceiling: 80_100, goal: 53_000 },
-  'everything, classic script': { ceiling: 80_000, goal: 53_000 },
+  'everything, classic script': { ceiling: 80_100, goal: 53_000 },
   'the arithmetic alone': { ceiling: 54_200 },
 };
 

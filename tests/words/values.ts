@@ -32,6 +32,7 @@ const FACE: FaceSayings = {
   changeSettings: undefined,
   hideSettings: undefined,
   standingSettings: { settings: [{ label: 'Rapport', value: '3 cm' }] },
+  otherPictures: { count: 5 },
   takeAlong: undefined,
   oneMore: undefined,
   yourOwn: undefined,

@@ -62,6 +62,10 @@ class Face extends Folding {
             for (const type of ['input', 'change'])
                 this.addEventListener(type, this.#acted);
     }
+    connectedCallback() {
+        super.connectedCallback();
+        saysForAll(this, 'planning');
+    }
     disconnectedCallback() {
         super.disconnectedCallback();
         clearTimeout(this.#due);
@@ -77,8 +81,11 @@ class Face extends Folding {
             return html `<slot></slot>`;
         const title = this.teller.words.title || english.title;
         const rows = this.rows();
+        // The first picture stands beside the rows.
+        const pictures = good ? this.calculator.draw(good.answer) : [];
+        const folds = good ? this.#folds(good, pictures.slice(1)) : [];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && this.#picture(good)} <div>${this.#table(title, rows)} ${this.#toggles(good)}</div> </div> ${good && this.#below(good)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -101,36 +108,34 @@ class Face extends Folding {
         return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${settings[0] &&
             html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.setOpen('settings', !open), { open })} ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', { settings: this.standing(settings) })))} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
     }
-    /** The first picture stands beside the rows. */
-    #picture({ answer, t }) {
-        return figures(this.calculator.draw(answer).slice(0, 1), t);
-    }
-    /** What is folded away under the rows: what to cut and other lists, each with its caption. */
-    #folds({ answer, t }) {
+    /** What is folded away under the rows: other pictures, what to cut and other lists, each with its caption. */
+    #folds({ answer, t }, others) {
         const { cuts } = answer;
         const lists = this.lists(answer).filter(({ toCut }) => toCut !== 'paper');
         const saysCaution = saysForAll(this, 'blades', !this.foldsLists || this.isOpen('cutCaption'));
         const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
         return [
+            ...(others[0]
+                ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+                : []),
             ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
             ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
         ];
     }
     /** What opens the working and the lists. */
-    #toggles(good) {
+    #toggles(folds) {
         const { teller: t } = this;
         const working = this.isOpen('working');
-        const folds = good && this.foldsLists ? this.#folds(good) : [];
-        return html `<p class="actions toggles"> ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })} ${folds.map(({ caption: { code, values } }) => {
+        const shut = this.foldsLists ? folds : [];
+        return html `<p class="actions toggles"> ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })} ${shut.map(({ caption: { code, values } }) => {
             const open = this.isOpen(code);
             return action(t.say({ code, values }), () => this.setOpen(code, !open), { open });
         })} </p>`;
     }
-    /** What stands under the rows: what to cut, other lists, other pictures. */
-    #below(good) {
-        const { answer, t } = good;
+    /** What stands under the rows. */
+    #below(good, folds) {
         const isShown = (code) => !this.foldsLists || this.isOpen(code);
-        return html `<div> ${figures(this.calculator.draw(answer).slice(1), t)} ${this.#folds(good).map(({ caption: { code }, shown }) => html `<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`)} ${this.more(good)} </div>`;
+        return html `<div> ${folds.map(({ caption: { code }, shown }) => html `<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`)} ${this.more(good)} </div>`;
     }
     #actions(off) {
         const { teller: t } = this;

@@ -6,8 +6,8 @@ const speakers = new WeakMap();
 const served = new WeakSet();
 const comesFromServer = (element) => void served.add(element);
 /**
- * Whether this element says something that a page needs to read only once. The first that wants to say it does, until it has left
- * the page or no longer wants to.
+ * Whether this element says something that a page needs to read only once. The first on the page that wants to say it does, until it
+ * has left the page or no longer wants to. Once it is drawn, none that comes later takes its place.
  */
 const saysForAll = (element, what, wants = true) => {
     if (isServer || served.has(element))
@@ -16,8 +16,11 @@ const saysForAll = (element, what, wants = true) => {
     const spoken = speakers.get(page) ?? new Map();
     speakers.set(page, spoken);
     const speaker = spoken.get(what);
-    if (speaker && speaker !== element && speaker.isConnected)
-        return false;
+    if (speaker && speaker !== element && speaker.isConnected) {
+        const isBefore = speaker.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING;
+        if (speaker.hasUpdated || !isBefore)
+            return false;
+    }
     if (wants)
         spoken.set(what, element);
     else

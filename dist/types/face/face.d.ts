@@ -34,6 +34,7 @@ export declare abstract class Face<A extends Answer = Answer> extends Folding<A>
     #private;
     static styles: import("lit").CSSResult[];
     constructor();
+    connectedCallback(): void;
     disconnectedCallback(): void;
     protected render(): TemplateResult;
     /** The lists under the drawing. */

@@ -68,6 +68,9 @@ export interface FaceSayings extends FlowSayings {
     measureFirst: undefined;
     showInCentimetres: undefined;
     showInInches: undefined;
+    otherPictures: {
+        count: number;
+    };
     takeAlong: undefined;
     copyTable: undefined;
     downloadCsv: undefined;
@@ -82,4 +85,4 @@ export interface FaceSayings extends FlowSayings {
         piece: Message;
     };
 }
-export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;
+export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "otherPictures" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

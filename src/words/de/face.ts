@@ -56,6 +56,7 @@ export const face: Sentences<FaceSayings> = {
 
   showInCentimetres: 'In Zentimetern zeigen',
   showInInches: 'In Zoll zeigen',
+  otherPictures: ({ count }, t) => t.many(count, { one: 'weiteres Bild', other: 'weitere Bilder' }),
   takeAlong: 'Kopieren oder herunterladen',
   copyTable: 'Tabelle kopieren',
   downloadCsv: 'CSV herunterladen',

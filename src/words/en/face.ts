@@ -55,6 +55,7 @@ export const face: Sentences<FaceSayings> = {
 
   showInCentimetres: 'Show in centimetres',
   showInInches: 'Show in inches',
+  otherPictures: ({ count }, t) => t.many(count, { one: 'more picture', other: 'more pictures' }),
   takeAlong: 'Copy or download',
   copyTable: 'Copy table',
   downloadCsv: 'Download CSV',

@@ -38,6 +38,7 @@ const face = {
     measureFirst: 'Die Mengen dienen der Planung: Stoff und Quilt vor dem Zuschneiden selbst nachmessen.',
     showInCentimetres: 'In Zentimetern zeigen',
     showInInches: 'In Zoll zeigen',
+    otherPictures: ({ count }, t) => t.many(count, { one: 'weiteres Bild', other: 'weitere Bilder' }),
     takeAlong: 'Kopieren oder herunterladen',
     copyTable: 'Tabelle kopieren',
     downloadCsv: 'CSV herunterladen',

@@ -37,6 +37,7 @@ const face = {
     measureFirst: 'Amounts are for planning: measure your own cloth and quilt before cutting.',
     showInCentimetres: 'Show in centimetres',
     showInInches: 'Show in inches',
+    otherPictures: ({ count }, t) => t.many(count, { one: 'more picture', other: 'more pictures' }),
     takeAlong: 'Copy or download',
     copyTable: 'Copy table',
     downloadCsv: 'Download CSV',
