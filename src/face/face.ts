@@ -158,7 +158,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
           html`<tr class="refine">
           <td colspan="3">
             ${action(unfold, () => this.setOpen('settings', !open), { open })}
-            ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', { settings: this.standing(settings) })))}
+            ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', this.standing(settings))))}
           </td>
         </tr>`
         }

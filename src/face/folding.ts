@@ -58,18 +58,22 @@ export abstract class Folding<A extends Answer = Answer> extends Typed<A> {
   }
 
   /** The settings that nobody gave, in short. The price is only of use to a shop, so an empty one is left out. */
-  protected standing(settings: WorkingRow[]): Setting[] {
-    return settings.filter((row) => this.isSetting(row) && !this.#isOfShop(row)).map(this.#settingOf);
+  protected standing(rows: WorkingRow[]): { settings: Setting[]; others: string[] } {
+    const shown = rows.filter((row) => this.isSetting(row) && !this.#isOfShop(row));
+    const others = shown.filter(this.#isNothing);
+    return {
+      settings: shown.filter((row) => !others.includes(row)),
+      others: others.map(({ label }) => label),
+    };
   }
 
   #isOfShop({ id }: WorkingRow): boolean {
     return id === 'currency' || this.placeOf(id).field?.kind === 'money';
   }
 
-  /** A setting that is off, or 0, is only named. */
-  #settingOf = ({ id, label, value }: WorkingRow): Setting => {
+  /** Whether a setting is off, empty or 0. */
+  #isNothing = ({ id, value }: WorkingRow): boolean => {
     const given = this.outcome.reckoning.rows.find((row) => row.id === id)?.value;
-    const isNothing = given === false || (isExact(given) && given.equals(0));
-    return { label, value: isNothing ? '' : value };
+    return value === '' || given === false || (isExact(given) && given.equals(0));
   };
 }

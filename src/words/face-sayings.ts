@@ -28,8 +28,8 @@ export interface FaceSayings extends FlowSayings {
   hideWorking: undefined;
   changeSettings: undefined;
   hideSettings: undefined;
-  /** What stands in the settings that are folded away. */
-  standingSettings: { settings: Setting[] };
+  /** What stands in the settings that are folded away, and the names of those that are off or empty. */
+  standingSettings: { settings: Setting[]; others: string[] };
   oneMore: undefined;
   yourOwn: undefined;
   measured: undefined;

@@ -31,7 +31,7 @@ const FACE: FaceSayings = {
   hideWorking: undefined,
   changeSettings: undefined,
   hideSettings: undefined,
-  standingSettings: { settings: [{ label: 'Rapport', value: '3 cm' }] },
+  standingSettings: { settings: [{ label: 'Rapport', value: '3 cm' }], others: ['Einlauf'] },
   otherPictures: { count: 5 },
   takeAlong: undefined,
   oneMore: undefined,

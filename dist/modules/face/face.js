@@ -106,7 +106,7 @@ class Face extends Folding {
         const settings = [...rows.filter((row) => !row.more && this.isSetting(row)), ...refined];
         const unfold = t.say(sayInFace(open ? 'hideSettings' : 'changeSettings'));
         return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${settings[0] &&
-            html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.setOpen('settings', !open), { open })} ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', { settings: this.standing(settings) })))} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
+            html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.setOpen('settings', !open), { open })} ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', this.standing(settings))))} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
     }
     /** What is folded away under the rows: other pictures, what to cut and other lists, each with its caption. */
     #folds({ answer, t }, others) {

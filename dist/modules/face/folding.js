@@ -10,11 +10,10 @@ class Folding extends Typed {
         this.foldsLists = true;
         /** What the reader opened or closed herself. */
         this.#opened = new Map();
-        /** A setting that is off, or 0, is only named. */
-        this.#settingOf = ({ id, label, value }) => {
+        /** Whether a setting is off, empty or 0. */
+        this.#isNothing = ({ id, value }) => {
             const given = this.outcome.reckoning.rows.find((row) => row.id === id)?.value;
-            const isNothing = given === false || (isExact(given) && given.equals(0));
-            return { label, value: isNothing ? '' : value };
+            return value === '' || given === false || (isExact(given) && given.equals(0));
         };
     }
     static { this.properties = { working: {} }; }
@@ -58,14 +57,19 @@ class Folding extends Typed {
         return role !== 'measured' && !this.isOpen('working');
     }
     /** The settings that nobody gave, in short. The price is only of use to a shop, so an empty one is left out. */
-    standing(settings) {
-        return settings.filter((row) => this.isSetting(row) && !this.#isOfShop(row)).map(this.#settingOf);
+    standing(rows) {
+        const shown = rows.filter((row) => this.isSetting(row) && !this.#isOfShop(row));
+        const others = shown.filter(this.#isNothing);
+        return {
+            settings: shown.filter((row) => !others.includes(row)),
+            others: others.map(({ label }) => label),
+        };
     }
     #isOfShop({ id }) {
         return id === 'currency' || this.placeOf(id).field?.kind === 'money';
     }
-    /** A setting that is off, or 0, is only named. */
-    #settingOf;
+    /** Whether a setting is off, empty or 0. */
+    #isNothing;
 }
 
 export { Folding };

@@ -20,5 +20,8 @@ export declare abstract class Folding<A extends Answer = Answer> extends Typed<A
     /** Whether a row is folded away. A reader always sees what she wrote and what is wrong. */
     protected isFolded(row: WorkingRow): boolean;
     /** The settings that nobody gave, in short. The price is only of use to a shop, so an empty one is left out. */
-    protected standing(settings: WorkingRow[]): Setting[];
+    protected standing(rows: WorkingRow[]): {
+        settings: Setting[];
+        others: string[];
+    };
 }

@@ -42,9 +42,10 @@ export interface FaceSayings extends FlowSayings {
     hideWorking: undefined;
     changeSettings: undefined;
     hideSettings: undefined;
-    /** What stands in the settings that are folded away. */
+    /** What stands in the settings that are folded away, and the names of those that are off or empty. */
     standingSettings: {
         settings: Setting[];
+        others: string[];
     };
     oneMore: undefined;
     yourOwn: undefined;

@@ -38,8 +38,11 @@ export const face: Sentences<FaceSayings> = {
   hideWorking: 'Rechenweg ausblenden',
   changeSettings: 'Einstellungen ändern',
   hideSettings: 'Einstellungen ausblenden',
-  standingSettings: ({ settings }) =>
-    settings.map(({ label, value }) => `${label} ${value}`.trim()).join(' · '),
+  standingSettings: ({ settings, others }) =>
+    [
+      ...settings.map(({ label, value }) => `${label} ${value}`),
+      ...(others[0] ? [`nicht gesetzt: ${others.join(', ')}`] : []),
+    ].join(' · '),
   oneMore: 'weiterer Eintrag, falls nötig',
   yourOwn: 'eigener Wert',
   measured: 'gemessen',

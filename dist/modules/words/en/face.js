@@ -23,7 +23,10 @@ const face = {
     hideWorking: 'Hide the working',
     changeSettings: 'Change settings',
     hideSettings: 'Hide settings',
-    standingSettings: ({ settings }) => settings.map(({ label, value }) => `${label} ${value}`.trim()).join(' · '),
+    standingSettings: ({ settings, others }) => [
+        ...settings.map(({ label, value }) => `${label} ${value}`),
+        ...(others[0] ? [`not set: ${others.join(', ')}`] : []),
+    ].join(' · '),
     oneMore: 'one more, if you have one',
     yourOwn: 'your own',
     measured: 'measured',
