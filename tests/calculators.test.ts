@@ -34,6 +34,10 @@ const PLACES: [place: string, has: (name: string) => boolean][] = [
   ],
   ['an entry of STARTS in demo/embed.js', (name) => read('demo/embed.js').includes(`\n  ${name}: { alone: `)],
   ['a part of README.md with a snippet', (name) => read('README.md').includes(`<quilt-${name}`)],
+  [
+    'a section of demo/elements.html with an example',
+    (name) => read('demo/elements.html').includes(`<section class="element" id="quilt-${name}">`),
+  ],
 ];
 
 describe('a calculator', () => {

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { installPackages } from '../tools/run.mjs';
 
 /**
- * `npm run bench`: one table of ratios. Words after `--` pick sections; `--markdown` prints the table as README has it; a word
+ * `npm run bench`: one table of ratios. Words after `--` pick sections; `--markdown` prints the table as DEVELOPERS.md has it; a word
  * that ends in `.json` is the file of published packing problems.
  */
 installPackages();
@@ -71,6 +71,6 @@ await site?.close();
 
 if (isMarkdown) {
   const { format, resolveConfig } = await import('prettier');
-  const options = await resolveConfig(fileURLToPath(new URL('../../README.md', import.meta.url)));
+  const options = await resolveConfig(fileURLToPath(new URL('../../DEVELOPERS.md', import.meta.url)));
   console.log(await format(`${asMarkdown(sections)}\n\n${head}`, { ...options, parser: 'markdown' }));
 }

@@ -5,7 +5,7 @@ export const FALLBACK = BARE.replace('></', '><p>Buy 3 3/4 yd of cloth 40 in wid
 export const WHOLE = { 'without fallback': BARE, 'with fallback': FALLBACK };
 const WITH_CHILDREN = { 'a cut list in a table': TABLE, 'a worksheet': WORKSHEET };
 
-/** A page for each way to load that README gives for a page on which nothing jumps, by the addresses of its scripts. */
+/** A page for each way to load that DEVELOPERS.md gives for a page on which nothing jumps, by the addresses of its scripts. */
 export const waysToLoad = ({
   classic,
   module,

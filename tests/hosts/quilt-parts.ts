@@ -46,7 +46,7 @@ export const QUILT = `<quilt-worksheet currency="EUR">
   <quilt-batting></quilt-batting>
 </quilt-worksheet>`;
 
-/** Keeps the room of these elements, as README tells an author to. */
+/** Keeps the room of these elements, as DEVELOPERS.md tells an author to. */
 export const reserved = (...tags: string[]): string => `<style>
   @media screen { ${tags.join()} { display: block; block-size: 40rem; overflow: auto; } }
 </style>`;

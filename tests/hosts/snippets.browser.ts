@@ -3,25 +3,28 @@ import { CALCULATORS, NAMES, tagOf } from '../calculators.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { settle } from './reading.js';
 import { isOfPage, snippetsIn } from './snippets.js';
+import { until } from '../until.js';
 
 const SCRIPT = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
-const snippets = snippetsIn('README.md', await (await fetch('/README.md')).text());
+const DOCUMENTS = ['README.md', 'DEVELOPERS.md'];
+const snippets = (
+  await Promise.all(DOCUMENTS.map(async (file) => snippetsIn(file, await (await fetch(`/${file}`)).text())))
+).flat();
 const named = (language: string): [at: string, code: string][] =>
   snippets.filter((snippet) => snippet.language === language).map(({ at, code }) => [at, code]);
 
-/** In the snippets the files are beside the page or on example.org, the author’s site. Here they are in /dist/. */
+/** In the snippets the files are beside the page or in the author’s own folder. Here they are in /dist/. */
 const placed = (code: string): string =>
   code
-    .replace(
-      /(src|href)="(?:https:\/\/example\.org\/(?:quilt-reckoner\/)?|\.\/)?(quilt-[\w.-]+)"/g,
-      '$1="/dist/$2"',
-    )
+    .replace(/(src|href)="(?:\/quilt-reckoner\/|\.\/)?(quilt-[\w.-]+)"/g, '$1="/dist/$2"')
     .replace(/'quilt-reckoner\.js'/g, "'/dist/quilt-reckoner.js'");
 
 /** The page that holds this, once all that is ours in it is there. */
 const opened = async (body: string): Promise<Framed> => {
   const srcdoc = `<!doctype html><html lang="en"><head><title>A page</title>${LISTENING}</head><body>${body}</body></html>`;
   const framed = await openFrame({ srcdoc });
+  // The loader brings the elements by and by.
+  if (/<script[^>]+quilt-/.test(body)) await until(() => !framed.page.querySelector(':not(:defined)'));
   await settle(framed.page, false);
   return framed;
 };
@@ -40,7 +43,7 @@ const rulesIn = (page: Document, code: string): CSSStyleRule[] =>
     .flatMap(({ cssRules }) => [...cssRules])
     .flatMap((rule) => ('media' in rule ? [...(rule as CSSMediaRule).cssRules] : [rule])) as CSSStyleRule[];
 
-describe('The snippets of README', () => {
+describe('The snippets of the documents', () => {
   it('are found', () => {
     expect(named('html').length).to.be.greaterThan(7);
     expect(named('css').length).to.be.greaterThan(0);

@@ -3,7 +3,7 @@ import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { findingsOn } from './axe.js';
-import { atRest, site } from './site.js';
+import { site, whole } from './site.js';
 
 const { open } = site();
 
@@ -24,7 +24,7 @@ describe.each(PAGES)('the demo page %s', (name) => {
   it('loads with a clean console, and every link of it leads somewhere, to the very place', async () => {
     const { page, faults } = await open(`/${name}`);
     page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
-    await atRest(page);
+    await whole(page);
     const links = await linksOf(page);
     expect(links.length).toBeGreaterThan(0);
     for (const link of new Set(links)) {
@@ -43,7 +43,7 @@ describe.each(PAGES)('the demo page %s', (name) => {
     [1280, true],
   ])('has nothing that axe finds, and no sideways scroll, %i px wide (dark: %s)', async (width, dark) => {
     const { page } = await open(`/${name}`, { width, dark });
-    await atRest(page);
+    await whole(page);
     expect(await findingsOn(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     await page.close();

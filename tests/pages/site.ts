@@ -27,6 +27,12 @@ export interface Visited {
 export const atRest = (page: Page): Promise<unknown> =>
   page.evaluate(`(${settle.toString()})(document, false)`);
 
+/** The same, on a page whose scripts come by and by, and that says while it is busy. */
+export const whole = async (page: Page): Promise<void> => {
+  await page.waitForFunction(() => !document.querySelector(':not(:defined), [aria-busy=true]'));
+  await atRest(page);
+};
+
 type Engine = 'Chromium' | 'Firefox';
 
 /** The browsers here that a driver opens whole pages in. Firefox's has no emulated media and no pages without scripts. */

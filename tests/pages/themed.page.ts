@@ -3,7 +3,7 @@ import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { findingsOn } from './axe.js';
-import { site } from './site.js';
+import { site, whole } from './site.js';
 
 const { open, openWith } = site();
 
@@ -36,11 +36,18 @@ describe('what a page can style', () => {
     }
   });
 
-  it('is what the README says, and what the elements have', async () => {
-    const looksSection = /\n## Looks\n([^]*?)\n## /.exec(readFileSync(`${ROOT}README.md`, 'utf8'))![1]!;
-    const cells = [...looksSection.matchAll(/\| +`([\w-]+)` +(?=\|)/g)].map(([, name]) => name!);
-    expect(cells.filter((name) => name.startsWith('--')).sort()).toEqual(PROPERTIES);
-    expect(cells.filter((name) => !name.startsWith('--')).sort()).toEqual(PARTS);
+  it('is what the page of the elements says, and what the elements have', async () => {
+    const guide = await open('/elements.html');
+    await whole(guide.page);
+    const named = (selector: string): Promise<string[]> =>
+      guide.page.$$eval(selector, (all) => all.map((at) => at.textContent));
+    expect((await named('#properties label')).sort()).toEqual(PROPERTIES);
+    expect((await named('#parts th[scope=row]')).sort()).toEqual(PARTS);
+    // Each with what it does or is, and each property with what it starts as.
+    for (const words of await named('#properties p:first-of-type, #parts td'))
+      expect(words).toMatch(/^[A-Z].+\.$/);
+    expect((await named('#properties .starts')).length).toBe(PROPERTIES.length);
+    await guide.page.close();
     const { page, faults } = await openWith(SHEETS);
     const used = await page.$$eval('quilt-backing, quilt-borders', (all) =>
       all.flatMap(({ shadowRoot }) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { isPicture } from '../../src/workbook/swatch.js';
 
-// What counts as the address of a picture is this project's own convention; README says it.
+// What counts as the address of a picture is this project's own convention; the comment of `swatch` says it.
 describe('a swatch', () => {
   it.each([
     ...['sand.png', 'pictures/sand.JPG', 'Wet Sand.webp', 'sand.svg?v=2', 'sand.avif#a', '../sand.jpeg'],

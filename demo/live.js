@@ -1,0 +1,88 @@
+// What the pages that explain share: the text of a live example, and a button that copies it.
+
+const main = document.querySelector('main');
+main.ariaBusy = 'true';
+/** The page is as it stays until somebody changes something. */
+export const isWhole = () => main.removeAttribute('aria-busy');
+
+/** The HTML of what runs in a box, as an author writes it: from the margin, and flags without a value. */
+export const sourceOf = (box) => {
+  const lines = box.innerHTML
+    .replace(/<[a-z][^>]*>/g, (tag) => tag.replaceAll('=""', ''))
+    // A row of a table is a line, and browsers add the body of a table themselves.
+    .replace(/<\/?tbody>/g, '')
+    .replace(/<tr>[^]*?<\/tr>/g, (row) => row.replace(/>\s+</g, '><'))
+    .trim()
+    .split('\n');
+  const margins = lines.slice(1).flatMap((line) => (line.trim() ? [line.search(/\S/)] : []));
+  const margin = margins.length ? Math.min(...margins) : 0;
+  return lines.map((line, at) => (at ? line.slice(margin) : line).trimEnd()).join('\n');
+};
+
+const made = (tag, attributes = {}, ...children) => {
+  const element = Object.assign(document.createElement(tag), attributes);
+  element.append(...children);
+  return element;
+};
+
+/** A text to copy: shows it in the box, with a button under it. Returns a function that shows another text. */
+export const showSnippet = (box, what) => {
+  const code = made('code');
+  const said = made('span', { role: 'status' });
+  const button = made('button', { type: 'button', ariaLabel: `Copy: ${what}` }, 'Copy');
+  button.addEventListener('click', async () => {
+    try {
+      await navigator.clipboard.writeText(code.textContent);
+      said.textContent = 'Copied.';
+    } catch {
+      getSelection().selectAllChildren(code);
+      said.textContent = 'Your browser did not let us copy. The text is selected: press Ctrl+C or ⌘C.';
+    }
+  });
+  box.classList.add('snippet');
+  box.replaceChildren(made('pre', {}, code), made('p', { className: 'copying' }, button, said));
+  return (text) => {
+    code.textContent = text;
+    said.textContent = '';
+  };
+};
+
+/** Once every calculator of the page is there. */
+export const allDefined = () =>
+  Promise.all(
+    [...new Set([...document.querySelectorAll(':not(:defined)')].map(({ localName }) => localName))].map(
+      (name) => customElements.whenDefined(name),
+    ),
+  );
+
+/**
+ * Calculators of one kind have one name for screen readers. If there are several of a kind on the page, each gets the name of its
+ * section too.
+ */
+export const nameApart = async () => {
+  const elements = [...document.querySelectorAll('.live *')].filter((at) => at.shadowRoot);
+  await Promise.all(elements.map(({ updateComplete }) => updateComplete));
+  // A fabric shows nothing.
+  const named = elements
+    .map((at) => [at, at.shadowRoot.querySelector('section')])
+    .filter(([, sheet]) => sheet);
+  const names = named.map(([, sheet]) => sheet.ariaLabel);
+  for (const [at, [calculator, sheet]] of named.entries()) {
+    const isOneOfSeveral = names.filter((name) => name === names[at]).length > 1;
+    const heading = calculator.closest('main > section').querySelector('h2');
+    if (isOneOfSeveral) sheet.ariaLabel = `${names[at]}: ${heading.textContent}`;
+  }
+};
+
+/** What a calculator says now, in a line: what is wrong, or its answer. */
+export const answerOf = ({ result, shadowRoot }) => {
+  const [buy, ...rest] = [...shadowRoot.querySelectorAll('[part~=answer] p')].slice(0, 2);
+  const told = [`${buy?.textContent.trim()}.`, ...rest.map((at) => at.textContent)].join(' ');
+  return result.errors?.[0]?.message ?? told.replace(/\s+/g, ' ').trim();
+};
+
+/** Words with `code` in backticks, as nodes. */
+export const withCode = (text) =>
+  text.split(/`([^`]*)`/).flatMap((part, at) => (part ? [at % 2 ? made('code', {}, part) : part] : []));
+
+export { made };
