@@ -1,194 +1,139 @@
 import '../src/index.js';
-import { exact } from '../src/measure/exact.js';
-import { length, number } from '../src/measure/format.js';
-import { inUnit } from '../src/measure/parse.js';
-import type { Units } from '../src/measure/units.js';
-import { attributeOf } from '../src/face/calculator.js';
+import { announce, show } from './quick/answers.js';
+import { draw as drawFabrics } from './quick/fabrics.js';
+import { quiltIn, save } from './quick/files.js';
+import { fractionKeys } from './quick/keys.js';
+import { find, write } from './quick/page.js';
+import { borders, parts, place, top, worksheet } from './quick/parts.js';
+import { draw as drawPicture } from './quick/picture.js';
+import { cell, choose, form, offer, part, rewrite, setWay, startOf, units, way } from './quick/question.js';
+import { finishedSize, give, isInside, share } from './quick/sizes.js';
+import { begin, recall, state, writeUnits } from './quick/state.js';
 
-interface Size {
-  width: string;
-  length: string;
-}
+const filed = find('.filed');
 
-/** A calculator on this page. */
-interface Calculator extends HTMLElement {
-  calculator: { fields: Record<string, { marked?(text: string, units: Units): string }> };
-  units: Units;
-  measured: Record<string, string> | undefined;
-  result: {
-    errors?: { input: string; message: string }[];
-    finished?: Size;
-    quilt?: Size;
-    working: { id: string; role: string; value: string; code?: string; inches?: string }[];
-  };
-}
-
-const form = document.querySelector<HTMLFormElement>('.quilt')!;
-const names = ['backing', 'binding', 'borders', 'batting'];
-const calculators = Object.fromEntries(
-  names.map((name) => [name, document.querySelector<Calculator>(`quilt-${name}`)!]),
-);
-const said = document.querySelector<HTMLElement>('.flow')!;
-const SHARED = ['width', 'length', 'size', 'fabric-width', 'units'];
-
-const property = (attribute: string): string =>
-  attribute.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
-const valueOf = (element: Element, attribute: string): unknown =>
-  (element as unknown as Record<string, unknown>)[property(attribute)];
-const set = (element: Element, attribute: string, value: unknown): void => {
-  (element as unknown as Record<string, unknown>)[property(attribute)] = value;
-};
-const ownInputs = (element: Element): string[] =>
-  ((element.constructor as unknown as { observedAttributes: string[] }).observedAttributes ?? []).filter(
-    (attribute) => !SHARED.includes(attribute) && !['lock', 'name', 'fabric'].includes(attribute),
-  );
-
-/** The first values of each calculator. The address has only values that differ from them. */
-const starts = new Map<string, unknown>();
-
-const isTop = (): boolean => new FormData(form).get('size') === 'top';
-
-/** Gives the size to all four. If it is the size of the top, the other three get the size with borders. */
-const share = (): void => {
-  const data = new FormData(form);
-  for (const element of Object.values(calculators))
-    for (const attribute of ['fabric-width', 'units']) set(element, attribute, data.get(attribute));
-  const { backing, binding, batting } = calculators;
-  const borders = calculators['borders']!;
-  for (const side of ['width', 'length'] as const) set(borders, side, data.get(side));
-  for (const element of [backing!, binding!, batting!]) {
-    set(element, 'lock', isTop() ? 'units width length' : 'units');
-    for (const side of ['width', 'length'] as const) {
-      const finished = borders.result.finished?.[side];
-      // Until the borders have an answer there is no size: that of the top would be too small.
-      set(element, side, isTop() ? finished && `${finished} in` : data.get(side));
-    }
-  }
-  say();
+/** Gives everything its size again, and shows what it comes to. */
+const settle = (): void => {
+  for (const group of form.querySelectorAll<HTMLElement>('[data-way]'))
+    group.hidden = !group.dataset['way']?.split(' ').includes(way());
+  find('#top .about').hidden = way() === 'blocks';
+  place(way());
+  find('#borders .about').hidden = !isInside() || way() === 'bed';
+  share();
+  drawFabrics();
+  tell();
 };
 
-/** Says what is wrong with the size, and if the four are not all for the same quilt. */
-const say = (): void => {
-  const data = new FormData(form);
-  const units = data.get('units') === 'cm' ? 'cm' : 'in';
-  const text = ({ width, length: long }: Size): string =>
-    `${number(exact(width), { units })} × ${length(exact(long), { units })}`.replaceAll(' ', '\u00a0');
-  const { backing, borders, batting } = calculators;
-  const wrong = (isTop() ? borders! : backing!).result.errors ?? [];
-  for (const cell of form.querySelectorAll('input'))
-    cell.setAttribute('aria-invalid', `${wrong.some(({ input }) => attributeOf(input) === cell.name)}`);
-  const { finished } = borders!.result;
-  const [width, long] = ['width', 'length'].map(
-    (side) => borders!.result.working.find(({ id }) => id === side)?.inches,
-  );
-  const given = width && long ? { width, length: long } : undefined;
-  const isHere = (input: string): boolean => !!form.elements.namedItem(attributeOf(input));
-  const sentences = wrong
-    .filter(({ input }) => isTop() || isHere(input))
-    .map(({ input, message }) => (isHere(input) ? message : `Borders: ${message}`));
-  if (wrong.length && isTop())
-    sentences.push('Backing, binding and batting need the size with borders first.');
-  else if (finished && given && isTop())
-    sentences.push(
-      `With its borders the quilt is ${text(finished)}. Backing, binding and batting are for that size.`,
-    );
-  else if (finished && given)
-    sentences.push(
-      `Backing, binding and batting are for a quilt of ${text(given)}. The borders go round a top of that size and make it ${text(finished)}. If ${text(given)} is your top without borders, choose that above.`,
-    );
-  const { quilt } = batting!.result;
-  if (batting!.result.working.some(({ id }) => id === 'bedWidth') && quilt)
-    sentences.push(
-      `The batting is for the bed, a quilt of ${text(quilt)}; the others are for the size above.`,
-    );
-  said.textContent = sentences.join(' ');
-};
-
-/** Gives every number alone its unit, so that the quilt stays the same in other units. */
-const writeUnits = (): void => {
-  for (const element of Object.values(calculators)) {
-    const { units, measured = {}, calculator, result } = element;
-    element.measured = Object.fromEntries(
-      Object.entries(measured).map(([id, text]) => [id, inUnit(text, units)]),
-    );
-    const own = element as unknown as Record<string, unknown>;
-    for (const { id, role, value, code, inches } of result.working) {
-      const written = own[id];
-      if (role !== 'given' || typeof written !== 'string') continue;
-      const exactly = value.startsWith('≈') && inches ? `${inches} in` : (code ?? value);
-      own[id] = calculator.fields[id]?.marked?.(written, units) ?? exactly;
-    }
-  }
-  for (const attribute of ['width', 'length', 'fabric-width'])
-    (form.elements.namedItem(attribute) as HTMLInputElement).value = String(
-      valueOf(calculators['borders']!, attribute),
-    );
+let isTold = true;
+/** Shows the answers once everything that changes now has changed. */
+const tell = (): void => {
+  if (!isTold) return;
+  isTold = false;
+  queueMicrotask(() => {
+    isTold = true;
+    const shared = share();
+    drawFabrics();
+    show(shared);
+    drawPicture(finishedSize(shared));
+  });
 };
 
 /** Puts the changes into the address, so that a link opens the same quilt. */
-const keep = (): void => {
-  const state = new URLSearchParams();
-  for (const [key, value] of new FormData(form)) if (typeof value === 'string') state.set(key, value);
-  for (const [name, element] of Object.entries(calculators))
-    for (const attribute of ownInputs(element)) {
-      const value = valueOf(element, attribute) as string | boolean | undefined;
-      if (value !== starts.get(`${name}.${attribute}`))
-        state.set(`${name}.${attribute}`, String(value ?? ''));
-    }
-  for (const [name, { measured = {} }] of Object.entries(calculators))
-    for (const [id, value] of Object.entries(measured)) state.set(`${name}.measured.${id}`, value);
-  history.replaceState(null, '', `#${state}`);
+const keep = (): void => history.replaceState(null, '', `#${state()}`);
+
+const open = (kept: URLSearchParams): void => {
+  recall(kept);
+  lastUnits = units();
+  give();
+  settle();
 };
 
-const recall = (): void => {
-  const state = new URLSearchParams(location.hash.slice(1));
-  for (const key of SHARED) {
-    const cell = form.elements.namedItem(key) as HTMLInputElement;
-    if (state.has(key)) cell.value = state.get(key)!;
-  }
-  for (const [name, element] of Object.entries(calculators))
-    for (const attribute of ownInputs(element)) {
-      const key = `${name}.${attribute}`;
-      const start = starts.get(key);
-      const written = state.get(key);
-      set(
-        element,
-        attribute,
-        written === null ? start : typeof start === 'boolean' ? written === 'true' : written,
-      );
-    }
-  for (const [name, element] of Object.entries(calculators)) {
-    const typed = [...state].filter(([key]) => key.startsWith(`${name}.measured.`));
-    element.measured = Object.fromEntries(
-      typed.map(([key, value]) => [key.slice(`${name}.measured.`.length), value]),
-    );
-  }
-  share();
+let lastUnits = units();
+/** Writes what is there in the other units. */
+const switchUnits = (): void => {
+  const before = lastUnits;
+  lastUnits = units();
+  worksheet.units = lastUnits;
+  writeUnits(before);
+  rewrite(before);
+  offer();
 };
 
-for (const [name, element] of Object.entries(calculators))
-  for (const attribute of ownInputs(element)) starts.set(`${name}.${attribute}`, valueOf(element, attribute));
+/** What is typed into a part, and has a cell in the question, is the same in both. */
+const readBack = (target: EventTarget | null): void => {
+  if (target === top)
+    for (const name of ['block', 'across', 'down'] as const) cell(name).value = String(top[name] ?? '');
+  if (target === worksheet) choose(cell('increment'), worksheet.increment || startOf(cell('increment')));
+};
 
+/** The way that the question was answered last. */
+let lastWay = way();
+/** Another way to answer starts with the borders that it usually has. */
+const switchWay = (): void => {
+  const wish = parts.find(({ element }) => element === borders)?.wish;
+  if (wish && (way() === 'top' || lastWay === 'top')) wish.checked = way() === 'top';
+  lastWay = way();
+};
+
+begin();
 form.addEventListener('submit', (event) => event.preventDefault());
 document.addEventListener('input', ({ target }) => {
-  if (target === form.elements.namedItem('units')) writeUnits();
-  // A size typed into one calculator is the size of the quilt for all. Only the borders have the size of the top.
-  const calculator = Object.values(calculators).find((element) => element === target);
-  const sides = isTop() && calculator !== calculators['borders'] ? [] : ['width', 'length'];
-  if (calculator)
-    for (const attribute of [...sides, 'fabric-width'])
-      (form.elements.namedItem(attribute) as HTMLInputElement).value = String(valueOf(calculator, attribute));
-  share();
+  if (target === cell('units')) switchUnits();
+  if (target instanceof HTMLInputElement && target.type === 'radio') switchWay();
+  readBack(target);
+  if (target instanceof Node && form.contains(target)) give();
+  settle();
   keep();
 });
-// The address holds the quilt, so these links scroll without changing it.
-document.querySelector('nav')!.addEventListener('click', (event) => {
-  const place = (event.target as Element).getAttribute('href');
-  if (!place) return;
+document.addEventListener('change', ({ target }) => {
+  if (target === cell('width') || target === cell('length')) part();
+  if (target instanceof Node && form.contains(target)) give();
+  settle();
+  keep();
+  queueMicrotask(announce);
+});
+document.addEventListener('reckoned', tell);
+/** Buttons in the parts that answer the question in another way. */
+for (const [name, other, first] of [
+  ['by-blocks', 'blocks', 'block'],
+  ['round-top', 'top', 'width'],
+] as const)
+  find(`[name=${name}]`).addEventListener('click', () => {
+    setWay(other);
+    switchWay();
+    settle();
+    keep();
+    cell(first).focus();
+  });
+// The address holds the quilt, so this link moves without changing it.
+find('.summary a').addEventListener('click', (event) => {
   event.preventDefault();
-  document.querySelector(place)!.scrollIntoView();
+  find('#list').scrollIntoView();
+  find('#list').focus({ preventScroll: true });
 });
+find('[name=save]').addEventListener('click', () => save(state()));
+
+/** Opens the quilt of a file that somebody chose. */
+const openFile = async (chooser: HTMLInputElement): Promise<void> => {
+  const [file] = chooser.files ?? [];
+  if (!file) return;
+  const kept = await quiltIn(file);
+  // The same file may be chosen again.
+  chooser.value = '';
+  write(
+    filed,
+    kept
+      ? `This is the quilt of ${file.name}.`
+      : `${file.name} is not a quilt that this page saved. Your quilt is as it was.`,
+  );
+  if (!kept) return;
+  open(kept);
+  keep();
+};
+const chooser = find<HTMLInputElement>('[name=open]');
+chooser.addEventListener('change', () => void openFile(chooser));
 addEventListener('hashchange', () => {
-  if (location.hash.includes('=')) recall();
+  if (/=|^$/.test(location.hash.slice(1))) open(new URLSearchParams(location.hash.slice(1)));
 });
-recall();
+fractionKeys();
+open(new URLSearchParams(location.hash.slice(1)));

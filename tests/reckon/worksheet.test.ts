@@ -284,7 +284,7 @@ describe('the shopping list', () => {
     ]);
     expect(notes.join()).not.toContain('names no fabric');
     expect(notesOf({ parts, fabrics: [{ letter: 'A' }] })).toMatch(
-      /Backing names no fabric.*Write fabric="A"/,
+      /Backing names no fabric.*Give it fabric A/,
     );
   });
 

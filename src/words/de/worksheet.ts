@@ -68,7 +68,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     undeclared: ({ letter, titles }, t) =>
       `Stoff ${letter} wird gebraucht (${and(titles, t)}), ist aber nicht angelegt. Bitte <quilt-fabric letter="${letter}"> einfügen.`,
     namesNone: ({ what, like }, t) =>
-      `${t.say(what)}: nennt keinen Stoff und hat deshalb eine eigene Zeile. Bitte dort fabric="${like}" oder einen anderen Buchstaben schreiben.`,
+      `${t.say(what)}: nennt keinen Stoff und hat deshalb eine eigene Zeile. Bitte dort Stoff ${like} oder einen anderen angeben.`,
     severalWidths: ({ what, widths, narrowest }, t) =>
       `${t.say(what)}: Der Stoff hat ${widths} verschiedene Breiten, deshalb steht jede in einer eigenen Zeile. Für eine einzige Breite sie bei jedem dieser Teile schreiben, zum Beispiel fabric-width="${t.typed(narrowest)}".`,
     twoLengths: ({ cloth, lengths, one }, t) => {
@@ -98,7 +98,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     negativeCloth: 'Stoff kann nicht weniger als 0 sein. Zum Beispiel 22 1/2.',
     itemOf: ({ item, letter }, t) => `${t.say(item)} aus Stoff ${letter}`,
     unusedFabric: ({ letter, isNamed }) =>
-      `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : `Bitte fabric="${letter}" bei einem Teil schreiben`}.`,
+      `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : 'Bitte ihn bei einem Teil angeben'}.`,
     leavesOut: ({ things }, t) => {
       const all = new Set(things.map((thing) => t.say(thing)));
       return `In der Summe fehlt, was keinen Preis hat: ${[...all].join(', ')}.`;

@@ -55,7 +55,7 @@ const worksheet = {
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} zu ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}; bei ${t.bought(buy)} am Stück je Packung reichen weniger Ballen nicht`,
         undeclared: ({ letter, titles }, t) => `Stoff ${letter} wird gebraucht (${and(titles, t)}), ist aber nicht angelegt. Bitte <quilt-fabric letter="${letter}"> einfügen.`,
-        namesNone: ({ what, like }, t) => `${t.say(what)}: nennt keinen Stoff und hat deshalb eine eigene Zeile. Bitte dort fabric="${like}" oder einen anderen Buchstaben schreiben.`,
+        namesNone: ({ what, like }, t) => `${t.say(what)}: nennt keinen Stoff und hat deshalb eine eigene Zeile. Bitte dort Stoff ${like} oder einen anderen angeben.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)}: Der Stoff hat ${widths} verschiedene Breiten, deshalb steht jede in einer eigenen Zeile. Für eine einzige Breite sie bei jedem dieser Teile schreiben, zum Beispiel fabric-width="${t.typed(narrowest)}".`,
         twoLengths: ({ cloth, lengths, one }, t) => {
             const each = lengths.map(({ buy, titles }) => `${t.bought(buy)} für ${and(titles, t)}`);
@@ -79,7 +79,7 @@ const worksheet = {
         sameLetter: ({ letter }) => `Zwei Stoffe haben den Buchstaben ${letter}; der erste gilt. Dem anderen einen eigenen Buchstaben geben.`,
         negativeCloth: 'Stoff kann nicht weniger als 0 sein. Zum Beispiel 22 1/2.',
         itemOf: ({ item, letter }, t) => `${t.say(item)} aus Stoff ${letter}`,
-        unusedFabric: ({ letter, isNamed }) => `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : `Bitte fabric="${letter}" bei einem Teil schreiben`}.`,
+        unusedFabric: ({ letter, isNamed }) => `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : 'Bitte ihn bei einem Teil angeben'}.`,
         leavesOut: ({ things }, t) => {
             const all = new Set(things.map((thing) => t.say(thing)));
             return `In der Summe fehlt, was keinen Preis hat: ${[...all].join(', ')}.`;

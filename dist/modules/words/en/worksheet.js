@@ -58,7 +58,7 @@ const worksheet = {
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
         undeclared: ({ letter, titles }, t) => `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
-        namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Write fabric="${like}" on it, or another letter.`,
+        namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Give it fabric ${like}, or another.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
         twoLengths: ({ cloth, lengths, one }, t) => {
             const each = lengths.map(({ buy, titles }) => `${t.bought(buy)} for ${and(titles, t)}`);
@@ -82,7 +82,7 @@ const worksheet = {
         sameLetter: ({ letter }) => `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
         negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
         itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
-        unusedFabric: ({ letter, isNamed }) => `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : `Write fabric="${letter}" on a part`}.`,
+        unusedFabric: ({ letter, isNamed }) => `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : 'Give it to a part'}.`,
         leavesOut: ({ things }, t) => {
             const all = new Set(things.map((thing) => t.say(thing)));
             return `The total leaves out what has no price: ${[...all].join(', ')}.`;
