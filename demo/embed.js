@@ -9,13 +9,19 @@ const CUT_LIST = `<table><tbody>
   <tr><td>A</td><td>square</td><td>3 1/2 in</td><td>48</td></tr>
   <tr><td>B</td><td>half-square triangles</td><td>3 in finished</td><td>24</td></tr>
 </tbody></table>`;
+const CHART = `<table><tbody>
+  <tr><td>A/B</td><td>A</td><td>A\\B</td></tr>
+  <tr><td>A</td><td>B</td><td>A</td></tr>
+  <tr><td>A\\B</td><td>A</td><td>A/B</td></tr>
+</tbody></table>`;
 const SIZE = { width: '58', length: '70' };
 /**
  * The calculators, in the order of a worksheet's parts: the first values alone, the first values as a part if they differ, the
- * letters of its fabrics there (a cut list names its own), and the content of its tags.
+ * letters of its fabrics there (a cut list and a chart name their own), and the content of its tags.
  */
 const STARTS = {
   cutting: { alone: { sheet: 'fat-quarter' }, inside: CUT_LIST },
+  block: { alone: { block: '12', count: '20' }, part: { count: '20' }, inside: CHART },
   top: { alone: { block: '12', across: '4', down: '5', sashing: '2' }, letters: 'A' },
   borders: { alone: { ...SIZE, borders: '2, 4 1/2' }, part: { borders: '2, 5' }, letters: 'B' },
   binding: { alone: SIZE, part: {}, letters: 'B' },
@@ -135,7 +141,10 @@ const listParts = () => {
         ariaLabel: `${title}: fabric letter`,
       });
       line.append(
-        labelled(title, input({ type: 'checkbox', name: `part.${name}`, checked: name !== 'cutting' })),
+        labelled(
+          title,
+          input({ type: 'checkbox', name: `part.${name}`, checked: name !== 'cutting' && name !== 'block' }),
+        ),
       );
       if (letters) line.append(letter);
       line.append(noteOf(line));

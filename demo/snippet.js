@@ -30,7 +30,7 @@ export const propertyOf = (attribute) => attribute.replace(/-(.)/g, (_, letter) 
 export const attributeOf = (property) => property.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Attributes that the maker sets itself, or that are in the content of the tags. */
-const APART = ['lock', 'name', 'list'];
+const APART = ['lock', 'name', 'list', 'chart'];
 
 /** `quilt-backing` → `backing`. */
 const nameOf = ({ localName }) => localName.slice('quilt-'.length);
@@ -76,10 +76,37 @@ const listTable = (element) => {
   return make('table', {}, make('thead', {}, row('th')(head)), make('tbody', {}, ...lines.map(row('td'))));
 };
 
+/** The chart of a block as text: a line for each row, with | between the cells. */
+const chartTextOf = ({ result }) => result.working.find(({ id }) => id === 'chart').value;
+
+/** A cell of a chart: its letters, and as attributes how many cells it covers and where its goose flies. */
+const chartCell = (written) => {
+  const [, letters, across, down, goose] = /^(.*?)(?: (\d+)x(\d+))?(?: (up|down|left|right))?$/.exec(written);
+  const spans = { colspan: across, rowspan: down, goose };
+  const kept = Object.entries(spans).filter(([, value]) => value && value !== '1');
+  return make('td', Object.fromEntries(kept), letters);
+};
+
+const chartTable = (element) => {
+  const rows = chartTextOf(element)
+    .split('\n')
+    .map((line) => (line === '-' ? [] : line.replace(/^\| | \|$/g, '').split(' | ')));
+  return make(
+    'table',
+    {},
+    make('tbody', {}, ...rows.map((cells) => make('tr', {}, ...cells.map(chartCell)))),
+  );
+};
+
+/** Calculators whose cloth may have several widths. */
+const OWN_WIDTHS = ['quilt-cutting', 'quilt-block'];
+
 /** `of cloth 40 in wide`, if all cloth has one width. */
 const clothOf = ({ localName, result: { buy, working } }) => {
   const width = working.find(({ id }) => id === 'fabricWidth')?.value;
-  return width && /^(yd|m)$/.test(buy.unit) && localName !== 'quilt-cutting' ? ` of cloth ${width} wide` : '';
+  return width && /^(yd|m)$/.test(buy.unit) && !OWN_WIDTHS.includes(localName)
+    ? ` of cloth ${width} wide`
+    : '';
 };
 
 /** The answer in words, as the calculator says it. */
@@ -102,7 +129,8 @@ const fallbackOf = (element, title = '') => {
   const cuts = element.result.cuts.map(({ count, piece, text }) =>
     make('li', {}, `${count} × ${piece}, ${text}`),
   );
-  return [answer, ...(cuts.length ? [make('ul', {}, ...cuts)] : []), ...remarks];
+  const chart = element.localName === 'quilt-block' ? [chartTable(element)] : [];
+  return [answer, ...chart, ...(cuts.length ? [make('ul', {}, ...cuts)] : []), ...remarks];
 };
 
 /** The lines of a fabric go inside the fabric's tags, which show nothing when the script runs. */
@@ -144,6 +172,7 @@ const frameAddress = (element, { folder, host, locks }) => {
     [
       ...attributesOf(calculator, locks),
       ...(calculator.localName === 'quilt-cutting' ? [['list', listTextOf(calculator)]] : []),
+      ...(calculator.localName === 'quilt-block' ? [['chart', chartTextOf(calculator)]] : []),
     ].map(([name, value]) => [prefix + name, value]);
   const address = new URL('frame.html', folder);
   address.search = new URLSearchParams([

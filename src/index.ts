@@ -1,6 +1,7 @@
 export { QuiltBacking } from './elements/backing/define.js';
 export { QuiltBatting } from './elements/batting/define.js';
 export { QuiltBinding } from './elements/binding/define.js';
+export { QuiltBlock } from './elements/block/define.js';
 export { QuiltBorders } from './elements/borders/define.js';
 export { QuiltCutting } from './elements/cutting/define.js';
 export { QuiltSleeve } from './elements/sleeve/define.js';

@@ -5,6 +5,8 @@ import { batting } from './calculators/batting/batting.js';
 import type { BattingAnswer, BattingInput } from './calculators/batting/shape.js';
 import { binding } from './calculators/binding/binding.js';
 import type { BindingAnswer, BindingInput } from './calculators/binding/shape.js';
+import { block } from './calculators/block/block.js';
+import type { BlockAnswer, BlockFabric as Covered, BlockInput } from './calculators/block/shape.js';
 import { borders } from './calculators/borders/borders.js';
 import type {
   Border as OneBorder,
@@ -13,7 +15,8 @@ import type {
   BordersInput,
 } from './calculators/borders/shape.js';
 import { cutting } from './calculators/cutting/cutting.js';
-import type { CuttingAnswer, CuttingInput, FabricPlan as Plan } from './calculators/cutting/shape.js';
+import type { FabricPlan as Plan } from './calculators/cutting/plan-shape.js';
+import type { CuttingAnswer, CuttingInput } from './calculators/cutting/shape.js';
 import type { SleeveAnswer, SleeveInput } from './calculators/sleeve/shape.js';
 import { sleeve } from './calculators/sleeve/sleeve.js';
 import type { TopAnswer, TopInput } from './calculators/top/shape.js';
@@ -26,6 +29,7 @@ import { worksheetFields, type ShoppingLine as Line, type WorksheetAnswer } from
 import { backing as backingWords } from './words/en/backing.js';
 import { batting as battingWords } from './words/en/batting.js';
 import { binding as bindingWords } from './words/en/binding.js';
+import { block as blockWords } from './words/en/block.js';
 import { borders as bordersWords } from './words/en/borders.js';
 import { cutting as cuttingWords } from './words/en/cutting.js';
 import { sleeve as sleeveWords } from './words/en/sleeve.js';
@@ -46,6 +50,7 @@ export type {
   BackingInput,
   BattingInput,
   BindingInput,
+  BlockInput,
   BordersInput,
   CuttingInput,
   SleeveInput,
@@ -106,6 +111,19 @@ export type BindingResult = Result<BindingAnswer>;
 export const reckonBinding: Calculator<BindingInput, BindingAnswer> = /* @__PURE__ */ headless(
   binding,
   bindingWords,
+);
+
+/** What {@link reckonBlock} gives back. Lengths are exact inches. */
+export type BlockResult = Result<BlockAnswer>;
+/** What one block has of one fabric. */
+export type BlockFabric = Written<Covered>;
+/**
+ * One block of a quilt, as a chart of fabric letters: what to cut for so many of them, and the cloth of each fabric. Impossible
+ * inputs give `errors`, never an exception.
+ */
+export const reckonBlock: PlanningCalculator<BlockInput, BlockAnswer> = /* @__PURE__ */ headless(
+  block,
+  blockWords,
 );
 
 /** What {@link reckonBorders} gives back; `fabric` and `buy` are for all borders from one cloth. Lengths are exact inches. */

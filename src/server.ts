@@ -2,7 +2,7 @@ import { tablesWritten } from './elements/cutting/tables-written.js';
 import { writeAgain } from './face/server.js';
 
 /**
- * Writes a page on a server, with worksheets and their results, and cutting plans with the cut lists of their tables. It needs
+ * Writes a page on a server, with worksheets and their results, and cutting plans and blocks with their tables. It needs
  * several passes, because an element is written before its content.
  *
  * @param write renders the page, or a piece of it, and gives its HTML, the same each time; called twice or three times:

@@ -21,6 +21,13 @@ export const CALCULATORS: Record<string, { given: Attributes; typed: Typed[] }> 
   },
   borders: { given: { width: '58', length: '70', borders: '2, 4 1/2' }, typed: [['borders', '1 1/2']] },
   batting: { given: { width: '58', length: '70' }, typed: [['length', '91']] },
+  block: {
+    given: { chart: 'A B A; B A B; A B A', block: '12', count: '2' },
+    typed: [
+      ['block', '9'],
+      ['count', '3'],
+    ],
+  },
   sleeve: { given: { width: '58' }, typed: [['width', '61 3/4']] },
   top: { given: { block: '12', across: '4', down: '5', sashing: '2' }, typed: [['sashing', '2 1/4']] },
   cutting: { given: { list: 'A | square | 3 1/2 in | 12' }, typed: [['sheet', '18 x 21']] },

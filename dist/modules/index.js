@@ -1,6 +1,7 @@
 import './elements/backing/define.js';
 import './elements/batting/define.js';
 import './elements/binding/define.js';
+import './elements/block/define.js';
 import './elements/borders/define.js';
 import './elements/cutting/define.js';
 import './elements/sleeve/define.js';
@@ -10,6 +11,7 @@ import './elements/worksheet/define.js';
 export { QuiltBacking } from './elements/backing/backing.js';
 export { QuiltBatting } from './elements/batting/batting.js';
 export { QuiltBinding } from './elements/binding/binding.js';
+export { QuiltBlock } from './elements/block/block.js';
 export { QuiltBorders } from './elements/borders/borders.js';
 export { QuiltCutting } from './elements/cutting/cutting.js';
 export { QuiltFabric } from './elements/fabric/fabric.js';

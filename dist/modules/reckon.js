@@ -1,6 +1,7 @@
 import { backing as backing$1 } from './calculators/backing/backing.js';
 import { batting as batting$1 } from './calculators/batting/batting.js';
 import { binding as binding$1 } from './calculators/binding/binding.js';
+import { block as block$1 } from './calculators/block/block.js';
 import { borders as borders$1 } from './calculators/borders/borders.js';
 import { cutting as cutting$1 } from './calculators/cutting/cutting.js';
 import { sleeve as sleeve$1 } from './calculators/sleeve/sleeve.js';
@@ -10,6 +11,7 @@ import { worksheetFields } from './workbook/shape.js';
 import { backing } from './words/en/backing.js';
 import { batting } from './words/en/batting.js';
 import { binding } from './words/en/binding.js';
+import { block } from './words/en/block.js';
 import { borders } from './words/en/borders.js';
 import { cutting } from './words/en/cutting.js';
 import { sleeve } from './words/en/sleeve.js';
@@ -35,6 +37,11 @@ const reckonBatting = /* @__PURE__ */ headless(batting$1, batting);
  * from fat quarters. Impossible inputs give `errors`, never an exception.
  */
 const reckonBinding = /* @__PURE__ */ headless(binding$1, binding);
+/**
+ * One block of a quilt, as a chart of fabric letters: what to cut for so many of them, and the cloth of each fabric. Impossible
+ * inputs give `errors`, never an exception.
+ */
+const reckonBlock = /* @__PURE__ */ headless(block$1, block);
 /**
  * Borders round a top: what to cut for each, from how many strips, the cloth for all of them, and the finished size. A
  * length typed over a reckoned one changes all that follows. Impossible inputs give `errors`, never an exception.
@@ -62,4 +69,4 @@ const reckonTop = /* @__PURE__ */ headless(top$1, top);
  */
 const reckonWorksheet = /* @__PURE__ */ headless({ name: 'worksheet', fields: worksheetFields, reckon: reckonPlain }, worksheet);
 
-export { reckonBacking, reckonBatting, reckonBinding, reckonBorders, reckonCutting, reckonSleeve, reckonTop, reckonWorksheet };
+export { reckonBacking, reckonBatting, reckonBinding, reckonBlock, reckonBorders, reckonCutting, reckonSleeve, reckonTop, reckonWorksheet };

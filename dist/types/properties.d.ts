@@ -2,6 +2,7 @@
 import type { QuiltBacking } from './elements/backing/backing.js';
 import type { QuiltBatting } from './elements/batting/batting.js';
 import type { QuiltBinding } from './elements/binding/binding.js';
+import type { QuiltBlock } from './elements/block/block.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
@@ -179,6 +180,63 @@ words of the language. */
   required?: QuiltBinding['required'] | undefined;
   /** No cell can be changed, and a form sends nothing of it. Default false. */
   disabled?: QuiltBinding['disabled'] | undefined;
+}
+
+/** What can be set on `<quilt-block>`. */
+export interface QuiltBlockProperties {
+  /** The chart: rows of cells, or text with a line for each row and `|` between the cells. `A` is a patch of one fabric, `A/B` and
+`A\B` are half-square triangles, `A/B/C/D` quarter-square triangles clockwise from the top, `B A B` a goose, `B in A` a square in
+a square. Default: the table inside the element. */
+  chart?: QuiltBlock['chart'] | undefined;
+  /** The block's finished side. A length. In a worksheet, default that of the top's blocks. */
+  block?: QuiltBlock['block'] | undefined;
+  /** How many blocks, a whole number. Default 1. */
+  count?: QuiltBlock['count'] | undefined;
+  /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight four`.
+Default `two one`. */
+  method?: QuiltBlock['method'] | undefined;
+  /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
+  mark?: QuiltBlock['mark'] | undefined;
+  /** The week of a sew-along in which it is made, a whole number. Default none. */
+  week?: QuiltBlock['week'] | undefined;
+  /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
+  working?: QuiltBlock['working'] | undefined;
+  /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
+  units?: QuiltBlock['units'] | undefined;
+  /** The unit that the reader switched to, `in` or `cm`. Default: `units`. */
+  shown?: QuiltBlock['shown'] | undefined;
+  /** Inputs the reader may not change: attribute names with spaces between. Default none. */
+  lock?: QuiltBlock['lock'] | undefined;
+  /** The letter of the fabric this part is cut from. Default none. */
+  fabric?: QuiltBlock['fabric'] | undefined;
+  /** The shop's stock: a length (`6 yd`, `5 m`), or a number of what is sold: yards, metres, packages, fat quarters. If the amount to
+buy is larger, a sentence says so, and a form is not sent. Default none. */
+  max?: QuiltBlock['max'] | undefined;
+  /** Values typed over reckoned rows, by the row's id. Default none. */
+  measured?: QuiltBlock['measured'] | undefined;
+  /** Your own words for inputs and rows, by the id of the row in `result.working`: `{ panels: 'Lengths of cloth' }`. Default: the
+words of the language. */
+  words?: QuiltBlock['words'] | undefined;
+  /** The values that the worksheet around it gives. An attribute of its own counts before them. Set by the worksheet. */
+  flow?: QuiltBlock['flow'] | undefined;
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
+  fabricWidth?: QuiltBlock['fabricWidth'] | undefined;
+  /** Seam allowance. The default is the calculator's. */
+  seam?: QuiltBlock['seam'] | undefined;
+  /** How much the material shrinks in the wash, in percent. Default 0. */
+  shrinkage?: QuiltBlock['shrinkage'] | undefined;
+  /** The step the shop cuts in: `1/8 yd`, `1/4 yd`, `thirds`, `10 cm`, `25 cm`, `50 cm`. Default `1/8 yd`, or `10 cm` in metric. */
+  increment?: QuiltBlock['increment'] | undefined;
+  /** Price of one yard or metre, with its currency or without: `12.50`, `12.50 EUR`. Default none. */
+  price?: QuiltBlock['price'] | undefined;
+  /** Currency, ISO 4217: `EUR`. Default: the one that the price names. If it names none, prices are numbers alone. */
+  currency?: QuiltBlock['currency'] | undefined;
+  /** The form field's name; its value is the amount to buy. Default none. */
+  name?: QuiltBlock['name'] | undefined;
+  /** In a form, an input that is still to be filled in is not valid. Default false: nothing is sent then. */
+  required?: QuiltBlock['required'] | undefined;
+  /** No cell can be changed, and a form sends nothing of it. Default false. */
+  disabled?: QuiltBlock['disabled'] | undefined;
 }
 
 /** What can be set on `<quilt-borders>`. */

@@ -3,6 +3,7 @@ import type { DetailedHTMLProps, HTMLAttributes } from 'react';
 import type { QuiltBacking } from './elements/backing/backing.js';
 import type { QuiltBatting } from './elements/batting/batting.js';
 import type { QuiltBinding } from './elements/binding/binding.js';
+import type { QuiltBlock } from './elements/block/block.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
@@ -13,6 +14,7 @@ import type {
   QuiltBackingProperties,
   QuiltBattingProperties,
   QuiltBindingProperties,
+  QuiltBlockProperties,
   QuiltBordersProperties,
   QuiltCuttingProperties,
   QuiltFabricProperties,
@@ -43,6 +45,12 @@ export interface QuiltBindingProps extends Props<QuiltBinding, QuiltBindingPrope
   'strip-width'?: QuiltBinding['stripWidth'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBinding['fabricWidth'] | undefined;
+}
+
+/** Props of `<quilt-block>` in JSX. */
+export interface QuiltBlockProps extends Props<QuiltBlock, QuiltBlockProperties> {
+  /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
+  'fabric-width'?: QuiltBlock['fabricWidth'] | undefined;
 }
 
 /** Props of `<quilt-borders>` in JSX. */
@@ -91,6 +99,7 @@ declare module 'react' {
       'quilt-backing': QuiltBackingProps;
       'quilt-batting': QuiltBattingProps;
       'quilt-binding': QuiltBindingProps;
+      'quilt-block': QuiltBlockProps;
       'quilt-borders': QuiltBordersProps;
       'quilt-cutting': QuiltCuttingProps;
       'quilt-fabric': QuiltFabricProps;

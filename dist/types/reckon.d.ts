@@ -1,8 +1,10 @@
 import type { BackingAnswer, BackingInput, BackingLayout as Layout } from './calculators/backing/shape.js';
 import type { BattingAnswer, BattingInput } from './calculators/batting/shape.js';
 import type { BindingAnswer, BindingInput } from './calculators/binding/shape.js';
+import type { BlockAnswer, BlockFabric as Covered, BlockInput } from './calculators/block/shape.js';
 import type { Border as OneBorder, BorderPiece as OneBorderPiece, BordersAnswer, BordersInput } from './calculators/borders/shape.js';
-import type { CuttingAnswer, CuttingInput, FabricPlan as Plan } from './calculators/cutting/shape.js';
+import type { FabricPlan as Plan } from './calculators/cutting/plan-shape.js';
+import type { CuttingAnswer, CuttingInput } from './calculators/cutting/shape.js';
 import type { SleeveAnswer, SleeveInput } from './calculators/sleeve/shape.js';
 import type { TopAnswer, TopInput } from './calculators/top/shape.js';
 import type { Answer as AnyAnswer } from './ledger/answer.js';
@@ -12,7 +14,7 @@ import { type WorksheetInput } from './workbook/plain.js';
 import { type ShoppingLine as Line, type WorksheetAnswer } from './workbook/shape.js';
 import type { Refused, Result, Written } from './words/told.js';
 export type { Problem, Refused, WorkingRow as Row, WrittenCut as Cut, WrittenMoney as Money, WrittenPurchase as Purchase, } from './words/told.js';
-export type { BackingInput, BattingInput, BindingInput, BordersInput, CuttingInput, SleeveInput, TopInput, WorksheetInput, };
+export type { BackingInput, BattingInput, BindingInput, BlockInput, BordersInput, CuttingInput, SleeveInput, TopInput, WorksheetInput, };
 export { learn } from './words/languages.js';
 /** What every calculator gives back. */
 export type Answer = Result<AnyAnswer>;
@@ -51,6 +53,15 @@ export type BindingResult = Result<BindingAnswer>;
  * from fat quarters. Impossible inputs give `errors`, never an exception.
  */
 export declare const reckonBinding: Calculator<BindingInput, BindingAnswer>;
+/** What {@link reckonBlock} gives back. Lengths are exact inches. */
+export type BlockResult = Result<BlockAnswer>;
+/** What one block has of one fabric. */
+export type BlockFabric = Written<Covered>;
+/**
+ * One block of a quilt, as a chart of fabric letters: what to cut for so many of them, and the cloth of each fabric. Impossible
+ * inputs give `errors`, never an exception.
+ */
+export declare const reckonBlock: PlanningCalculator<BlockInput, BlockAnswer>;
 /** What {@link reckonBorders} gives back; `fabric` and `buy` are for all borders from one cloth. Lengths are exact inches. */
 export type BordersResult = Result<BordersAnswer>;
 /** One border. */

@@ -3,6 +3,7 @@ import type { HTMLAttributes, PublicProps } from 'vue';
 import type { QuiltBacking } from './elements/backing/backing.js';
 import type { QuiltBatting } from './elements/batting/batting.js';
 import type { QuiltBinding } from './elements/binding/binding.js';
+import type { QuiltBlock } from './elements/block/block.js';
 import type { QuiltBorders } from './elements/borders/borders.js';
 import type { QuiltCutting } from './elements/cutting/cutting.js';
 import type { QuiltFabric } from './elements/fabric/fabric.js';
@@ -13,6 +14,7 @@ import type {
   QuiltBackingProperties,
   QuiltBattingProperties,
   QuiltBindingProperties,
+  QuiltBlockProperties,
   QuiltBordersProperties,
   QuiltCuttingProperties,
   QuiltFabricProperties,
@@ -40,6 +42,7 @@ declare module 'vue' {
     'quilt-backing': Defined<QuiltBacking, QuiltBackingProperties>;
     'quilt-batting': Defined<QuiltBatting, QuiltBattingProperties>;
     'quilt-binding': Defined<QuiltBinding, QuiltBindingProperties>;
+    'quilt-block': Defined<QuiltBlock, QuiltBlockProperties>;
     'quilt-borders': Defined<QuiltBorders, QuiltBordersProperties>;
     'quilt-cutting': Defined<QuiltCutting, QuiltCuttingProperties>;
     'quilt-fabric': Defined<QuiltFabric, QuiltFabricProperties>;

@@ -9,7 +9,7 @@ import type { Message } from '../measure/message.js';
 
 /** Every calculator, by name. */
 export type CalculatorName =
-  'backing' | 'batting' | 'binding' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
+  'backing' | 'batting' | 'binding' | 'block' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
 
 /** Pieces that may lie beside those of other parts on one cloth. Exact inches. */
 export interface LooseCut {

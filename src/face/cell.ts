@@ -3,11 +3,16 @@ import type { Field } from '../ledger/field.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
 
+/** An input that has more than one cell, and shows them itself. Undefined if it cannot. */
+interface ShownField extends Field {
+  show?(state: CellState): TemplateResult | undefined;
+}
+
 /** What a cell needs to show itself. */
-interface CellState {
+export interface CellState {
   id: string;
   /** Missing for a reckoned row, which the reader may type over. */
-  field?: Field | undefined;
+  field?: ShownField | undefined;
   /** The text in the cell: the reader's own while she types or if it is wrong. */
   text: string;
   /** What it is called. */
@@ -23,7 +28,10 @@ interface CellState {
  * and the list would not have the new choice yet. The attribute says it too, for printed copies. The text is also the default of
  * the cell, because WebKit goes back to the default after “back”.
  */
-export const cell = ({ id, field, text, label, choices, wrong, t }: CellState): TemplateResult => {
+export const cell = (state: CellState): TemplateResult => {
+  const { id, field, text, label, choices, wrong, t } = state;
+  const own = field?.show?.(state);
+  if (own) return own;
   const invalid = wrong ? 'true' : nothing;
   if (choices) {
     const chosen = text.split(', ');

@@ -1,5 +1,5 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
-import type { Box, Caption, Dimension, Picture } from '../ledger/picture.js';
+import type { Box, Caption, Dimension, Picture, Worded } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
 
 const PICTURE_WIDTH = 260;
@@ -107,8 +107,8 @@ class Drawing {
     return words;
   }
 
-  /** The words of a box, level, or upright if only that fits. */
-  wordsIn = ({ label, short, ...box }: Box): unknown => {
+  /** The words in a place, level, or upright if only that fits. */
+  wordsIn = ({ label, short, ...box }: Worded): unknown => {
     const { x, y, width, height } = box.room ?? box;
     const fits = (words: string, along: number, across: number): boolean =>
       along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
@@ -156,6 +156,7 @@ export const draw = (picture: Picture, t: Teller): TemplateResult => {
     ${drawing.alike().map((alike) => svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)}
     ${boxes.map(drawing.wordsIn)}
     ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${drawing.path(points)}Z" />`)}
+    ${shapes?.map(({ words }) => words && drawing.wordsIn(words))}
     ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)}
   </svg>`;
 };

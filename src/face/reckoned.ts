@@ -260,7 +260,12 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
   protected get switchable(): boolean {
-    return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
+    return !this.isSent && !this.flow && isBlank(this.price) && !this.locks('units');
+  }
+
+  /** Whether a form may depend on its value. */
+  protected get isSent(): boolean {
+    return !!this.name;
   }
 
   /** The names of the locked attributes. */

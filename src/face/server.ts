@@ -1,4 +1,5 @@
 import { isServer, type LitElement, type ReactiveElement } from 'lit';
+import type { Table } from './table.js';
 
 /** Elements that still are as a server wrote them. */
 const served = new WeakSet<object>();
@@ -12,14 +13,14 @@ export const isAsServed = (element: object): boolean => isServer || served.has(e
 /**
  * Takes over what a server wrote. Lit can do that if `@lit-labs/ssr-client` is loaded. Without it, Lit would write everything a second
  * time, so we remove the server's nodes first. We remove them too if the values do not come from attributes: in a worksheet, which
- * may give a part its size at any time, and for a cut list in a table.
+ * may give a part its size at any time, and for pieces in a table.
  * @returns whether the server's nodes stay, until {@link isTakenOver}.
  */
 export const takeOver = (element: ReactiveElement): boolean => {
   const { shadowRoot, constructor } = element;
   const stays =
     (constructor as typeof LitElement).observedAttributes.includes('defer-hydration') &&
-    !element.matches(`${WORKSHEET}, ${WORKSHEET} *, quilt-cutting:not([list])`);
+    !element.matches(`${WORKSHEET}, ${WORKSHEET} *, quilt-cutting:not([list]), quilt-block:not([chart])`);
   if (stays) served.add(element);
   else shadowRoot!.replaceChildren();
   return stays;
@@ -74,12 +75,9 @@ export const answerOnServer = <W extends Element>(worksheet: W, know: (first: W)
   });
 };
 
-/** A cut list in a table. */
-export type Table = string[][];
-
-/** The tables of all cutting plans of a page, in the order in which the plans are made. */
+/** The tables of all cutting plans and blocks of a page, in the order in which they are made. */
 let tables: Iterator<Table | undefined> | undefined;
-/** The table of the cutting plan that is being made, as far as the server knows it. */
+/** The table of the element that is being made, as far as the server knows it. */
 export const tableOnServer = (): Table | undefined => tables?.next().value as Table | undefined;
 
 /**

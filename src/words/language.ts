@@ -3,6 +3,7 @@ import type { CommonWords, OwnWords } from './common.js';
 import type { backing } from './en/backing.js';
 import type { batting } from './en/batting.js';
 import type { binding } from './en/binding.js';
+import type { block } from './en/block.js';
 import type { borders } from './en/borders.js';
 import type { cutting } from './en/cutting.js';
 import type { sleeve } from './en/sleeve.js';
@@ -17,6 +18,7 @@ export interface CalculatorsWords extends Record<CalculatorName, OwnWords> {
   backing: typeof backing;
   batting: typeof batting;
   binding: typeof binding;
+  block: typeof block;
   borders: typeof borders;
   cutting: typeof cutting;
   sleeve: typeof sleeve;

@@ -3,7 +3,7 @@ import type { Calculator } from '../calculators/calculator.js';
 import type { Blocks } from '../calculators/top/shape.js';
 import type { Answer } from '../ledger/answer.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
-import { isExact } from '../measure/exact.js';
+import { isExact, type Exact } from '../measure/exact.js';
 import { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
@@ -26,6 +26,8 @@ export interface FlowingPart {
   blocks?: { written: Blocks | undefined; now: Blocks | undefined } | undefined;
   /** Whether it is a list of what to cut for the blocks. */
   isCutList?: boolean | undefined;
+  /** Whether its blocks are always as large as those of the top. */
+  followsBlock?: boolean | undefined;
 }
 
 /** The inputs of the worksheet itself, as the author wrote them. */
@@ -53,11 +55,12 @@ const place = ({ calculator }: FlowingPart): number =>
 /** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
 const cautionOf = (
   { written, now }: NonNullable<FlowingPart['blocks']>,
-  hasList: boolean,
+  lists: FlowingPart[],
 ): Message | undefined => {
   if (!now) return undefined;
-  if (!hasList) return sayOfFlow('noClothForBlocks');
-  const isSame = !written || (written.count === now.count && written.block.equals(now.block));
+  if (!lists[0]) return sayOfFlow('noClothForBlocks');
+  const follow = lists.every(({ followsBlock }) => followsBlock);
+  const isSame = !written || (written.count === now.count && (follow || written.block.equals(now.block)));
   return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
 };
 
@@ -80,7 +83,8 @@ export const flow = <P extends FlowingPart>(
   give: (part: P, flow: Flow) => Reckoning<Answer>,
 ): { size: QuiltSize; caution: Message | undefined } => {
   const all = forAll(source, fabrics);
-  const hasList = parts.some(({ isCutList }) => isCutList);
+  const lists = parts.filter(({ isCutList }) => isCutList);
+  let block: Exact | undefined;
   let { size } = all;
   let from: Message = sayOfFlow('fromWorksheet');
   let caution: Message | undefined;
@@ -91,15 +95,23 @@ export const flow = <P extends FlowingPart>(
     // Something that is bought by the piece is not added to other cloth.
     const shared = !calculator.byPiece?.(part.input);
     const cloth = { letters, fabricWidth, fabricWidths, shared };
-    const values: Flow['values'] = { ...all.values, ...size, ...cloth, caution };
+    const values: Flow['values'] = { ...all.values, ...size, ...cloth, block, caution };
     // A part that takes no size does not change with it.
     const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));
     for (const key of [...sizes, ...(calculator.own ?? [])]) delete values[key];
+    if (calculator.finishes || !block) delete values['block'];
     const { own: answer } = give(part, {
       values,
-      from: { width: from, length: from, fabricWidth: clothFrom },
+      from: {
+        width: from,
+        length: from,
+        fabricWidth: clothFrom,
+        block: sayOfFlow('fromPart', { part: 'top' }),
+      },
     });
-    if (part.blocks) caution ??= cautionOf(part.blocks, hasList);
+    const { blocks } = part;
+    if (blocks) caution ??= cautionOf(blocks, lists);
+    block ??= blocks?.now?.block;
     if (!calculator.finishes) continue;
     size = answer ? calculator.finishes(answer) : {};
     from = sayOfFlow('fromPart', { part: calculator.name });

@@ -3,6 +3,7 @@ export const ALONE = {
   backing: '<quilt-backing width="58" length="70" price="12"></quilt-backing>',
   batting: '<quilt-batting width="58" length="70"></quilt-batting>',
   binding: '<quilt-binding width="58" length="70" price="12"></quilt-binding>',
+  block: '<quilt-block block="12" count="20" chart="A B A; B A B; A B A"></quilt-block>',
   borders: '<quilt-borders width="58" length="70" borders="2, 4 1/2" corners="sides-first"></quilt-borders>',
   cutting:
     '<quilt-cutting list="A | square | 3 1/2 in | 20&#10;A | corner | 2 1/2 in | 8&#10;B | strip | 2 x 6 1/2 in | 12"></quilt-cutting>',

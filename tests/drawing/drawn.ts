@@ -1,6 +1,7 @@
 import { backing } from '../../src/calculators/backing/backing.js';
 import { batting } from '../../src/calculators/batting/batting.js';
 import { binding } from '../../src/calculators/binding/binding.js';
+import { block } from '../../src/calculators/block/block.js';
 import { borders } from '../../src/calculators/borders/borders.js';
 import type { Calculator } from '../../src/calculators/calculator.js';
 import { cutting } from '../../src/calculators/cutting/cutting.js';
@@ -10,6 +11,7 @@ import type { OwnWords } from '../../src/words/common.js';
 import { backing as backingWords } from '../../src/words/en/backing.js';
 import { batting as battingWords } from '../../src/words/en/batting.js';
 import { binding as bindingWords } from '../../src/words/en/binding.js';
+import { block as blockWords } from '../../src/words/en/block.js';
 import { borders as bordersWords } from '../../src/words/en/borders.js';
 import { cutting as cuttingWords } from '../../src/words/en/cutting.js';
 import { top as topWords } from '../../src/words/en/top.js';
@@ -28,6 +30,7 @@ const DRAWN = {
   backing: [backing, backingWords],
   batting: [batting, battingWords],
   binding: [binding, bindingWords],
+  block: [block, blockWords],
   borders: [borders, bordersWords],
   cutting: [cutting, cuttingWords],
   top: [top, topWords],

@@ -78,6 +78,16 @@ const inputs: Record<DrawnName, fc.Arbitrary<Input>> = {
       'border1TopWidth',
     ),
   }),
+  block: fc.record({
+    chart: fc.constantFrom(
+      'A B A; B A B; A B A',
+      'A/B B\\A; B in A A/B/A/C',
+      'B A B 2x1 | A 1x3\nB A B 1x2 left | C\nC',
+    ),
+    block: side,
+    count: fc.integer({ min: 1, max: 9 }),
+    method: fc.constantFrom('two', 'eight', 'four'),
+  }),
   top: fc.record({
     block: side,
     across: fc.integer({ min: 1, max: 12 }),

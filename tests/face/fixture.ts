@@ -90,7 +90,8 @@ export const all = <E extends Element = HTMLElement>(sheet: Sheet, selector: str
 /** The cell of a row: an input, a box, a <select>, or a reckoned value. */
 export const cell = (sheet: Sheet, id: string): HTMLInputElement =>
   find<HTMLInputElement>(sheet, `[data-row="${id}"]`) ?? expect.fail(`${sheet.localName} has no cell ${id}`);
-export const row = (sheet: Sheet, id: string): HTMLTableRowElement => cell(sheet, id).closest('tr')!;
+export const row = (sheet: Sheet, id: string): HTMLTableRowElement =>
+  cell(sheet, id).closest<HTMLTableRowElement>('[part~=table] > tbody > tr')!;
 export const cellIds = (sheet: Sheet): string[] => all(sheet, '[data-row]').map((at) => at.dataset['row']!);
 export const isReckoned = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('[part~=value]');
 export const isOpen = (sheet: Sheet, id: string): boolean => cell(sheet, id).matches('input, select');

@@ -15,6 +15,7 @@ const TYPED: Record<string, [row: string, text: string]> = {
   'quilt-backing': ['washedWidth', '30'],
   'quilt-batting': ['bedWidth', '75'],
   'quilt-binding': ['around', '400'],
+  'quilt-block': ['count', '12'],
   'quilt-borders': ['border1Sides', '75'],
   'quilt-sleeve': ['width', '61 3/4'],
   'quilt-top': ['finishedWidth', '55'],

@@ -22,7 +22,7 @@ describe('in Node, where there is no page', () => {
         if (name in globalThis) throw new Error(name + ' is there already');
       for (const path of ${JSON.stringify(paths)}) await import('./' + path);
       console.log(Object.keys(await import('./index.js')).length, typeof document);`;
-    expect(inFreshNode(folder, code)).toEqual({ stdout: '9 undefined\n', stderr: '' });
+    expect(inFreshNode(folder, code)).toEqual({ stdout: '10 undefined\n', stderr: '' });
   }, 60_000);
 
   it.each(paths.filter((path) => /define|index|face\/[a-z]+\.js$/.test(path)))(
@@ -132,6 +132,17 @@ describe('what @lit-labs/ssr makes of an element', () => {
     // geometry: side by side on cloth of 40 in
     expect(said).toContain('= 20 in; planned together 10 in');
     expect(said).toContain('Parts cut together: strips, from the top of the cloth');
+  }, 60_000);
+
+  it('a chart in a table written whole is reckoned with its spans, beside a cut list of its own', () => {
+    const chart = `<quilt-block block="9" count="5"><table><tr><td colspan="2" rowspan="2">A in B</td><td>B</td></tr><tr><td>B</td></tr>
+      <tr><td>B</td><td colspan="2" goose="down">B A B</td></tr></table></quilt-block>`;
+    const said = words(onServer(TABLE + chart, true));
+    expect(said).toContain('5 blocks of 9 in.');
+    // geometry: 9 ÷ 3 = 3 in; (5 + 1 + 1 + 1 + 3) × 5
+    expect(said).toContain('9 ÷ 3 = 3 in');
+    expect(said).toContain('11 × 5 = 55');
+    expect(said).toMatch(/\d fat quarters/);
   }, 60_000);
 
   it('tables go to their own cutting plans, with any markup between', () => {

@@ -22,6 +22,14 @@ const EACH = [
   '<quilt-top block="12" across="3" down="3" set="on-point"></quilt-top>',
   '<quilt-binding width="58" length="70" finished="3/8"></quilt-binding>',
   '<quilt-sleeve width="58"></quilt-sleeve>',
+  `<quilt-block block="12" count="6">
+  <table>
+    <tr><td>A/B</td><td colspan="2" goose="down">B A B</td><td>A\\B</td></tr>
+    <tr><td>A</td><td colspan="2" rowspan="2">A in B</td><td>A</td></tr>
+    <tr><td>A</td><td>A</td></tr>
+    <tr><td>A\\B</td><td colspan="2">B A B</td><td>A/B</td></tr>
+  </table>
+</quilt-block>`,
 ];
 export const SHEETS = EACH.join('\n');
 
@@ -125,7 +133,18 @@ export const PREFERS_DARK: Hostile = {
 };
 
 const CLASSIC = '<script src="/dist/quilt-reckoner.classic.js" defer></script>';
-const TAGS = ['backing', 'borders', 'cutting', 'batting', 'fabric', 'top', 'binding', 'sleeve', 'worksheet'];
+const TAGS = [
+  'backing',
+  'borders',
+  'cutting',
+  'batting',
+  'fabric',
+  'top',
+  'binding',
+  'block',
+  'sleeve',
+  'worksheet',
+];
 const ONE_BY_ONE = TAGS.map((name) => `<script type="module" src="/dist/quilt-${name}.js"></script>`).join(
   '',
 );
@@ -150,6 +169,7 @@ const FALLBACK = `<quilt-backing width="58" length="70" name="back">
   <quilt-worksheet><quilt-fabric letter="A"></quilt-fabric><h2>Its borders</h2>
     <quilt-borders borders="2"><p>Sides two of 2 1/2 × 72 1/2 in.</p></quilt-borders></quilt-worksheet>
   <quilt-top block="12" across="4" down="5"><p>20 blocks, 48 × 60 in.</p></quilt-top>
+  <quilt-block block="12"><table><tr><td>A/B</td><td>A</td></tr><tr><td colspan="2">B A B</td></tr></table></quilt-block>
   <quilt-binding width="58" length="70"><p>8 strips.</p></quilt-binding>
   <quilt-batting width="58" length="70"><p>A twin package.</p></quilt-batting>`;
 

@@ -29,7 +29,7 @@ const SHEETS = `${SCRIPT}<quilt-backing width="58" length="70"></quilt-backing>
 
 describe('what a page can style', () => {
   it('is the same for every sheet', () => {
-    expect(sheets.length).toBe(8);
+    expect(sheets.length).toBe(9);
     for (const { tagName, cssParts, cssProperties } of sheets) {
       expect(namesOf(cssParts), tagName).toEqual(PARTS);
       expect(namesOf(cssProperties), tagName).toEqual(PROPERTIES);

@@ -3,6 +3,7 @@ import {
   reckonBacking,
   reckonBatting,
   reckonBinding,
+  reckonBlock,
   reckonBorders,
   reckonCutting,
   reckonSleeve,
@@ -13,6 +14,7 @@ const RECKON = {
   backing: reckonBacking,
   batting: reckonBatting,
   binding: reckonBinding,
+  block: reckonBlock,
   borders: reckonBorders,
   cutting: reckonCutting,
   sleeve: reckonSleeve,
@@ -49,6 +51,11 @@ const DEFAULTS: [keyof typeof RECKON, object, Record<string, string>][] = [
   ['batting', { bed: '140x200' }, { drop: '30 cm', overage: '10 cm' }],
   ['top', { block: 30, across: 4, down: 5 }, { seam: '0.75 cm' }],
   ['cutting', { list: 'A | square | 9 | 12' }, { ruler: '60 cm', mat: '60 cm x 90 cm', seam: '0.75 cm' }],
+  [
+    'block',
+    { chart: 'A B; B A', block: 30 },
+    { seam: '0.75 cm', fabricWidth: '105 cm', mark: '0.1 cm', cell: '15 cm', unfinished: '31.5 cm' },
+  ],
   ['sleeve', { width: 150 }, { stripWidth: '22 cm', short: '2.5 cm', hem: '1.5 cm', seam: '0.75 cm' }],
 ];
 

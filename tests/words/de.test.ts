@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { backing } from '../../src/calculators/backing/backing.js';
 import { batting } from '../../src/calculators/batting/batting.js';
 import { binding } from '../../src/calculators/binding/binding.js';
+import { block } from '../../src/calculators/block/block.js';
 import { borders } from '../../src/calculators/borders/borders.js';
 import type { Calculator, CalculatorName } from '../../src/calculators/calculator.js';
 import { cutting } from '../../src/calculators/cutting/cutting.js';
@@ -23,13 +24,13 @@ import { INPUTS } from './inputs.js';
 import { messagesIn, textsIn } from './messages.js';
 import { SELDOM } from './values.js';
 
-const CALCULATORS = { backing, batting, binding, borders, cutting, sleeve, top } as Partial<
+const CALCULATORS = { backing, batting, binding, block, borders, cutting, sleeve, top } as Partial<
   Record<CalculatorName, Calculator>
 >;
 
 const inputsOf = (name: CalculatorName): fc.Arbitrary<Input> => INPUTS[name] ?? fc.constant({});
 /** Layouts take long to plan. */
-const RUNS: Partial<Record<CalculatorName, number>> = { cutting: 200, top: 150, worksheet: 150 };
+const RUNS: Partial<Record<CalculatorName, number>> = { block: 150, cutting: 200, top: 150, worksheet: 150 };
 
 /** Everything that is shown of what was reckoned. */
 const shownOf = (name: CalculatorName, input: Input): { shown: unknown[]; style: Style } => {
@@ -157,6 +158,7 @@ const RECKON: Record<CalculatorName, (input: Input) => object> = {
   backing: headless.reckonBacking,
   batting: headless.reckonBatting,
   binding: headless.reckonBinding,
+  block: headless.reckonBlock,
   borders: headless.reckonBorders,
   cutting: headless.reckonCutting,
   sleeve: headless.reckonSleeve,

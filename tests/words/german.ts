@@ -5,6 +5,7 @@ import { de } from '../../src/words/de/de.js';
 import { backing } from '../../src/words/en/backing.js';
 import { batting } from '../../src/words/en/batting.js';
 import { binding } from '../../src/words/en/binding.js';
+import { block } from '../../src/words/en/block.js';
 import { borders } from '../../src/words/en/borders.js';
 import { common } from '../../src/words/en/common.js';
 import { cutting } from '../../src/words/en/cutting.js';
@@ -20,7 +21,7 @@ const en: Language = {
   common,
   face,
   spreadsheet,
-  calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
+  calculators: { backing, batting, binding, block, borders, cutting, sleeve, top, worksheet },
 };
 
 export const NAMES = Object.keys(en.calculators) as CalculatorName[];

@@ -58,6 +58,30 @@ const LISTS = [
   Array.from({ length: 501 }, () => 'A | q | 1 | 1').join('\n'),
 ];
 
+const CHARTS = [
+  'A B A; B A B; A B A',
+  'A/B A A\\B; A B in A A; A\\B A A/B',
+  'A | B A B 2x1 | A\nB A B 1x2 left | A 2x2 | B A C 1x2 right\n-\nA | B A B 2x1 down | A',
+  'A/B/A/C A; B A in C',
+  'A A A; A A',
+  'A | | B',
+  'rot A; A A',
+  '| A/B 2x1 |; A | A',
+  '| A/B/C/D 2x1 |; A | A',
+  '| A in B 2x1 |; A | A',
+  '| B A B |',
+  'A 0x2 | A; A | A',
+  'B A B 2x1; A',
+  'B A B 1x2 | A; A',
+  'B A B 1x2 up | A; A',
+  Array(25).fill('A').join(';'),
+  Array.from({ length: 4 }, (_, row) => Array.from({ length: 8 }, (_, at) => `A${row * 8 + at}`)),
+  [[{ text: 'A', rowspan: '2' }, { text: 'B' }]],
+  [[{ text: 'A' }, { text: 'B', rowspan: '2' }], [{ text: 'C', colspan: '2' }]],
+  '',
+  ' ; ',
+];
+
 const part = fc.record({
   title: fc.constantFrom('Rand 1', 'Einfassung', 'Kante', ''),
   fabric: fc.constantFrom('A', 'A', 'B', 'C', ''),
@@ -141,6 +165,20 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
       ...[undefined, undefined, undefined, 'groß 90 x 100 @ 29', '60 x 72 @ 12; 80 x 96 @ 19 EUR'],
       ...['x', '90 x 0', 'groß 90 x 100 @ teuer', Array.from({ length: 60 }, () => '90 x 90').join(';')],
     ),
+  }),
+  block: fc.record({
+    ...shop,
+    ...cloth,
+    chart: fc.constantFrom(...CHARTS, ...CHARTS.slice(0, 4), ...CHARTS.slice(0, 4)),
+    block: orWrong(length(1, 24)),
+    count: orWrong(fc.integer({ min: 1, max: 40 })),
+    method: fc.constantFrom(undefined, 'eight', 'four', 'two one', 'eight-four', 'three'),
+    name: fc.constantFrom(undefined, undefined, 'Sturm'),
+    week: fc.constantFrom(undefined, '3', '0'),
+    seam,
+    mark,
+    widths: fc.constantFrom(undefined, undefined, { B: '20' }, { B: 'x' }),
+    caution: fc.constantFrom(undefined, 'Vorsicht'),
   }),
   sleeve: fc.record({
     ...shop,

@@ -11,6 +11,7 @@ const RECKON: Record<CalculatorName, (input: Input) => object> = {
   backing: headless.reckonBacking,
   batting: headless.reckonBatting,
   binding: headless.reckonBinding,
+  block: headless.reckonBlock,
   borders: headless.reckonBorders,
   cutting: headless.reckonCutting,
   sleeve: headless.reckonSleeve,
@@ -18,7 +19,7 @@ const RECKON: Record<CalculatorName, (input: Input) => object> = {
   worksheet: headless.reckonWorksheet,
 };
 const NAMES = Object.keys(RECKON) as CalculatorName[];
-const RUNS: Partial<Record<CalculatorName, number>> = { cutting: 100, top: 100, worksheet: 150 };
+const RUNS: Partial<Record<CalculatorName, number>> = { block: 100, cutting: 100, top: 100, worksheet: 150 };
 
 /** The keys that hold words. Everything else has to stay the same. */
 const WORDED = new Set(

@@ -7,6 +7,7 @@ import { de } from '../../src/words/de/de.js';
 import { backing } from '../../src/words/en/backing.js';
 import { batting } from '../../src/words/en/batting.js';
 import { binding } from '../../src/words/en/binding.js';
+import { block } from '../../src/words/en/block.js';
 import { borders } from '../../src/words/en/borders.js';
 import { common } from '../../src/words/en/common.js';
 import { cutting } from '../../src/words/en/cutting.js';
@@ -124,7 +125,7 @@ describe('a language', () => {
     face,
     spreadsheet,
     calculators: {
-      ...{ batting, binding, borders, cutting, sleeve, top, worksheet },
+      ...{ batting, binding, block, borders, cutting, sleeve, top, worksheet },
       backing: { ...backing, labels: { ...backing.labels, panels: 'Panely' } },
     },
   };

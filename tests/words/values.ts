@@ -1,5 +1,6 @@
 import type { BackingSayings } from '../../src/calculators/backing/shape.js';
 import type { BindingSayings } from '../../src/calculators/binding/shape.js';
+import type { BlockSayings } from '../../src/calculators/block/shape.js';
 import type { BordersSayings } from '../../src/calculators/borders/shape.js';
 import type { CalculatorName } from '../../src/calculators/calculator.js';
 import type { CuttingSayings } from '../../src/calculators/cutting/shape.js';
@@ -118,6 +119,18 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
     {
       joinLeavesNothing: { loss: exact(3), cloth: exact(2), write: 'smallerSeam' },
     } satisfies Partial<BindingSayings>,
+  ],
+  [
+    'block',
+    {
+      ofPiece: { piece: new Message('square', {}), size, says: new Message('tooManyPieces', {}) },
+      piecesFrom: { count: 12, need: exact(9), width: exact(40) },
+      notPatch: { text: '?' },
+      outside: { row: 4 },
+      gap: { row: 2, column: 3 },
+      gooseWay: { text: 'quer', ways: ['left', 'right'] },
+      patchTooSmall: { patch: size, mark: exact(1, 8) },
+    } satisfies Partial<BlockSayings>,
   ],
   [
     'borders',

@@ -6,7 +6,11 @@ import { sayInFace } from '../words/face-sayings.js';
  * and the list would not have the new choice yet. The attribute says it too, for printed copies. The text is also the default of
  * the cell, because WebKit goes back to the default after “back”.
  */
-const cell = ({ id, field, text, label, choices, wrong, t }) => {
+const cell = (state) => {
+    const { id, field, text, label, choices, wrong, t } = state;
+    const own = field?.show?.(state);
+    if (own)
+        return own;
     const invalid = wrong ? 'true' : nothing;
     if (choices) {
         const chosen = text.split(', ');

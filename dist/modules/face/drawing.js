@@ -30,7 +30,7 @@ class Drawing {
             const [wide, tall] = [round(box.width * this.scale), round(box.height * this.scale)];
             return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
         };
-        /** The words of a box, level, or upright if only that fits. */
+        /** The words in a place, level, or upright if only that fits. */
         this.wordsIn = ({ label, short, ...box }) => {
             const { x, y, width, height } = box.room ?? box;
             const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
@@ -126,7 +126,7 @@ const draw = (picture, t) => {
     const drawing = new Drawing(picture, t);
     const { full } = drawing;
     const { title, boxes, shapes, lines } = picture;
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${shapes?.map(({ words }) => words && drawing.wordsIn(words))} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
 const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;

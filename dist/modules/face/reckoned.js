@@ -186,7 +186,11 @@ class Reckoned extends FormField {
     }
     /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
     get switchable() {
-        return !this.name && !this.flow && isBlank(this.price) && !this.locks('units');
+        return !this.isSent && !this.flow && isBlank(this.price) && !this.locks('units');
+    }
+    /** Whether a form may depend on its value. */
+    get isSent() {
+        return !!this.name;
     }
     /** The names of the locked attributes. */
     get #locked() {

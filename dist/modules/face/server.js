@@ -10,13 +10,13 @@ const isAsServed = (element) => isServer || served.has(element);
 /**
  * Takes over what a server wrote. Lit can do that if `@lit-labs/ssr-client` is loaded. Without it, Lit would write everything a second
  * time, so we remove the server's nodes first. We remove them too if the values do not come from attributes: in a worksheet, which
- * may give a part its size at any time, and for a cut list in a table.
+ * may give a part its size at any time, and for pieces in a table.
  * @returns whether the server's nodes stay, until {@link isTakenOver}.
  */
 const takeOver = (element) => {
     const { shadowRoot, constructor } = element;
     const stays = constructor.observedAttributes.includes('defer-hydration') &&
-        !element.matches(`${WORKSHEET}, ${WORKSHEET} *, quilt-cutting:not([list])`);
+        !element.matches(`${WORKSHEET}, ${WORKSHEET} *, quilt-cutting:not([list]), quilt-block:not([chart])`);
     if (stays)
         served.add(element);
     else
@@ -65,9 +65,9 @@ const answerOnServer = (worksheet, know) => {
             heard.inside.push(asking);
     });
 };
-/** The tables of all cutting plans of a page, in the order in which the plans are made. */
+/** The tables of all cutting plans and blocks of a page, in the order in which they are made. */
 let tables;
-/** The table of the cutting plan that is being made, as far as the server knows it. */
+/** The table of the element that is being made, as far as the server knows it. */
 const tableOnServer = () => tables?.next().value;
 /**
  * Writes a page several times on a server. Each pass knows more: first nothing, then the tables, then the worksheets.

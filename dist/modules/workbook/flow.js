@@ -8,12 +8,13 @@ import { sayOfFlow } from './flow-sayings.js';
 /** The order: first the part that makes the quilt from blocks, then those that make it larger, then the others. */
 const place = ({ calculator }) => calculator.finishes ? Number('width' in calculator.fields) : 2;
 /** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
-const cautionOf = ({ written, now }, hasList) => {
+const cautionOf = ({ written, now }, lists) => {
     if (!now)
         return undefined;
-    if (!hasList)
+    if (!lists[0])
         return sayOfFlow('noClothForBlocks');
-    const isSame = !written || (written.count === now.count && written.block.equals(now.block));
+    const follow = lists.every(({ followsBlock }) => followsBlock);
+    const isSame = !written || (written.count === now.count && (follow || written.block.equals(now.block)));
     return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
 };
 /** What flows to every part in the same way. */
@@ -29,7 +30,8 @@ const forAll = ({ width, length, seam, ...shared }, fabrics) => {
  */
 const flow = (source, parts, fabrics, give) => {
     const all = forAll(source, fabrics);
-    const hasList = parts.some(({ isCutList }) => isCutList);
+    const lists = parts.filter(({ isCutList }) => isCutList);
+    let block;
     let { size } = all;
     let from = sayOfFlow('fromWorksheet');
     let caution;
@@ -40,17 +42,26 @@ const flow = (source, parts, fabrics, give) => {
         // Something that is bought by the piece is not added to other cloth.
         const shared = !calculator.byPiece?.(part.input);
         const cloth = { letters, fabricWidth, fabricWidths, shared };
-        const values = { ...all.values, ...size, ...cloth, caution };
+        const values = { ...all.values, ...size, ...cloth, block, caution };
         // A part that takes no size does not change with it.
         const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));
         for (const key of [...sizes, ...(calculator.own ?? [])])
             delete values[key];
+        if (calculator.finishes || !block)
+            delete values['block'];
         const { own: answer } = give(part, {
             values,
-            from: { width: from, length: from, fabricWidth: clothFrom },
+            from: {
+                width: from,
+                length: from,
+                fabricWidth: clothFrom,
+                block: sayOfFlow('fromPart', { part: 'top' }),
+            },
         });
-        if (part.blocks)
-            caution ??= cautionOf(part.blocks, hasList);
+        const { blocks } = part;
+        if (blocks)
+            caution ??= cautionOf(blocks, lists);
+        block ??= blocks?.now?.block;
         if (!calculator.finishes)
             continue;
         size = answer ? calculator.finishes(answer) : {};

@@ -7,7 +7,7 @@ import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 /** Every calculator, by name. */
-export type CalculatorName = 'backing' | 'batting' | 'binding' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
+export type CalculatorName = 'backing' | 'batting' | 'binding' | 'block' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
 /** Pieces that may lie beside those of other parts on one cloth. Exact inches. */
 export interface LooseCut {
     piece?: Message;

@@ -1,11 +1,15 @@
 import { type TemplateResult } from 'lit';
 import type { Field } from '../ledger/field.js';
 import type { Teller } from '../words/teller.js';
+/** An input that has more than one cell, and shows them itself. Undefined if it cannot. */
+interface ShownField extends Field {
+    show?(state: CellState): TemplateResult | undefined;
+}
 /** What a cell needs to show itself. */
-interface CellState {
+export interface CellState {
     id: string;
     /** Missing for a reckoned row, which the reader may type over. */
-    field?: Field | undefined;
+    field?: ShownField | undefined;
     /** The text in the cell: the reader's own while she types or if it is wrong. */
     text: string;
     /** What it is called. */
@@ -20,7 +24,7 @@ interface CellState {
  * and the list would not have the new choice yet. The attribute says it too, for printed copies. The text is also the default of
  * the cell, because WebKit goes back to the default after “back”.
  */
-export declare const cell: ({ id, field, text, label, choices, wrong, t }: CellState) => TemplateResult;
+export declare const cell: (state: CellState) => TemplateResult;
 /** A button. `open` says whether the part that it unfolds is open. */
 export declare const action: (words: string, act: () => unknown, { off, open }?: {
     off?: boolean;

@@ -101,6 +101,8 @@ export declare abstract class Reckoned<A extends Answer = Answer> extends FormFi
     protected updated(): void;
     /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
     protected get switchable(): boolean;
+    /** Whether a form may depend on its value. */
+    protected get isSent(): boolean;
     protected locks(attribute: string): boolean;
     /** Warns about a name in `lock` that is not an input, because the input that the author meant stays open. */
     protected strayLock(): Message[];

@@ -1,4 +1,5 @@
 import { type ReactiveElement } from 'lit';
+import type { Table } from './table.js';
 /**
  * Whether only attributes count. They do on a server, which sees neither the content of an element nor the page around it. They do
  * in the first render in the browser too, which has to find the same as the server.
@@ -7,7 +8,7 @@ export declare const isAsServed: (element: object) => boolean;
 /**
  * Takes over what a server wrote. Lit can do that if `@lit-labs/ssr-client` is loaded. Without it, Lit would write everything a second
  * time, so we remove the server's nodes first. We remove them too if the values do not come from attributes: in a worksheet, which
- * may give a part its size at any time, and for a cut list in a table.
+ * may give a part its size at any time, and for pieces in a table.
  * @returns whether the server's nodes stay, until {@link isTakenOver}.
  */
 export declare const takeOver: (element: ReactiveElement) => boolean;
@@ -24,9 +25,7 @@ export declare const insideOnServer: (worksheet: Element) => Element[];
  * @param know gives the worksheet what the same one of the first pass knows, and lets it reckon.
  */
 export declare const answerOnServer: <W extends Element>(worksheet: W, know: (first: W) => void) => void;
-/** A cut list in a table. */
-export type Table = string[][];
-/** The table of the cutting plan that is being made, as far as the server knows it. */
+/** The table of the element that is being made, as far as the server knows it. */
 export declare const tableOnServer: () => Table | undefined;
 /**
  * Writes a page several times on a server. Each pass knows more: first nothing, then the tables, then the worksheets.

@@ -12,19 +12,23 @@ export interface Rectangle {
 }
 /** A text in a drawing: words, or a length. */
 export type Caption = Message | Exact;
-export interface Box extends Rectangle {
-    is: Stuff;
+/** A place for words. */
+export interface Worded extends Rectangle {
     /** Words in its middle. They are left out if they do not fit. */
     label?: Caption | undefined;
     /** Fewer words, if those do not fit. */
     short?: Caption | undefined;
-    /** The part of the box where words may be. Default: all of it. */
+    /** The part of it where words may be. Default: all of it. */
     room?: Rectangle;
+}
+export interface Box extends Worded {
+    is: Stuff;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
     points: [number, number][];
     is: Stuff;
+    words?: Worded;
 }
 export interface Line {
     from: [number, number];

@@ -23,6 +23,8 @@ export interface FlowingPart {
     } | undefined;
     /** Whether it is a list of what to cut for the blocks. */
     isCutList?: boolean | undefined;
+    /** Whether its blocks are always as large as those of the top. */
+    followsBlock?: boolean | undefined;
 }
 /** The inputs of the worksheet itself, as the author wrote them. */
 export interface FlowSource {

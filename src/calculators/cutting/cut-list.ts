@@ -8,6 +8,7 @@ import { inUnit, splitSize } from '../../measure/parse.js';
 import type { Units } from '../../measure/units.js';
 import { MOST_PIECES } from '../../planner/grid.js';
 import { PATCHES } from '../../trade/patches.js';
+import type { PlannedSayings } from './plan-shape.js';
 import {
   bareSize,
   HEADS,
@@ -19,11 +20,9 @@ import {
 } from './list-words.js';
 
 /** The names of pieces, and what can be wrong with a cut list. */
-export interface CutListSayings {
+export interface CutListSayings extends Pick<PlannedSayings, 'squareFor'> {
   /** A piece by the name that its author wrote, or an empty name. */
   piece: { name: string };
-  /** The square that a strip gives, if it becomes triangles. */
-  squareFor: { piece: Message };
   inLine: { number: number; piece: string; says: Message };
   cellsTogether: undefined;
   sizeOfZero: { text: string };

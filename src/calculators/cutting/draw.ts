@@ -1,7 +1,8 @@
 import { corner, type Box, type Dimension, type Line, type Picture } from '../../ledger/picture.js';
 import { sayOfLayout, type LaidPiece, type LaidPlan } from '../../ledger/strips.js';
 import type { Message } from '../../measure/message.js';
-import { say, type CuttingAnswer, type FabricPlan } from './shape.js';
+import { say, type FabricPlan, type Sheet } from './plan-shape.js';
+import type { CuttingAnswer } from './shape.js';
 
 /** The most sheets to draw of one fabric. Equal sheets are drawn once. */
 const MOST_SHEETS = 8;
@@ -15,7 +16,7 @@ export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer): Picture[] => 
 type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
 
 /** The same for plans that do not come from a cut list. */
-export const drawPlans = (plans: DrawnPlan[], sheet?: CuttingAnswer['used']['sheet']): Picture[] =>
+export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet): Picture[] =>
   plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];

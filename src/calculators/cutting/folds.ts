@@ -1,5 +1,6 @@
 import { least, most, ZERO, type Exact } from '../../measure/exact.js';
-import { say, type CuttingLedger, type FabricPlan } from './shape.js';
+import type { FabricPlan } from './plan-shape.js';
+import { say, type CuttingLedger } from './shape.js';
 
 /** How often the cloth is folded so that a cut across it fits the ruler and the mat. */
 const foldsFor = (width: Exact, reach: Exact): number => {

@@ -1,41 +1,15 @@
 import { clothOf, type Cloth } from '../../ledger/cloth.js';
-import { isBlank, textOf } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
-import { sayOfPlan, type Planner } from '../../ledger/planning.js';
-import { allOf, Cut, enoughFor, type Purchase } from '../../ledger/purchase.js';
-import { count, inches, total, type Quantity } from '../../ledger/quantity.js';
-import { buyCloth, costOf, cutFor, sayOfShop, spareOf, countedIn } from '../../ledger/shop.js';
-import { laidOut, stacked, type CutStrip } from '../../ledger/strips.js';
-import { ownCloth, type OwnCloth } from '../../ledger/widths.js';
-import { exact, ONE, sum, toMark, ZERO } from '../../measure/exact.js';
-import { isMessage, type Message } from '../../measure/message.js';
-import { toPriced } from '../../measure/shop.js';
-import { canBeCut } from '../../planner/check.js';
-import { planCloth, type Cloth as PlanCloth, type CuttingPlan } from '../../planner/plan.js';
-import { PATCHES } from '../../trade/patches.js';
-import { readCutList, type ListedPiece } from './cut-list.js';
+import type { Planner } from '../../ledger/planning.js';
+import { inches } from '../../ledger/quantity.js';
+import { ONE } from '../../measure/exact.js';
+import { planCloth } from '../../planner/plan.js';
+import { readCutList } from './cut-list.js';
 import { noteFolds } from './folds.js';
-import {
-  cuttingFields,
-  say,
-  type CuttingAnswer,
-  type CuttingInput,
-  type CuttingLedger,
-  type FabricPlan,
-  type Sheet,
-} from './shape.js';
-import { sheetOf, sheetsToBuy } from './sheets.js';
-
-/** A list to plan, and what to cut it from: cloth by length, or sheets. */
-interface Job {
-  ledger: CuttingLedger;
-  input: CuttingInput;
-  plan: Planner;
-  sheet: Sheet | undefined;
-  cloth: Cloth;
-  /** Whether the list names one fabric, or none. */
-  isOne: boolean;
-}
+import type { Job, Sheet } from './plan-shape.js';
+import { boughtFor, cautionsOf, lettersOf, noteMarks, planFabrics, summaryOf } from './planned.js';
+import { cuttingFields, type CuttingAnswer, type CuttingInput, type CuttingLedger } from './shape.js';
+import { sheetOf } from './sheets.js';
 
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge
@@ -54,16 +28,19 @@ export const reckon = (
     const sheet = sheetOf(ledger, ONE.sub(shrinkage));
     const cloth = sheet ? clothOfSheet(sheet) : clothOf(ledger);
     ledger.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
-    const letters = [...new Set(listed.map(({ fabric }) => fabric))];
-    const job: Job = { ledger, input, plan, sheet, cloth, isOne: letters.length === 1 };
-    const fabrics = letters.map((letter) =>
-      planFabric(
-        job,
-        letter,
-        listed.filter(({ fabric }) => fabric === letter),
-      ),
-    );
-    noteMarks(ledger, listed);
+    const job: Job = {
+      ledger,
+      source: 'list',
+      from: ['oneWay'],
+      input,
+      plan,
+      sheet,
+      cloth,
+      turn: !oneWay,
+      isOne: lettersOf(listed).length === 1,
+    };
+    const fabrics = planFabrics(job, listed);
+    noteMarks(ledger, listed, mark);
     noteFolds(ledger, fabrics);
     ledger.notes.push(...cautionsOf(input.caution));
     return {
@@ -85,168 +62,3 @@ const clothOfSheet = ({ width }: Sheet): Cloth => ({
   washed: (length) => length,
   toBuy: (length) => length,
 });
-
-/** The width of a fabric after the wash, and as sold. */
-const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
-  const { widths, usualWidth } = input;
-  const written =
-    widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : usualWidth;
-  const own = sheet || !fabric ? undefined : written;
-  return ownCloth(ledger, { width: cloth.width.value, kept: cloth.kept }, own, (says) =>
-    say('widthOfFabric', { fabric, says }),
-  );
-};
-
-/** Plans one fabric's pieces. */
-const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan => {
-  const { ledger, sheet, cloth } = job;
-  const { increment, price } = ledger.values;
-  const { width, sold } = widthOf(job, fabric);
-  const [step] = increment.sizes;
-  // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
-  const inSteps = increment.sizes.length === 1 && !ledger.input.shared;
-  const on = { width, height: sheet?.length, step: inSteps ? step?.mul(cloth.kept) : undefined };
-  const planned = planFor(job, listed, on);
-  const laid = laidOut(
-    planned,
-    on,
-    listed.map(({ cutAs }) => cutAs),
-    listed.map(({ kind }) => PATCHES[kind].each),
-  );
-  const buy = buyFor(job, fabric, planned, laid);
-  const amount = sheet ? exact(planned.count) : toPriced(buy.inches, increment);
-  const cost = price && ledger.paid(amount.mul(price));
-  return {
-    ...laid,
-    fabric,
-    need: sheet ? ZERO : planned.length.div(cloth.kept),
-    sheets: sheet && planned.count,
-    buy,
-    cost: cost?.amount,
-    sold: sheet ? undefined : sold,
-    pieces: listed.map((piece) => cutOf(piece, fabric)),
-    used: { cost, cuts: listed.map((piece) => cutOf(piece)) },
-  };
-};
-
-/** How to cut these pieces. Refuses if that is not possible, or not known yet. */
-const planFor = ({ ledger, plan }: Job, listed: ListedPiece[], on: PlanCloth): CuttingPlan => {
-  const turn = !ledger.values.oneWay;
-  const pieces = listed.map(({ width, length, count }) => ({ width, height: length, count, turn }));
-  const planned = plan(pieces, on);
-  if (typeof planned === 'number') return ledger.refuse('list', sayOfPlan('planning', { done: planned }));
-  if (!planned.ok) {
-    const { problem: says } = planned;
-    const piece = listed[planned.piece ?? -1];
-    return ledger.refuse('list', piece ? say('ofPiece', { piece: piece.piece, size: piece, says }) : says);
-  }
-  return canBeCut(pieces, on, planned) ? planned : ledger.refuse('list', sayOfPlan('unsound'));
-};
-
-/** What to buy for a fabric's plan, with its rows. */
-const buyFor = (
-  { ledger, sheet, cloth, isOne }: Job,
-  fabric: string,
-  { count: sheets, exact: isLeast }: CuttingPlan,
-  { strips, width }: { strips: CutStrip[]; width: PlanCloth['width'] },
-): Purchase => {
-  const label = say('fabricName', { fabric });
-  const stack = stacked(strips);
-  if (sheet) {
-    const room = count(sheets).times(inches(sheet.length));
-    return ledger.row(`fabric-${fabric}`, sheetsToBuy(sheet, sheets), {
-      label,
-      how: say('stripsOnSheets', { width, strips: stack, room, isLeast }),
-      from: ['list', 'sheet', 'oneWay'],
-    });
-  }
-  const need = cloth.toBuy(stack);
-  const across = width.equals(cloth.width.value) ? cloth.width : inches(width);
-  const about = {
-    how: say('stripsAcross', { width: across, need, isLeast }),
-    from: ['list', 'fabricWidth', 'oneWay'],
-  };
-  if (isOne) return buyCloth(ledger, need, about).buy;
-  ledger.row(`fabric-${fabric}`, need, { label, ...about });
-  const { increment } = ledger.values;
-  const buy = enoughFor(need.value, increment);
-  if (!ledger.input.shared)
-    for (const says of spareOf(need.value, buy.inches, increment))
-      ledger.note(sayOfShop('about', { what: label, says }));
-  return buy;
-};
-
-/** A line of the cut list. It names its fabric if one is given. */
-const cutOf = ({ piece, kind, count, width, length }: ListedPiece, fabric = ''): Cut => {
-  const called = kind === 'rectangle' ? piece : say('cutUp', { piece, kind });
-  return new Cut(count, fabric ? say('ofFabric', { fabric, piece: called }) : called, width, length);
-};
-
-/** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
-const boughtFor = (
-  { ledger, sheet, isOne }: Job,
-  fabrics: FabricPlan[],
-): Pick<CuttingAnswer, 'buy' | 'fabric' | 'spare' | 'sheets'> => {
-  const { increment } = ledger.values;
-  const { price } = ledger.inputs;
-  const all = fabrics.reduce((all, { sheets = 0 }) => all + sheets, 0);
-  const buy = sheet
-    ? sheetsToBuy(sheet, all)
-    : allOf(
-        fabrics.map(({ buy }) => buy),
-        increment,
-      );
-  if (price && (sheet || !isOne))
-    costOf(
-      ledger,
-      sheet ? allSheets(fabrics) : countedIn(cutForAll(ledger, fabrics), increment),
-      buy,
-      price,
-      ['list', 'price'],
-    );
-  const need = sum(fabrics.map(({ need }) => need));
-  return { buy, fabric: need, spare: sheet ? ZERO : buy.inches.sub(need), sheets: sheet && all };
-};
-
-/** The sheets in the rows of all fabrics. */
-const allSheets = (fabrics: FabricPlan[]): Quantity =>
-  total(fabrics.map(({ fabric, sheets = 0 }) => count(sheets).inRow(`fabric-${fabric}`)));
-
-/** The lengths that the shop cuts for the rows of all fabrics. */
-const cutForAll = (ledger: CuttingLedger, fabrics: FabricPlan[]): Quantity =>
-  total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
-
-const summaryOf = ({ sheet, isOne }: Job, fabrics: FabricPlan[]): Message => {
-  const [first] = fabrics;
-  if (sheet || !isOne || !first)
-    return say('boughtEach', { fabrics, size: sheet && !sheet.sold ? sheet : undefined });
-  const { need, width, pieces } = first;
-  return say('piecesFrom', { count: pieces.reduce((all, { count }) => all + count, 0), need, width });
-};
-
-/** The most examples that a person reads. */
-const MOST_NAMED = 6;
-
-/** Says which sizes are between two marks of the ruler, and how they are cut. */
-const noteMarks = (ledger: CuttingLedger, listed: ListedPiece[]): void => {
-  const { mark } = ledger.values;
-  const between = new Map(
-    listed.flatMap(({ between }) => between).map((side) => [side.toFraction(), side] as const),
-  );
-  const sizes = [...between.values()].slice(0, MOST_NAMED);
-  if (sizes.length)
-    ledger.note(
-      say('betweenMarks', {
-        sizes: sizes.map((written) => ({ written, cut: toMark(written, mark) })),
-        areMore: between.size > MOST_NAMED,
-      }),
-    );
-};
-
-/** What the page has to say about this list. */
-const cautionsOf = (caution: unknown): Message[] => {
-  if (Array.isArray(caution)) return caution.flatMap(cautionsOf);
-  if (isMessage(caution)) return [caution];
-  const text = textOf(caution);
-  return text ? [say('caution', { text })] : [];
-};

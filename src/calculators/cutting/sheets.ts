@@ -1,16 +1,12 @@
 import { selvagesOf } from '../../ledger/cloth.js';
 import { readLength } from '../../ledger/lengths.js';
-import { Purchase } from '../../ledger/purchase.js';
 import type { Size } from '../../ledger/quilt.js';
-import { exact, least, most, type Exact } from '../../measure/exact.js';
+import { least, most, type Exact } from '../../measure/exact.js';
 import { ownUnits, type Style } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
 import { SHEETS, type SheetKind, type SheetSize } from '../../trade/cloths.js';
-import { say, type CuttingLedger, type Sheet } from './shape.js';
-
-/** A number of sheets to buy. */
-export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
-  new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
+import type { Sheet } from './plan-shape.js';
+import { say, type CuttingLedger } from './shape.js';
 
 /** The kinds whose name says their size. */
 const SAY_THEIR_SIZE: SheetKind[] = ['fat-quarter', 'fat-eighth'];

@@ -5,23 +5,14 @@ import { cuttingFields, say, type CuttingAnswer } from '../../calculators/cuttin
 import { isBlank } from '../../ledger/field.js';
 import type { Input } from '../../ledger/ledger.js';
 import { propertiesOf } from '../../face/calculator.js';
-import { ReadingFace } from '../../face/planning-face.js';
-import { isAsServed, tableOnServer } from '../../face/server.js';
+import { ListFace } from '../../face/list-face.js';
+import { isAsServed } from '../../face/server.js';
+import type { Table } from '../../face/table.js';
 import { cutting as words } from '../../words/en/cutting.js';
 import { inEnglish } from '../../words/en/english.js';
 
 /** A note: the price was for what the list was cut from before. */
 const OTHER_PRICE = say('otherPrice');
-
-/** The cut list in the author's own table; of a table inside one of its cells only that it is there. */
-const listIn = (element: Element): string[][] | undefined => {
-  const table = element.querySelector('table');
-  return table
-    ? [...table.rows].map(({ cells }) =>
-        [...cells].map((cell) => (cell.querySelector('table') ? '<table>' : cell.textContent)),
-      )
-    : undefined;
-};
 
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
@@ -30,7 +21,7 @@ const listIn = (element: Element): string[][] | undefined => {
  *
  * @tagname quilt-cutting
  */
-export class QuiltCutting extends ReadingFace<CuttingAnswer> {
+export class QuiltCutting extends ListFace<CuttingAnswer> {
   static override properties = propertiesOf(cuttingFields);
 
   /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
@@ -46,7 +37,6 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  #written: string[][] | undefined = tableOnServer();
   /** What the list was cut from when the price was written, if the reader has changed that since. */
   #pricedFor: string | undefined;
 
@@ -61,15 +51,7 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   };
   protected override readonly english = inEnglish(words);
 
-  protected override readonly watched = { childList: true, characterData: true, subtree: true };
-
-  protected override readInside(): void {
-    this.#written = listIn(this);
-    this.reckonAgain();
-  }
-
-  /** Whether the list is still the one that the page wrote. */
-  get isAsWritten(): boolean {
+  override get isAsWritten(): boolean {
     return (this.list ?? null) === this.getAttribute('list');
   }
 
@@ -80,15 +62,25 @@ export class QuiltCutting extends ReadingFace<CuttingAnswer> {
   }
 
   override reckonInput(): Input {
-    const { widths, usualWidth, caution } = this.flow?.values ?? {};
     const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
+    const surroundings = this.surroundings();
     return {
       ...super.reckonInput(),
-      caution: this.#cautions(this.isAsWritten ? caution : undefined, isOtherPrice),
+      ...surroundings,
+      caution: this.#cautions(surroundings.caution, isOtherPrice),
       ...(isOtherPrice && { price: undefined }),
       list: this.list ?? this.#written,
-      ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
     };
+  }
+
+  #read: { from: Table; list: string[][] } | undefined;
+
+  /** The texts in the author's own table. The list stays the same object while the table does. */
+  get #written(): string[][] | undefined {
+    const { table } = this;
+    if (table && this.#read?.from !== table)
+      this.#read = { from: table, list: table.map((cells) => cells.map(({ text }) => text)) };
+    return table && this.#read?.list;
   }
 
   #said: unknown[] = [];

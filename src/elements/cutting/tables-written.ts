@@ -1,4 +1,5 @@
 import { parseFragment, type DefaultTreeAdapterTypes as Tree } from 'parse5';
+import { CELL_ATTRIBUTES, type Table, type TableCell } from '../../face/table.js';
 
 const childrenOf = (node: Tree.Node): Tree.ChildNode[] => ('childNodes' in node ? node.childNodes : []);
 const elementsIn = (node: Tree.Node, ...names: string[]): Tree.Element[] =>
@@ -19,23 +20,30 @@ const isTable = (node: Tree.Node): boolean => 'tagName' in node && node.tagName 
 const textIn = (node: Tree.Node): string =>
   'value' in node ? node.value : childrenOf(node).map(textIn).join('');
 
+const cellOf = (cell: Tree.Element): TableCell => {
+  const read: TableCell = { text: within(cell).some(isTable) ? '<table>' : textIn(cell) };
+  for (const { name, value } of cell.attrs)
+    for (const known of CELL_ATTRIBUTES) if (name === known) read[known] = value;
+  return read;
+};
+
 /** The rows of a table in the order of the page: heads first, feet last. */
-const rowsOf = (table: Tree.Node): string[][] =>
+const rowsOf = (table: Tree.Node): Table =>
   ['thead', 'tbody', 'tfoot']
     .flatMap((name) => elementsIn(table, name))
     .flatMap((section) => elementsIn(section, 'tr'))
-    .map((row) =>
-      elementsIn(row, 'td', 'th').map((cell) => (within(cell).some(isTable) ? '<table>' : textIn(cell))),
-    );
+    .map((row) => elementsIn(row, 'td', 'th').map(cellOf));
 
-/** The cut list in the table of each cutting plan that a server wrote, in that order. */
-export const tablesWritten = (html: string): (string[][] | undefined)[] => {
+const WITH_TABLES = ['quilt-cutting', 'quilt-block'];
+
+/** The table of each cutting plan and each block that a server wrote, in that order. */
+export const tablesWritten = (html: string): (Table | undefined)[] => {
   const page = parseFragment(html, { sourceCodeLocationInfo: true });
   return withRoots(page)
     .filter(
       (node): node is Tree.Element =>
         'tagName' in node &&
-        node.tagName === 'quilt-cutting' &&
+        WITH_TABLES.includes(node.tagName) &&
         // The server did not write one that the author shows as text, for example in a comment.
         elementsIn(node, 'template').some(({ attrs }) => attrs.some(({ name }) => name === 'shadowrootmode')),
     )

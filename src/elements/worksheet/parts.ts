@@ -3,11 +3,12 @@ import type { Reckoning } from '../../ledger/ledger.js';
 import type { Face } from '../../face/face.js';
 import { isSame, type Flow, type FlowingPart } from '../../workbook/flow.js';
 import type { PartOnPage } from '../../workbook/gather.js';
-import type { QuiltCutting } from '../cutting/cutting.js';
+import type { ListFace } from '../../face/list-face.js';
+import { isBlank } from '../../ledger/field.js';
 import type { QuiltTop } from '../top/top.js';
 
 /** A list of what to cut for the blocks. */
-export const isCutList = (part: Face): part is QuiltCutting => 'isAsWritten' in part;
+export const isCutList = (part: Face): part is ListFace => 'isAsWritten' in part;
 
 const isTop = (part: Face): part is QuiltTop => 'blocks' in part;
 
@@ -24,6 +25,7 @@ export const flowingPart = (part: Face): PartInPage => ({
     return part.reckonInput();
   },
   isCutList: isCutList(part),
+  followsBlock: 'chart' in part.calculator.fields && isBlank((part as { block?: unknown }).block),
   // It knows its blocks only after it has its sizes.
   get blocks() {
     return isTop(part) ? part.blocks : undefined;

@@ -3,6 +3,7 @@ import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { planned } from './planned.js';
 import { CUT_LINE, PRICE, SHEET, so } from './examples.js';
 
 const SHEETS: Record<SheetKind, Forms> = {
@@ -12,10 +13,6 @@ const SHEETS: Record<SheetKind, Forms> = {
   square: { one: 'Quadrat', other: 'Quadrate' },
   sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
 };
-const PIECES: Forms = { one: 'Teil', other: 'Teile' };
-
-const CUT_UP = { half: 'einmal diagonal geschnitten', quarter: 'zweimal diagonal geschnitten' };
-
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 
 /** The cutting plan's words in German. */
@@ -41,9 +38,9 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   options: {},
   entries: {},
   sentences: {
+    ...planned,
     // The cut list.
     piece: ({ name }) => name || 'Teil',
-    squareFor: ({ piece }, t) => `Quadrat für ${t.say(piece)}`,
     inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
     cellsTogether: `Ein | zwischen die Angaben setzen, zum Beispiel ${CUT_LINE}.`,
     sizeOfZero: ({ text }, t) =>
@@ -64,32 +61,13 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     notSheet: ({ text }, t) =>
       `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
     sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
-    widthOfFabric: ({ fabric, says }, t) => `Breite von Stoff ${fabric}: ${t.say(says)}`,
-    ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
+    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
+    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
+      `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
     otherPrice: (_, t) =>
       `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
 
-    // What to cut and to buy.
-    cutUp: ({ piece, kind }, t) => `${t.say(piece)}: Quadrate, ${CUT_UP[kind]}`,
-    ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    stripsAcross: ({ width, need, isLeast }, t) =>
-      `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    boughtEach: ({ fabrics, size }, t) => {
-      const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-      return `${bought.join('; ')}${size ? ` zu ${t.size(size)}` : ''}.`;
-    },
-    piecesFrom: ({ count, need, width }, t) =>
-      `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
-
     // What is worth saying.
-    betweenMarks: ({ sizes, areMore }, t) =>
-      `Maße zwischen den Strichen des Lineals werden aufgerundet: ${sizes
-        .map(({ written, cut }) => `${t.l(written)}, zugeschnitten ${t.l(cut)}`)
-        .join('; ')}${areMore ? ' …' : '.'}`,
     foldAcross: ({ folds, reach }, t) =>
       `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So passt der Schnitt an ein Lineal von ${t.l(reach)}.`,
     tooWideToFold: ({ width, reach }, t) =>
@@ -98,10 +76,5 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
       `Einen Streifen, der höher als ${t.l(reach)} ist, vor dem Abschneiden der Teile einmal falten, Ende auf Ende.`,
     tooTallToFold: ({ height }, t) =>
       `Ein ${t.l(height)} hoher Streifen ist auch einmal gefaltet länger als das Lineal: anzeichnen und mit der Schere schneiden.`,
-    caution: ({ text }) => text,
-
-    // The drawing and the list.
-    fabricHead: 'Stoff',
-    noFabric: '–',
   },
 };

@@ -2,6 +2,7 @@ import type { Language } from '../language.js';
 import { backing } from './backing.js';
 import { batting } from './batting.js';
 import { binding } from './binding.js';
+import { block } from './block.js';
 import { borders } from './borders.js';
 import { common } from './common.js';
 import { cutting } from './cutting.js';
@@ -16,5 +17,5 @@ export const de: Language = {
   common,
   face,
   spreadsheet,
-  calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
+  calculators: { backing, batting, binding, block, borders, cutting, sleeve, top, worksheet },
 };

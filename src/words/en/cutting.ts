@@ -3,6 +3,7 @@ import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { planned } from './planned.js';
 import { CUT_LINE } from './examples.js';
 
 const SHEETS: Record<SheetKind, Forms> = {
@@ -12,10 +13,6 @@ const SHEETS: Record<SheetKind, Forms> = {
   square: { one: 'square', other: 'squares' },
   sheet: { one: 'sheet', other: 'sheets' },
 };
-const PIECES: Forms = { one: 'piece', other: 'pieces' };
-
-const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the diagonal' };
-
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
 /** The cutting plan's words in English. */
@@ -41,9 +38,9 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   options: {},
   entries: {},
   sentences: {
+    ...planned,
     // The cut list.
     piece: ({ name }) => name || 'piece',
-    squareFor: ({ piece }, t) => `square for ${t.say(piece)}`,
     inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
     cellsTogether: (_, t) => `Put | between its parts, like ${t.forUnits(CUT_LINE)}.`,
     sizeOfZero: ({ text }, t) =>
@@ -62,32 +59,13 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     notSheet: ({ text }, t) =>
       `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
     sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
-    widthOfFabric: ({ fabric, says }, t) => `The width of fabric ${fabric}: ${t.say(says)}`,
-    ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
+    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
+    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
+      `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
     otherPrice:
       'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
 
-    // What to cut and to buy.
-    cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
-    ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
-    stripsAcross: ({ width, need, isLeast }, t) =>
-      `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
-    boughtEach: ({ fabrics, size }, t) => {
-      const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-      return `${bought.join('; ')}${size ? ` of ${t.size(size)}` : ''}.`;
-    },
-    piecesFrom: ({ count, need, width }, t) =>
-      `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
-
     // What is worth saying.
-    betweenMarks: ({ sizes, areMore }, t) =>
-      `These sizes are between two marks of the ruler, so cut them on a mark: ${sizes
-        .map(({ written, cut }) => `${t.l(written)}, cut ${t.l(cut)}`)
-        .join('; ')}${areMore ? ' …' : '.'}`,
     foldAcross: ({ folds, reach }, t) =>
       `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
     tooWideToFold: ({ width, reach }, t) =>
@@ -96,10 +74,5 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
       `Fold a strip that is taller than ${t.l(reach)} once, end to end, before you cut pieces from it.`,
     tooTallToFold: ({ height }, t) =>
       `A strip ${t.l(height)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`,
-    caution: ({ text }) => text,
-
-    // The drawing and the list.
-    fabricHead: 'Fabric',
-    noFabric: '–',
   },
 };

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { tablesWritten } from '../../../src/elements/cutting/tables-written.js';
+import { tablesWritten as cellsWritten } from '../../../src/elements/cutting/tables-written.js';
+
+/** The texts in the cells. */
+const tablesWritten = (html: string): (string[][] | undefined)[] =>
+  cellsWritten(html).map((table) => table?.map((cells) => cells.map(({ text }) => text)));
 
 const ROOT = '<template shadowrootmode="open"><slot></slot></template>';
 const plan = (inside: string): string => `<quilt-cutting>${ROOT}${inside}</quilt-cutting>`;
@@ -15,6 +19,18 @@ describe('tables in what a server wrote', () => {
         ['Fabric', 'Piece'],
         ['B', '1½ in & more'],
         ['C', 'square'],
+      ],
+    ]);
+  });
+
+  it('keep what a chart needs: spans, and the way a goose flies', () => {
+    const chart = `<quilt-block>${ROOT}<table><tr><td colspan=2 goose="down" class="sky">B A B</td><th rowspan="2">A</th></tr></table></quilt-block>`;
+    expect(cellsWritten(chart)).toEqual([
+      [
+        [
+          { text: 'B A B', colspan: '2', goose: 'down' },
+          { text: 'A', rowspan: '2' },
+        ],
       ],
     ]);
   });

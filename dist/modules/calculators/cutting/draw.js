@@ -1,6 +1,6 @@
 import { corner } from '../../ledger/picture.js';
 import { sayOfLayout } from '../../ledger/strips.js';
-import { say } from './shape.js';
+import { say } from './plan-shape.js';
 
 /** The most sheets to draw of one fabric. Equal sheets are drawn once. */
 const MOST_SHEETS = 8;

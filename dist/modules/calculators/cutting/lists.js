@@ -1,5 +1,5 @@
 import { stripList } from '../../ledger/strip-list.js';
-import { say } from './shape.js';
+import { say } from './plan-shape.js';
 
 /** The strips to cut of each fabric. */
 const lists = ({ fabrics }) => [

@@ -1,14 +1,11 @@
 import { selvagesOf } from '../../ledger/cloth.js';
 import { readLength } from '../../ledger/lengths.js';
-import { Purchase } from '../../ledger/purchase.js';
-import { most, least, exact } from '../../measure/exact.js';
+import { most, least } from '../../measure/exact.js';
 import { ownUnits } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
 import { SHEETS } from '../../trade/cloths.js';
 import { say } from './shape.js';
 
-/** A number of sheets to buy. */
-const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 /** The kinds whose name says their size. */
 const SAY_THEIR_SIZE = ['fat-quarter', 'fat-eighth'];
 /** The sheet of this name, if there is one. */
@@ -45,4 +42,4 @@ const sheetOf = (ledger, kept) => {
     };
 };
 
-export { sheetOf, sheetsToBuy };
+export { sheetOf };

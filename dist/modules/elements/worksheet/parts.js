@@ -1,4 +1,5 @@
 import { isSame } from '../../workbook/flow.js';
+import { isBlank } from '../../ledger/field.js';
 
 /** A list of what to cut for the blocks. */
 const isCutList = (part) => 'isAsWritten' in part;
@@ -11,6 +12,7 @@ const flowingPart = (part) => ({
         return part.reckonInput();
     },
     isCutList: isCutList(part),
+    followsBlock: 'chart' in part.calculator.fields && isBlank(part.block),
     // It knows its blocks only after it has its sizes.
     get blocks() {
         return isTop(part) ? part.blocks : undefined;

@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { planned } from './planned.js';
 import { SHEET, CUT_LINE, so, PRICE } from './examples.js';
 
 const SHEETS = {
@@ -8,8 +9,6 @@ const SHEETS = {
     square: { one: 'Quadrat', other: 'Quadrate' },
     sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
 };
-const PIECES = { one: 'Teil', other: 'Teile' };
-const CUT_UP = { half: 'einmal diagonal geschnitten', quarter: 'zweimal diagonal geschnitten' };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 /** The cutting plan's words in German. */
 const cutting = {
@@ -34,9 +33,9 @@ const cutting = {
     options: {},
     entries: {},
     sentences: {
+        ...planned,
         // The cut list.
         piece: ({ name }) => name || 'Teil',
-        squareFor: ({ piece }, t) => `Quadrat für ${t.say(piece)}`,
         inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
         cellsTogether: `Ein | zwischen die Angaben setzen, zum Beispiel ${CUT_LINE}.`,
         sizeOfZero: ({ text }, t) => `${t.quote(text)}: Ein Maß muss mehr als 0 sein. Zum Beispiel 9 cm oder ${so('9 x 16,5 cm', t)}.`,
@@ -50,33 +49,14 @@ const cutting = {
         // What it is cut from.
         notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
         sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
-        widthOfFabric: ({ fabric, says }, t) => `Breite von Stoff ${fabric}: ${t.say(says)}`,
-        ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
-        otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
-        // What to cut and to buy.
-        cutUp: ({ piece, kind }, t) => `${t.say(piece)}: Quadrate, ${CUT_UP[kind]}`,
-        ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
         sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-        fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
         stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-        stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-        boughtEach: ({ fabrics, size }, t) => {
-            const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-            return `${bought.join('; ')}${size ? ` zu ${t.size(size)}` : ''}.`;
-        },
-        piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
+        otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
         // What is worth saying.
-        betweenMarks: ({ sizes, areMore }, t) => `Maße zwischen den Strichen des Lineals werden aufgerundet: ${sizes
-            .map(({ written, cut }) => `${t.l(written)}, zugeschnitten ${t.l(cut)}`)
-            .join('; ')}${areMore ? ' …' : '.'}`,
         foldAcross: ({ folds, reach }, t) => `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So passt der Schnitt an ein Lineal von ${t.l(reach)}.`,
         tooWideToFold: ({ width, reach }, t) => `Ein Schnitt über ${t.l(width)} passt auch vierlagig gefaltet nicht an Lineal und Matte von ${t.l(reach)}: Den Stoff zuerst schmaler schneiden.`,
         foldStrips: ({ reach }, t) => `Einen Streifen, der höher als ${t.l(reach)} ist, vor dem Abschneiden der Teile einmal falten, Ende auf Ende.`,
         tooTallToFold: ({ height }, t) => `Ein ${t.l(height)} hoher Streifen ist auch einmal gefaltet länger als das Lineal: anzeichnen und mit der Schere schneiden.`,
-        caution: ({ text }) => text,
-        // The drawing and the list.
-        fabricHead: 'Stoff',
-        noFabric: '–',
     },
 };
 

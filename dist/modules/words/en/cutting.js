@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { planned } from './planned.js';
 import { CUT_LINE } from './examples.js';
 
 const SHEETS = {
@@ -8,8 +9,6 @@ const SHEETS = {
     square: { one: 'square', other: 'squares' },
     sheet: { one: 'sheet', other: 'sheets' },
 };
-const PIECES = { one: 'piece', other: 'pieces' };
-const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the diagonal' };
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 /** The cutting plan's words in English. */
 const cutting = {
@@ -34,9 +33,9 @@ const cutting = {
     options: {},
     entries: {},
     sentences: {
+        ...planned,
         // The cut list.
         piece: ({ name }) => name || 'piece',
-        squareFor: ({ piece }, t) => `square for ${t.say(piece)}`,
         inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
         cellsTogether: (_, t) => `Put | between its parts, like ${t.forUnits(CUT_LINE)}.`,
         sizeOfZero: ({ text }, t) => `${t.quote(text)}: a size has to be more than 0. Write it like ${t.forUnits({ in: '3 1/2 or 3 1/2 x 6 1/2', cm: '9 or 9 x 16.5' })}.`,
@@ -50,33 +49,14 @@ const cutting = {
         // What it is cut from.
         notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
         sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
-        widthOfFabric: ({ fabric, says }, t) => `The width of fabric ${fabric}: ${t.say(says)}`,
-        ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
-        otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
-        // What to cut and to buy.
-        cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
-        ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
         sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-        fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
         stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
-        stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
-        boughtEach: ({ fabrics, size }, t) => {
-            const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-            return `${bought.join('; ')}${size ? ` of ${t.size(size)}` : ''}.`;
-        },
-        piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
+        otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
         // What is worth saying.
-        betweenMarks: ({ sizes, areMore }, t) => `These sizes are between two marks of the ruler, so cut them on a mark: ${sizes
-            .map(({ written, cut }) => `${t.l(written)}, cut ${t.l(cut)}`)
-            .join('; ')}${areMore ? ' …' : '.'}`,
         foldAcross: ({ folds, reach }, t) => `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
         tooWideToFold: ({ width, reach }, t) => `A cut across ${t.l(width)} does not fit a ruler and mat of ${t.l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,
         foldStrips: ({ reach }, t) => `Fold a strip that is taller than ${t.l(reach)} once, end to end, before you cut pieces from it.`,
         tooTallToFold: ({ height }, t) => `A strip ${t.l(height)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`,
-        caution: ({ text }) => text,
-        // The drawing and the list.
-        fabricHead: 'Fabric',
-        noFabric: '–',
     },
 };
 

@@ -1,6 +1,7 @@
 import { backing } from './backing.js';
 import { batting } from './batting.js';
 import { binding } from './binding.js';
+import { block } from './block.js';
 import { borders } from './borders.js';
 import { common } from './common.js';
 import { cutting } from './cutting.js';
@@ -15,7 +16,7 @@ const en = {
     common,
     face,
     spreadsheet,
-    calculators: { backing, batting, binding, borders, cutting, sleeve, top, worksheet },
+    calculators: { backing, batting, binding, block, borders, cutting, sleeve, top, worksheet },
 };
 
 export { en };

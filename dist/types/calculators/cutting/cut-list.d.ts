@@ -2,16 +2,13 @@ import { type Exact } from '../../measure/exact.js';
 import type { Style } from '../../measure/format.js';
 import { type Message } from '../../measure/message.js';
 import type { Units } from '../../measure/units.js';
+import type { PlannedSayings } from './plan-shape.js';
 import { type PatchKind } from './list-words.js';
 /** The names of pieces, and what can be wrong with a cut list. */
-export interface CutListSayings {
+export interface CutListSayings extends Pick<PlannedSayings, 'squareFor'> {
     /** A piece by the name that its author wrote, or an empty name. */
     piece: {
         name: string;
-    };
-    /** The square that a strip gives, if it becomes triangles. */
-    squareFor: {
-        piece: Message;
     };
     inLine: {
         number: number;

@@ -1,4 +1,6 @@
 import type { Listing } from '../../ledger/listing.js';
-import { type CuttingAnswer } from './shape.js';
+import { type FabricPlan } from './plan-shape.js';
 /** The strips to cut of each fabric. */
-export declare const lists: ({ fabrics }: CuttingAnswer) => Listing[];
+export declare const lists: ({ fabrics }: {
+    fabrics: FabricPlan[];
+}) => Listing[];

@@ -1,5 +1,5 @@
 import { type Reckoning } from '../../ledger/ledger.js';
-import { type Planner } from '../../ledger/planning.js';
+import type { Planner } from '../../ledger/planning.js';
 import { type CuttingAnswer, type CuttingInput } from './shape.js';
 /**
  * Plans a cut list: for each fabric the strips to cut, what comes from each, and the cloth or sheets to buy. Cuts run edge

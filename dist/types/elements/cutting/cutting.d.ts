@@ -1,7 +1,7 @@
 import type { Calculator } from '../../calculators/calculator.js';
 import { type CuttingAnswer } from '../../calculators/cutting/shape.js';
 import type { Input } from '../../ledger/ledger.js';
-import { ReadingFace } from '../../face/planning-face.js';
+import { ListFace } from '../../face/list-face.js';
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed or pasted into the sheet. A long list is planned in the background; `result` has
@@ -9,7 +9,7 @@ import { ReadingFace } from '../../face/planning-face.js';
  *
  * @tagname quilt-cutting
  */
-export declare class QuiltCutting extends ReadingFace<CuttingAnswer> {
+export declare class QuiltCutting extends ListFace<CuttingAnswer> {
     #private;
     static properties: import("lit").PropertyDeclarations;
     /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
@@ -27,13 +27,6 @@ export declare class QuiltCutting extends ReadingFace<CuttingAnswer> {
     constructor();
     readonly calculator: Calculator<CuttingAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;
-    protected readonly watched: {
-        childList: boolean;
-        characterData: boolean;
-        subtree: boolean;
-    };
-    protected readInside(): void;
-    /** Whether the list is still the one that the page wrote. */
     get isAsWritten(): boolean;
     protected change(key: string, value: unknown): void;
     reckonInput(): Input;

@@ -1,2 +1,3 @@
-/** The cut list in the table of each cutting plan that a server wrote, in that order. */
-export declare const tablesWritten: (html: string) => (string[][] | undefined)[];
+import { type Table } from '../../face/table.js';
+/** The table of each cutting plan and each block that a server wrote, in that order. */
+export declare const tablesWritten: (html: string) => (Table | undefined)[];

@@ -3,9 +3,9 @@ import type { Reckoning } from '../../ledger/ledger.js';
 import type { Face } from '../../face/face.js';
 import { type Flow, type FlowingPart } from '../../workbook/flow.js';
 import type { PartOnPage } from '../../workbook/gather.js';
-import type { QuiltCutting } from '../cutting/cutting.js';
+import type { ListFace } from '../../face/list-face.js';
 /** A list of what to cut for the blocks. */
-export declare const isCutList: (part: Face) => part is QuiltCutting;
+export declare const isCutList: (part: Face) => part is ListFace;
 /** A part that sizes flow through. */
 interface PartInPage extends FlowingPart {
     part: Face;

@@ -1,0 +1,133 @@
+import { inches } from '../../ledger/quantity.js';
+import { exact, toMark } from '../../measure/exact.js';
+import { sayings } from '../../measure/message.js';
+import { PATCHES } from '../../trade/patches.js';
+import { say as say$1 } from '../cutting/plan-shape.js';
+
+const say = sayings();
+const square = (fabric, name, side, more = {}) => ({ fabric, name, kind: 'rectangle', width: side, length: side, each: 1, ...more });
+/**
+ * Half-square triangles. Two at a time: a square of each fabric, 7/8 in larger than finished. Eight at a time: squares twice as
+ * large, "Quilting basics: half-square triangles 8 at a time", theashleytomlinson.com.
+ */
+const halves = (letters, side, { halves }) => {
+    const [name, times] = halves === 'two' ? ['pairSquareTwo', 1] : ['pairSquareEight', 2];
+    // The same unit turned by a half has its letters the other way round.
+    const pieces = [...letters].sort().map((letter) => square(letter, name, side, { seams: 'half', times }));
+    return [{ gives: times === 1 ? 2 : 8, pieces }];
+};
+/**
+ * Flying geese. Four at a time, from one square for the geese and four for the sky: "Fast Flying Geese", Sylvia's Quilt Depot; they
+ * come out in mirrored pairs, so both sides of the sky have to be of one fabric. One at a time: a rectangle with a square sewn
+ * over each corner; common practice, no source.
+ */
+const geese = ([before = '', goose = '', after = ''], long, { geese }) => {
+    const high = long.div(2);
+    if (geese === 'four' && before === after)
+        return [
+            {
+                gives: 4,
+                pieces: [
+                    square(goose, 'gooseSquare', long, { seams: 'quarter' }),
+                    square(before, 'skySquare', high, { seams: 'half', each: 4 }),
+                ],
+            },
+        ];
+    const middle = { ...square(goose, 'gooseRectangle', high), length: long };
+    return [{ gives: 1, pieces: [middle, ...[before, after].map((sky) => square(sky, 'skyCorner', high))] }];
+};
+/** How to make a patch of this finished size. */
+const recipesFor = ({ kind, letters }, { width, length }, method) => {
+    const [first = '', second = ''] = letters;
+    if (kind === 'half')
+        return halves(letters, width, method);
+    if (kind === 'goose')
+        return geese(letters, width.gt(length) ? width : length, method);
+    if (kind === 'quarter')
+        return letters.map((letter) => ({
+            gives: PATCHES.quarter.each,
+            pieces: [square(letter, 'quarterTriangles', width, { kind: 'quarter' })],
+        }));
+    if (kind === 'inside')
+        return [
+            { gives: 1, pieces: [square(first, 'middleSquare', inches(width).sideOfDiagonal().value)] },
+            // Four corners from two squares, with their straight grain along the edge of the block.
+            { gives: 1, pieces: [square(second, 'cornerTriangles', width.div(2), { kind: 'half', each: 2 })] },
+        ];
+    const [short, long] = width.lte(length) ? [width, length] : [length, width];
+    const name = short.equals(long) ? 'square' : 'rectangle';
+    return [{ gives: 1, pieces: [{ ...square(first, name, short), length: long }] }];
+};
+/** The finished size of a patch in a block of this size. */
+const sizeOf = ({ across, down }, { columns, rows }, block) => ({
+    width: block.mul(across).div(columns),
+    length: block.mul(down).div(rows),
+});
+/** A list of pieces while it grows. Equal pieces share a line, and pieces of one name a message. */
+class Pieces {
+    #lines = new Map();
+    #names = new Map();
+    constructor(seams) {
+        this.seams = seams;
+    }
+    add(given, batches) {
+        const { fabric, name, kind, each } = given;
+        const [width, length] = [this.#side(given, given.width), this.#side(given, given.length)];
+        const key = [fabric, name, width.cut.toFraction(), length.cut.toFraction()].join(' ');
+        const line = this.#lines.get(key);
+        if (line)
+            line.count += each * batches;
+        else
+            this.#lines.set(key, {
+                fabric,
+                ...this.#called(name, kind),
+                width: width.cut,
+                length: length.cut,
+                // Triangles are trimmed when they are sewn.
+                between: name === 'square' || name === 'rectangle' ? [...width.between, ...length.between] : [],
+                count: each * batches,
+                kind,
+            });
+    }
+    /** A side with its allowances, on a mark; and the side before that, if it was between two marks. */
+    #side({ kind, seams = kind, times = 1 }, finished) {
+        const { seam, mark } = this.seams;
+        const side = finished.add(seam.mul(exact(PATCHES[seams].seams))).mul(times);
+        const cut = toMark(side, mark);
+        return { cut, between: cut.equals(side) ? [] : [side] };
+    }
+    #called(name, kind) {
+        const known = this.#names.get(name);
+        if (known)
+            return known;
+        const piece = say(name);
+        const called = { piece, cutAs: kind === 'rectangle' ? piece : say$1('squareFor', { piece }) };
+        this.#names.set(name, called);
+        return called;
+    }
+    get all() {
+        return [...this.#lines.values()];
+    }
+}
+/** The pieces to cut for so many blocks. Whole squares are counted for all blocks together. */
+const piecesFor = (chart, block, blocks, method, seams) => {
+    const recipes = new Map();
+    for (const patch of chart.patches)
+        for (const recipe of recipesFor(patch, sizeOf(patch, chart, block), method)) {
+            const key = recipe.pieces
+                .map(({ fabric, name, width, length }) => [fabric, name, width.toFraction(), length.toFraction()])
+                .join(' ');
+            const known = recipes.get(key);
+            if (known)
+                known.units += 1;
+            else
+                recipes.set(key, { recipe, units: 1 });
+        }
+    const pieces = new Pieces(seams);
+    for (const { recipe, units } of recipes.values())
+        for (const given of recipe.pieces)
+            pieces.add(given, Math.ceil((units * blocks) / recipe.gives));
+    return pieces.all;
+};
+
+export { piecesFor, sizeOf };

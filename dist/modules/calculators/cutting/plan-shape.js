@@ -1,0 +1,5 @@
+import { sayings } from '../../measure/message.js';
+
+const say = sayings();
+
+export { say };

@@ -1,0 +1,81 @@
+import { planned } from './planned.js';
+
+const BLOCKS = { one: 'block', other: 'blocks' };
+const WAYS = { one: 'one at a time', two: 'two at a time', four: 'four at a time', eight: 'eight at a time' };
+const PATCHES = 'A, or A/B, A\\B, A/B/C/D, B A B, B in A';
+/** What each fabric takes: `A 12 in, B 9 1/2 in`. */
+const needs = (fabrics, t) => fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+/** The block's words in English. */
+const block = {
+    title: 'Block',
+    labels: {
+        chart: 'Chart',
+        block: 'Block, finished',
+        count: 'How many blocks',
+        method: 'How triangles are made',
+        seam: 'Seam allowance',
+        week: 'Week',
+        cell: 'One cell, finished',
+        cellLength: 'One cell, finished height',
+        unfinished: 'Block before it is sewn in',
+        patches: 'Patches in all',
+        halvesOtherwise: 'Cloth, half-square triangles made the other way',
+        geeseOtherwise: 'Cloth, geese made the other way',
+    },
+    hints: {
+        chart: 'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
+        count: 'all of them like this one',
+    },
+    options: {
+        method: {
+            'two-one': 'half-square triangles two at a time, geese one at a time',
+            'two-four': 'half-square triangles two at a time, geese four at a time',
+            'eight-one': 'half-square triangles eight at a time, geese one at a time',
+            'eight-four': 'half-square triangles eight at a time, geese four at a time',
+        },
+    },
+    entries: {},
+    sentences: {
+        ...planned,
+        // The chart.
+        emptyChart: 'The chart is empty. Write rows of fabric letters, like A B A; B A B; A B A.',
+        inCell: ({ row, cell, says }, t) => `Row ${row}, patch ${cell}: ${t.say(says)}`,
+        marksNeeded: 'A row with a size needs | between its patches, like B A B 2x1 | A.',
+        tooManyCells: ({ most }) => `A chart has at most ${most} cells each way. Draw the block in larger cells, like 12 by 12.`,
+        tooManyFabrics: ({ most }) => `A chart has at most ${most} fabrics. Use fewer letters, like A to H.`,
+        emptyCell: 'This patch has no letter. Write the letter of its fabric, like A.',
+        notPatch: ({ text }, t) => `${t.quote(text)} is not a patch. Write it like ${PATCHES}.`,
+        notSpan: ({ text }, t) => `${t.quote(text)} is not a number of cells. Write it like 2.`,
+        outside: ({ row }) => `This patch reaches down to row ${row}, but the chart ends before that. Write a smaller rowspan, like 1, or add rows.`,
+        overlaps: 'This patch lies over one that comes down from the row above. Write a smaller colspan, like 1.',
+        gap: ({ row, column }) => `Row ${row} has no patch in column ${column}. Give all rows the same number of cells, like 3.`,
+        halfNotSquare: 'Half-square triangles need a square patch. Write A for one fabric, or let the patch cover as many columns as rows, like 2 by 2.',
+        quarterNotSquare: 'Quarter-square triangles need a square patch. Write A for one fabric, or let the patch cover as many columns as rows, like 2 by 2.',
+        insideNotSquare: 'A square in a square needs a square patch. Write A for one fabric, or let the patch cover as many columns as rows, like 2 by 2.',
+        gooseNotTwoByOne: 'A flying goose is twice as long as it is high. Let its patch cover two cells side by side, with colspan="2", or 2x1 behind its letters.',
+        gooseWay: ({ text, ways }, t) => `${text ? `${t.quote(text)} is not a way that this goose can fly` : 'Nothing says which way this goose flies'}. Write goose="${ways[0] ?? ''}" or goose="${ways[1] ?? ''}" on its cell, or the word behind its letters.`,
+        patchTooSmall: ({ patch, mark }, t) => `A patch would finish ${t.size(patch)}, too small to cut: the marks of the ruler are ${t.l(mark)} apart. Write a larger block, like ${t.usual({ in: '12 in', cm: '30 cm' })}.`,
+        // What is cut.
+        square: 'square',
+        rectangle: 'rectangle',
+        pairSquareTwo: 'square for half-square triangles, two at a time',
+        pairSquareEight: 'square for half-square triangles, eight at a time',
+        quarterTriangles: 'quarter-square triangles',
+        gooseRectangle: 'rectangle for a flying goose',
+        skyCorner: 'square to sew over a goose’s corner',
+        gooseSquare: 'square for flying geese, four at a time',
+        skySquare: 'sky square for flying geese, four at a time',
+        middleSquare: 'middle square, on point',
+        cornerTriangles: 'corner triangles round a square',
+        // What is worth saying.
+        unlikeSkies: 'Geese with two different fabrics beside them are made one at a time: four at a time, half of them would come out mirrored.',
+        halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+        geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}. ${t.say(says)}`,
+        picture: ({ name, block, columns, rows }, t) => `${name || 'The block'}, ${t.l(block)} finished: ${columns} by ${rows} cells.`,
+        letter: ({ letter }) => letter,
+        cellName: ({ row, cell }) => `Row ${row}, patch ${cell}`,
+    },
+};
+
+export { block };

@@ -1,0 +1,23 @@
+import { Purchase } from '../../ledger/purchase.js';
+import { type Bought } from '../../ledger/shop.js';
+import { type Exact } from '../../measure/exact.js';
+import { type Message } from '../../measure/message.js';
+import type { ListedPiece } from './cut-list.js';
+import { type FabricPlan, type Job, type PlanLedger, type Sheet } from './plan-shape.js';
+/** The letters of a list's fabrics, in its order. */
+export declare const lettersOf: (listed: ListedPiece[]) => string[];
+/** Plans the pieces of each fabric. */
+export declare const planFabrics: (job: Job, listed: ListedPiece[]) => FabricPlan[];
+/** A number of sheets to buy. */
+export declare const sheetsToBuy: ({ kind, sold, length }: Sheet, count: number) => Purchase;
+/** How much cloth these pieces of a fabric would take. Undefined if they cannot be cut from it, or if it is not known yet. */
+export declare const needOf: (job: Job, fabric: string, listed: ListedPiece[]) => Exact | undefined;
+/** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
+export declare const boughtFor: ({ ledger, sheet, isOne, source }: Job, fabrics: FabricPlan[]) => Bought & {
+    sheets?: number | undefined;
+};
+export declare const summaryOf: ({ sheet, isOne }: Job, fabrics: FabricPlan[]) => Message;
+/** Says which sizes are between two marks of the ruler, and how they are cut. */
+export declare const noteMarks: (ledger: PlanLedger, listed: ListedPiece[], mark: Exact) => void;
+/** What the page has to say about this list. */
+export declare const cautionsOf: (caution: unknown) => Message[];

@@ -1,0 +1,2 @@
+import { QuiltBlock } from './block.js';
+export { QuiltBlock };

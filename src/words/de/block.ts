@@ -1,0 +1,106 @@
+import type { blockFields, BlockRow, BlockSayings, FabricNeed } from '../../calculators/block/shape.js';
+import type { CommonLabel } from '../common.js';
+import type { Teller } from '../teller.js';
+import type { CalculatorWords } from '../vocabulary.js';
+import { BLOCK } from './examples.js';
+import { planned } from './planned.js';
+
+const WAYS = { one: 'einzeln', two: 'je zwei', four: 'je vier', eight: 'je acht' };
+
+const PATCHES = 'A, oder A/B, A\\B, A/B/C/D, B A B, B in A';
+
+/** What each fabric takes. */
+const needs = (fabrics: FabricNeed[], t: Teller): string =>
+  fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+
+/** The block's words in German. */
+export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, CommonLabel> = {
+  title: 'Block',
+  labels: {
+    chart: 'Raster',
+    block: 'Block, fertig',
+    count: 'Anzahl Blöcke',
+    method: 'Nähweise der Dreiecke',
+    seam: 'Nahtzugabe',
+    week: 'Woche',
+    cell: 'Ein Feld, fertig',
+    cellLength: 'Ein Feld, fertige Höhe',
+    unfinished: 'Block vor dem Einnähen',
+    patches: 'Patches insgesamt',
+    halvesOtherwise: 'Stoff bei der anderen Nähweise der Halbquadrate',
+    geeseOtherwise: 'Stoff bei der anderen Nähweise der Gänse',
+  },
+  hints: {
+    chart:
+      'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
+    count: 'alle wie dieser',
+  },
+  options: {
+    method: {
+      'two-one': 'Halbquadrate je zwei, Gänse einzeln',
+      'two-four': 'Halbquadrate je zwei, Gänse je vier',
+      'eight-one': 'Halbquadrate je acht, Gänse einzeln',
+      'eight-four': 'Halbquadrate je acht, Gänse je vier',
+    },
+  },
+  entries: {},
+  sentences: {
+    ...planned,
+
+    // The chart.
+    emptyChart:
+      'Das Raster ist leer. Reihen von Stoffbuchstaben schreiben, zum Beispiel A B A; B A B; A B A.',
+    inCell: ({ row, cell, says }, t) => `Reihe ${row}, Patch ${cell}: ${t.say(says)}`,
+    marksNeeded: 'Eine Reihe mit einer Größe braucht | zwischen ihren Patches, zum Beispiel B A B 2x1 | A.',
+    tooManyCells: ({ most }) =>
+      `Ein Raster hat höchstens ${most} Felder in jeder Richtung. Den Block in größeren Feldern zeichnen, zum Beispiel 12 mal 12.`,
+    tooManyFabrics: ({ most }) =>
+      `Ein Raster hat höchstens ${most} Stoffe. Weniger Buchstaben nehmen, zum Beispiel A bis H.`,
+    emptyCell: 'Dieser Patch hat keinen Buchstaben. Den Buchstaben des Stoffs schreiben, zum Beispiel A.',
+    notPatch: ({ text }, t) => `${t.quote(text)} ist kein Patch. Zum Beispiel ${PATCHES}.`,
+    notSpan: ({ text }, t) => `${t.quote(text)} ist keine Anzahl von Feldern. Zum Beispiel 2.`,
+    outside: ({ row }) =>
+      `Dieser Patch reicht bis Reihe ${row}, aber das Raster endet davor. Eine kleinere rowspan schreiben, zum Beispiel 1, oder Reihen anfügen.`,
+    overlaps:
+      'Dieser Patch liegt über einem, der aus der Reihe darüber kommt. Eine kleinere colspan schreiben, zum Beispiel 1.',
+    gap: ({ row, column }) =>
+      `Reihe ${row} hat in Spalte ${column} keinen Patch. Allen Reihen gleich viele Felder geben, zum Beispiel 3.`,
+    halfNotSquare:
+      'Halbquadrate brauchen einen quadratischen Patch. Für einen einzigen Stoff A schreiben, oder den Patch über gleich viele Spalten und Reihen legen, zum Beispiel 2 mal 2.',
+    quarterNotSquare:
+      'Viertelquadrate brauchen einen quadratischen Patch. Für einen einzigen Stoff A schreiben, oder den Patch über gleich viele Spalten und Reihen legen, zum Beispiel 2 mal 2.',
+    insideNotSquare:
+      'Ein Quadrat im Quadrat braucht einen quadratischen Patch. Für einen einzigen Stoff A schreiben, oder den Patch über gleich viele Spalten und Reihen legen, zum Beispiel 2 mal 2.',
+    gooseNotTwoByOne:
+      'Eine fliegende Gans ist doppelt so lang wie hoch. Ihren Patch über zwei Felder nebeneinander legen, mit colspan="2", oder 2x1 hinter ihre Buchstaben schreiben.',
+    gooseWay: ({ text, ways }, t) =>
+      `${text ? `${t.quote(text)} ist keine Richtung, in die diese Gans fliegen kann` : 'Es fehlt, wohin diese Gans fliegt'}. In ihr Feld goose="${ways[0] ?? ''}" oder goose="${ways[1] ?? ''}" schreiben, oder das Wort hinter ihre Buchstaben.`,
+    patchTooSmall: ({ patch, mark }, t) =>
+      `Ein Patch wäre fertig ${t.size(patch)} groß, zu klein zum Zuschneiden: Die Striche des Lineals liegen ${t.l(mark)} auseinander. Einen größeren Block schreiben, zum Beispiel ${t.usual({ in: '12 in', cm: '30 cm' })}.`,
+
+    // What is cut.
+    square: 'Quadrat',
+    rectangle: 'Rechteck',
+    pairSquareTwo: 'Quadrat für Halbquadrate, je zwei',
+    pairSquareEight: 'Quadrat für Halbquadrate, je acht',
+    quarterTriangles: 'Viertelquadrat-Dreiecke',
+    gooseRectangle: 'Rechteck für eine fliegende Gans',
+    skyCorner: 'Quadrat für die Ecke einer Gans',
+    gooseSquare: 'Quadrat für fliegende Gänse, je vier',
+    skySquare: 'Himmelquadrat für fliegende Gänse, je vier',
+    middleSquare: 'Quadrat der Mitte, auf der Spitze',
+    cornerTriangles: 'Eckdreiecke um ein Quadrat',
+
+    // What is worth saying.
+    unlikeSkies:
+      'Gänse mit zwei verschiedenen Stoffen daneben werden einzeln genäht: Je vier wäre die Hälfte spiegelverkehrt.',
+    halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+    geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+    summary: ({ name, count, block, says }, t) =>
+      `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}. ${t.say(says)}`,
+    picture: ({ name, block, columns, rows }, t) =>
+      `${name || 'Der Block'}, fertig ${t.l(block)}: ${columns} mal ${rows} Felder.`,
+    letter: ({ letter }) => letter,
+    cellName: ({ row, cell }) => `Reihe ${row}, Patch ${cell}`,
+  },
+};
