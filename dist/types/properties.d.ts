@@ -188,12 +188,12 @@ export interface QuiltBlockProperties {
 `A\B` are half-square triangles, `A/B/C/D` quarter-square triangles clockwise from the top, `B A B` a goose, `B in A` a square in
 a square. Default: the table inside the element. */
   chart?: QuiltBlock['chart'] | undefined;
-  /** The block's finished side. A length. In a worksheet, default that of the top's blocks. */
+  /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   block?: QuiltBlock['block'] | undefined;
   /** How many blocks, a whole number. Default 1. */
   count?: QuiltBlock['count'] | undefined;
-  /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight four`.
-Default `two one`. */
+  /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
+Default `two-one`. */
   method?: QuiltBlock['method'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBlock['mark'] | undefined;

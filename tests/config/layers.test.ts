@@ -53,22 +53,26 @@ describe('imports run downwards', () => {
     expect(folders.map(({ name }) => name).sort()).toEqual([...LAYERS].sort());
   });
 
-  it('is what the linter enforces, however the import is written', async () => {
-    const eslint = new ESLint({ cwd: ROOT, overrideConfigFile: 'tests/config/eslint.config.mjs' });
-    const [result] = await eslint.lintText(
-      [
-        `import '../trade/beds.js';`,
-        `export * from '../calculators/backing/backing.js';`,
-        `export { QuiltBacking } from '../elements/backing/backing.js';`,
-        `export const later = () => import('../face/face.js');`,
-        `export type Bed = import('../trade/beds.js').Bed;`,
-        `import './units.js';`,
-      ].join('\n'),
-      { filePath: `${ROOT}src/measure/exact.ts` },
-    );
-    const lines = result?.messages
-      .filter(({ ruleId }) => ruleId === 'quilt/imports-run-downwards')
-      .map(({ line }) => line);
-    expect(lines).toEqual([1, 2, 3, 4, 5]);
-  }, SETUP_LIMIT);
+  it(
+    'is what the linter enforces, however the import is written',
+    async () => {
+      const eslint = new ESLint({ cwd: ROOT, overrideConfigFile: 'tests/config/eslint.config.mjs' });
+      const [result] = await eslint.lintText(
+        [
+          `import '../trade/beds.js';`,
+          `export * from '../calculators/backing/backing.js';`,
+          `export { QuiltBacking } from '../elements/backing/backing.js';`,
+          `export const later = () => import('../face/face.js');`,
+          `export type Bed = import('../trade/beds.js').Bed;`,
+          `import './units.js';`,
+        ].join('\n'),
+        { filePath: `${ROOT}src/measure/exact.ts` },
+      );
+      const lines = result?.messages
+        .filter(({ ruleId }) => ruleId === 'quilt/imports-run-downwards')
+        .map(({ line }) => line);
+      expect(lines).toEqual([1, 2, 3, 4, 5]);
+    },
+    SETUP_LIMIT,
+  );
 });

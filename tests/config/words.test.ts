@@ -42,16 +42,26 @@ describe('words stand apart', () => {
     `export const i = exact('12 1/2');`,
   ];
 
-  it('is what the linter says of every sentence outside src/words/', async () => {
-    expect(await faulty('words-stand-apart', [...SENTENCES, ...NONE], 'src/ledger/shop.ts')).toEqual(
-      SENTENCES,
-    );
-    expect(await faulty('words-stand-apart', [...NONE, ...SENTENCES], 'src/face/face.ts')).toEqual(SENTENCES);
-  }, SETUP_LIMIT);
+  it(
+    'is what the linter says of every sentence outside src/words/',
+    async () => {
+      expect(await faulty('words-stand-apart', [...SENTENCES, ...NONE], 'src/ledger/shop.ts')).toEqual(
+        SENTENCES,
+      );
+      expect(await faulty('words-stand-apart', [...NONE, ...SENTENCES], 'src/face/face.ts')).toEqual(
+        SENTENCES,
+      );
+    },
+    SETUP_LIMIT,
+  );
 
-  it('and nothing of those inside it', async () => {
-    expect(await faulty('words-stand-apart', SENTENCES, 'src/words/en/common.ts')).toEqual([]);
-  }, SETUP_LIMIT);
+  it(
+    'and nothing of those inside it',
+    async () => {
+      expect(await faulty('words-stand-apart', SENTENCES, 'src/words/en/common.ts')).toEqual([]);
+    },
+    SETUP_LIMIT,
+  );
 });
 
 describe('words are not read', () => {
@@ -77,11 +87,19 @@ describe('words are not read', () => {
     `export const h = row.how instanceof Message;`,
   ];
 
-  it('is what the linter says wherever something shown is tested or taken apart', async () => {
-    expect(await faulty('words-are-not-read', [...READ, ...NOT_READ], 'src/face/face.ts')).toEqual(READ);
-  }, SETUP_LIMIT);
+  it(
+    'is what the linter says wherever something shown is tested or taken apart',
+    async () => {
+      expect(await faulty('words-are-not-read', [...READ, ...NOT_READ], 'src/face/face.ts')).toEqual(READ);
+    },
+    SETUP_LIMIT,
+  );
 
-  it('and nothing where sentences are made', async () => {
-    expect(await faulty('words-are-not-read', READ, 'src/words/en/common.ts')).toEqual([]);
-  }, SETUP_LIMIT);
+  it(
+    'and nothing where sentences are made',
+    async () => {
+      expect(await faulty('words-are-not-read', READ, 'src/words/en/common.ts')).toEqual([]);
+    },
+    SETUP_LIMIT,
+  );
 });

@@ -66,12 +66,18 @@ export const misfits = (page: Document = document): string[] => {
     for (const at of host.shadowRoot!.querySelectorAll<HTMLElement>('section *:not(svg *):not(option)')) {
       if (!at.checkVisibility() || (at.matches('[role=status]') && !at.textContent)) continue;
       const { left, right, height } = at.getBoundingClientRect();
-      if (left < outer.left - 1 || right > outer.right + 1) found.push(`${named(at)} runs out of its sheet`);
+      // A block's chart that is wider than its column is rolled sideways, in a box of its own.
+      const rolled = at.closest('.chart');
+      const isRolled = rolled && view.getComputedStyle(rolled).overflowX === 'auto';
+      if ((left < outer.left - 1 || right > outer.right + 1) && !(isRolled && at !== rolled))
+        found.push(`${named(at)} runs out of its sheet`);
       const isLine = view.getComputedStyle(at).display === 'inline';
-      if (!isLine && at.scrollWidth > at.clientWidth + 1 && !at.matches('select'))
+      if (!isLine && at.scrollWidth > at.clientWidth + 1 && !at.matches('select') && !isRolled)
         found.push(`${named(at)} is cut off: ${at.scrollWidth} > ${at.clientWidth}`);
       const below = at.matches('tr, th, td') ? overhang(at) : at.scrollHeight - at.clientHeight;
-      if (!isLine && below > 2 && !at.matches('select, textarea, :has(textarea)'))
+      // A patch of several rows reaches into the rows below.
+      const isTall = at.matches('tr:has(> [rowspan]:not([rowspan="1"]))');
+      if (!isLine && below > 2 && !isTall && !at.matches('select, textarea, :has(textarea)'))
         found.push(`${named(at)} is cut off below, by ${below} px`);
       if (parseFloat(view.getComputedStyle(at).fontSize) < size * 0.7)
         found.push(

@@ -19,6 +19,7 @@ const EVERYTHING = `
   <quilt-backing width="58" length="70"></quilt-backing>
   <quilt-batting width="58" length="70"></quilt-batting>
   <quilt-sleeve width="58"></quilt-sleeve>
+  <quilt-block block="6" chart="A B; B A"></quilt-block>
   <quilt-cutting sheet="fat-quarter"><table>
     <tr><th>Fabric</th><th>Piece</th><th>Cut size</th><th>How many</th></tr>${LONG_LIST}
   </table></quilt-cutting>

@@ -32,13 +32,13 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
    * a square. Default: the table inside the element.
    */
   declare chart: string | unknown[][] | undefined;
-  /** The block's finished side. A length. In a worksheet, default that of the top's blocks. */
+  /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   declare block: string | number | undefined;
   /** How many blocks, a whole number. Default 1. */
   declare count: string | number | undefined;
   /**
-   * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight four`.
-   * Default `two one`.
+   * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
+   * Default `two-one`.
    */
   declare method: string | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */

@@ -63,6 +63,6 @@ const beyond = (one, step) => {
     const others = inputsOf(one).filter((other) => placeOf(other)[0] === row + step);
     return others[Math.min(at, others.length - 1)];
 };
-const gridStyles = css `.chart{overflow-x:auto}.chart table{inline-size:auto;border:0}.chart.chart tr{display:table-row;border:0}.chart.chart td{display:table-cell;padding:1px;border:1px solid var(--_soft);inline-size:auto}.chart.chart td.next{border:0}.chart input{margin:0;inline-size:auto;min-inline-size:100%;padding-inline:2px;text-align:center;background:none;border-block-end-color:transparent}.chart [aria-invalid]{border-block-end-color:var(--_accent)}.chart .next input{min-inline-size:0;background:color-mix(in srgb,currentColor 6%,transparent)}`;
+const gridStyles = css `.chart{overflow-x:auto}.chart table{inline-size:auto;border:0}.chart.chart tr{display:table-row;border:0}.chart.chart td{display:table-cell;padding:1px;border:1px solid var(--_soft);inline-size:auto}.chart.chart td.next{border:0}.chart input{margin:0;inline-size:auto;min-inline-size:100%;padding-inline:2px;text-align:center;background:none;border-block-end-color:transparent}@media not (any-pointer: coarse){.chart input{font-size:0.85em;min-block-size:max(1.7em,24px)}}.chart [aria-invalid]{border-block-end-color:var(--_accent)}.chart .next input{min-inline-size:0;background:color-mix(in srgb,currentColor 6%,transparent)}`;
 
 export { beyond, chartAround, chartWith, grid, gridStyles, isOfGrid };

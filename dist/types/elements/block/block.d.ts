@@ -19,13 +19,13 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
      * a square. Default: the table inside the element.
      */
     chart: string | unknown[][] | undefined;
-    /** The block's finished side. A length. In a worksheet, default that of the top's blocks. */
+    /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
     block: string | number | undefined;
     /** How many blocks, a whole number. Default 1. */
     count: string | number | undefined;
     /**
-     * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight four`.
-     * Default `two one`.
+     * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
+     * Default `two-one`.
      */
     method: string | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
