@@ -27,7 +27,13 @@ export const exact = (value: number | string | bigint | Exact, divisor?: number 
 
 /** Knows exact numbers from another copy of the script too: a page may load two. */
 export const isExact = (value: unknown): value is Exact =>
-  typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
+  typeof value === 'object' &&
+  value !== null &&
+  'd' in value &&
+  typeof value.d === 'bigint' &&
+  // Somebody else's object may have such a part by chance.
+  'toFraction' in value &&
+  typeof value.toFraction === 'function';
 
 export const ZERO = exact(0);
 export const ONE = exact(1);

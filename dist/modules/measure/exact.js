@@ -21,7 +21,13 @@ const exact = (value, divisor) => typeof value === 'string' ||
     ? read(`${value}`)
     : over(value, divisor);
 /** Knows exact numbers from another copy of the script too: a page may load two. */
-const isExact = (value) => typeof value === 'object' && value !== null && 'd' in value && typeof value.d === 'bigint';
+const isExact = (value) => typeof value === 'object' &&
+    value !== null &&
+    'd' in value &&
+    typeof value.d === 'bigint' &&
+    // Somebody else's object may have such a part by chance.
+    'toFraction' in value &&
+    typeof value.toFraction === 'function';
 const ZERO = exact(0);
 const ONE = exact(1);
 /** Takes one value or more. */
