@@ -133,6 +133,17 @@ describe('what a reader sees', () => {
     expect(saying('Amounts are for planning')).to.deep.equal(['quilt-backing']);
   });
 
+  it('a worksheet, which has nothing to cut itself, leaves the caution to its parts', async () => {
+    const worksheet = await show(
+      `<quilt-worksheet width="58" length="70"><quilt-binding></quilt-binding></quilt-worksheet>`,
+    );
+    const binding = worksheet.querySelector<Sheet>('quilt-binding')!;
+    await unfold(binding);
+    expect(
+      all(binding, 'p').some((at) => at.checkVisibility() && text(at).includes('Rotary cutter')),
+    ).to.equal(true);
+  });
+
   it('a box to tick stands beside the first line of its label', async () => {
     for (const put of [wide, onPhone]) {
       const sheet = await put('quilt-backing');

@@ -112,7 +112,7 @@ class Face extends Folding {
     #folds({ answer, t }, others) {
         const { cuts } = answer;
         const lists = this.lists(answer).filter(({ toCut }) => toCut !== 'paper');
-        const saysCaution = saysForAll(this, 'blades', !this.foldsLists || this.isOpen('cutCaption'));
+        const saysCaution = saysForAll(this, 'blades', !!cuts[0] && (!this.foldsLists || this.isOpen('cutCaption')));
         const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
         return [
             ...(others[0]
