@@ -4,7 +4,7 @@ import { CALCULATORS, NAMES } from '../calculators.js';
 import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
 import { findingsOn } from './axe.js';
-import { site, reveal } from './site.js';
+import { site, writeIn } from './site.js';
 
 /** The page that a snippet is pasted into is of `site`; the maker and the frame's files are of another origin. */
 const { open, openWith } = site();
@@ -31,15 +31,8 @@ const typedIn = (name: string): [where: string, row: string, text: string][] =>
 const FORMS = ['loader', 'classic', 'frame'] as const;
 type Form = (typeof FORMS)[number];
 
-const write = async (page: Page, selector: string, text: string): Promise<void> => {
-  await reveal(page, selector);
-  await page.$eval(selector, (at) => {
-    (at as HTMLInputElement).focus();
-    (at as HTMLInputElement).select();
-  });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Tab');
-};
+const write = (page: Page, selector: string, text: string): Promise<void> =>
+  writeIn(page, selector, text, 'Tab');
 const tile = (page: Page, group: string, value: string): Promise<void> =>
   page.$eval(`[name=${group}][value=${value}]`, (at) => (at as HTMLInputElement).click());
 const snippetIn = (page: Page): Promise<string> =>

@@ -7,7 +7,7 @@ import { TEST_LIMIT } from '../config/limits.mjs';
 import { findWebKit } from '../tools/browsers.mjs';
 import { launchWebKit } from '../tools/launch.mjs';
 import { ROOT } from '../tools/run.mjs';
-import { DRIVEN, site, reveal } from './site.js';
+import { DRIVEN, site, writeIn } from './site.js';
 
 const ORDER = `<!doctype html><html lang="en"><title>Order</title><link rel="icon" href="data:,">
 <script>addEventListener('unload', () => {})</script>
@@ -50,12 +50,8 @@ afterAll(() => {
 
 const address = (): string => `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
 
-const write = async (page: Page, id: string, text: string): Promise<void> => {
-  await reveal(page, `quilt-backing >>> [data-row=${id}]`);
-  await (await page.$(`quilt-backing >>> [data-row=${id}]`))!.click({ count: 3 });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-};
+const write = (page: Page, id: string, text: string): Promise<void> =>
+  writeIn(page, `quilt-backing >>> [data-row=${id}]`, text);
 const valueIn = (page: Page, id: string): Promise<string> =>
   page.$eval(`quilt-backing >>> [data-row=${id}]`, (at) => (at as HTMLInputElement).value);
 const send = async (page: Page): Promise<void> => {

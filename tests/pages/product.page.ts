@@ -1,17 +1,11 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { site, reveal } from './site.js';
+import { site, writeIn } from './site.js';
 
 const { open } = site();
 
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
-const write = async (page: Page, selector: string, text: string): Promise<void> => {
-  await reveal(page, selector);
-  await (await page.$(selector))!.click({ count: 3 });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-};
 const press = (page: Page, selector: string): Promise<void> =>
   page.$eval(selector, (at) => (at as HTMLElement).click());
 const basket = (page: Page): Promise<string[]> =>
@@ -30,7 +24,7 @@ describe('the product page', () => {
     // 72 + 8 = 80 in = 2 2/9 yd: 2 1/4 yd × 19.80 = 44.55.
     expect(await textOf(page, '#backing .sum')).toBe('2 1/4 yd: €44.55');
     // The longer side along the cloth then takes less: 98 + 8 = 106 in across, 86 + 8 = 94 in: 2 5/8 yd × 19.80 = 51.975.
-    await write(page, WIDTH, '98');
+    await writeIn(page, WIDTH, '98');
     expect(await textOf(page, '#backing .sum')).toBe('2 5/8 yd: €51.98');
     expect(await textOf(page, '#packages .sum')).toBe('1 large package, 90 × 108 in: €38.50');
     expect(faults).toEqual([]);
@@ -86,7 +80,7 @@ describe('the product page', () => {
 
   it('cannot be bought from while something is wrong, and starts again on request', async () => {
     const { page, faults } = await open('/product.html');
-    await write(page, WIDTH, 'wide');
+    await writeIn(page, WIDTH, 'wide');
     expect(await isOff(page, ADD)).toBe(true);
     expect(await textOf(page, '#backing .sum')).toMatch(/^“wide” /);
     await press(page, '#backing [type=reset]');
@@ -111,7 +105,7 @@ describe('the product page', () => {
       expect(await page.$eval('#packages', (form) => (form as HTMLFormElement).checkValidity())).toBe(false);
     };
     // 110 + 8 = 118 in: more than 108, the large package's longer side.
-    await write(page, 'quilt-batting >>> [data-row=length]', '110');
+    await writeIn(page, 'quilt-batting >>> [data-row=length]', '110');
     await refused();
     await press(page, '#packages [type=reset]');
     await page.waitForFunction(() => !document.querySelector<HTMLButtonElement>('#packages .add')!.disabled);

@@ -6,7 +6,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { findingsOn } from './axe.js';
-import { atRest, reveal, site, type Visit } from './site.js';
+import { atRest, reveal, site, type Visit, writeIn } from './site.js';
 
 const { open } = site();
 const QUICK = pathToFileURL(`${ROOT}dist/quick.html`).href;
@@ -118,12 +118,7 @@ const unfold = async (page: Page, selector: string): Promise<void> => {
 };
 const write = async (page: Page, selector: string, text: string): Promise<void> => {
   await unfold(page, selector);
-  await page.$eval(selector, (at) => {
-    (at as HTMLInputElement).focus();
-    (at as HTMLInputElement).select();
-  });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Tab');
+  await writeIn(page, selector, text, 'Tab');
   await atRest(page);
 };
 const tick = async (page: Page, selector: string): Promise<void> => {

@@ -1,6 +1,6 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { site, reveal } from './site.js';
+import { reveal, site, writeIn } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = ['quilt-backing', 'quilt-binding', 'quilt-borders', 'quilt-batting'];
@@ -14,16 +14,6 @@ const valueOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) =>
     ((at as Partial<HTMLInputElement>).value ?? at.textContent).replaceAll('\u00a0', ' ').trim(),
   );
-const write = async (page: Page, selector: string, text: string): Promise<void> => {
-  await reveal(page, selector);
-  // By the keyboard: of many sheets those far off take their height when they come near, and a click might go beside it.
-  await page.$eval(selector, (at) => {
-    (at as HTMLInputElement).focus();
-    (at as HTMLInputElement).select();
-  });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-};
 
 describe('the page of `npm start`', () => {
   it('reads Buy 3 3/4 yd for the back of a 58 × 70 in quilt, and follows when the width becomes 150 cm', async () => {
@@ -48,7 +38,7 @@ describe('the page of `npm start`', () => {
         );
       });
     expect(await ratio()).toBeCloseTo(66 / 78, 2);
-    await write(page, `${sheet}[data-row=width]`, '150 cm');
+    await writeIn(page, `${sheet}[data-row=width]`, '150 cm');
     // Geometry: 150 ÷ 2.54 + 8 = 67.055 in; two panels of that are 134.11 in, and 3 3/4 yd are 135.
     expect(await valueOf(page, `${sheet}[data-row=width]`)).toBe('150 cm');
     expect(await valueOf(page, `${sheet}[data-row=needWidth]`)).toBe('≈67 1/16 in');
@@ -91,7 +81,7 @@ describe('a page', () => {
       scripts + TAGS.map((tag) => `<${tag} ${GIVEN}></${tag}>`).join(''),
     );
     for (const tag of TAGS) {
-      await write(page, `${tag} >>> [data-row=width]`, '60');
+      await writeIn(page, `${tag} >>> [data-row=width]`, '60');
       expect(await textOf(page, `${tag} >>> [part=answer]`)).toMatch(/^Buy \d/);
       expect(await valueOf(page, `${tag} >>> [data-row=width]`)).toBe('60 in');
     }
@@ -119,7 +109,7 @@ describe('a page', () => {
     expect(before.map((text) => /^(\d+) in\s*Buy/.exec(text)?.[1])).toEqual(
       tags.map((_, at) => String(30 + at)),
     );
-    await write(page, 'quilt-backing[name=n48] >>> [data-row=width]', '99');
+    await writeIn(page, 'quilt-backing[name=n48] >>> [data-row=width]', '99');
     const after = await needs();
     expect(after.flatMap((text, at) => (text === before[at] ? [] : [at]))).toEqual([48]);
     expect(faults).toEqual([]);
@@ -191,7 +181,7 @@ describe('on a phone', () => {
         true,
       );
       expect(await fits()).toBe(true);
-      await write(page, cell, 'a very long text that is no length at all, and goes on');
+      await writeIn(page, cell, 'a very long text that is no length at all, and goes on');
       await page.$eval(`${tag} >>> button[aria-expanded=false]`, (at) => at.click());
       expect(await fits()).toBe(true);
       expect(faults).toEqual([]);

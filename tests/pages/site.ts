@@ -123,3 +123,22 @@ export const reveal = async (page: Page, cell: string): Promise<void> => {
   if (await page.$eval(cell, (at) => !!at.closest('.folded')))
     await unfold(page, cell.split(' >>> ').slice(0, -1).join(' >>> '));
 };
+
+/**
+ * Writes a text in a cell over what stands there, and leaves it by this key. By the keyboard: of many sheets those far off take
+ * their height when they come near, and a click might go beside the cell.
+ */
+export const writeIn = async (
+  page: Page,
+  cell: string,
+  text: string,
+  key: 'Enter' | 'Tab' = 'Enter',
+): Promise<void> => {
+  await reveal(page, cell);
+  await page.$eval(cell, (at) => {
+    (at as HTMLInputElement).focus();
+    (at as HTMLInputElement).select();
+  });
+  await page.keyboard.type(text);
+  await page.keyboard.press(key);
+};

@@ -1,6 +1,6 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
-import { reveal, site } from './site.js';
+import { site, writeIn } from './site.js';
 
 const { open } = site();
 const TAGS = ['quilt-top', 'quilt-borders', 'quilt-batting', 'quilt-backing', 'quilt-binding'] as const;
@@ -77,13 +77,8 @@ describe('the tutorial', () => {
 
   it('uses a changed size in the steps after it, and keeps what the reader measured there before', async () => {
     const { page, faults } = await open('/tutorial.html');
-    const write = async (tag: string, row: string, text: string): Promise<void> => {
-      const cell = `${tag} >>> input[data-row=${row}]`;
-      await reveal(page, cell);
-      await (await page.$(cell))!.click({ count: 3 });
-      await page.keyboard.type(text);
-      await page.keyboard.press('Enter');
-    };
+    const write = (tag: string, row: string, text: string): Promise<void> =>
+      writeIn(page, `${tag} >>> input[data-row=${row}]`, text);
     const sizes = (): Promise<string[]> =>
       page.evaluate(() =>
         ['borders', 'batting', 'backing', 'binding'].map((name) => {
@@ -134,11 +129,7 @@ describe('the tutorial', () => {
       expect(await page.$(`${tag} >>> input[data-row=${free}]`)).not.toBe(null);
     }
     const before = await page.$eval('quilt-backing', ({ result }) => result.buy!.text);
-    const cell = 'quilt-backing >>> input[data-row=fabricWidth]';
-    await reveal(page, cell);
-    await (await page.$(cell))!.click({ count: 3 });
-    await page.keyboard.type('106');
-    await page.keyboard.press('Enter');
+    await writeIn(page, 'quilt-backing >>> input[data-row=fabricWidth]', '106');
     expect(await page.$eval('quilt-backing', ({ result }) => result.buy!.text)).not.toBe(before);
     expect(faults).toEqual([]);
     await page.close();

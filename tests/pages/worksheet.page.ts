@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { WorksheetResult } from '../../src/reckon.js';
 import { QUILT } from '../hosts/quilt-parts.js';
 import { pasted, TEN, THOUSAND } from '../tools/long-lists.mjs';
-import { atRest, site, reveal } from './site.js';
+import { atRest, site, writeIn } from './site.js';
 
 const { open, openWith } = site();
 const TAGS = [
@@ -23,12 +23,6 @@ const listOf = (page: Page): Promise<WorksheetResult> =>
   page.$eval('quilt-worksheet', (at) => (at as unknown as { result: WorksheetResult }).result);
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => (at as HTMLElement).innerText.replace(/\s+/g, ' ').trim());
-const write = async (page: Page, selector: string, text: string): Promise<void> => {
-  await reveal(page, selector);
-  await (await page.$(selector))!.click({ count: 3 });
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-};
 
 describe('the page of a whole quilt', () => {
   it('follows from its attributes, from the blocks to the total', async () => {
@@ -55,7 +49,7 @@ describe('the page of a whole quilt', () => {
       new RegExp(`^In all €${total!.amount}`),
     );
     expect(notes.join()).not.toMatch(/not on the list|declared|no price/);
-    await write(page, 'quilt-top >>> [data-row=across]', '5');
+    await writeIn(page, 'quilt-top >>> [data-row=across]', '5');
     await atRest(page);
     expect(
       await page.$eval('quilt-backing >>> [data-row=width]', (at) => (at as HTMLInputElement).value),
