@@ -1,5 +1,5 @@
 // The numbers in the words are those of the calculator beside them, and follow it.
-import { allDefined, isWhole, nameApart } from './live.js';
+import { allDefined, isWhole } from './live.js';
 
 await allDefined();
 
@@ -19,6 +19,5 @@ const follow = () => {
 };
 
 for (const type of ['input', 'change']) document.addEventListener(type, follow);
-await nameApart();
 follow();
 isWhole();

@@ -1,5 +1,5 @@
 // The attributes of every element, read from the manifest that editors read, each with a control that sets it on the live element.
-import { allDefined, answerOf, isWhole, made, nameApart, showSnippet, sourceOf, withCode } from './live.js';
+import { allDefined, answerOf, isWhole, made, showSnippet, sourceOf, withCode } from './live.js';
 
 const { modules } = await (await fetch('../dist/custom-elements.json')).json();
 await allDefined();
@@ -206,7 +206,6 @@ const showIndex = () => {
 await Promise.all([...document.querySelectorAll('.element')].map(show));
 showLooks();
 showIndex();
-await nameApart();
 document.querySelector('#note').remove();
 isWhole();
 // The place that the address names has moved down meanwhile.

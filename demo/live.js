@@ -55,25 +55,6 @@ export const allDefined = () =>
     ),
   );
 
-/**
- * Calculators of one kind have one name for screen readers. If there are several of a kind on the page, each gets the name of its
- * section too.
- */
-export const nameApart = async () => {
-  const elements = [...document.querySelectorAll('.live *')].filter((at) => at.shadowRoot);
-  await Promise.all(elements.map(({ updateComplete }) => updateComplete));
-  // A fabric shows nothing.
-  const named = elements
-    .map((at) => [at, at.shadowRoot.querySelector('section')])
-    .filter(([, sheet]) => sheet);
-  const names = named.map(([, sheet]) => sheet.ariaLabel);
-  for (const [at, [calculator, sheet]] of named.entries()) {
-    const isOneOfSeveral = names.filter((name) => name === names[at]).length > 1;
-    const heading = calculator.closest('main > section').querySelector('h2');
-    if (isOneOfSeveral) sheet.ariaLabel = `${names[at]}: ${heading.textContent}`;
-  }
-};
-
 /** What a calculator says now, in a line: what is wrong, or its answer. */
 export const answerOf = ({ result, shadowRoot }) => {
   const [buy, ...rest] = [...shadowRoot.querySelectorAll('[part~=answer] p')].slice(0, 2);

@@ -1,5 +1,5 @@
 // Shows beside each recipe the very text that runs there, to copy.
-import { allDefined, isWhole, made, nameApart, showSnippet, sourceOf } from './live.js';
+import { allDefined, isWhole, made, showSnippet, sourceOf } from './live.js';
 
 /** Where an author puts the files. */
 const FOLDER = '/quilt-reckoner/';
@@ -29,5 +29,4 @@ document.querySelector('#shop form').addEventListener('submit', (event) => {
 });
 
 await allDefined();
-await nameApart();
 isWhole();

@@ -22,6 +22,7 @@ import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
 import { saysForAll } from './said-once.js';
+import { nameApart } from './naming.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 
@@ -86,14 +87,18 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     clearTimeout(this.#due);
   }
 
+  /** What it is called on the page and on paper. */
+  get called(): string {
+    return this.teller.words.title || this.english.title;
+  }
+
   protected override render(): TemplateResult {
     const isServed = isAsServed(this);
     // A worksheet around it answers this event with the values that flow in, before we reckon.
     if (isServed && isUnknown(this)) return html`<slot></slot>`;
-    const { outcome, english, said, good } = this;
+    const { outcome, said, good, called } = this;
     const hasIssues = outcome.reckoning.issues.length > 0;
     if (isServed && hasIssues) return html`<slot></slot>`;
-    const title = this.teller.words.title || english.title;
     const rows = this.rows();
     // The first picture stands beside the rows.
     const pictures = good ? this.calculator.draw(good.answer) : [];
@@ -102,7 +107,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     return html`<section
       part="sheet"
       class="sheet ${looks.filter(Boolean).join(' ')}"
-      aria-label=${title}
+      aria-label=${nameApart(this, called)}
       @keydown=${this.keyDown}
       @input=${this.typed}
       @change=${this.changed}
@@ -114,7 +119,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       ${this.#inSight(good)}
       <div class="spread">
         ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)}
-        <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div>
+        <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div>
       </div>
       ${good && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
@@ -443,7 +448,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   };
 
   #fileName(kind: 'csv' | 'xlsx'): string {
-    return `${this.teller.words.title.toLowerCase()}.${kind}`;
+    return `${this.called.toLowerCase()}.${kind}`;
   }
 
   /** What is printed in place of the rows. */
@@ -451,6 +456,6 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
 
   #print = (): void => {
     const { good, shadowRoot } = this;
-    if (good && shadowRoot) printAlone(shadowRoot, this.teller.words.title, this.paper?.(good));
+    if (good && shadowRoot) printAlone(shadowRoot, this.called, this.paper?.(good));
   };
 }

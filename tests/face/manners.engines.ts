@@ -115,11 +115,15 @@ for (const tag of TAGS)
       for (let turn = 0; turn < values.length; turn++) {
         const turned = [...values.slice(turn), ...values.slice(0, turn)];
         for (const order of [turned, turned.toReversed()]) {
-          const written = await mount(tag, { width: undefined, length: undefined, borders: undefined });
-          for (const [name, value] of order) written.setAttribute(name, value);
-          const set = await mount(tag, { width: undefined, length: undefined, borders: undefined });
-          for (const [name, value] of order) put(set, { [camel(name)]: value });
-          for (const sheet of [written, set]) {
+          const written = (sheet: Sheet): void => {
+            for (const [name, value] of order) sheet.setAttribute(name, value);
+          };
+          const set = (sheet: Sheet): void => {
+            for (const [name, value] of order) put(sheet, { [camel(name)]: value });
+          };
+          for (const give of [written, set]) {
+            const sheet = await mount(tag, { width: undefined, length: undefined, borders: undefined });
+            give(sheet);
             await settled(sheet);
             outcomes.push(JSON.stringify(answered(sheet)) + words(sheet));
             sheet.remove();

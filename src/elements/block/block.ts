@@ -57,6 +57,10 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
     return super.isSent && !!this.form;
   }
 
+  override get called(): string {
+    return this.name?.trim() || super.called;
+  }
+
   constructor() {
     super();
     if (!isServer) this.addEventListener('paste', this.#pasted);

@@ -63,7 +63,7 @@ const drawn = (part: Face): unknown => {
   const [first, ...others] = figures(calculator.draw(answer), t);
   const strips = part.lists(answer).filter(({ toCut }) => toCut);
   const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
-  return html`<section><h2>${t.words.title}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
+  return html`<section><h2>${part.called}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
 };
 
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
