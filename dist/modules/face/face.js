@@ -16,6 +16,7 @@ import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
 import { saysForAll } from './said-once.js';
+import { nameApart } from './naming.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 
@@ -70,22 +71,25 @@ class Face extends Folding {
         super.disconnectedCallback();
         clearTimeout(this.#due);
     }
+    /** What it is called on the page and on paper. */
+    get called() {
+        return this.teller.words.title || this.english.title;
+    }
     render() {
         const isServed = isAsServed(this);
         // A worksheet around it answers this event with the values that flow in, before we reckon.
         if (isServed && isUnknown(this))
             return html `<slot></slot>`;
-        const { outcome, english, said, good } = this;
+        const { outcome, said, good, called } = this;
         const hasIssues = outcome.reckoning.issues.length > 0;
         if (isServed && hasIssues)
             return html `<slot></slot>`;
-        const title = this.teller.words.title || english.title;
         const rows = this.rows();
         // The first picture stands beside the rows.
         const pictures = good ? this.calculator.draw(good.answer) : [];
         const folds = good ? this.#folds(good, pictures.slice(1)) : [];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -340,12 +344,12 @@ class Face extends Folding {
         }
     };
     #fileName(kind) {
-        return `${this.teller.words.title.toLowerCase()}.${kind}`;
+        return `${this.called.toLowerCase()}.${kind}`;
     }
     #print = () => {
         const { good, shadowRoot } = this;
         if (good && shadowRoot)
-            printAlone(shadowRoot, this.teller.words.title, this.paper?.(good));
+            printAlone(shadowRoot, this.called, this.paper?.(good));
     };
 }
 

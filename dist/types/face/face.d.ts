@@ -36,6 +36,8 @@ export declare abstract class Face<A extends Answer = Answer> extends Folding<A>
     constructor();
     connectedCallback(): void;
     disconnectedCallback(): void;
+    /** What it is called on the page and on paper. */
+    get called(): string;
     protected render(): TemplateResult;
     /** The lists under the drawing. */
     lists(answer: A): Listing[];

@@ -25,6 +25,9 @@ class QuiltBlock extends ListFace {
     get isSent() {
         return super.isSent && !!this.form;
     }
+    get called() {
+        return this.name?.trim() || super.called;
+    }
     constructor() {
         super();
         this.calculator = {

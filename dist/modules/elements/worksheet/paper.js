@@ -46,7 +46,7 @@ const drawn = (part) => {
     const [first, ...others] = figures(calculator.draw(answer), t);
     const strips = part.lists(answer).filter(({ toCut }) => toCut);
     const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
-    return html `<section><h2>${t.words.title}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
+    return html `<section><h2>${part.called}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
 };
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 const requirementSheet = ({ answer, reckoning, t }, about) => html `<section class="paper"> <h1>${document.title}</h1> <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p> ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html `<p class="note">${t.say(note)}</p>`)} ${about.key} <div class="columns"> <p>${t.say(sayInFace('cutterCaution'))}</p> ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)} </div> </section>`;

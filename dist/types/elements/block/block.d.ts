@@ -36,6 +36,7 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     protected readonly english: import("../../words/teller.js").Vocabulary;
     /** A name is what the block is called. Only in a form is it the name of a field. */
     protected get isSent(): boolean;
+    get called(): string;
     constructor();
     /** The chart's row has a cell for each patch. */
     protected placeOf(id: string): ReturnType<ListFace['placeOf']>;
