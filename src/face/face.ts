@@ -263,15 +263,19 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   }
 
   /** The sentence and the notes under the answer. */
-  #notesOf(good: Good<A> | undefined): string[] {
-    const { said, teller: t } = this;
+  #notesOf(good: Good<A> | undefined): Message[] {
+    const { said } = this;
     if (said[0]) {
       const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
-      return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
+      return [sayInFace('notReckonedYet', { inputs, hasAnswer: !!good })];
     }
     const { issues, notes } = this.outcome.reckoning;
-    if (issues.length) return [];
-    return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
+    return issues.length ? [] : [this.overStock ?? [], this.strayLock(), notes].flat();
+  }
+
+  /** What the reader can do about a note, in the note itself. */
+  protected under(_note: Message): unknown {
+    return nothing;
   }
 
   #answer(rows: WorkingRow[]): TemplateResult {
@@ -280,7 +284,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
     return html`<div part="answer" class="answer">
       ${good && html`<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`}
-      ${this.#notesOf(good).map((note) => html`<p class="note">${unbroken(note)}</p>`)}
+      ${this.#notesOf(good).map((note) => html`<p class="note">${unbroken(t.say(note))} ${this.under(note)}</p>`)}
       ${strays.map((issue) => html`<p part="error" class="error">${t.say(issue)}</p>`)}
     </div>`;
   }
@@ -296,7 +300,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const { outcome, said, good, teller: t } = this;
     const { issues, own } = outcome.reckoning;
     if (issues.length && !said[0]) return;
-    const notes = this.#notesOf(good);
+    const notes = this.#notesOf(good).map((note) => t.say(note));
     const answer =
       own && good
         ? [

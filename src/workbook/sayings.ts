@@ -79,6 +79,8 @@ interface GatherSayings {
   notYet: { title: Message; isPlanning: boolean };
   readAsSeveral: { title: Message; written: string; letters: string[] };
   noSwatch: { letter: string; swatch: string };
+  /** More of a block, or fewer if it is below 0: its name or, without one, its number. */
+  moreOfBlock: { by: number; name: string; number: number };
 }
 
 /** The shopping list and the cut list, as they are shown and as cells. */

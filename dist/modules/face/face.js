@@ -175,21 +175,23 @@ class Face extends Folding {
     }
     /** The sentence and the notes under the answer. */
     #notesOf(good) {
-        const { said, teller: t } = this;
+        const { said } = this;
         if (said[0]) {
             const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
-            return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
+            return [sayInFace('notReckonedYet', { inputs, hasAnswer: !!good })];
         }
         const { issues, notes } = this.outcome.reckoning;
-        if (issues.length)
-            return [];
-        return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
+        return issues.length ? [] : [this.overStock ?? [], this.strayLock(), notes].flat();
+    }
+    /** What the reader can do about a note, in the note itself. */
+    under(_note) {
+        return nothing;
     }
     #answer(rows) {
         const { good, teller: t } = this;
         const { lead, large } = good ? this.#headline(good) : { lead: '', large: '' };
         const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
-        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
+        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(t.say(note))} ${this.under(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
     }
     /** Announces the answer once, when the reader pauses. It does not announce each digit, or changes elsewhere. */
     #acted = ({ target }) => {
@@ -203,7 +205,7 @@ class Face extends Folding {
         const { issues, own } = outcome.reckoning;
         if (issues.length && !said[0])
             return;
-        const notes = this.#notesOf(good);
+        const notes = this.#notesOf(good).map((note) => t.say(note));
         const answer = own && good
             ? [
                 t.say(sayInFace('announced', { ...this.#headline(good), cost: good.result.cost?.text ?? '' })),

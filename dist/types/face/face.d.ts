@@ -1,6 +1,7 @@
 import { type TemplateResult } from 'lit';
 import type { Answer } from '../ledger/answer.js';
 import type { Listing } from '../ledger/listing.js';
+import type { Message } from '../measure/message.js';
 import { type Cells } from './export.js';
 import { Folding } from './folding.js';
 import type { Good } from './outcome.js';
@@ -46,6 +47,8 @@ export declare abstract class Face<A extends Answer = Answer> extends Folding<A>
         lead: string;
         large: string;
     } | undefined;
+    /** What the reader can do about a note, in the note itself. */
+    protected under(_note: Message): unknown;
     /** What is copied and downloaded. */
     protected cells({ answer, result, t }: Good<A>): Cells;
     /** Lists for the spreadsheet file, in place of the cut list. */

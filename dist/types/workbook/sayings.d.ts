@@ -192,6 +192,12 @@ interface GatherSayings {
         letter: string;
         swatch: string;
     };
+    /** More of a block, or fewer if it is below 0: its name or, without one, its number. */
+    moreOfBlock: {
+        by: number;
+        name: string;
+        number: number;
+    };
 }
 /** The shopping list and the cut list, as they are shown and as cells. */
 interface ListSayings {
@@ -268,5 +274,5 @@ interface ListSayings {
 /** What the worksheet may say. */
 export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, ListSayings {
 }
-export declare const say: <Code extends "money" | "summary" | "widthOfFabric" | "fabricHead" | "stripsTogether" | "bolts" | "things" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "noSwatch" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "timesEach" | "unitOf" | "cutSize" | "leadForKits" | "leadTotal" | "leadBuy">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "money" | "summary" | "widthOfFabric" | "fabricHead" | "stripsTogether" | "bolts" | "things" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "noSwatch" | "moreOfBlock" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "timesEach" | "unitOf" | "cutSize" | "leadForKits" | "leadTotal" | "leadBuy">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

@@ -51,7 +51,8 @@ export const blockFields = /* @__PURE__ */ inputsOf(() => ({
     write: writeChart,
   } satisfies Field<unknown>,
   block: lengthField({ most: '200 in' }),
-  count: countField(10_000, { initial: '1' }),
+  // A block that takes what others leave of a top may be left with none.
+  count: countField(20_000, { initial: '1' }, 0),
   method: methodField(),
   ...clothFields,
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),

@@ -5,10 +5,11 @@ import type { Input } from '../../ledger/ledger.js';
 import type { Listing } from '../../ledger/listing.js';
 import type { Size } from '../../ledger/quilt.js';
 import { stripList } from '../../ledger/strip-list.js';
-import { isBlank } from '../../ledger/field.js';
+import { isBlank, textOf } from '../../ledger/field.js';
 import { isExact } from '../../measure/exact.js';
 import type { Message } from '../../measure/message.js';
 import { propertiesOf } from '../../face/calculator.js';
+import { action } from '../../face/cell.js';
 import { spreadsheetCell, type Cells } from '../../face/export.js';
 import type { Face } from '../../face/face.js';
 import type { Fault } from '../../face/form-field.js';
@@ -20,6 +21,7 @@ import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
 import { flow, isSame, type FlowSource } from '../../workbook/flow.js';
+import type { FlowSayings } from '../../workbook/flow-sayings.js';
 import { gather, type PieceOfPart } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
 import { reckon } from '../../workbook/reckon.js';
@@ -29,15 +31,19 @@ import { headline, shopping } from '../../workbook/shopping.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
+import type { QuiltBlock } from '../block/block.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { contentOf, passedOn } from './content.js';
-import { flowingPart, giveTo, isCutList, partOnPage } from './parts.js';
+import { flowingPart, giveTo, isBlock, isCutList, partOnPage } from './parts.js';
 import { isColour, keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element: Element): element is Face => 'outcome' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
+
+/** That there are fewer or more blocks than places. */
+const UNEVEN: keyof FlowSayings = 'blocksForOtherPlaces';
 
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap<Face, QuiltWorksheet>();
@@ -65,8 +71,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   #pieces: PieceOfPart[] = [];
   #swatches = new Map<string, string>();
   #size: Size | undefined;
-  /** Whether the reader changed the blocks but not their cut list. */
+  /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
   #outgrown: Message | undefined;
+  /** The blocks that lie in the places of the top. */
+  #blocks: QuiltBlock[] = [];
   /** Whether a part has drawn itself since this was last read. */
   #isUnread = false;
 
@@ -162,18 +170,22 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   protected override readInside(): void {
     this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
+    const { lengthStyle } = this;
     const parts = this.#parts;
-    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-    const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
+    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+    const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
+    const { size, caution, uneven, outgrown, blockParts } = flow(this.#source, flowingParts, fabrics, giveTo);
     this.#takeOn(parts);
     const { width, length } = size;
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
     const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
     this.#pieces = pieces;
-    const lists = parts.filter(isCutList);
-    this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
-    if (caution && (this.#outgrown || !lists[0])) gathered.unfinished.push(caution);
+    this.#blocks = blockParts.map(({ part }) => part).filter(isBlock);
+    const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
+    this.#outgrown = uneven ?? (isWritten ? caution : undefined);
+    if (uneven) gathered.unfinished.push(uneven);
+    if (caution && (isWritten || !outgrown[0])) gathered.unfinished.push(caution);
     const { swatches } = fabrics;
     if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches])) return;
     this.#swatches = swatches;
@@ -211,6 +223,30 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   protected override render(): TemplateResult {
     return html`<slot></slot>${super.render()}`;
+  }
+
+  /** Under the question which block to make more or fewer of: a button for each block that can be. */
+  protected override under(note: Message): unknown {
+    const { difference: by }: { difference?: unknown } = note.values;
+    if (note.code !== UNEVEN || typeof by !== 'number') return super.under(note);
+    const buttons = this.#blocks.flatMap((block, at) => {
+      const now = block.answer?.count ?? 0;
+      if (!block.isCounted || now + by < 0) return [];
+      const words = say('moreOfBlock', { by, name: textOf(block.name), number: at + 1 });
+      return action(this.teller.say(words), () => this.#make(block, now + by));
+    });
+    return buttons[0] && html`<span class="actions">${buttons}</span>`;
+  }
+
+  /** Makes so many of a block. If the question goes away, the answer has the focus in place of its button. */
+  #make(block: QuiltBlock, many: number): void {
+    block.countAs(many);
+    void this.updateComplete.then(() => {
+      if (this.shadowRoot!.activeElement) return;
+      const answer = this.shadowRoot!.querySelector<HTMLElement>('[part=answer]');
+      if (answer) answer.tabIndex = -1;
+      answer?.focus();
+    });
   }
 
   protected override more(good: Good<WorksheetAnswer>): unknown {
