@@ -23,6 +23,7 @@ import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
 import { saysForAll } from './said-once.js';
 import { isAsServed, isUnknown } from './server.js';
+import type { Swatches } from './swatch.js';
 import { faceStyles } from './styles.js';
 
 /** What is folded away, by its caption. */
@@ -96,7 +97,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const title = this.teller.words.title || english.title;
     const rows = this.rows();
     // The first picture stands beside the rows.
-    const pictures = good ? this.calculator.draw(good.answer) : [];
+    const pictures = good ? this.pictures(good.answer) : [];
     const folds = good ? this.#folds(good, pictures.slice(1)) : [];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
@@ -113,7 +114,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     >
       ${this.#inSight(good)}
       <div class="spread">
-        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)}
+        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)}
         <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div>
       </div>
       ${good && this.#below(good, folds)}
@@ -179,7 +180,12 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const caution = html`<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
     return [
       ...(others[0]
-        ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+        ? [
+            {
+              caption: sayInFace('otherPictures', { count: others.length }),
+              shown: [figures(others, t, this.swatches)],
+            },
+          ]
         : []),
       ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
       ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
@@ -234,6 +240,16 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   /** The lists under the drawing. */
   lists(answer: A): Listing[] {
     return this.calculator.lists?.(answer, this.#letters) ?? [];
+  }
+
+  /** Its drawings. */
+  pictures(answer: A): Picture[] {
+    return this.calculator.draw(answer, this.#letters);
+  }
+
+  /** The swatches of the worksheet's fabrics, by letter. */
+  get swatches(): Swatches | undefined {
+    return this.flow?.values['swatches'] as Swatches | undefined;
   }
 
   /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */

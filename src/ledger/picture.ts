@@ -28,12 +28,16 @@ export interface Worded extends Rectangle {
 
 export interface Box extends Worded {
   is: Stuff;
+  /** The letter of the fabric that it is cut from. */
+  fabric?: string | undefined;
 }
 
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
   points: [number, number][];
   is: Stuff;
+  /** The letter of the fabric that it is cut from. */
+  fabric?: string | undefined;
   words?: Worded;
 }
 
@@ -75,6 +79,9 @@ export interface PictureSayings {
 }
 
 export const sayInPicture = sayings<PictureSayings>();
+
+/** The letter of a part's fabric, by its place among those of the part. The last one is for all that come after it. */
+export const letterAt = (letters: string[] = [], at = 0): string | undefined => letters[at] ?? letters.at(-1);
 
 /** A size to draw with. */
 export const drawnSize = ({ width, length }: Size): { width: number; height: number } => ({

@@ -82,10 +82,10 @@ class Face extends Folding {
         const title = this.teller.words.title || english.title;
         const rows = this.rows();
         // The first picture stands beside the rows.
-        const pictures = good ? this.calculator.draw(good.answer) : [];
+        const pictures = good ? this.pictures(good.answer) : [];
         const folds = good ? this.#folds(good, pictures.slice(1)) : [];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -116,7 +116,12 @@ class Face extends Folding {
         const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
         return [
             ...(others[0]
-                ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+                ? [
+                    {
+                        caption: sayInFace('otherPictures', { count: others.length }),
+                        shown: [figures(others, t, this.swatches)],
+                    },
+                ]
                 : []),
             ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
             ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
@@ -149,6 +154,14 @@ class Face extends Folding {
     /** The lists under the drawing. */
     lists(answer) {
         return this.calculator.lists?.(answer, this.#letters) ?? [];
+    }
+    /** Its drawings. */
+    pictures(answer) {
+        return this.calculator.draw(answer, this.#letters);
+    }
+    /** The swatches of the worksheet's fabrics, by letter. */
+    get swatches() {
+        return this.flow?.values['swatches'];
     }
     /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
     get #letters() {

@@ -81,12 +81,13 @@ class Fabrics {
     get widths() {
         return Object.fromEntries([...this.#byLetter].flatMap(([letter, { fabricWidth }]) => isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]]));
     }
+    /** What each fabric looks like, as it is written; empty if nobody says it. */
     get swatches() {
-        return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+        return Object.fromEntries([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
     }
     /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour) {
-        return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
+        return Object.entries(this.swatches).flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
     }
 }
 

@@ -46,7 +46,10 @@ const forAll = ({ width, length, seam, ...shared }, fabrics) => {
     const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
     const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[ownUnits(fabrics.style)];
     const size = { width: wide, length: long };
-    return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
+    return {
+        size,
+        values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth, swatches: fabrics.swatches },
+    };
 };
 /**
  * Lets sizes and settings flow through the parts, in one pass: nothing flows back. `give` gives a part its values, and returns what

@@ -99,6 +99,7 @@ const roomIn = (points: Point[]): Rectangle => {
 /** How each fabric of a block is drawn. */
 interface Look {
   is: Stuff;
+  fabric: string;
   label: Message;
 }
 
@@ -108,6 +109,7 @@ const looksOf = (): ((letter: string | undefined) => Look) => {
   return (letter = '') => {
     const look = looks.get(letter) ?? {
       is: LOOKS[looks.size % LOOKS.length] ?? 'other',
+      fabric: letter,
       label: say('letter', { letter }),
     };
     looks.set(letter, look);
@@ -128,9 +130,9 @@ const blockPicture = ({ block, used: { chart, name } }: BlockAnswer): Picture =>
     const [left, top] = [(column * side) / columns, (row * side) / rows];
     if (patch.kind === 'plain') boxes.push({ x: left, y: top, width, height, ...lookOf(letters[0]) });
     for (const [at, ...corners] of partsOf(patch)) {
-      const { is, label } = lookOf(letters[at]);
+      const { is, fabric, label } = lookOf(letters[at]);
       const points = corners.map(([x, y]): Point => [left + x * width, top + y * height]);
-      shapes.push({ points, is, words: { ...roomIn(points), label } });
+      shapes.push({ points, is, fabric, words: { ...roomIn(points), label } });
     }
   }
   return {

@@ -1,5 +1,12 @@
-import { corner, type Box, type Picture, type Shape } from '../../ledger/picture.js';
-import { say, type Layout, type TopAnswer } from './shape.js';
+import {
+  corner,
+  letterAt,
+  type Box,
+  type Picture,
+  type Rectangle,
+  type Shape,
+} from '../../ledger/picture.js';
+import { say, type Layout, type PartKind, type TopAnswer, type TopPart } from './shape.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
@@ -12,16 +19,28 @@ interface Drawn extends Pick<Layout, 'across' | 'down' | 'cornerstones'> {
   pitch: number;
   /** The sashing round the outside. */
   edge: number;
+  fabrics: Fabrics;
 }
 
+/** The letters of the pieces beside the blocks. */
+type Fabrics = Partial<Record<PartKind, string | undefined>>;
+
+/** The letter of each kind of piece that a top has, by the order of its kinds. */
+export const fabricsOf = (parts: TopPart[], letters: string[] | undefined): Fabrics =>
+  Object.fromEntries(parts.map(({ used: { kind } }, at) => [kind, letterAt(letters, at)]));
+
 /** The top to scale, block by block, with its sashing or its setting triangles. */
-export const draw = ({ used: { layout }, finished, summary }: TopAnswer): Picture[] => {
+export const draw = (
+  { used: { layout }, parts, finished, summary }: TopAnswer,
+  letters?: string[],
+): Picture[] => {
   const { onPoint, across, down, cornerstones, frame, count } = layout;
   const block = layout.block.valueOf();
   const sashing = layout.sashing.valueOf();
   const pitch = block + sashing;
   const edge = frame ? sashing : 0;
-  const drawn: Drawn = { across, down, cornerstones, block, sashing, pitch, edge };
+  const fabrics = fabricsOf(parts, letters);
+  const drawn: Drawn = { across, down, cornerstones, block, sashing, pitch, edge, fabrics };
   /** The reckoned size. A measured top is drawn in it too, with its own size written beside it. */
   const reach = (blocks: number): number =>
     onPoint ? (pitch * blocks + sashing) * Math.SQRT2 : pitch * blocks - sashing + 2 * edge;
@@ -29,17 +48,26 @@ export const draw = ({ used: { layout }, finished, summary }: TopAnswer): Pictur
   // The background shows where no block is drawn: setting triangles, sashing, or too many blocks to draw.
   const rest = sashing && onPoint ? 'cloth' : sashing || onPoint ? 'other' : 'piece';
   const isDrawn = count <= MOST_DRAWN;
+  // No words lie under the blocks.
+  const room = onPoint ? { x: 0, y: 0, width: block / 2, height: block / 2 } : sashRoom(drawn);
   return [
     {
       title: say('picture', { summary }),
       width,
       height,
-      boxes: [{ x: 0, y: 0, width, height, is: rest }, ...(isDrawn && !onPoint ? straight(drawn) : [])],
+      boxes: [
+        { x: 0, y: 0, width, height, is: rest, fabric: onPoint ? fabrics.triangles : fabrics.sashing, room },
+        ...(isDrawn && !onPoint ? straight(drawn) : []),
+      ],
       shapes: isDrawn && onPoint ? tilted(drawn) : [],
       dimensions: corner(finished).map((line, at) => ({ ...line, to: at ? height : width })),
     },
   ];
 };
+
+/** The first strip of sashing. */
+const sashRoom = ({ block, sashing, edge }: Drawn): Rectangle =>
+  edge ? { x: 0, y: edge, width: edge, height: block } : { x: block, y: 0, width: sashing, height: block };
 
 /** Squares of this size in a grid, starting at this place. */
 const grid = (
@@ -49,6 +77,7 @@ const grid = (
   pitch: number,
   across: number,
   down: number,
+  fabric?: string,
 ): Box[] =>
   Array.from({ length: Math.max(0, across * down) }, (_, at) => ({
     x: start + (at % across) * pitch,
@@ -56,14 +85,23 @@ const grid = (
     width: size,
     height: size,
     is,
+    fabric,
   }));
 
 /** Blocks in rows, and the cornerstones between them. */
-const straight = ({ across, down, cornerstones, block, sashing, pitch, edge }: Drawn): Box[] => {
+const straight = ({ across, down, cornerstones, block, sashing, pitch, edge, fabrics }: Drawn): Box[] => {
   const blocks = grid('piece', edge, block, pitch, across, down);
   if (!sashing || !cornerstones) return blocks;
   const more = edge ? 1 : -1;
-  const stones = grid('cloth', edge ? 0 : block, sashing, pitch, across + more, down + more);
+  const stones = grid(
+    'cloth',
+    edge ? 0 : block,
+    sashing,
+    pitch,
+    across + more,
+    down + more,
+    fabrics.cornerstones,
+  );
   return [...blocks, ...stones];
 };
 
@@ -75,33 +113,38 @@ const pointsOf = (x: number, y: number, far: number, near: number, lean: number)
   [x - near, y + lean * far],
 ];
 
+/** How a shape is drawn. */
+type Look = Pick<Shape, 'is' | 'fabric'>;
+
 /** Blocks on point, and the sashing and the cornerstones round each. */
-const tilted = ({ across, down, block, sashing, pitch }: Drawn): Shape[] => {
+const tilted = ({ across, down, block, sashing, pitch, fabrics }: Drawn): Shape[] => {
   const shapes: Shape[] = [];
   const step = pitch * Math.SQRT2;
   const half = block / Math.SQRT2;
   const start = (sashing * Math.SQRT2 + step) / 2;
   const stone = sashing / Math.SQRT2;
   const seen = new Set<string>();
+  const sash: Look = { is: 'other', fabric: fabrics.sashing };
+  const corner: Look = { is: 'cloth', fabric: fabrics.cornerstones };
   /** Draws what two blocks share only once. */
-  const add = (is: Shape['is'], x: number, y: number, far: number, near = 0, lean = 1): void => {
+  const add = (look: Look, x: number, y: number, far: number, near = 0, lean = 1): void => {
     const key = `${x.toFixed(2)} ${y.toFixed(2)}`;
-    if (!seen.has(key)) shapes.push({ is, points: pointsOf(x, y, far, near, lean) });
+    if (!seen.has(key)) shapes.push({ ...look, points: pointsOf(x, y, far, near, lean) });
     seen.add(key);
   };
   const addSashing = (x: number, y: number): void => {
     const [far, near] = [(half + stone) / 2, (half - stone) / 2];
     for (const right of [1, -1])
       for (const low of [1, -1]) {
-        add('other', x + (right * step) / 4, y + (low * step) / 4, far, near, right * low);
-        add('cloth', x + ((right + low) * step) / 4, y + ((right - low) * step) / 4, stone);
+        add(sash, x + (right * step) / 4, y + (low * step) / 4, far, near, right * low);
+        add(corner, x + ((right + low) * step) / 4, y + ((right - low) * step) / 4, stone);
       }
   };
   for (let row = 0; row < 2 * down - 1; row += 1)
     for (let column = 0; column < across - (row % 2); column += 1) {
       const x = start + column * step + ((row % 2) * step) / 2;
       const y = start + (row * step) / 2;
-      add(row % 2 && !sashing ? 'cloth' : 'piece', x, y, half);
+      add({ is: row % 2 && !sashing ? 'cloth' : 'piece' }, x, y, half);
       if (sashing) addSashing(x, y);
     }
   return shapes;

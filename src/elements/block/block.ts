@@ -34,7 +34,7 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
   declare chart: string | unknown[][] | undefined;
   /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   declare block: string | number | undefined;
-  /** How many blocks, a whole number. Default 1. In a worksheet an only block follows the places of the top. */
+  /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
   declare count: string | number | undefined;
   /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
   declare fills: boolean;

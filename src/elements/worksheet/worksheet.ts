@@ -17,6 +17,7 @@ import { figures, listing } from '../../face/lists.js';
 import type { Good } from '../../face/outcome.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
+import { isColour, type Swatches } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
@@ -35,7 +36,7 @@ import type { QuiltBlock } from '../block/block.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { contentOf, passedOn } from './content.js';
 import { flowingPart, giveTo, isBlock, isCutList, partOnPage } from './parts.js';
-import { isColour, keyOf, requirementSheet } from './paper.js';
+import { keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
@@ -69,7 +70,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** Parts that sizes were given to. */
   #given: Face[] = [];
   #pieces: PieceOfPart[] = [];
-  #swatches = new Map<string, string>();
+  #swatches: Swatches = {};
   #size: Size | undefined;
   /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
   #outgrown: Message | undefined;
@@ -187,7 +188,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     if (uneven) gathered.unfinished.push(uneven);
     if (caution && (isWritten || !outgrown[0])) gathered.unfinished.push(caution);
     const { swatches } = fabrics;
-    if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches])) return;
+    if (isSame([gathered, swatches], [this.#gathered, this.#swatches])) return;
     this.#swatches = swatches;
     this.#gathered = gathered;
     this.requestUpdate();
@@ -249,6 +250,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     });
   }
 
+  override get swatches(): Swatches {
+    return this.#swatches;
+  }
+
   protected override more(good: Good<WorksheetAnswer>): unknown {
     return keyOf(good, this.#swatches);
   }
@@ -267,7 +272,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   protected override paper = (good: Good<WorksheetAnswer>): TemplateResult => {
     const { answer, t } = good;
-    const pictures = figures(this.calculator.draw(answer), t);
+    const pictures = figures(this.pictures(answer), t, this.swatches);
     return requirementSheet(good, {
       parts: this.#given,
       pieces: this.#pieces,

@@ -81,6 +81,7 @@ const looksOf = () => {
     return (letter = '') => {
         const look = looks.get(letter) ?? {
             is: LOOKS[looks.size % LOOKS.length] ?? 'other',
+            fabric: letter,
             label: say('letter', { letter }),
         };
         looks.set(letter, look);
@@ -101,9 +102,9 @@ const blockPicture = ({ block, used: { chart, name } }) => {
         if (patch.kind === 'plain')
             boxes.push({ x: left, y: top, width, height, ...lookOf(letters[0]) });
         for (const [at, ...corners] of partsOf(patch)) {
-            const { is, label } = lookOf(letters[at]);
+            const { is, fabric, label } = lookOf(letters[at]);
             const points = corners.map(([x, y]) => [left + x * width, top + y * height]);
-            shapes.push({ points, is, words: { ...roomIn(points), label } });
+            shapes.push({ points, is, fabric, words: { ...roomIn(points), label } });
         }
     }
     return {

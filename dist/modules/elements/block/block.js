@@ -94,7 +94,7 @@ class QuiltBlock extends ListFace {
         return !this.off && !this.locks('count');
     }
     /** Changes how many blocks there are, as if the reader had typed it. */
-    makeThis(many) {
+    countAs(many) {
         this.change('count', `${many}`);
         this.tellBoth();
     }

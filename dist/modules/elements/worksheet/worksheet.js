@@ -9,6 +9,7 @@ import { spreadsheetCell } from '../../face/export.js';
 import { figures, listing } from '../../face/lists.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
+import { isColour } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
@@ -24,7 +25,7 @@ import { worksheet } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
 import { contentOf, passedOn } from './content.js';
 import { flowingPart, partOnPage, isBlock, isCutList, giveTo } from './parts.js';
-import { requirementSheet, keyOf, isColour } from './paper.js';
+import { requirementSheet, keyOf } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
@@ -64,7 +65,7 @@ class QuiltWorksheet extends ReadingFace {
         /** Parts that sizes were given to. */
         this.#given = [];
         this.#pieces = [];
-        this.#swatches = new Map();
+        this.#swatches = {};
         /** The blocks that lie in the places of the top. */
         this.#blocks = [];
         /** Whether a part has drawn itself since this was last read. */
@@ -98,7 +99,7 @@ class QuiltWorksheet extends ReadingFace {
         };
         this.paper = (good) => {
             const { answer, t } = good;
-            const pictures = figures(this.calculator.draw(answer), t);
+            const pictures = figures(this.pictures(answer), t, this.swatches);
             return requirementSheet(good, {
                 parts: this.#given,
                 pieces: this.#pieces,
@@ -185,7 +186,7 @@ class QuiltWorksheet extends ReadingFace {
         if (caution && (isWritten || !outgrown[0]))
             gathered.unfinished.push(caution);
         const { swatches } = fabrics;
-        if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches]))
+        if (isSame([gathered, swatches], [this.#gathered, this.#swatches]))
             return;
         this.#swatches = swatches;
         this.#gathered = gathered;
@@ -236,7 +237,7 @@ class QuiltWorksheet extends ReadingFace {
     }
     /** Makes so many of a block. If the question goes away, the answer has the focus in place of its button. */
     #make(block, many) {
-        block.makeThis(many);
+        block.countAs(many);
         void this.updateComplete.then(() => {
             if (this.shadowRoot.activeElement)
                 return;
@@ -245,6 +246,9 @@ class QuiltWorksheet extends ReadingFace {
                 answer.tabIndex = -1;
             answer?.focus();
         });
+    }
+    get swatches() {
+        return this.#swatches;
     }
     more(good) {
         return keyOf(good, this.#swatches);

@@ -46,7 +46,7 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     /** Whether the reader may change how many blocks there are. */
     get isCounted(): boolean;
     /** Changes how many blocks there are, as if the reader had typed it. */
-    makeThis(many: number): void;
+    countAs(many: number): void;
     /** The chart's row has a cell for each patch. */
     protected placeOf(id: string): ReturnType<ListFace['placeOf']>;
     /** A week is of use only in a sew-along. */

@@ -6,6 +6,7 @@ import { type Cells } from '../../face/export.js';
 import type { Fault } from '../../face/form-field.js';
 import type { Good } from '../../face/outcome.js';
 import { ReadingFace } from '../../face/planning-face.js';
+import { type Swatches } from '../../face/swatch.js';
 import { type WorksheetAnswer } from '../../workbook/shape.js';
 import { Teller } from '../../words/teller.js';
 /**
@@ -43,6 +44,7 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected render(): TemplateResult;
     /** Under the question which block to make more or fewer of: a button for each block that can be. */
     protected under(note: Message): unknown;
+    get swatches(): Swatches;
     protected more(good: Good<WorksheetAnswer>): unknown;
     protected cells(good: Good<WorksheetAnswer>): Cells;
     /** The shopping list and the cut list. */
