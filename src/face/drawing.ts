@@ -1,10 +1,11 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
-import type { Box, Caption, Dimension, Picture, Worded } from '../ledger/picture.js';
+import type { Box, Caption, Dimension, Picture, Shape, Worded } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
 import { fillOf, type Swatches } from './swatch.js';
 
-const PICTURE_WIDTH = 260;
-const TALLEST = 175;
+/** How large a picture is: as wide as this, or as high, whichever comes first. */
+const ROOM = { wide: 260, tall: 175 };
+const LARGE_ROOM = { wide: 360, tall: 420 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -51,9 +52,9 @@ class Drawing {
     this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
     const [left, right] = [this.#margin('left'), this.#margin('right')];
     this.top = this.#margin('top');
-    this.scale = Math.min((PICTURE_WIDTH - left - right) / width, TALLEST / height);
+    this.scale = Math.min((this.#room.wide - left - right) / width, this.#room.tall / height);
     const wide = width * this.scale + left + right;
-    const full = Math.max(wide, PICTURE_WIDTH * 0.6);
+    const full = Math.max(wide, this.#room.wide * 0.6);
     this.left = left + (full - wide) / 2;
     this.full = { width: full, height: this.top + height * this.scale + this.#margin('bottom') };
   }
@@ -68,7 +69,7 @@ class Drawing {
   /** Words that are too long for a short upright line lie beside it. */
   liesBeside(line: Measure): boolean {
     const { width, height } = this.picture;
-    const scale = Math.min((PICTURE_WIDTH - 60) / width, TALLEST / height);
+    const scale = Math.min((this.#room.wide - 60) / width, this.#room.tall / height);
     return stands(line) && line.text.length * NARROW > (line.to - line.from) * scale;
   }
 
@@ -90,22 +91,36 @@ class Drawing {
     return true;
   }
 
+  get #room(): typeof ROOM {
+    return this.picture.isLarge ? LARGE_ROOM : ROOM;
+  }
+
   outline = (box: Box): string => {
     const [wide, tall] = [round(box.width * this.scale), round(box.height * this.scale)];
     return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
   };
 
-  /** Boxes that are drawn as one shape. */
-  alike(): Box[][] {
-    const { boxes, isTiled } = this.picture;
-    const alike = new Map<unknown, Box[]>();
-    for (const box of boxes) {
-      const key = isTiled ? `${box.is} ${box.fabric ?? ''}` : box;
+  /** What is drawn as one shape: all that looks the same, where it never overlaps. */
+  private alike<Piece extends Pick<Box, 'is' | 'fabric'>>(pieces: Piece[]): Piece[][] {
+    const alike = new Map<unknown, Piece[]>();
+    for (const piece of pieces) {
+      const key = this.picture.isTiled ? `${piece.is} ${piece.fabric ?? ''}` : piece;
       const others = alike.get(key);
-      if (others) others.push(box);
-      else alike.set(key, [box]);
+      if (others) others.push(piece);
+      else alike.set(key, [piece]);
     }
     return [...alike.values()];
+  }
+
+  /** The outline of a shape. */
+  closed = ({ points }: Shape): string => `${this.path(points)}Z`;
+
+  /** The same shapes, all alike, as one. */
+  pieces<Piece extends Pick<Box, 'is' | 'fabric'>>(all: Piece[], outline: (one: Piece) => string): unknown {
+    return this.alike(all).map(
+      (alike) =>
+        svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`,
+    );
   }
 
   #words(caption: Caption | undefined): string {
@@ -202,20 +217,13 @@ class Drawing {
 /** Draws to scale, with its dimension lines round it. What is cut from a fabric with a swatch is filled with that. */
 export const draw = (picture: Picture, t: Teller, swatches?: Swatches): TemplateResult => {
   const drawing = new Drawing(picture, t, swatches);
-  const { full, fill } = drawing;
-  const { title, boxes, shapes, lines } = picture;
+  const { full } = drawing;
+  const { title, boxes, shapes = [], lines } = picture;
   const pieces = [
-    drawing
-      .alike()
-      .map(
-        (alike) =>
-          svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} fill=${fill(alike[0]?.fabric)} />`,
-      ),
+    drawing.pieces(boxes, drawing.outline),
     boxes.map((box) => drawing.wordsIn(box, box.fabric)),
-    shapes?.map(
-      ({ is, points, fabric }) => svg`<path class=${is} d="${drawing.path(points)}Z" fill=${fill(fabric)} />`,
-    ),
-    shapes?.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
+    drawing.pieces(shapes, drawing.closed),
+    shapes.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
   ];
   return html`<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}">
     ${drawing.patterns()} ${pieces}

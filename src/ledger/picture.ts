@@ -64,8 +64,10 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
-  /** Boxes that look the same never overlap, so they can be drawn as one shape. A thousand shapes would make the page slow. */
+  /** What looks the same never overlaps, so it can be drawn as one shape. A thousand shapes would make the page slow. */
   isTiled?: boolean;
+  /** It has many small pieces, and is drawn larger than others. */
+  isLarge?: boolean;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];

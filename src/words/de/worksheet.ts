@@ -7,6 +7,8 @@ import type { CalculatorWords } from '../vocabulary.js';
 import { listed, PRICE, so, upTo } from './examples.js';
 
 const KITS: Forms = { one: 'Materialpackung', other: 'Materialpackungen' };
+const BLOCKS: Forms = { one: 'Block', other: 'Blöcke' };
+const BORDERS: Forms = { one: 'Rand', other: 'Ränder' };
 const FABRICS: Forms = { one: 'Stoff', other: 'Stoffe' };
 const BOLTS: Forms = { one: 'Ballen', other: 'Ballen' };
 const LENGTHS: Forms = { one: 'Abschnitt', other: 'Abschnitte' };
@@ -125,6 +127,23 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `Das Stoffmuster von Stoff ${letter}, ${t.quote(swatch)}, ist weder eine Farbe noch die Adresse eines Bildes. Zum Beispiel #d9c7a3 oder pictures/sand.png.`,
     moreOfBlock: ({ by, name, number }) =>
       `${by > 0 ? `${by} mehr` : `${-by} weniger`} von ${name || `Block ${number}`}`,
+
+    // The picture of the whole quilt.
+    quiltPicture: ({ size, blocks, places, borders, isBound }, t) => {
+      const named = blocks.map(({ name, count }) => (name ? `${count} ${name}` : t.many(count, BLOCKS)));
+      const all = [
+        ...(named[0] || !places ? named : [t.many(places, BLOCKS)]),
+        ...(borders ? [t.many(borders, BORDERS)] : []),
+        ...(isBound ? ['Einfassung'] : []),
+      ];
+      return `Der ganze Quilt, ${t.size(size)}${all[0] ? `: ${all.join(', ')}` : ''}.`;
+    },
+    wholeQuilt: 'Der ganze Quilt',
+    showQuilt: 'Den ganzen Quilt zeigen',
+    hideQuilt: 'Den ganzen Quilt ausblenden',
+    saveSvg: 'Bild speichern (SVG)',
+    savePng: 'Bild speichern (PNG)',
+    cannotSave: 'Dieser Browser erlaubt es hier nicht, das Bild zu speichern.',
 
     // The lists.
     shoppingList: 'Einkaufsliste',
