@@ -117,7 +117,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
         ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)}
         <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div>
       </div>
-      ${good && this.#below(good, folds)}
+      ${good && this.above(good)} ${good && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
@@ -239,12 +239,12 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
 
   /** The lists under the drawing. */
   lists(answer: A): Listing[] {
-    return this.calculator.lists?.(answer, this.#letters) ?? [];
+    return this.calculator.lists?.(answer, this.letters) ?? [];
   }
 
   /** Its drawings. */
   pictures(answer: A): Picture[] {
-    return this.calculator.draw(answer, this.#letters);
+    return this.calculator.draw(answer, this.letters);
   }
 
   /** The swatches of the worksheet's fabrics, by letter. */
@@ -253,9 +253,14 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   }
 
   /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
-  get #letters(): string[] {
+  get letters(): string[] {
     const { letters } = this.flow?.values ?? {};
     return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
+  }
+
+  /** Further content of an element, above its lists. */
+  protected above(_good: Good<A>): unknown {
+    return nothing;
   }
 
   /** Further content of an element, under its lists. */
@@ -423,19 +428,19 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   #copy = async (): Promise<void> => {
     const { good } = this;
     if (!good) return;
-    let words: 'copied' | 'cannotCopy' = 'copied';
+    let says: Message = sayInFace('copied');
     try {
       // Absent on a page without https.
       await navigator.clipboard.writeText(tabbedOf(this.cells(good), this.lengthStyle.comma));
     } catch {
-      words = 'cannotCopy';
+      says = sayInFace('cannotCopy');
     }
-    this.#tell(words);
+    this.report(says);
   };
 
   /** Says whether a button worked, until the next answer. */
-  #tell(words: 'copied' | 'cannotCopy' | 'cannotLoad'): void {
-    this.#told = [this.outcome, this.teller.say(sayInFace(words))];
+  protected report(says: Message): void {
+    this.#told = [this.outcome, this.teller.say(says)];
     this.requestUpdate();
   }
 
@@ -458,7 +463,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       download(name, file, { type: file.type });
     } catch {
       // Late loading can fail: the page may be offline by now.
-      this.#tell('cannotLoad');
+      this.report(sayInFace('cannotLoad'));
     }
   };
 

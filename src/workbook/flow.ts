@@ -7,7 +7,7 @@ import { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
 import { sayOfFlow } from './flow-sayings.js';
-import { flowingCount, isPlaced, unevenOf, type PlacedBlock, type TopBlocks } from './places.js';
+import { flowingCount, isPlaced, sharesOf, unevenOf, type PlacedBlock, type TopBlocks } from './places.js';
 
 /** The values that a worksheet gives to a calculator inside it, and where they come from. */
 export interface Flow {
@@ -68,9 +68,9 @@ const cautionOf = ({ written, now }: TopBlocks, lists: number, outgrown: number)
 /** What the blocks of the top mean for the lists of what to cut. */
 interface OfTop<P> {
   blocks: TopBlocks;
-  /** The blocks that lie in its places, and their parts. */
   placed: PlacedBlock[];
-  blockParts: P[];
+  /** The blocks that lie in its places, and how many there are of each. Undefined if nobody can read that. */
+  counted: { part: P; count: number | undefined }[];
   /** Says what the list lacks, and which lists that is about. */
   caution: Message | undefined;
   outgrown: P[];
@@ -85,7 +85,9 @@ const ofTop = <P extends FlowingPart>(blocks: TopBlocks, parts: P[]): OfTop<P> =
   return {
     blocks,
     placed,
-    blockParts: lists.filter(({ placed }) => placed),
+    counted: lists
+      .filter(({ placed }) => placed)
+      .map((part, at) => ({ part, count: sharesOf(blocks.now?.count ?? 0, placed)[at] })),
     outgrown,
     caution: cautionOf(blocks, lists.length, outgrown.length),
     uneven: blocks.now && unevenOf(blocks.now.count, placed),
@@ -118,8 +120,7 @@ interface Flowed<P> extends Partial<Pick<OfTop<P>, 'caution' | 'uneven'>> {
   size: QuiltSize;
   /** The lists that are for other blocks than the top has now. */
   outgrown: P[];
-  /** The blocks that lie in the places of the top. */
-  blockParts: P[];
+  counted: OfTop<P>['counted'];
 }
 
 /**
@@ -164,8 +165,8 @@ export const flow = <P extends FlowingPart>(
     size = answer ? calculator.finishes(answer) : {};
     from = fromPart(calculator.name);
   }
-  const { caution, uneven, outgrown = [], blockParts = [] } = top ?? {};
-  return { size, caution, uneven, outgrown, blockParts };
+  const { caution, uneven, outgrown = [], counted = [] } = top ?? {};
+  return { size, caution, uneven, outgrown, counted };
 };
 
 /** Whether two values that flow are equal, at any depth: exact numbers and messages too. */

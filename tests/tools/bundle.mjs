@@ -40,6 +40,11 @@ const LATE = {
     asks: 'loadSpreadsheet',
     inside: 'write-excel-file, MIT; fflate, MIT; fraction.js, MIT',
   },
+  [resolve('src/face/picture.ts')]: {
+    input: 'src/face/picture-file.ts',
+    name: 'picture',
+    asks: 'loadPicture',
+  },
   [resolve('src/face/german.ts')]: {
     input: 'src/words/de/de.ts',
     name: 'words-de',
@@ -57,7 +62,8 @@ const LATE = {
 /** Makes one script of it with everything that it needs. The name of its file comes from its content. */
 const lateScript = async ({ input, name, inside }) => {
   const bundle = await rollup({ input, plugins: bundling(), logLevel: 'silent' });
-  const banner = `/*! quilt-reckoner: MIT. Inside: ${inside}. See third-party-licenses.txt */`;
+  const others = inside ? `. Inside: ${inside}. See third-party-licenses.txt` : '';
+  const banner = `/*! quilt-reckoner: MIT${others} */`;
   const { output } = await bundle.generate({ banner });
   const source = output[0].code;
   const hash = createHash('sha256').update(source).digest('base64url').slice(0, 8);

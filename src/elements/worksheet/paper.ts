@@ -67,11 +67,11 @@ const drawn = (part: Face): unknown => {
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 export const requirementSheet = (
   { answer, reckoning, t }: Good<WorksheetAnswer>,
-  about: { parts: Face[]; pieces: PieceOfPart[]; key: unknown; joint: unknown; size: string },
+  about: { parts: Face[]; pieces: PieceOfPart[]; quilt: unknown; key: unknown; joint: unknown; size: string },
 ): TemplateResult => html`<section class="paper">
   <h1>${document.title}</h1>
   <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
-  ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
+  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
   <div class="columns">
     <p>${t.say(sayInFace('cutterCaution'))}</p>
     ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)}

@@ -1,4 +1,4 @@
-import { html, isServer, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type TemplateResult } from 'lit';
 import type { Calculator } from '../../calculators/calculator.js';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import type { Input } from '../../ledger/ledger.js';
@@ -10,11 +10,12 @@ import { isExact } from '../../measure/exact.js';
 import type { Message } from '../../measure/message.js';
 import { propertiesOf } from '../../face/calculator.js';
 import { action } from '../../face/cell.js';
-import { spreadsheetCell, type Cells } from '../../face/export.js';
+import { download, spreadsheetCell, type Cells } from '../../face/export.js';
 import type { Face } from '../../face/face.js';
 import type { Fault } from '../../face/form-field.js';
 import { figures, listing } from '../../face/lists.js';
 import type { Good } from '../../face/outcome.js';
+import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
 import { isColour, type Swatches } from '../../face/swatch.js';
@@ -29,6 +30,7 @@ import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields, type WorksheetAnswer } from '../../workbook/shape.js';
 import { headline, shopping } from '../../workbook/shopping.js';
+import { isDrawable, wholeQuilt, type QuiltParts } from '../../workbook/whole-quilt.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
@@ -38,6 +40,7 @@ import { contentOf, passedOn } from './content.js';
 import { flowingPart, giveTo, isBlock, isCutList, partOnPage } from './parts.js';
 import { keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
+import { quiltOf, type CountedBlock } from './whole.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element: Element): element is Face => 'outcome' in element;
@@ -45,6 +48,9 @@ const isFabric = (element: Element): element is QuiltFabric => 'swatch' in eleme
 
 /** That there are fewer or more blocks than places. */
 const UNEVEN: keyof FlowSayings = 'blocksForOtherPlaces';
+
+/** The name of its picture of the whole quilt, where that is opened. */
+const QUILT = 'wholeQuilt';
 
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap<Face, QuiltWorksheet>();
@@ -75,7 +81,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
   #outgrown: Message | undefined;
   /** The blocks that lie in the places of the top. */
-  #blocks: QuiltBlock[] = [];
+  #blocks: CountedBlock[] = [];
   /** Whether a part has drawn itself since this was last read. */
   #isUnread = false;
 
@@ -175,19 +181,21 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     const parts = this.#parts;
     const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
     const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
-    const { size, caution, uneven, outgrown, blockParts } = flow(this.#source, flowingParts, fabrics, giveTo);
+    const { size, caution, uneven, outgrown, counted } = flow(this.#source, flowingParts, fabrics, giveTo);
     this.#takeOn(parts);
     const { width, length } = size;
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
     const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
     this.#pieces = pieces;
-    this.#blocks = blockParts.map(({ part }) => part).filter(isBlock);
+    this.#blocks = counted.flatMap(({ part: { part }, count }) => (isBlock(part) ? { part, count } : []));
     const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
     this.#outgrown = uneven ?? (isWritten ? caution : undefined);
     if (uneven) gathered.unfinished.push(uneven);
     if (caution && (isWritten || !outgrown[0])) gathered.unfinished.push(caution);
     const { swatches } = fabrics;
+    // A chart may change and take the same cloth.
+    if (this.isOpen(QUILT)) this.requestUpdate();
     if (isSame([gathered, swatches], [this.#gathered, this.#swatches])) return;
     this.#swatches = swatches;
     this.#gathered = gathered;
@@ -230,11 +238,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   protected override under(note: Message): unknown {
     const { difference: by }: { difference?: unknown } = note.values;
     if (note.code !== UNEVEN || typeof by !== 'number') return super.under(note);
-    const buttons = this.#blocks.flatMap((block, at) => {
-      const now = block.answer?.count ?? 0;
-      if (!block.isCounted || now + by < 0) return [];
-      const words = say('moreOfBlock', { by, name: textOf(block.name), number: at + 1 });
-      return action(this.teller.say(words), () => this.#make(block, now + by));
+    const buttons = this.#blocks.flatMap(({ part, count: now = 0 }, at) => {
+      if (!part.isCounted || now + by < 0) return [];
+      const words = say('moreOfBlock', { by, name: textOf(part.name), number: at + 1 });
+      return action(this.teller.say(words), () => this.#make(part, now + by));
     });
     return buttons[0] && html`<span class="actions">${buttons}</span>`;
   }
@@ -252,6 +259,42 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   override get swatches(): Swatches {
     return this.#swatches;
+  }
+
+  /** The whole quilt as one picture. It is made only while somebody looks at it. */
+  protected override above(good: Good<WorksheetAnswer>): unknown {
+    const quilt = quiltOf(this.#given, this.#blocks);
+    if (!isDrawable(quilt)) return nothing;
+    const { t } = good;
+    const open = this.isOpen(QUILT);
+    const fold = action(t.say(say(open ? 'hideQuilt' : 'showQuilt')), () => this.setOpen(QUILT, !open), {
+      open,
+    });
+    if (!open) return html`<p class="actions">${fold}</p>`;
+    const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
+    const png = action(t.say(say('savePng')), () => this.#save('png'));
+    return html`<div class="quilt">${this.#drawn(quilt, t)}</div>
+      <p class="actions">${fold} ${svg} ${png}</p>`;
+  }
+
+  #drawn(quilt: QuiltParts, t: Teller): TemplateResult[] {
+    const picture = wholeQuilt(quilt);
+    return picture ? figures([picture], t, this.swatches) : [];
+  }
+
+  /** Saves the picture of the whole quilt as a file. */
+  async #save(kind: 'svg' | 'png'): Promise<void> {
+    const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
+    if (!drawing) return;
+    const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;
+    try {
+      const { svgFile, pngFile } = await loadPicture();
+      const file = await (kind === 'svg' ? svgFile : pngFile)(drawing);
+      download(name, file, { type: file.type });
+    } catch {
+      // Late loading can fail, and a page may forbid pictures of its own.
+      this.report(say('cannotSave'));
+    }
   }
 
   protected override more(good: Good<WorksheetAnswer>): unknown {
@@ -277,6 +320,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
       parts: this.#given,
       pieces: this.#pieces,
       key: this.more(good),
+      quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
       joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
       size: this.#size ? `${t.size(this.#size)}.` : '',
     });
