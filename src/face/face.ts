@@ -474,7 +474,11 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   /** What is printed in place of the rows. */
   protected paper?(good: Good<A>): TemplateResult;
 
-  #print = (): void => {
+  /** What has to be loaded before that. */
+  protected readyForPaper?(): Promise<unknown>;
+
+  #print = async (): Promise<void> => {
+    if (this.readyForPaper) await this.readyForPaper();
     const { good, shadowRoot } = this;
     if (good && shadowRoot) printAlone(shadowRoot, this.teller.words.title, this.paper?.(good));
   };

@@ -1,3 +1,5 @@
+export { wholeQuilt } from '../workbook/whole-quilt.js';
+
 /** The looks that a drawing takes from the styles of its page, besides colours. */
 const LOOKS = [
   'stroke-width',

@@ -1,6 +1,6 @@
-import { blockFields } from '../calculators/block/shape.js';
 import type { Blocks } from '../calculators/top/shape.js';
 import { readField } from '../ledger/field.js';
+import { blocksField } from '../ledger/quilt.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
@@ -33,7 +33,7 @@ const isOpen = ({ count, fills }: PlacedBlock, all: PlacedBlock[]): boolean =>
 /** The number that somebody wrote, or the usual one. Undefined if nobody can read it. */
 const countOf = ({ count }: PlacedBlock): number | undefined =>
   unlessRefused(
-    () => readField(blockFields.count, count, { units: 'in' }, 'count'),
+    () => readField(blocksField, count, { units: 'in' }, 'count'),
     () => undefined,
   );
 

@@ -100,6 +100,7 @@ interface QuiltSayings {
   saveSvg: undefined;
   savePng: undefined;
   cannotSave: undefined;
+  cannotDraw: undefined;
 }
 
 /** The shopping list and the cut list, as they are shown and as cells. */

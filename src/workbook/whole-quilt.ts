@@ -152,9 +152,6 @@ const bindingRound = ({ width, height }: Rectangle, edge: number, fabric: string
 const sizeOf = ({ top, borders }: QuiltParts): Size | undefined =>
   borders?.answer.finished ?? top?.answer.finished;
 
-/** Whether there is enough of a quilt to draw. */
-export const isDrawable = (parts: QuiltParts): boolean => !!sizeOf(parts);
-
 /**
  * The whole quilt to scale, from its blocks to its binding: every piece of cloth once, as large as it finishes. Where a part is
  * missing, it has what there is. The binding lies outside the finished size, where it covers the raw edge.

@@ -44,6 +44,7 @@ const LATE = {
     input: 'src/face/picture-file.ts',
     name: 'picture',
     asks: 'loadPicture',
+    inside: 'fraction.js, MIT',
   },
   [resolve('src/face/german.ts')]: {
     input: 'src/words/de/de.ts',
@@ -62,8 +63,7 @@ const LATE = {
 /** Makes one script of it with everything that it needs. The name of its file comes from its content. */
 const lateScript = async ({ input, name, inside }) => {
   const bundle = await rollup({ input, plugins: bundling(), logLevel: 'silent' });
-  const others = inside ? `. Inside: ${inside}. See third-party-licenses.txt` : '';
-  const banner = `/*! quilt-reckoner: MIT${others} */`;
+  const banner = `/*! quilt-reckoner: MIT. Inside: ${inside}. See third-party-licenses.txt */`;
   const { output } = await bundle.generate({ banner });
   const source = output[0].code;
   const hash = createHash('sha256').update(source).digest('base64url').slice(0, 8);

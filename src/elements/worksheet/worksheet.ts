@@ -30,7 +30,7 @@ import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields, type WorksheetAnswer } from '../../workbook/shape.js';
 import { headline, shopping } from '../../workbook/shopping.js';
-import { isDrawable, wholeQuilt, type QuiltParts } from '../../workbook/whole-quilt.js';
+import type { QuiltParts } from '../../workbook/whole-quilt.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
@@ -48,6 +48,8 @@ const isFabric = (element: Element): element is QuiltFabric => 'swatch' in eleme
 
 /** That there are fewer or more blocks than places. */
 const UNEVEN: keyof FlowSayings = 'blocksForOtherPlaces';
+
+type Pictures = Awaited<ReturnType<typeof loadPicture>>;
 
 /** The name of its picture of the whole quilt, where that is opened. */
 const QUILT = 'wholeQuilt';
@@ -264,12 +266,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** The whole quilt as one picture. It is made only while somebody looks at it. */
   protected override above(good: Good<WorksheetAnswer>): unknown {
     const quilt = quiltOf(this.#given, this.#blocks);
-    if (!isDrawable(quilt)) return nothing;
+    if (!quilt.top && !quilt.borders) return nothing;
     const { t } = good;
     const open = this.isOpen(QUILT);
-    const fold = action(t.say(say(open ? 'hideQuilt' : 'showQuilt')), () => this.setOpen(QUILT, !open), {
-      open,
-    });
+    const fold = action(t.say(say(open ? 'hideQuilt' : 'showQuilt')), () => this.#show(!open), { open });
     if (!open) return html`<p class="actions">${fold}</p>`;
     const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
     const png = action(t.say(say('savePng')), () => this.#save('png'));
@@ -277,8 +277,30 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
       <p class="actions">${fold} ${svg} ${png}</p>`;
   }
 
+  /** What draws the whole quilt, once it is loaded. */
+  #draw: Pictures['wholeQuilt'] | undefined;
+
+  /** Loads it. Without it, for want of a network, the rest of the worksheet still works. */
+  async #loaded(): Promise<Pictures | undefined> {
+    try {
+      const pictures = await loadPicture();
+      this.#draw = pictures.wholeQuilt;
+      return pictures;
+    } catch {
+      this.report(say('cannotDraw'));
+      return undefined;
+    }
+  }
+
+  protected override readyForPaper = (): Promise<unknown> => this.#loaded();
+
+  #show(open: boolean): void {
+    this.setOpen(QUILT, open);
+    if (open) void this.#loaded().then(() => this.requestUpdate());
+  }
+
   #drawn(quilt: QuiltParts, t: Teller): TemplateResult[] {
-    const picture = wholeQuilt(quilt);
+    const picture = this.#draw?.(quilt);
     return picture ? figures([picture], t, this.swatches) : [];
   }
 
@@ -287,12 +309,12 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
     if (!drawing) return;
     const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;
+    const pictures = await this.#loaded();
+    if (!pictures) return;
     try {
-      const { svgFile, pngFile } = await loadPicture();
-      const file = await (kind === 'svg' ? svgFile : pngFile)(drawing);
+      const file = await (kind === 'svg' ? pictures.svgFile : pictures.pngFile)(drawing);
       download(name, file, { type: file.type });
     } catch {
-      // Late loading can fail, and a page may forbid pictures of its own.
       this.report(say('cannotSave'));
     }
   }

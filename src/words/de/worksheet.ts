@@ -143,6 +143,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     hideQuilt: 'Den ganzen Quilt ausblenden',
     saveSvg: 'Bild speichern (SVG)',
     savePng: 'Bild speichern (PNG)',
+    cannotDraw: 'Der Teil, der den Quilt zeichnet, ließ sich nicht laden.',
     cannotSave: 'Dieser Browser erlaubt es hier nicht, das Bild zu speichern.',
 
     // The lists.

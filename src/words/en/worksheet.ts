@@ -147,6 +147,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     hideQuilt: 'Hide the whole quilt',
     saveSvg: 'Save the picture (SVG)',
     savePng: 'Save the picture (PNG)',
+    cannotDraw: 'The part that draws the quilt did not load.',
     cannotSave: 'This browser does not let us save the picture here.',
 
     // The lists.

@@ -10,9 +10,13 @@ const QUILT = `<quilt-fabric letter="A" swatch="#3f6f86"></quilt-fabric><quilt-f
   <quilt-borders borders="3" fabric="B"></quilt-borders><quilt-binding fabric="C"></quilt-binding>`;
 const quilt = (): Promise<Worksheet> => worksheet(QUILT);
 const drawing = (sheet: Sheet): SVGSVGElement | null => find<SVGSVGElement>(sheet, '.quilt svg');
+const open = async (sheet: Sheet): Promise<void> => {
+  await pressButton(sheet, 'Show the whole quilt');
+  await until(() => !!drawing(sheet));
+};
 const opened = async (): Promise<Worksheet> => {
   const sheet = await quilt();
-  await pressButton(sheet, 'Show the whole quilt');
+  await open(sheet);
   return sheet;
 };
 
@@ -42,7 +46,7 @@ describe('the picture of the whole quilt', () => {
     const sheet = await quilt();
     expect(drawing(sheet)).to.equal(null);
     expect(buttonIn(sheet, 'Show the whole quilt').getAttribute('aria-expanded')).to.equal('false');
-    await pressButton(sheet, 'Show the whole quilt');
+    await open(sheet);
     // 2 × 12 + 2 by 3 × 12 + 2 × 2, and 2 × 3 more with the border
     expect(drawing(sheet)!.getAttribute('aria-label')).to.equal(
       'The whole quilt, 32 × 46 in: 6 Harbour, 1 border, binding.',
@@ -72,7 +76,13 @@ describe('the picture of the whole quilt', () => {
 
   it('is on the requirement sheet, open or not', async () => {
     const sheet = await quilt();
-    const { good, paper } = sheet as unknown as { good: unknown; paper(good: unknown): TemplateResult };
+    const { good, paper, readyForPaper } = sheet as unknown as {
+      good: unknown;
+      paper(good: unknown): TemplateResult;
+      readyForPaper(): Promise<unknown>;
+    };
+    await readyForPaper();
+    expect(drawing(sheet)).to.equal(null);
     const page = document.createElement('div');
     render(paper(good), page);
     expect([...page.querySelectorAll('svg')].map((at) => at.getAttribute('aria-label'))[0]).to.match(
