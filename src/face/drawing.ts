@@ -1,9 +1,11 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
-import type { Box, Caption, Dimension, Picture, Worded } from '../ledger/picture.js';
+import type { Box, Caption, Dimension, Picture, Shape, Worded } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
+import { fillOf, type Swatches } from './swatch.js';
 
-const PICTURE_WIDTH = 260;
-const TALLEST = 175;
+/** How large a picture is: as wide as this, or as high, whichever comes first. */
+const ROOM = { wide: 260, tall: 175 };
+const LARGE_ROOM = { wide: 360, tall: 420 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -12,6 +14,10 @@ const LETTER = 6.1;
 /** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+/** The side of a tile of a picture that fills a piece. */
+const TILE = 40;
+/** How many patterns there are on the page so far: each has a name of its own. */
+let patterns = 0;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
@@ -34,18 +40,21 @@ class Drawing {
   /** Where the words on each side end so far. */
   readonly #ends: Partial<Record<Dimension['side'], number>> = {};
   readonly #captions = new Map<Caption, string>();
+  readonly #isOfSeveral: boolean;
 
   constructor(
     readonly picture: Picture,
     readonly t: Teller,
+    readonly swatches: Swatches | undefined,
   ) {
-    const { width, height, dimensions = [] } = picture;
+    const { width, height, boxes, shapes = [], dimensions = [] } = picture;
+    this.#isOfSeveral = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || [])).size > 1;
     this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
     const [left, right] = [this.#margin('left'), this.#margin('right')];
     this.top = this.#margin('top');
-    this.scale = Math.min((PICTURE_WIDTH - left - right) / width, TALLEST / height);
+    this.scale = Math.min((this.#room.wide - left - right) / width, this.#room.tall / height);
     const wide = width * this.scale + left + right;
-    const full = Math.max(wide, PICTURE_WIDTH * 0.6);
+    const full = Math.max(wide, this.#room.wide * 0.6);
     this.left = left + (full - wide) / 2;
     this.full = { width: full, height: this.top + height * this.scale + this.#margin('bottom') };
   }
@@ -60,7 +69,7 @@ class Drawing {
   /** Words that are too long for a short upright line lie beside it. */
   liesBeside(line: Measure): boolean {
     const { width, height } = this.picture;
-    const scale = Math.min((PICTURE_WIDTH - 60) / width, TALLEST / height);
+    const scale = Math.min((this.#room.wide - 60) / width, this.#room.tall / height);
     return stands(line) && line.text.length * NARROW > (line.to - line.from) * scale;
   }
 
@@ -82,22 +91,36 @@ class Drawing {
     return true;
   }
 
+  get #room(): typeof ROOM {
+    return this.picture.isLarge ? LARGE_ROOM : ROOM;
+  }
+
   outline = (box: Box): string => {
     const [wide, tall] = [round(box.width * this.scale), round(box.height * this.scale)];
     return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
   };
 
-  /** Boxes that are drawn as one shape. */
-  alike(): Box[][] {
-    const { boxes, isTiled } = this.picture;
-    const alike = new Map<unknown, Box[]>();
-    for (const box of boxes) {
-      const key = isTiled ? box.is : box;
+  /** What is drawn as one shape: all that looks the same, where it never overlaps. */
+  private alike<Piece extends Pick<Box, 'is' | 'fabric'>>(pieces: Piece[]): Piece[][] {
+    const alike = new Map<unknown, Piece[]>();
+    for (const piece of pieces) {
+      const key = this.picture.isTiled ? `${piece.is} ${piece.fabric ?? ''}` : piece;
       const others = alike.get(key);
-      if (others) others.push(box);
-      else alike.set(key, [box]);
+      if (others) others.push(piece);
+      else alike.set(key, [piece]);
     }
     return [...alike.values()];
+  }
+
+  /** The outline of a shape. */
+  closed = ({ points }: Shape): string => `${this.path(points)}Z`;
+
+  /** The same shapes, all alike, as one. */
+  pieces<Piece extends Pick<Box, 'is' | 'fabric'>>(all: Piece[], outline: (one: Piece) => string): unknown {
+    return this.alike(all).map(
+      (alike) =>
+        svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`,
+    );
   }
 
   #words(caption: Caption | undefined): string {
@@ -107,18 +130,62 @@ class Drawing {
     return words;
   }
 
+  /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. */
+  #wordsFor({ label, short }: Worded, letter: string | undefined): string[] {
+    const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
+    if (!letter) return own;
+    if (!this.#isOfSeveral) return [...own, letter];
+    return [
+      ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
+      ...own,
+      letter,
+    ];
+  }
+
   /** The words in a place, level, or upright if only that fits. */
-  wordsIn = ({ label, short, ...box }: Worded): unknown => {
-    const { x, y, width, height } = box.room ?? box;
+  wordsIn = (worded: Worded, fabric?: string): unknown => {
+    const { x, y, width, height } = worded.room ?? worded;
     const fits = (words: string, along: number, across: number): boolean =>
       along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
-    const words = [label, short]
-      .map((caption) => this.#words(caption))
-      .find((words) => words && (fits(words, width, height) || fits(words, height, width)));
+    const words = this.#wordsFor(worded, fabric).find(
+      (words) => fits(words, width, height) || fits(words, height, width),
+    );
     if (!words) return nothing;
     const turn = fits(words, width, height) ? '' : 'rotate(-90)';
-    return svg`<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}">${words}</text>`;
+    return svg`<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric)}>${words}</text>`;
   };
+
+  /** The look of words on a fabric. */
+  #lookOf(fabric: string | undefined): unknown {
+    const fill = fillOf(this.swatches, fabric);
+    return fill ? ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light') : nothing;
+  }
+
+  /** What a piece of a fabric is filled with. */
+  fill = (fabric: string | undefined): unknown => {
+    const fill = fillOf(this.swatches, fabric);
+    if (!fill) return nothing;
+    return 'colour' in fill ? fill.colour : `url(#${this.#patternOf(fill.picture)})`;
+  };
+
+  /** The pictures of fabrics, each with the name of its pattern. */
+  readonly #patterns = new Map<string, string>();
+
+  #patternOf(address: string): string {
+    const name = this.#patterns.get(address) ?? `swatch-${(patterns += 1)}`;
+    this.#patterns.set(address, name);
+    return name;
+  }
+
+  /** The patterns of all pictures that fill something. */
+  patterns(): unknown {
+    return [...this.#patterns].map(
+      ([address, name]) => svg`<pattern id=${name} patternUnits="userSpaceOnUse" width=${TILE} height=${TILE}>
+        <rect class="cloth" width=${TILE} height=${TILE} />
+        <image href=${address} width=${TILE} height=${TILE} preserveAspectRatio="xMidYMid slice" />
+      </pattern>`,
+    );
+  }
 
   /** The edge that a dimension line goes along. */
   #edgeOf(side: Dimension['side']): number {
@@ -147,16 +214,19 @@ class Drawing {
   };
 }
 
-/** Draws to scale, with its dimension lines round it. */
-export const draw = (picture: Picture, t: Teller): TemplateResult => {
-  const drawing = new Drawing(picture, t);
+/** Draws to scale, with its dimension lines round it. What is cut from a fabric with a swatch is filled with that. */
+export const draw = (picture: Picture, t: Teller, swatches?: Swatches): TemplateResult => {
+  const drawing = new Drawing(picture, t, swatches);
   const { full } = drawing;
-  const { title, boxes, shapes, lines } = picture;
+  const { title, boxes, shapes = [], lines } = picture;
+  const pieces = [
+    drawing.pieces(boxes, drawing.outline),
+    boxes.map((box) => drawing.wordsIn(box, box.fabric)),
+    drawing.pieces(shapes, drawing.closed),
+    shapes.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
+  ];
   return html`<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}">
-    ${drawing.alike().map((alike) => svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)}
-    ${boxes.map(drawing.wordsIn)}
-    ${shapes?.map(({ is, points }) => svg`<path class=${is} d="${drawing.path(points)}Z" />`)}
-    ${shapes?.map(({ words }) => words && drawing.wordsIn(words))}
+    ${drawing.patterns()} ${pieces}
     ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)}
   </svg>`;
 };
@@ -171,15 +241,25 @@ export const drawingStyles = css`
     overflow: visible;
     direction: ltr;
   }
-  path { vector-effect: non-scaling-stroke; stroke: currentColor; fill: none; }
+  path { vector-effect: non-scaling-stroke; stroke: currentColor; }
+  path:not([fill]) { fill: none; }
   text { font-size: 11px; text-anchor: middle; dominant-baseline: central; fill: currentColor; }
-  .cloth { fill: var(--_wash); }
-  .piece { fill: var(--_wash-strong); }
-  .other { fill: var(--_faint); }
+  .cloth:not([fill]) { fill: var(--_wash); }
+  .piece:not([fill]) { fill: var(--_wash-strong); }
+  .other:not([fill]) { fill: var(--_faint); }
+  /* Black or white, with a line of the other round it: read on any cloth. */
+  .on-light { fill: #000; stroke: #fff; }
+  .on-dark { fill: #fff; stroke: #000; }
+  .on-light, .on-dark { stroke-width: 2px; stroke-linejoin: round; paint-order: stroke; }
   .spare { stroke-dasharray: 1 3; }
   .quilt { stroke-dasharray: 7 4; }
   .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
   .fold { stroke-dasharray: 10 3 2 3; }
   .dimension { stroke: var(--_soft); }
   .measure { fill: var(--_accent-text); }
+  [fill] { print-color-adjust: exact; }
+  @media (forced-colors: active) {
+    [fill] { fill: none; }
+    text { fill: CanvasText; stroke: none; }
+  }
 `;

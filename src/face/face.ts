@@ -24,6 +24,7 @@ import { loadSpreadsheet } from './spreadsheet.js';
 import { saysForAll } from './said-once.js';
 import { nameApart } from './naming.js';
 import { isAsServed, isUnknown } from './server.js';
+import type { Swatches } from './swatch.js';
 import { faceStyles } from './styles.js';
 
 /** What is folded away, by its caption. */
@@ -101,7 +102,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     if (isServed && hasIssues) return html`<slot></slot>`;
     const rows = this.rows();
     // The first picture stands beside the rows.
-    const pictures = good ? this.calculator.draw(good.answer) : [];
+    const pictures = good ? this.pictures(good.answer) : [];
     const folds = good ? this.#folds(good, pictures.slice(1)) : [];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
@@ -118,10 +119,10 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     >
       ${this.#inSight(good)}
       <div class="spread">
-        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)}
+        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)}
         <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div>
       </div>
-      ${good && this.#below(good, folds)}
+      ${good && this.above(good)} ${good && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
@@ -184,7 +185,12 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const caution = html`<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
     return [
       ...(others[0]
-        ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+        ? [
+            {
+              caption: sayInFace('otherPictures', { count: others.length }),
+              shown: [figures(others, t, this.swatches)],
+            },
+          ]
         : []),
       ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
       ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
@@ -238,13 +244,28 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
 
   /** The lists under the drawing. */
   lists(answer: A): Listing[] {
-    return this.calculator.lists?.(answer, this.#letters) ?? [];
+    return this.calculator.lists?.(answer, this.letters) ?? [];
+  }
+
+  /** Its drawings. */
+  pictures(answer: A): Picture[] {
+    return this.calculator.draw(answer, this.letters);
+  }
+
+  /** The swatches of the worksheet's fabrics, by letter. */
+  get swatches(): Swatches | undefined {
+    return this.flow?.values['swatches'] as Swatches | undefined;
   }
 
   /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
-  get #letters(): string[] {
+  get letters(): string[] {
     const { letters } = this.flow?.values ?? {};
     return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
+  }
+
+  /** Further content of an element, above its lists. */
+  protected above(_good: Good<A>): unknown {
+    return nothing;
   }
 
   /** Further content of an element, under its lists. */
@@ -268,15 +289,19 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   }
 
   /** The sentence and the notes under the answer. */
-  #notesOf(good: Good<A> | undefined): string[] {
-    const { said, teller: t } = this;
+  #notesOf(good: Good<A> | undefined): Message[] {
+    const { said } = this;
     if (said[0]) {
       const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
-      return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
+      return [sayInFace('notReckonedYet', { inputs, hasAnswer: !!good })];
     }
     const { issues, notes } = this.outcome.reckoning;
-    if (issues.length) return [];
-    return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
+    return issues.length ? [] : [this.overStock ?? [], this.strayLock(), notes].flat();
+  }
+
+  /** What the reader can do about a note, in the note itself. */
+  protected under(_note: Message): unknown {
+    return nothing;
   }
 
   #answer(rows: WorkingRow[]): TemplateResult {
@@ -285,7 +310,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
     return html`<div part="answer" class="answer">
       ${good && html`<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`}
-      ${this.#notesOf(good).map((note) => html`<p class="note">${unbroken(note)}</p>`)}
+      ${this.#notesOf(good).map((note) => html`<p class="note">${unbroken(t.say(note))} ${this.under(note)}</p>`)}
       ${strays.map((issue) => html`<p part="error" class="error">${t.say(issue)}</p>`)}
     </div>`;
   }
@@ -301,7 +326,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const { outcome, said, good, teller: t } = this;
     const { issues, own } = outcome.reckoning;
     if (issues.length && !said[0]) return;
-    const notes = this.#notesOf(good);
+    const notes = this.#notesOf(good).map((note) => t.say(note));
     const answer =
       own && good
         ? [
@@ -408,19 +433,19 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   #copy = async (): Promise<void> => {
     const { good } = this;
     if (!good) return;
-    let words: 'copied' | 'cannotCopy' = 'copied';
+    let says: Message = sayInFace('copied');
     try {
       // Absent on a page without https.
       await navigator.clipboard.writeText(tabbedOf(this.cells(good), this.lengthStyle.comma));
     } catch {
-      words = 'cannotCopy';
+      says = sayInFace('cannotCopy');
     }
-    this.#tell(words);
+    this.report(says);
   };
 
   /** Says whether a button worked, until the next answer. */
-  #tell(words: 'copied' | 'cannotCopy' | 'cannotLoad'): void {
-    this.#told = [this.outcome, this.teller.say(sayInFace(words))];
+  protected report(says: Message): void {
+    this.#told = [this.outcome, this.teller.say(says)];
     this.requestUpdate();
   }
 
@@ -443,7 +468,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       download(name, file, { type: file.type });
     } catch {
       // Late loading can fail: the page may be offline by now.
-      this.#tell('cannotLoad');
+      this.report(sayInFace('cannotLoad'));
     }
   };
 
@@ -454,7 +479,11 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   /** What is printed in place of the rows. */
   protected paper?(good: Good<A>): TemplateResult;
 
-  #print = (): void => {
+  /** What has to be loaded before that. */
+  protected readyForPaper?(): Promise<unknown>;
+
+  #print = async (): Promise<void> => {
+    if (this.readyForPaper) await this.readyForPaper();
     const { good, shadowRoot } = this;
     if (good && shadowRoot) printAlone(shadowRoot, this.called, this.paper?.(good));
   };

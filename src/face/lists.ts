@@ -6,6 +6,7 @@ import { unbroken, unbrokenSize } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
 import { draw } from './drawing.js';
+import type { Swatches } from './swatch.js';
 
 /** The parts at which long words of the trade may break, in English and in German. */
 const JOINTS =
@@ -60,9 +61,10 @@ export const cutList = ({ cuts }: Answer, t: Teller): unknown =>
       )
     : nothing;
 
-export const figures = (pictures: Picture[], t: Teller): TemplateResult[] =>
+/** Drawings with their captions, in the cloth of these swatches. */
+export const figures = (pictures: Picture[], t: Teller, swatches?: Swatches): TemplateResult[] =>
   pictures.map(
     (picture) => html`<figure part="figure">
-      ${picture.caption && html`<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t)}
+      ${picture.caption && html`<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t, swatches)}
     </figure>`,
   );

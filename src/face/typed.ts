@@ -183,7 +183,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
   protected takeAway(id: string): void {
     const { key, at } = this.placeOf(id);
     this.change(key, this.#listWith(key, at));
-    this.#tellBoth();
+    this.tellBoth();
     this.#goTo(id);
   }
 
@@ -297,11 +297,11 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
   protected putBack(id: string): void {
     if (this.calculator.fields[id]) this.change(id, null);
     else this.#forget(id);
-    this.#tellBoth();
+    this.tellBoth();
     this.#goTo(id);
   }
 
-  #tellBoth(): void {
+  protected tellBoth(): void {
     this.tell('input');
     this.tell('change');
   }
@@ -365,7 +365,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
 
   protected switchUnits = (): void => {
     this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
-    this.#tellBoth();
+    this.tellBoth();
   };
 }
 

@@ -41,12 +41,13 @@ const readNumber = (
   return parsed.value;
 };
 
-export const countField = (most: number, about: About = {}): Field<number> => ({
+/** A whole number of things, at least one if `least` says nothing else. */
+export const countField = (most: number, about: About = {}, least = 1): Field<number> => ({
   kind: 'count',
   example: ['4'],
   ...about,
   read: (raw, _style, what) => {
-    const value = readNumber(raw, what, { least: 1, most, like: ['4'] });
+    const value = readNumber(raw, what, { least, most, like: ['4'] });
     return value.d === 1n ? value.valueOf() : refuse(say('notWhole', { what }));
   },
 });

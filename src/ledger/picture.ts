@@ -28,12 +28,16 @@ export interface Worded extends Rectangle {
 
 export interface Box extends Worded {
   is: Stuff;
+  /** The letter of the fabric that it is cut from. */
+  fabric?: string | undefined;
 }
 
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
   points: [number, number][];
   is: Stuff;
+  /** The letter of the fabric that it is cut from. */
+  fabric?: string | undefined;
   words?: Worded;
 }
 
@@ -60,8 +64,10 @@ export interface Picture {
   width: number;
   height: number;
   boxes: Box[];
-  /** Boxes that look the same never overlap, so they can be drawn as one shape. A thousand shapes would make the page slow. */
+  /** What looks the same never overlaps, so it can be drawn as one shape. A thousand shapes would make the page slow. */
   isTiled?: boolean;
+  /** It has many small pieces, and is drawn larger than others. */
+  isLarge?: boolean;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];
@@ -75,6 +81,9 @@ export interface PictureSayings {
 }
 
 export const sayInPicture = sayings<PictureSayings>();
+
+/** The letter of a part's fabric, by its place among those of the part. The last one is for all that come after it. */
+export const letterAt = (letters: string[] = [], at = 0): string | undefined => letters[at] ?? letters.at(-1);
 
 /** A size to draw with. */
 export const drawnSize = ({ width, length }: Size): { width: number; height: number } => ({

@@ -2,12 +2,16 @@ import { most, type Exact } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
 import type { Field } from './field.js';
+import { countField } from './kinds.js';
 import type { Ledger } from './ledger.js';
 import { lengthField, usualLength, sideField } from './lengths.js';
 import type { Quantity } from './quantity.js';
 
 /** The finished quilt's two sides. */
 export const quiltFields = { width: sideField(), length: sideField() };
+
+/** How many blocks there are of a kind. One that takes what others leave of a top may be left with none. */
+export const blocksField = /* @__PURE__ */ countField(20_000, { initial: '1' }, 0);
 
 /** What is added round the quilt for its back and its batting. */
 export const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });

@@ -120,12 +120,15 @@ export class Fabrics {
     );
   }
 
-  get swatches(): Map<string, string> {
-    return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+  /** What each fabric looks like, as it is written; empty if nobody says it. */
+  get swatches(): Record<string, string> {
+    return Object.fromEntries([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
   }
 
   /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
   troubles(isColour: (swatch: string) => boolean): Message[] {
-    return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
+    return Object.entries(this.swatches).flatMap(([letter, swatch]) =>
+      swatchTrouble(letter, swatch, isColour),
+    );
   }
 }

@@ -17,6 +17,8 @@ export interface FlowSayings {
   fromSeveral: { first: Message; others: FromFabric[] };
   noClothForBlocks: undefined;
   listForOtherBlocks: { now: Blocks; written: Blocks };
+  /** The blocks are fewer or more than the top has places for. The difference is below 0 if they are too many. */
+  blocksForOtherPlaces: { places: number; made: number; difference: number };
 }
 
 export const sayOfFlow = sayings<FlowSayings>();

@@ -1,13 +1,13 @@
 import { ownUnits } from '../measure/format.js';
-import type { Calculator } from '../calculators/calculator.js';
-import type { Blocks } from '../calculators/top/shape.js';
+import type { Calculator, CalculatorName } from '../calculators/calculator.js';
 import type { Answer } from '../ledger/answer.js';
 import type { Input, Reckoning } from '../ledger/ledger.js';
-import { isExact, type Exact } from '../measure/exact.js';
+import { isExact } from '../measure/exact.js';
 import { Message } from '../measure/message.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { flowing, type Fabrics } from './fabrics.js';
 import { sayOfFlow } from './flow-sayings.js';
+import { flowingCount, isPlaced, sharesOf, unevenOf, type PlacedBlock, type TopBlocks } from './places.js';
 
 /** The values that a worksheet gives to a calculator inside it, and where they come from. */
 export interface Flow {
@@ -23,11 +23,11 @@ export interface FlowingPart {
   /** The inputs that the author gave it. */
   input: Input;
   /** For a top: its blocks as the author wrote them, and as they are now. Undefined if they are wrong. */
-  blocks?: { written: Blocks | undefined; now: Blocks | undefined } | undefined;
+  blocks?: TopBlocks | undefined;
   /** Whether it is a list of what to cut for the blocks. */
   isCutList?: boolean | undefined;
-  /** Whether its blocks are always as large as those of the top. */
-  followsBlock?: boolean | undefined;
+  /** For a block: what the places of the top ask of it. */
+  placed?: PlacedBlock | undefined;
 }
 
 /** The inputs of the worksheet itself, as the author wrote them. */
@@ -52,25 +52,76 @@ interface QuiltSize {
 const place = ({ calculator }: FlowingPart): number =>
   calculator.finishes ? Number('width' in calculator.fields) : 2;
 
-/** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
-const cautionOf = (
-  { written, now }: NonNullable<FlowingPart['blocks']>,
-  lists: FlowingPart[],
-): Message | undefined => {
-  if (!now) return undefined;
-  if (!lists[0]) return sayOfFlow('noClothForBlocks');
-  const follow = lists.every(({ followsBlock }) => followsBlock);
-  const isSame = !written || (written.count === now.count && (follow || written.block.equals(now.block)));
-  return isSame ? undefined : sayOfFlow('listForOtherBlocks', { now, written });
+/** Whether a list of what to cut is for other blocks than the top has now. A block has its own number, so only its size counts. */
+const isOutgrown = ({ placed }: FlowingPart, { written, now }: TopBlocks): boolean => {
+  if (!written || !now || (placed && !placed.block)) return false;
+  return !written.block.equals(now.block) || (!placed && written.count !== now.count);
 };
+
+/** Says that the list lacks cloth for the blocks: there is no cut list, or it is for other blocks. */
+const cautionOf = ({ written, now }: TopBlocks, lists: number, outgrown: number): Message | undefined => {
+  if (!now) return undefined;
+  if (!lists) return sayOfFlow('noClothForBlocks');
+  return written && outgrown ? sayOfFlow('listForOtherBlocks', { now, written }) : undefined;
+};
+
+/** What the blocks of the top mean for the lists of what to cut. */
+interface OfTop<P> {
+  blocks: TopBlocks;
+  placed: PlacedBlock[];
+  /** The blocks that lie in its places, and how many there are of each. Undefined if nobody can read that. */
+  counted: { part: P; count: number | undefined }[];
+  /** Says what the list lacks, and which lists that is about. */
+  caution: Message | undefined;
+  outgrown: P[];
+  /** Says that there are fewer or more blocks than places. */
+  uneven: Message | undefined;
+}
+
+const ofTop = <P extends FlowingPart>(blocks: TopBlocks, parts: P[]): OfTop<P> => {
+  const lists = parts.filter(({ isCutList, placed }) => isCutList && !(placed && !isPlaced(placed, blocks)));
+  const outgrown = lists.filter((list) => isOutgrown(list, blocks));
+  const placed = lists.flatMap(({ placed }) => placed ?? []);
+  return {
+    blocks,
+    placed,
+    counted: lists
+      .filter(({ placed }) => placed)
+      .map((part, at) => ({ part, count: sharesOf(blocks.now?.count ?? 0, placed)[at] })),
+    outgrown,
+    caution: cautionOf(blocks, lists.length, outgrown.length),
+    uneven: blocks.now && unevenOf(blocks.now.count, placed),
+  };
+};
+
+/** What a top gives a part: the size of its blocks, and how many of this one there are. */
+const fromTop = <P extends FlowingPart>(
+  { blocks: { now }, placed, caution, outgrown }: OfTop<P>,
+  part: P,
+): Record<string, unknown> => ({
+  caution: outgrown.includes(part) ? caution : undefined,
+  ...(now && !part.calculator.finishes && { block: now.block }),
+  ...(now && part.placed && { count: flowingCount(now.count, placed, part.placed) }),
+});
 
 /** What flows to every part in the same way. */
 const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics) => {
   const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
   const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[ownUnits(fabrics.style)];
   const size: QuiltSize = { width: wide, length: long };
-  return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
+  return {
+    size,
+    values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth, swatches: fabrics.swatches },
+  };
 };
+
+/** What flowed, and what the reader should know about it. */
+interface Flowed<P> extends Partial<Pick<OfTop<P>, 'caution' | 'uneven'>> {
+  size: QuiltSize;
+  /** The lists that are for other blocks than the top has now. */
+  outgrown: P[];
+  counted: OfTop<P>['counted'];
+}
 
 /**
  * Lets sizes and settings flow through the parts, in one pass: nothing flows back. `give` gives a part its values, and returns what
@@ -81,13 +132,11 @@ export const flow = <P extends FlowingPart>(
   parts: P[],
   fabrics: Fabrics,
   give: (part: P, flow: Flow) => Reckoning<Answer>,
-): { size: QuiltSize; caution: Message | undefined } => {
+): Flowed<P> => {
   const all = forAll(source, fabrics);
-  const lists = parts.filter(({ isCutList }) => isCutList);
-  let block: Exact | undefined;
+  let top: OfTop<P> | undefined;
   let { size } = all;
   let from: Message = sayOfFlow('fromWorksheet');
-  let caution: Message | undefined;
   for (const part of [...parts].sort((a, b) => place(a) - place(b))) {
     const { calculator } = part;
     const letters = fabrics.lettersIn(part.fabric);
@@ -95,28 +144,29 @@ export const flow = <P extends FlowingPart>(
     // Something that is bought by the piece is not added to other cloth.
     const shared = !calculator.byPiece?.(part.input);
     const cloth = { letters, fabricWidth, fabricWidths, shared };
-    const values: Flow['values'] = { ...all.values, ...size, ...cloth, block, caution };
+    const values: Flow['values'] = { ...all.values, ...size, ...cloth, ...(top && fromTop(top, part)) };
     // A part that takes no size does not change with it.
     const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));
     for (const key of [...sizes, ...(calculator.own ?? [])]) delete values[key];
-    if (calculator.finishes || !block) delete values['block'];
+    const fromPart = (part: CalculatorName): Message => sayOfFlow('fromPart', { part });
     const { own: answer } = give(part, {
       values,
       from: {
         width: from,
         length: from,
         fabricWidth: clothFrom,
-        block: sayOfFlow('fromPart', { part: 'top' }),
+        block: fromPart('top'),
+        count: fromPart('top'),
       },
     });
     const { blocks } = part;
-    if (blocks) caution ??= cautionOf(blocks, lists);
-    block ??= blocks?.now?.block;
+    if (blocks?.now) top ??= ofTop(blocks, parts);
     if (!calculator.finishes) continue;
     size = answer ? calculator.finishes(answer) : {};
-    from = sayOfFlow('fromPart', { part: calculator.name });
+    from = fromPart(calculator.name);
   }
-  return { size, caution };
+  const { caution, uneven, outgrown = [], counted = [] } = top ?? {};
+  return { size, caution, uneven, outgrown, counted };
 };
 
 /** Whether two values that flow are equal, at any depth: exact numbers and messages too. */

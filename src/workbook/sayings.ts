@@ -1,5 +1,6 @@
 import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Quantity, Stated } from '../ledger/quantity.js';
+import type { Size } from '../ledger/quilt.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 
@@ -79,6 +80,27 @@ interface GatherSayings {
   notYet: { title: Message; isPlanning: boolean };
   readAsSeveral: { title: Message; written: string; letters: string[] };
   noSwatch: { letter: string; swatch: string };
+  /** More of a block, or fewer if it is below 0: its name or, without one, its number. */
+  moreOfBlock: { by: number; name: string; number: number };
+}
+
+/** What the picture of the whole quilt says. */
+interface QuiltSayings {
+  /** What it shows, for someone who cannot see it. Without blocks of their own, the places of the top are blocks. */
+  quiltPicture: {
+    size: Size;
+    blocks: { name: string; count: number }[];
+    places: number;
+    borders: number;
+    isBound: boolean;
+  };
+  wholeQuilt: undefined;
+  showQuilt: undefined;
+  hideQuilt: undefined;
+  saveSvg: undefined;
+  savePng: undefined;
+  cannotSave: undefined;
+  cannotDraw: undefined;
 }
 
 /** The shopping list and the cut list, as they are shown and as cells. */
@@ -123,6 +145,6 @@ interface ListSayings {
 }
 
 /** What the worksheet may say. */
-export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, ListSayings {}
+export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings {}
 
 export const say = sayings<WorksheetSayings>();

@@ -93,7 +93,7 @@ describe('boxes', () => {
           { x: 0, y: 0, width, height, is: 'piece', label: ownWords('rectangle'), short: ownWords('3 × 5') },
         ],
       })
-        .markup.match(/<text transform="([^"]*)">.*<\/text>/)
+        .markup.match(/<text transform="([^"]*)"[^>]*>.*<\/text>/)
         ?.map((part) => part.replace(/<!--.*?-->|<\/?text[^>]*>/g, '')) ?? [];
     // Two to an inch: nine letters take some 60, five some 37, and a line 11.
     expect(words(40, 20)).toEqual(['rectangle', expect.not.stringContaining('rotate')]);

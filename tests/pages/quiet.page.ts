@@ -208,7 +208,9 @@ const LOADS: [string, string, string[]][] = [
       .map((path) => `<script type="module" src="/${path}"></script>`)
       .join(''),
     filesIn('dist')
-      .filter((path) => /^dist\/(chunks\/(?!spreadsheet-|words-).+|quilt-(?!reckoner)[a-z]+)\.js$/.test(path))
+      .filter((path) =>
+        /^dist\/(chunks\/(?!spreadsheet-|picture-|words-).+|quilt-(?!reckoner)[a-z]+)\.js$/.test(path),
+      )
       .map((path) => `/${path}`),
   ],
 ];
@@ -268,7 +270,7 @@ describe('the scripts that are shipped', () => {
 
   /** What writes spreadsheets, and other languages, are loaded when they are asked for, from beside the script; the quick page has them inside. */
   const LATE =
-    /import\((new URL\("(chunks\/)?(spreadsheet|words)-[\w-]+\.js",|'\.\/spreadsheet-file\.js'\)|'\.\.\/words\/[\w-]+\/[\w-]+\.js'\))/g;
+    /import\((new URL\("(chunks\/)?(spreadsheet|picture|words)-[\w-]+\.js",|'\.\/(spreadsheet|picture)-file\.js'\)|'\.\.\/words\/[\w-]+\/[\w-]+\.js'\))/g;
   /** Its library would have a worker press a file of a megabyte; these have a few pages. */
   const hasZip = (path: string): boolean => /spreadsheet-|quick\.html$/.test(path);
 

@@ -321,7 +321,7 @@ const OTHERS: [what: string, more: object, at: string, code: string][] = [
     'patchTooSmall',
   ],
   ['patches smaller than a coarse mark', { block: 1, mark: 1 }, 'block', 'patchTooSmall'],
-  ['no blocks', { count: 0 }, 'count', 'outOfRange'],
+  ['fewer blocks than none', { count: -1 }, 'count', 'outOfRange'],
   ['one and a half blocks', { count: 1.5 }, 'count', 'notWhole'],
   ['a million blocks', { count: 1e6 }, 'count', 'outOfRange'],
   ['some blocks', { count: 'some' }, 'count', 'notNumber'],
@@ -336,6 +336,15 @@ const OTHERS: [what: string, more: object, at: string, code: string][] = [
   ['patches wider than the cloth', { block: 100 }, 'chart', 'largerThanCloth'],
   ['a fabric of a width that is none', { widths: { A: 'x' } }, 'fabricWidth', 'notLength'],
 ];
+
+describe('no block at all', () => {
+  test('takes nothing, with a price and several fabrics too', () => {
+    const made = block({ chart: 'A B; B A', block: 12, name: 'Low Tide', count: 0, price: '12' });
+    expect([made.cuts, made.fabrics, made.fabric, made.buy.inches]).toEqual([[], [], '0', '0']);
+    expect(made.summary).toBe('Low Tide: 0 blocks of 12 in.');
+    expect(made.cost?.amount).toBe('0.00');
+  });
+});
 
 describe('a chart that cannot be cut', () => {
   test.each(CHARTS)('with %s, gets a sentence in its row', (_, chart, code) => {

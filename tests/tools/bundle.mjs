@@ -40,6 +40,12 @@ const LATE = {
     asks: 'loadSpreadsheet',
     inside: 'write-excel-file, MIT; fflate, MIT; fraction.js, MIT',
   },
+  [resolve('src/face/picture.ts')]: {
+    input: 'src/face/picture-file.ts',
+    name: 'picture',
+    asks: 'loadPicture',
+    inside: 'fraction.js, MIT',
+  },
   [resolve('src/face/german.ts')]: {
     input: 'src/words/de/de.ts',
     name: 'words-de',

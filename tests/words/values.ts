@@ -70,6 +70,7 @@ const FACE: FaceSayings = {
   },
   noClothForBlocks: undefined,
   listForOtherBlocks: { now: blocks, written: { ...blocks, count: 1 } },
+  blocksForOtherPlaces: { places: 24, made: 20, difference: 4 },
 };
 
 /** The same for a spreadsheet file. */

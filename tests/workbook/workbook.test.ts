@@ -190,13 +190,14 @@ describe('sizes', () => {
     expect(caution([top])?.code).toBe('noClothForBlocks');
     const said = caution([top, flowing({ isCutList: true })]);
     expect(said && t.say(said)).toContain('This list has no cloth for 30 blocks of 12 in yet');
-    // What follows the top's blocks has them in any size, but not in any number.
+    // What follows the top's blocks has them in any size.
     const larger = { written: { count: 20, block: exact(12) }, now: { count: 20, block: exact(14) } };
-    const list = flowing({ isCutList: true, followsBlock: true });
+    const list = flowing({ isCutList: true, placed: { count: undefined, fills: false, block: undefined } });
     expect(caution([flowing({ blocks: larger }), list])).toBe(undefined);
     expect(caution([flowing({ blocks: larger }), list, flowing({ isCutList: true })])?.code).toBe(
       'listForOtherBlocks',
     );
-    expect(caution([top, list])?.code).toBe('listForOtherBlocks');
+    // An only block has as many as the top.
+    expect(caution([top, list])).toBe(undefined);
   });
 });

@@ -2,6 +2,7 @@ import {
   corner,
   drawnSize,
   inner,
+  letterAt,
   turning,
   type Box,
   type Line,
@@ -12,7 +13,8 @@ import type { Message } from '../../measure/message.js';
 import { say, type BackingAnswer } from './shape.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */
-export const draw = ({ layouts, need, used, summary }: BackingAnswer): Picture[] => {
+export const draw = ({ layouts, need, used, summary }: BackingAnswer, letters?: string[]): Picture[] => {
+  const fabric = letterAt(letters);
   const { panels = 1, strip, direction = 'lengthwise' } = layouts[0] ?? {};
   const { width, height } = drawnSize(need);
   const at = turning(direction === 'crosswise');
@@ -41,7 +43,7 @@ export const draw = ({ layouts, need, used, summary }: BackingAnswer): Picture[]
       Math.max(start, edge),
       Math.min(end, long - edge),
     );
-    boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', label, room });
+    boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', fabric, label, room });
     if (from) sew(from, start, from, end);
     if (start) sew(from, start, to, start);
   };

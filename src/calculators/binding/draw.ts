@@ -1,14 +1,17 @@
-import { corner, type Box, type Line, type Picture } from '../../ledger/picture.js';
+import { corner, letterAt, type Box, type Line, type Picture } from '../../ledger/picture.js';
 import type { Exact } from '../../measure/exact.js';
 import { say, type BindingAnswer } from './shape.js';
 
 /** Strips across the cloth with their joins, or a square for bias. */
-export const draw = (answer: BindingAnswer): Picture[] => [
-  answer.square ? biasSquare(answer.square, answer.stripWidth) : straightStrips(answer),
-];
+export const draw = (answer: BindingAnswer, letters?: string[]): Picture[] => {
+  const fabric = letterAt(letters);
+  return [
+    answer.square ? biasSquare(answer.square, answer.stripWidth, fabric) : straightStrips(answer, fabric),
+  ];
+};
 
 /** The cut along a square's diagonal, and its strips beside it. */
-const biasSquare = (square: Exact, strip: Exact): Picture => {
+const biasSquare = (square: Exact, strip: Exact, fabric: string | undefined): Picture => {
   const side = square.valueOf();
   const apart = strip.valueOf() * Math.SQRT2;
   const lines: Line[] = [{ is: 'seam', from: [0, 0], to: [side, side] }];
@@ -21,7 +24,7 @@ const biasSquare = (square: Exact, strip: Exact): Picture => {
     title: say('biasPicture', { side: square }),
     width: side,
     height: side,
-    boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth' }],
+    boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth', fabric }],
     lines,
     dimensions: corner({ width: square, length: square }),
   };
@@ -31,14 +34,17 @@ const biasSquare = (square: Exact, strip: Exact): Picture => {
 const MOST_STRIPS = 24;
 
 /** The strips across the cloth, each with the join at its end. */
-const straightStrips = ({ strips, stripWidth, summary, used }: BindingAnswer): Picture => {
+const straightStrips = (
+  { strips, stripWidth, summary, used }: BindingAnswer,
+  fabric: string | undefined,
+): Picture => {
   const cloth = used.cloth.width.value;
   const tall = stripWidth.mul(strips);
   const [width, height, strip] = [cloth.valueOf(), tall.valueOf(), stripWidth.valueOf()];
   const joint = width - used.loss.valueOf();
   const boxes: Box[] = [];
   const lines: Line[] = [];
-  const sheet = { x: 0, y: 0, width, height, is: 'cloth' } as const;
+  const sheet: Box = { x: 0, y: 0, width, height, is: 'cloth', fabric };
   if (strips > MOST_STRIPS) boxes.push({ ...sheet, label: say('stripCount', { count: strips }) });
   else
     for (let at = 0; at < strips; at += 1) {

@@ -114,5 +114,6 @@ export interface BindingAnswer extends Answer {
   byArea?: Exact;
   /** The same binding from fat quarters: strips along the longer side, or a square from each for bias. Absent if nothing fits. */
   fatQuarters?: { strips: number; count: number } | undefined;
-  used: { cloth: Cloth; isDiagonal: boolean; loss: Exact };
+  /** `edge` is how wide it finishes on the front, at least 0. */
+  used: { cloth: Cloth; isDiagonal: boolean; loss: Exact; edge: Exact };
 }

@@ -1,6 +1,5 @@
 import {
   corner,
-  drawnSize,
   type Box,
   type Picture,
   type Rectangle,
@@ -9,8 +8,7 @@ import {
 } from '../../ledger/picture.js';
 import type { Message } from '../../measure/message.js';
 import { drawPlans } from '../cutting/draw.js';
-import type { Flight, PlacedPatch } from './patch.js';
-import { sizeOf } from './pieces.js';
+import type { Chart, Flight, PlacedPatch } from './patch.js';
 import { say, type BlockAnswer } from './shape.js';
 
 type Point = [x: number, y: number];
@@ -99,6 +97,7 @@ const roomIn = (points: Point[]): Rectangle => {
 /** How each fabric of a block is drawn. */
 interface Look {
   is: Stuff;
+  fabric: string;
   label: Message;
 }
 
@@ -108,6 +107,7 @@ const looksOf = (): ((letter: string | undefined) => Look) => {
   return (letter = '') => {
     const look = looks.get(letter) ?? {
       is: LOOKS[looks.size % LOOKS.length] ?? 'other',
+      fabric: letter,
       label: say('letter', { letter }),
     };
     looks.set(letter, look);
@@ -115,26 +115,48 @@ const looksOf = (): ((letter: string | undefined) => Look) => {
   };
 };
 
+/** A piece of cloth of a block, which is 1 each way. */
+interface Piece extends Look {
+  points: Point[];
+  /** Whether it is a patch of its own, so a rectangle. */
+  isPatch: boolean;
+}
+
+/** All pieces of cloth of a block. */
+const piecesOf = ({ patches, columns, rows }: Chart): Piece[] => {
+  const lookOf = looksOf();
+  return patches.flatMap((patch) => {
+    const isPatch = patch.kind === 'plain';
+    const { letters, column, row, across, down } = patch;
+    return (isPatch ? WHOLE : partsOf(patch)).map(([at, ...corners]): Piece => {
+      const points = corners.map(([x, y]): Point => [
+        (column + x * across) / columns,
+        (row + y * down) / rows,
+      ]);
+      return { points, isPatch, ...lookOf(letters[at]) };
+    });
+  });
+};
+
+const WHOLE: Part[] = [[0, TOP_LEFT, TOP_RIGHT, BOTTOM_RIGHT, BOTTOM_LEFT]];
+
+/** The same as shapes. Each has room for words. */
+export const pieceShapes = (chart: Chart): Shape[] =>
+  piecesOf(chart).map(({ points, is, fabric }) => ({ points, is, fabric, words: roomIn(points) }));
+
 /** A block to scale, each piece of cloth as a shape with its letter. */
 const blockPicture = ({ block, used: { chart, name } }: BlockAnswer): Picture => {
-  const { columns, rows } = chart;
   const side = block.valueOf();
-  const lookOf = looksOf();
   const boxes: Box[] = [];
   const shapes: Shape[] = [];
-  for (const patch of chart.patches) {
-    const { letters, column, row } = patch;
-    const { width, height } = drawnSize(sizeOf(patch, chart, block));
-    const [left, top] = [(column * side) / columns, (row * side) / rows];
-    if (patch.kind === 'plain') boxes.push({ x: left, y: top, width, height, ...lookOf(letters[0]) });
-    for (const [at, ...corners] of partsOf(patch)) {
-      const { is, label } = lookOf(letters[at]);
-      const points = corners.map(([x, y]): Point => [left + x * width, top + y * height]);
-      shapes.push({ points, is, words: { ...roomIn(points), label } });
-    }
+  for (const { isPatch, label, is, fabric, ...piece } of piecesOf(chart)) {
+    const points = piece.points.map(([x, y]): Point => [x * side, y * side]);
+    const [[x = 0, y = 0] = [], , [right = 0, low = 0] = []] = points;
+    if (isPatch) boxes.push({ x, y, width: right - x, height: low - y, is, fabric, label });
+    else shapes.push({ points, is, fabric, words: { ...roomIn(points), label } });
   }
   return {
-    title: say('picture', { name, block, columns, rows }),
+    title: say('picture', { name, block, columns: chart.columns, rows: chart.rows }),
     width: side,
     height: side,
     boxes,

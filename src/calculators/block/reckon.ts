@@ -45,11 +45,11 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
     const sizes = sizesOf(ledger, chart);
     const cloth = clothOf(ledger);
     ledger.given('mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-    const listed = piecesFor(chart, block, blocks, method, ledger.values);
+    const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
     const isOne = lettersOf(listed).length === 1;
     const job: Job = { ledger, source: 'chart', from: FROM, input, plan, cloth, turn: true, isOne };
     const fabrics = planFabrics(job, listed);
-    sayOtherWays(job, ledger, chart, fabrics);
+    if (blocks) sayOtherWays(job, ledger, chart, fabrics);
     noteMarks(ledger, listed, mark);
     if (hasUnlikeSkies(chart, method)) ledger.note(say('unlikeSkies'));
     ledger.notes.push(...cautionsOf(input.caution));

@@ -5,7 +5,7 @@ import { inputsOf, optional, textOf, type Field } from '../../ledger/field.js';
 import { choiceField, countField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField } from '../../ledger/lengths.js';
-import type { Size } from '../../ledger/quilt.js';
+import { blocksField, type Size } from '../../ledger/quilt.js';
 import { shopFields, type ShopRow } from '../../ledger/shop.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
@@ -51,7 +51,7 @@ export const blockFields = /* @__PURE__ */ inputsOf(() => ({
     write: writeChart,
   } satisfies Field<unknown>,
   block: lengthField({ most: '200 in' }),
-  count: countField(10_000, { initial: '1' }),
+  count: blocksField,
   method: methodField(),
   ...clothFields,
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),

@@ -2,6 +2,7 @@ import {
   corner,
   drawnSize,
   inner,
+  letterAt,
   type Box,
   type Picture,
   type Rectangle,
@@ -12,16 +13,17 @@ import { most, sum, ZERO, type Exact } from '../../measure/exact.js';
 import { say, type Border, type BordersAnswer, type PieceKind } from './shape.js';
 
 /** The borders round the top, from the inside out. Each piece has its cut length. */
-export const draw = ({ borders, finished, summary }: BordersAnswer): Picture[] => {
+export const draw = ({ borders, finished, summary }: BordersAnswer, letters?: string[]): Picture[] => {
   const top = within(finished, borders);
   const [x, y] = [sidesOf(borders).valueOf(), endsOf(borders).valueOf()];
   let inside: Rectangle = { x, y, ...drawnSize(top) };
   const boxes: Box[] = [{ ...inside, is: 'quilt', label: say('quiltTop') }];
   const shapes: Shape[] = [];
-  for (const border of borders) {
+  for (const [at, border] of borders.entries()) {
     const outside = grown(inside, border);
-    if (border.corners === 'mitred') shapes.push(...mitred(inside, outside));
-    else boxes.push(...strips(border, inside, outside));
+    const fabric = letterAt(letters, at);
+    if (border.corners === 'mitred') shapes.push(...mitred(inside, outside, fabric));
+    else boxes.push(...strips(border, inside, outside, fabric));
     inside = outside;
   }
   return [
@@ -55,13 +57,14 @@ const grown = ({ x, y, width, height }: Rectangle, border: Border): Rectangle =>
 };
 
 /** The four strips of a mitred border. */
-const mitred = (inside: Rectangle, outside: Rectangle): Shape[] => {
+const mitred = (inside: Rectangle, outside: Rectangle, fabric: string | undefined): Shape[] => {
   const inner = pointsOf(inside);
   const outer = pointsOf(outside);
   const round = (points: Shape['points']): Shape['points'] => [...points.slice(1), ...points.slice(0, 1)];
   const [nextInner, nextOuter] = [round(inner), round(outer)];
   return inner.map((point, at) => ({
     is: 'cloth',
+    fabric,
     points: [point, outer[at], nextOuter[at], nextInner[at]].filter((corner) => corner !== undefined),
   }));
 };
@@ -74,7 +77,7 @@ const pointsOf = ({ x, y, width, height }: Rectangle): Shape['points'] => [
 ];
 
 /** The strips of a border, and its corner squares. */
-const strips = (border: Border, inside: Rectangle, outside: Rectangle): Box[] => {
+const strips = (border: Border, inside: Rectangle, outside: Rectangle, fabric: string | undefined): Box[] => {
   const { corners, pieces } = border;
   const [sides, ends] = [border.finished.valueOf(), endOf(border).valueOf()];
   const cutTo = (kind: PieceKind): Exact | undefined => pieces.find(({ piece }) => piece === kind)?.length;
@@ -83,11 +86,11 @@ const strips = (border: Border, inside: Rectangle, outside: Rectangle): Box[] =>
   const lefts = [outside.x, inside.x + inside.width];
   const tops = [outside.y, inside.y + inside.height];
   const boxes: Box[] = [
-    ...lefts.map((x): Box => ({ ...upright, x, width: sides, is: 'cloth', label: cutTo('side') })),
-    ...tops.map((y): Box => ({ ...level, y, height: ends, is: 'piece', label: cutTo('end') })),
+    ...lefts.map((x): Box => ({ ...upright, x, width: sides, is: 'cloth', fabric, label: cutTo('side') })),
+    ...tops.map((y): Box => ({ ...level, y, height: ends, is: 'piece', fabric, label: cutTo('end') })),
   ];
   if (corners === 'squares')
     for (const x of lefts)
-      for (const y of tops) boxes.push({ x, y, width: sides, height: ends, is: 'other' });
+      for (const y of tops) boxes.push({ x, y, width: sides, height: ends, is: 'other', fabric });
   return boxes.filter(({ width, height }) => width > 0 && height > 0);
 };

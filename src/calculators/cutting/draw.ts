@@ -1,4 +1,4 @@
-import { corner, type Box, type Dimension, type Line, type Picture } from '../../ledger/picture.js';
+import { corner, letterAt, type Box, type Dimension, type Line, type Picture } from '../../ledger/picture.js';
 import { sayOfLayout, type LaidPiece, type LaidPlan } from '../../ledger/strips.js';
 import type { Message } from '../../measure/message.js';
 import { say, type FabricPlan, type Sheet } from './plan-shape.js';
@@ -10,17 +10,18 @@ const MOST_SHEETS = 8;
 const LOOKS = ['piece', 'cloth', 'other'] as const;
 
 /** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
-export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer): Picture[] => drawPlans(fabrics, sheet);
+export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer, letters?: string[]): Picture[] =>
+  drawPlans(fabrics, sheet, letterAt(letters));
 
 /** A plan of one fabric. */
 type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
 
-/** The same for plans that do not come from a cut list. */
-export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet): Picture[] =>
+/** The same for plans that do not come from a cut list. `letter` is the fabric of a plan that names none. */
+export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet, letter?: string): Picture[] =>
   plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
-    const boxes = boxesOf(plan.layout, kinds);
+    const boxes = boxesOf(plan.layout, kinds, fabric || letter);
     const spare: Box = { x: 0, y: 0, width: width.valueOf(), height: height.valueOf(), is: 'spare' };
     const dimensions = corner({ width, length: height });
     if (!sheets) dimensions.push(...stripLines(plan));
@@ -57,7 +58,7 @@ export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet): Picture[] =>
   });
 
 /** The pieces as boxes. Pieces of one size share the same words, because there may be a thousand of them. */
-const boxesOf = (layout: LaidPiece[], kinds: Message[]): Box[] => {
+const boxesOf = (layout: LaidPiece[], kinds: Message[], fabric: string | undefined): Box[] => {
   const looks = new Map(kinds.map((kind, at) => [kind, LOOKS[at % LOOKS.length] ?? 'other']));
   const sizes = new Map<string, Message>();
   return layout.map(({ piece, ...at }) => {
@@ -66,7 +67,7 @@ const boxesOf = (layout: LaidPiece[], kinds: Message[]): Box[] => {
     const size = `${Math.min(width, height)} ${Math.max(width, height)}`;
     let short = sizes.get(size);
     if (!short) sizes.set(size, (short = sidesOf(at)));
-    return { x, y, width, height, is: looks.get(piece) ?? 'other', label: piece, short };
+    return { x, y, width, height, is: looks.get(piece) ?? 'other', fabric, label: piece, short };
   });
 };
 

@@ -1,8 +1,8 @@
-import type { Picture } from '../../ledger/picture.js';
+import { letterAt, type Picture } from '../../ledger/picture.js';
 import { say, type SleeveAnswer } from './shape.js';
 
 /** The quilt's top edge from behind, with the sleeve along it. */
-export const draw = ({ finished, used, summary }: SleeveAnswer): Picture[] => {
+export const draw = ({ finished, used, summary }: SleeveAnswer, letters?: string[]): Picture[] => {
   const quilt = used.quilt.valueOf();
   const [long, deep, short] = [finished.width.valueOf(), finished.length.valueOf(), used.short.valueOf()];
   const gap = deep / 8;
@@ -14,7 +14,15 @@ export const draw = ({ finished, used, summary }: SleeveAnswer): Picture[] => {
       height: tall,
       boxes: [
         { x: 0, y: 0, width: quilt, height: tall, is: 'quilt' },
-        { x: short, y: gap, width: long, height: deep, is: 'cloth', label: say('sleeve') },
+        {
+          x: short,
+          y: gap,
+          width: long,
+          height: deep,
+          is: 'cloth',
+          fabric: letterAt(letters),
+          label: say('sleeve'),
+        },
       ],
       dimensions: [
         { side: 'top', from: 0, to: quilt, text: used.quilt },

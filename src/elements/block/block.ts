@@ -24,7 +24,7 @@ const WRITTEN = ['chart', 'count', 'block'] as const;
  */
 export class QuiltBlock extends ListFace<BlockAnswer> {
   static override styles = [...ListFace.styles, gridStyles];
-  static override properties = propertiesOf(blockFields);
+  static override properties = { ...propertiesOf(blockFields), fills: { type: Boolean } };
 
   /**
    * The chart: rows of cells, or text with a line for each row and `|` between the cells. `A` is a patch of one fabric, `A/B` and
@@ -34,8 +34,10 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
   declare chart: string | unknown[][] | undefined;
   /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   declare block: string | number | undefined;
-  /** How many blocks, a whole number. Default 1. */
+  /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
   declare count: string | number | undefined;
+  /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
+  declare fills: boolean;
   /**
    * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
    * Default `two-one`.
@@ -63,7 +65,19 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
 
   constructor() {
     super();
+    this.fills = false;
     if (!isServer) this.addEventListener('paste', this.#pasted);
+  }
+
+  /** Whether the reader may change how many blocks there are. */
+  get isCounted(): boolean {
+    return !this.off && !this.locks('count');
+  }
+
+  /** Changes how many blocks there are, as if the reader had typed it. */
+  countAs(many: number): void {
+    this.change('count', `${many}`);
+    this.tellBoth();
   }
 
   /** The chart's row has a cell for each patch. */

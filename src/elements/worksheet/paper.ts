@@ -1,5 +1,6 @@
 import { html, isServer, nothing, type TemplateResult } from 'lit';
 import { figures, listing } from '../../face/lists.js';
+import { isColour, swatchIn, type Swatches } from '../../face/swatch.js';
 import type { Face } from '../../face/face.js';
 import type { Good } from '../../face/outcome.js';
 import { isPicture } from '../../workbook/swatch.js';
@@ -10,9 +11,6 @@ import type { PieceOfPart } from '../../workbook/gather.js';
 import { sayInFace } from '../../words/face-sayings.js';
 import type { Teller } from '../../words/teller.js';
 
-/** Whether a text is a colour. A server cannot know that, so there every text counts as one. */
-export const isColour = (swatch: string): boolean => isServer || CSS.supports('color', swatch);
-
 /** A swatch as a page shows it. */
 const swatchOf = (swatch: string): unknown => {
   if (isServer) return html`<span></span>`;
@@ -21,7 +19,7 @@ const swatchOf = (swatch: string): unknown => {
 };
 
 /** Every fabric with its letter, its name and its amounts, and a box to tape a swatch into. */
-export const keyOf = ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string, string>): unknown => {
+export const keyOf = ({ answer, t }: Good<WorksheetAnswer>, swatches: Swatches): unknown => {
   const key = fabricKey(answer);
   const box = (swatch: string | undefined): TemplateResult =>
     html`<td class="swatch">${swatch ? swatchOf(swatch) : nothing}</td>`;
@@ -29,7 +27,7 @@ export const keyOf = ({ answer, t }: Good<WorksheetAnswer>, swatches: Map<string
     ? html`<table part="list" class="key">
         <caption>${t.say(say('fabricKey'))}</caption>
         <tbody>
-          ${key.map(({ letter, name, amounts }) => html`<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)}
+          ${key.map(({ letter, name, amounts }) => html`<tr>${box(swatchIn(swatches, letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)}
         </tbody>
       </table>`
     : nothing;
@@ -58,9 +56,9 @@ const cutLists = (pieces: PieceOfPart[], t: Teller): TemplateResult[] => {
 
 /** The drawings of a part, with its summary and the lists that say how to cut. */
 const drawn = (part: Face): unknown => {
-  const { answer, calculator, teller: t, outcome } = part;
+  const { answer, teller: t, outcome } = part;
   if (!answer) return nothing;
-  const [first, ...others] = figures(calculator.draw(answer), t);
+  const [first, ...others] = figures(part.pictures(answer), t, part.swatches);
   const strips = part.lists(answer).filter(({ toCut }) => toCut);
   const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
   return html`<section><h2>${part.called}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
@@ -69,11 +67,11 @@ const drawn = (part: Face): unknown => {
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 export const requirementSheet = (
   { answer, reckoning, t }: Good<WorksheetAnswer>,
-  about: { parts: Face[]; pieces: PieceOfPart[]; key: unknown; joint: unknown; size: string },
+  about: { parts: Face[]; pieces: PieceOfPart[]; quilt: unknown; key: unknown; joint: unknown; size: string },
 ): TemplateResult => html`<section class="paper">
   <h1>${document.title}</h1>
   <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
-  ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
+  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
   <div class="columns">
     <p>${t.say(sayInFace('cutterCaution'))}</p>
     ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)}

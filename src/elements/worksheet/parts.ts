@@ -1,14 +1,20 @@
 import type { Answer } from '../../ledger/answer.js';
 import type { Reckoning } from '../../ledger/ledger.js';
 import type { Face } from '../../face/face.js';
+import { flowing } from '../../workbook/fabrics.js';
 import { isSame, type Flow, type FlowingPart } from '../../workbook/flow.js';
 import type { PartOnPage } from '../../workbook/gather.js';
+import type { PlacedBlock } from '../../workbook/places.js';
 import type { ListFace } from '../../face/list-face.js';
-import { isBlank } from '../../ledger/field.js';
+import type { Style } from '../../measure/format.js';
+import { unitsOr } from '../../measure/units.js';
+import type { QuiltBlock } from '../block/block.js';
 import type { QuiltTop } from '../top/top.js';
 
 /** A list of what to cut for the blocks. */
 export const isCutList = (part: Face): part is ListFace => 'isAsWritten' in part;
+
+export const isBlock = (part: Face): part is QuiltBlock => 'fills' in part;
 
 const isTop = (part: Face): part is QuiltTop => 'blocks' in part;
 
@@ -17,7 +23,14 @@ interface PartInPage extends FlowingPart {
   part: Face;
 }
 
-export const flowingPart = (part: Face): PartInPage => ({
+/** What the places of the top ask of a block. Its own size is in its own units, or in those of the worksheet. */
+const placedOf = ({ count, fills, block, units }: QuiltBlock, style: Style): PlacedBlock => ({
+  count,
+  fills,
+  block: flowing(block, { ...style, bare: unitsOr(units, style.bare ?? style.units) }).inches,
+});
+
+export const flowingPart = (part: Face, style: Style): PartInPage => ({
   part,
   calculator: part.calculator,
   fabric: part.fabric,
@@ -25,7 +38,7 @@ export const flowingPart = (part: Face): PartInPage => ({
     return part.reckonInput();
   },
   isCutList: isCutList(part),
-  followsBlock: 'chart' in part.calculator.fields && isBlank((part as { block?: unknown }).block),
+  placed: isBlock(part) ? placedOf(part, style) : undefined,
   // It knows its blocks only after it has its sizes.
   get blocks() {
     return isTop(part) ? part.blocks : undefined;

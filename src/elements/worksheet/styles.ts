@@ -32,6 +32,7 @@ export const worksheetStyles = css`
     .key :is(td, th) { display: block; padding-inline: 0; }
     .key .swatch { block-size: 3.2cm; border: 1px dashed; }
     .swatch > * { inline-size: 1cm; block-size: 0.6cm; }
+    .paper > figure .drawing { max-block-size: 9cm; }
     .columns { columns: 2; column-gap: 1cm; }
     .columns > * { margin-block-end: 0.3cm; break-inside: avoid; }
     .columns .drawing { max-block-size: 11cm; }

@@ -1,43 +1,58 @@
-import { html, isServer, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type TemplateResult } from 'lit';
 import type { Calculator } from '../../calculators/calculator.js';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Listing } from '../../ledger/listing.js';
 import type { Size } from '../../ledger/quilt.js';
 import { stripList } from '../../ledger/strip-list.js';
-import { isBlank } from '../../ledger/field.js';
+import { isBlank, textOf } from '../../ledger/field.js';
 import { isExact } from '../../measure/exact.js';
 import type { Message } from '../../measure/message.js';
 import { propertiesOf } from '../../face/calculator.js';
-import { spreadsheetCell, type Cells } from '../../face/export.js';
+import { action } from '../../face/cell.js';
+import { download, spreadsheetCell, type Cells } from '../../face/export.js';
 import type { Face } from '../../face/face.js';
 import type { Fault } from '../../face/form-field.js';
 import { figures, listing } from '../../face/lists.js';
 import type { Good } from '../../face/outcome.js';
+import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
+import { isColour, type Swatches } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
 import { flow, isSame, type FlowSource } from '../../workbook/flow.js';
+import type { FlowSayings } from '../../workbook/flow-sayings.js';
 import { gather, type PieceOfPart } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
 import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields, type WorksheetAnswer } from '../../workbook/shape.js';
 import { headline, shopping } from '../../workbook/shopping.js';
+import type { QuiltParts } from '../../workbook/whole-quilt.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
+import type { QuiltBlock } from '../block/block.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { contentOf, passedOn } from './content.js';
-import { flowingPart, giveTo, isCutList, partOnPage } from './parts.js';
-import { isColour, keyOf, requirementSheet } from './paper.js';
+import { flowingPart, giveTo, isBlock, isCutList, partOnPage } from './parts.js';
+import { keyOf, requirementSheet } from './paper.js';
 import { worksheetStyles } from './styles.js';
+import { quiltOf, type CountedBlock } from './whole.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element: Element): element is Face => 'outcome' in element;
 const isFabric = (element: Element): element is QuiltFabric => 'swatch' in element;
+
+/** That there are fewer or more blocks than places. */
+const UNEVEN: keyof FlowSayings = 'blocksForOtherPlaces';
+
+type Pictures = Awaited<ReturnType<typeof loadPicture>>;
+
+/** The name of its picture of the whole quilt, where that is opened. */
+const QUILT = 'wholeQuilt';
 
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap<Face, QuiltWorksheet>();
@@ -63,10 +78,12 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** Parts that sizes were given to. */
   #given: Face[] = [];
   #pieces: PieceOfPart[] = [];
-  #swatches = new Map<string, string>();
+  #swatches: Swatches = {};
   #size: Size | undefined;
-  /** Whether the reader changed the blocks but not their cut list. */
+  /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
   #outgrown: Message | undefined;
+  /** The blocks that lie in the places of the top. */
+  #blocks: CountedBlock[] = [];
   /** Whether a part has drawn itself since this was last read. */
   #isUnread = false;
 
@@ -162,20 +179,26 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   protected override readInside(): void {
     this.#isUnread = false;
     if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
+    const { lengthStyle } = this;
     const parts = this.#parts;
-    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-    const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
+    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+    const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
+    const { size, caution, uneven, outgrown, counted } = flow(this.#source, flowingParts, fabrics, giveTo);
     this.#takeOn(parts);
     const { width, length } = size;
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
     const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
     this.#pieces = pieces;
-    const lists = parts.filter(isCutList);
-    this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
-    if (caution && (this.#outgrown || !lists[0])) gathered.unfinished.push(caution);
+    this.#blocks = counted.flatMap(({ part: { part }, count }) => (isBlock(part) ? { part, count } : []));
+    const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
+    this.#outgrown = uneven ?? (isWritten ? caution : undefined);
+    if (uneven) gathered.unfinished.push(uneven);
+    if (caution && (isWritten || !outgrown[0])) gathered.unfinished.push(caution);
     const { swatches } = fabrics;
-    if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches])) return;
+    // A chart may change and take the same cloth.
+    if (this.isOpen(QUILT)) this.requestUpdate();
+    if (isSame([gathered, swatches], [this.#gathered, this.#swatches])) return;
     this.#swatches = swatches;
     this.#gathered = gathered;
     this.requestUpdate();
@@ -213,6 +236,89 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return html`<slot></slot>${super.render()}`;
   }
 
+  /** Under the question which block to make more or fewer of: a button for each block that can be. */
+  protected override under(note: Message): unknown {
+    const { difference: by }: { difference?: unknown } = note.values;
+    if (note.code !== UNEVEN || typeof by !== 'number') return super.under(note);
+    const buttons = this.#blocks.flatMap(({ part, count: now = 0 }, at) => {
+      if (!part.isCounted || now + by < 0) return [];
+      const words = say('moreOfBlock', { by, name: textOf(part.name), number: at + 1 });
+      return action(this.teller.say(words), () => this.#make(part, now + by));
+    });
+    return buttons[0] && html`<span class="actions">${buttons}</span>`;
+  }
+
+  /** Makes so many of a block. If the question goes away, the answer has the focus in place of its button. */
+  #make(block: QuiltBlock, many: number): void {
+    block.countAs(many);
+    void this.updateComplete.then(() => {
+      if (this.shadowRoot!.activeElement) return;
+      const answer = this.shadowRoot!.querySelector<HTMLElement>('[part=answer]');
+      if (answer) answer.tabIndex = -1;
+      answer?.focus();
+    });
+  }
+
+  override get swatches(): Swatches {
+    return this.#swatches;
+  }
+
+  /** The whole quilt as one picture. It is made only while somebody looks at it. */
+  protected override above(good: Good<WorksheetAnswer>): unknown {
+    const quilt = quiltOf(this.#given, this.#blocks);
+    if (!quilt.top && !quilt.borders) return nothing;
+    const { t } = good;
+    const open = this.isOpen(QUILT);
+    const fold = action(t.say(say(open ? 'hideQuilt' : 'showQuilt')), () => this.#show(!open), { open });
+    if (!open) return html`<p class="actions">${fold}</p>`;
+    const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
+    const png = action(t.say(say('savePng')), () => this.#save('png'));
+    return html`<div class="quilt">${this.#drawn(quilt, t)}</div>
+      <p class="actions">${fold} ${svg} ${png}</p>`;
+  }
+
+  /** What draws the whole quilt, once it is loaded. */
+  #draw: Pictures['wholeQuilt'] | undefined;
+
+  /** Loads it. Without it, for want of a network, the rest of the worksheet still works. */
+  async #loaded(): Promise<Pictures | undefined> {
+    try {
+      const pictures = await loadPicture();
+      this.#draw = pictures.wholeQuilt;
+      return pictures;
+    } catch {
+      this.report(say('cannotDraw'));
+      return undefined;
+    }
+  }
+
+  protected override readyForPaper = (): Promise<unknown> => this.#loaded();
+
+  #show(open: boolean): void {
+    this.setOpen(QUILT, open);
+    if (open) void this.#loaded().then(() => this.requestUpdate());
+  }
+
+  #drawn(quilt: QuiltParts, t: Teller): TemplateResult[] {
+    const picture = this.#draw?.(quilt);
+    return picture ? figures([picture], t, this.swatches) : [];
+  }
+
+  /** Saves the picture of the whole quilt as a file. */
+  async #save(kind: 'svg' | 'png'): Promise<void> {
+    const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
+    if (!drawing) return;
+    const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;
+    const pictures = await this.#loaded();
+    if (!pictures) return;
+    try {
+      const file = await (kind === 'svg' ? pictures.svgFile : pictures.pngFile)(drawing);
+      download(name, file, { type: file.type });
+    } catch {
+      this.report(say('cannotSave'));
+    }
+  }
+
   protected override more(good: Good<WorksheetAnswer>): unknown {
     return keyOf(good, this.#swatches);
   }
@@ -231,11 +337,12 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   protected override paper = (good: Good<WorksheetAnswer>): TemplateResult => {
     const { answer, t } = good;
-    const pictures = figures(this.calculator.draw(answer), t);
+    const pictures = figures(this.pictures(answer), t, this.swatches);
     return requirementSheet(good, {
       parts: this.#given,
       pieces: this.#pieces,
       key: this.more(good),
+      quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
       joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
       size: this.#size ? `${t.size(this.#size)}.` : '',
     });

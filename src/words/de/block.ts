@@ -97,7 +97,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
     geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
     summary: ({ name, count, block, says }, t) =>
-      `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}. ${t.say(says)}`,
+      `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
     picture: ({ name, block, columns, rows }, t) =>
       `${name || 'Der Block'}, fertig ${t.l(block)}: ${columns} mal ${rows} Felder.`,
     letter: ({ letter }) => letter,

@@ -7,6 +7,8 @@ import type { CalculatorWords } from '../vocabulary.js';
 import { listed, PRICE, so, upTo } from './examples.js';
 
 const KITS: Forms = { one: 'Materialpackung', other: 'Materialpackungen' };
+const BLOCKS: Forms = { one: 'Block', other: 'Blöcke' };
+const BORDERS: Forms = { one: 'Rand', other: 'Ränder' };
 const FABRICS: Forms = { one: 'Stoff', other: 'Stoffe' };
 const BOLTS: Forms = { one: 'Ballen', other: 'Ballen' };
 const LENGTHS: Forms = { one: 'Abschnitt', other: 'Abschnitte' };
@@ -123,6 +125,26 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `${t.say(title)}: fabric="${written}" wird als ${letters.length} Stoffe gelesen, ${listed(letters)}. Soll ein Stoff so heißen, ihn anlegen: <quilt-fabric letter="${written}">.`,
     noSwatch: ({ letter, swatch }, t) =>
       `Das Stoffmuster von Stoff ${letter}, ${t.quote(swatch)}, ist weder eine Farbe noch die Adresse eines Bildes. Zum Beispiel #d9c7a3 oder pictures/sand.png.`,
+    moreOfBlock: ({ by, name, number }) =>
+      `${by > 0 ? `${by} mehr` : `${-by} weniger`} von ${name || `Block ${number}`}`,
+
+    // The picture of the whole quilt.
+    quiltPicture: ({ size, blocks, places, borders, isBound }, t) => {
+      const named = blocks.map(({ name, count }) => (name ? `${count} ${name}` : t.many(count, BLOCKS)));
+      const all = [
+        ...(named[0] || !places ? named : [t.many(places, BLOCKS)]),
+        ...(borders ? [t.many(borders, BORDERS)] : []),
+        ...(isBound ? ['Einfassung'] : []),
+      ];
+      return `Der ganze Quilt, ${t.size(size)}${all[0] ? `: ${all.join(', ')}` : ''}.`;
+    },
+    wholeQuilt: 'Der ganze Quilt',
+    showQuilt: 'Den ganzen Quilt zeigen',
+    hideQuilt: 'Den ganzen Quilt ausblenden',
+    saveSvg: 'Bild speichern (SVG)',
+    savePng: 'Bild speichern (PNG)',
+    cannotDraw: 'Der Teil, der den Quilt zeichnet, ließ sich nicht laden.',
+    cannotSave: 'Dieser Browser erlaubt es hier nicht, das Bild zu speichern.',
 
     // The lists.
     shoppingList: 'Einkaufsliste',

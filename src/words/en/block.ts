@@ -95,7 +95,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
     geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
     summary: ({ name, count, block, says }, t) =>
-      `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}. ${t.say(says)}`,
+      `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
     picture: ({ name, block, columns, rows }, t) =>
       `${name || 'The block'}, ${t.l(block)} finished: ${columns} by ${rows} cells.`,
     letter: ({ letter }) => letter,

@@ -6,6 +6,7 @@ import type { Sentences } from '../vocabulary.js';
 import { CUT_LINE } from './examples.js';
 
 const BLOCKS: Forms = { one: 'block', other: 'blocks' };
+const PLACES: Forms = { one: 'place', other: 'places' };
 const blocksOf = ({ count, block }: Blocks, t: Teller): string =>
   `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
 
@@ -86,4 +87,10 @@ export const face: Sentences<FaceSayings> = {
     `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
   listForOtherBlocks: ({ now, written }, t) =>
     `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
+  blocksForOtherPlaces: ({ places, made, difference }, t) =>
+    `The top has ${t.many(places, PLACES)} and the blocks are ${made}. ${
+      difference > 0
+        ? `Which block do you want ${difference} more of?`
+        : `Which block do you want ${-difference} fewer of?`
+    }`,
 };

@@ -7,6 +7,8 @@ import { stepOf } from './common.js';
 import type { CalculatorWords } from '../vocabulary.js';
 
 const KITS: Forms = { one: 'kit', other: 'kits' };
+const BLOCKS: Forms = { one: 'block', other: 'blocks' };
+const BORDERS: Forms = { one: 'border', other: 'borders' };
 const FABRICS: Forms = { one: 'fabric', other: 'fabrics' };
 const BOLTS: Forms = { one: 'bolt', other: 'bolts' };
 const LENGTHS: Forms = { one: 'length', other: 'lengths' };
@@ -125,6 +127,28 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
     noSwatch: ({ letter, swatch }, t) =>
       `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
+    moreOfBlock: ({ by, name, number }) => {
+      const more = by > 0 ? `${by} more` : `${-by} fewer`;
+      return name ? `${more} ${name}` : `${more} of block ${number}`;
+    },
+
+    // The picture of the whole quilt.
+    quiltPicture: ({ size, blocks, places, borders, isBound }, t) => {
+      const named = blocks.map(({ name, count }) => (name ? `${count} ${name}` : t.many(count, BLOCKS)));
+      const all = [
+        ...(named[0] || !places ? named : [t.many(places, BLOCKS)]),
+        ...(borders ? [t.many(borders, BORDERS)] : []),
+        ...(isBound ? ['binding'] : []),
+      ];
+      return `The whole quilt, ${t.size(size)}${all[0] ? `: ${all.join(', ')}` : ''}.`;
+    },
+    wholeQuilt: 'The whole quilt',
+    showQuilt: 'Show the whole quilt',
+    hideQuilt: 'Hide the whole quilt',
+    saveSvg: 'Save the picture (SVG)',
+    savePng: 'Save the picture (PNG)',
+    cannotDraw: 'The part that draws the quilt did not load.',
+    cannotSave: 'This browser does not let us save the picture here.',
 
     // The lists.
     shoppingList: 'Shopping list',
