@@ -382,6 +382,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       isEdited: !!editing,
       isWrong: !!issue && (!!text || isOwn),
       isNext: !!field?.each && !value,
+      isOwn: this.writesOwn.has(id) && !(text && field?.offered?.in.includes(text)),
       isFolded: this.isFolded(shown),
       instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
       takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,

@@ -40,6 +40,7 @@ const FACE: FaceSayings = {
   measured: undefined,
   putBack: { value: '12 cm' },
   takeAway: { label: 'Rand 2' },
+  ofMyOwn: undefined,
   entryOf: { label: 'Ecken', number: 2 },
   fractionKeys: undefined,
   cutCaption: undefined,
