@@ -26,9 +26,11 @@ import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
 
 /** What is folded away, by its caption. */
-interface Fold {
+export interface Fold {
   caption: Message;
   shown: unknown[];
+  /** It shows without being asked for. */
+  isOpen?: boolean;
 }
 
 /** Time after the last key until the answer is announced. */
@@ -97,7 +99,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const rows = this.rows();
     // The first picture stands beside the rows.
     const pictures = good ? this.calculator.draw(good.answer) : [];
-    const folds = good ? this.#folds(good, pictures.slice(1)) : [];
+    const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(1)) : [])];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
       part="sheet"
@@ -116,7 +118,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
         ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)}
         <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div>
       </div>
-      ${good && this.#below(good, folds)}
+      ${(good ?? folds[0]) && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
@@ -190,7 +192,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   #toggles(folds: Fold[]): TemplateResult {
     const { teller: t } = this;
     const working = this.isOpen('working');
-    const shut = this.foldsLists ? folds : [];
+    const shut = this.foldsLists ? folds.filter(({ isOpen }) => !isOpen) : [];
     return html`<p class="actions toggles">
       ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })}
       ${shut.map(({ caption: { code, values } }) => {
@@ -201,14 +203,14 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   }
 
   /** What stands under the rows. */
-  #below(good: Good<A>, folds: Fold[]): TemplateResult {
+  #below(good: Good<A> | undefined, folds: Fold[]): TemplateResult {
     const isShown = (code: string): boolean => !this.foldsLists || this.isOpen(code);
     return html`<div>
       ${folds.map(
-        ({ caption: { code }, shown }) =>
-          html`<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`,
+        ({ caption: { code }, shown, isOpen }) =>
+          html`<div class=${isOpen || isShown(code) ? nothing : 'folded'}>${shown}</div>`,
       )}
-      ${this.more(good)}
+      ${good && this.more(good)}
     </div>`;
   }
 
@@ -240,6 +242,11 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   get #letters(): string[] {
     const { letters } = this.flow?.values ?? {};
     return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
+  }
+
+  /** Lists of an element's own, which need no answer. */
+  protected ownFolds(): Fold[] {
+    return [];
   }
 
   /** Further content of an element, under its lists. */

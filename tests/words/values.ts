@@ -146,6 +146,9 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
   [
     'cutting',
     {
+      cellHead: { cell: 'width' },
+      cellName: { row: 2, cell: 'count' },
+      cutWay: { way: 'half-finished' },
       piecesFrom: { count: 12, need: exact(9), width: exact(40) },
       tooTallToFold: { height: exact(60) },
       tooManyLines: { most: 500 },
@@ -154,6 +157,11 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
   [
     'top',
     {
+      takeBlocks: { across: 5, down: 6 },
+      difference: {
+        over: { width: exact(2), length: exact(-6) },
+        border: { side: exact(0), end: exact(3) },
+      },
       littleTooLong: { length: exact(41), over: exact(1), saves: exact(5) },
       partTitle: { kind: 'triangles' },
     } satisfies Partial<TopSayings>,
