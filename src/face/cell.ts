@@ -2,6 +2,7 @@ import { html, isServer, noChange, nothing, type TemplateResult } from 'lit';
 import type { Field } from '../ledger/field.js';
 import { sayInFace } from '../words/face-sayings.js';
 import type { Teller } from '../words/teller.js';
+import { OWN } from './choices.js';
 
 /** An input that has more than one cell, and shows them itself. Undefined if it cannot. */
 interface ShownField extends Field {
@@ -19,6 +20,8 @@ export interface CellState {
   label: string;
   /** What can be chosen there, in words; undefined where it is written. */
   choices: Record<string, string> | undefined;
+  /** Whether the reader writes it herself, where she could choose. */
+  isOwn: boolean;
   wrong: boolean;
   t: Teller;
 }
@@ -29,12 +32,12 @@ export interface CellState {
  * the cell, because WebKit goes back to the default after “back”.
  */
 export const cell = (state: CellState): TemplateResult => {
-  const { id, field, text, label, choices, wrong, t } = state;
+  const { id, field, text, label, choices, isOwn, wrong, t } = state;
   const own = field?.show?.(state);
   if (own) return own;
   const invalid = wrong ? 'true' : nothing;
   if (choices) {
-    const chosen = text.split(', ');
+    const chosen = isOwn ? [OWN] : text.split(', ');
     return html`${chosen.map(
       (value, at) => html`<select
         part="cell"
@@ -49,7 +52,7 @@ export const cell = (state: CellState): TemplateResult => {
             html`<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`,
         )}
       </select>`,
-    )}`;
+    )}${isOwn ? written(`${id}-own`, state, choices[OWN]) : nothing}`;
   }
   if (field?.kind === 'own' && field.lines)
     return html`<textarea
@@ -62,16 +65,23 @@ export const cell = (state: CellState): TemplateResult => {
       aria-invalid=${invalid}
       .value=${text}
     ></textarea>`;
+  return written(id, state);
+};
+
+/** An input of one line, or a box to tick. */
+const written = (own: string, { id, field, text, wrong }: CellState, name?: string): TemplateResult => {
   const tick = field?.kind === 'flag';
+  const invalid = wrong ? 'true' : nothing;
   return html`<input
     part="cell"
-    id=${id}
+    id=${own}
     data-row=${id}
     type=${tick ? 'checkbox' : 'text'}
     autocomplete="off"
     autocapitalize="off"
     spellcheck="false"
     enterkeyhint="next"
+    aria-label=${name ?? nothing}
     aria-describedby="how-${id}"
     aria-invalid=${invalid}
     .defaultChecked=${text === 'yes'}

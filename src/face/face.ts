@@ -28,9 +28,11 @@ import type { Swatches } from './swatch.js';
 import { faceStyles } from './styles.js';
 
 /** What is folded away, by its caption. */
-interface Fold {
+export interface Fold {
   caption: Message;
   shown: unknown[];
+  /** It shows without being asked for. */
+  isOpen?: boolean;
 }
 
 /** Time after the last key until the answer is announced. */
@@ -103,7 +105,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const rows = this.rows();
     // The first picture stands beside the rows.
     const pictures = good ? this.pictures(good.answer) : [];
-    const folds = good ? this.#folds(good, pictures.slice(1)) : [];
+    const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(1)) : [])];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
       part="sheet"
@@ -122,7 +124,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
         ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)}
         <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div>
       </div>
-      ${good && this.above(good)} ${good && this.#below(good, folds)}
+      ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)}
       <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
@@ -201,7 +203,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   #toggles(folds: Fold[]): TemplateResult {
     const { teller: t } = this;
     const working = this.isOpen('working');
-    const shut = this.foldsLists ? folds : [];
+    const shut = this.foldsLists ? folds.filter(({ isOpen }) => !isOpen) : [];
     return html`<p class="actions toggles">
       ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })}
       ${shut.map(({ caption: { code, values } }) => {
@@ -212,14 +214,14 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   }
 
   /** What stands under the rows. */
-  #below(good: Good<A>, folds: Fold[]): TemplateResult {
+  #below(good: Good<A> | undefined, folds: Fold[]): TemplateResult {
     const isShown = (code: string): boolean => !this.foldsLists || this.isOpen(code);
     return html`<div>
       ${folds.map(
-        ({ caption: { code }, shown }) =>
-          html`<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`,
+        ({ caption: { code }, shown, isOpen }) =>
+          html`<div class=${isOpen || isShown(code) ? nothing : 'folded'}>${shown}</div>`,
       )}
-      ${this.more(good)}
+      ${good && this.more(good)}
     </div>`;
   }
 
@@ -266,6 +268,11 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
   /** Further content of an element, above its lists. */
   protected above(_good: Good<A>): unknown {
     return nothing;
+  }
+
+  /** Lists of an element's own, which need no answer. */
+  protected ownFolds(): Fold[] {
+    return [];
   }
 
   /** Further content of an element, under its lists. */
@@ -412,6 +419,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       isEdited: !!editing,
       isWrong: !!issue && (!!text || isOwn),
       isNext: !!field?.each && !value,
+      isOwn: this.writesOwn.has(id) && !(text && field?.offered?.in.includes(text)),
       isFolded: this.isFolded(shown),
       instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
       takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,

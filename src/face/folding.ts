@@ -74,6 +74,6 @@ export abstract class Folding<A extends Answer = Answer> extends Typed<A> {
   /** Whether a setting is off, empty or 0. */
   #isNothing = ({ id, value }: WorkingRow): boolean => {
     const given = this.outcome.reckoning.rows.find((row) => row.id === id)?.value;
-    return value === '' || given === false || (isExact(given) && given.equals(0));
+    return value === '' || given === false || given === 'none' || (isExact(given) && given.equals(0));
   };
 }

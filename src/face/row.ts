@@ -25,6 +25,8 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   isWrong: boolean;
   /** The empty entry at the end of a list. */
   isNext: boolean;
+  /** The reader writes it herself, where she could choose. */
+  isOwn: boolean;
   /** Not seen on a screen until somebody asks for it. */
   isFolded: boolean;
   /** The value that her own replaces, or undefined if she gave none. */
@@ -48,8 +50,8 @@ const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }
 
 /** A row of three columns: its name, its value, how it was got. */
 export const row = (shown: ShownRow): TemplateResult => {
-  const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
-  const takesFractions = !field || /^(length|size)/.test(field.kind);
+  const { id, label, role, field, text, choices, isOpen, isOwn, isWrong, t } = shown;
+  const takesFractions = !field || (field.ownToo ?? /^(length|size)/.test(field.kind));
   // A text of several lines needs the width of both columns.
   const wide = field?.lines;
   const how = howOf(shown);
@@ -58,7 +60,7 @@ export const row = (shown: ShownRow): TemplateResult => {
     <td class="amount" colspan=${wide ? 2 : nothing}>
       ${
         isOpen
-          ? cell({ id, field, text, label, choices, wrong: isWrong, t })
+          ? cell({ id, field, text, label, choices, isOwn, wrong: isWrong, t })
           : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`
       }
       ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing}

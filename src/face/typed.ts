@@ -1,8 +1,10 @@
 import { isServer } from 'lit';
 import type { Answer } from '../ledger/answer.js';
+import { likeIn, type FieldKind } from '../ledger/field.js';
 import type { Issue } from '../ledger/refusal.js';
 import { isExact } from '../measure/exact.js';
 import { bothSides, inUnit, isBegun, placesOf } from '../measure/parse.js';
+import { OWN } from './choices.js';
 import { giveStyles } from './shadow-styles.js';
 import { nudged } from './nudge.js';
 import type { Good } from './outcome.js';
@@ -30,6 +32,8 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     | undefined;
   /** The rows that the value of this cell came from. */
   protected marked: string[] = [];
+  /** The inputs that the reader writes herself, where she could choose. */
+  protected readonly writesOwn = new Set<string>();
   /** The cell that the pointer was pressed on before it had the focus. */
   #pressed: EventTarget | null = null;
 
@@ -108,6 +112,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
 
   protected override startAgain(): void {
     this.editing = undefined;
+    this.writesOwn.clear();
     void this.updateComplete.then(() => this.focusIn({ target: this.shadowRoot!.activeElement }));
   }
 
@@ -140,7 +145,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
       : undefined;
   }
 
-  #take(id: string, text: string): void {
+  protected take(id: string, text: string): void {
     const { editing } = this;
     const { field, key, at } = this.placeOf(id);
     const sides = this.#sidesIn(id, text);
@@ -184,11 +189,11 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     const { key, at } = this.placeOf(id);
     this.change(key, this.#listWith(key, at));
     this.tellBoth();
-    this.#goTo(id);
+    this.goTo(id);
   }
 
   /** What was pressed there is gone, and the focus with it. */
-  #goTo(id: string): void {
+  protected goTo(id: string): void {
     if (this.shadowRoot!.activeElement) void this.updateComplete.then(() => this.#cellOf(id)?.focus());
   }
 
@@ -208,13 +213,9 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     const id = rowOf(target);
     if (!id) return;
     const input = target as HTMLInputElement;
-    const choices = [...this.renderRoot.querySelectorAll<HTMLSelectElement>(`select[data-row=${id}]`)];
-    const text =
-      input.type === 'checkbox'
-        ? input.checked
-          ? 'yes'
-          : 'no'
-        : choices.map(({ value }) => value).join(', ') || input.value;
+    if (input.value === OWN) return this.#writeOwn(id);
+    const text = input.type === 'checkbox' ? (input.checked ? 'yes' : 'no') : this.#textIn(input, id);
+    if (!isText(input)) this.writesOwn.delete(id);
     const { editing } = this;
     if (editing?.id === id) {
       editing.text = text;
@@ -227,8 +228,30 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
             this.reads(id, whole),
         );
     }
-    this.#take(id, text);
+    this.take(id, text);
   };
+
+  /** What somebody typed or chose. A row may have several lists to choose from. */
+  #textIn(input: HTMLInputElement, id: string): string {
+    if (isText(input)) return input.value;
+    const lists = this.renderRoot.querySelectorAll<HTMLSelectElement>(`select[data-row=${id}]`);
+    return [...lists].map(({ value }) => value).join(', ');
+  }
+
+  /** Gives the reader a cell to write in, with an example in it if nothing of her own stands there. */
+  #writeOwn(id: string): void {
+    const { field } = this.placeOf(id);
+    const { code, value = '' } = this.rows().find((row) => row.id === id) ?? {};
+    this.writesOwn.add(id);
+    const [example = ''] = field ? likeIn(field, this.lengthStyle) : [];
+    const text = code ?? value;
+    this.take(id, field?.offered?.in.includes(text) ? example : text);
+    void this.updateComplete.then(() => {
+      const own = this.renderRoot.querySelector<HTMLInputElement>(`input[data-row=${id}]`);
+      own?.focus();
+      own?.select();
+    });
+  }
 
   /**
    * The browser's own `change` stops at the shadow root, so we send one for the page. We send it when the reader leaves the cell,
@@ -272,12 +295,13 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     }
   };
 
-  protected focusOut = ({ target }: Event): void => {
+  protected focusOut = ({ target }: FocusEvent): void => {
     const id = rowOf(target);
     if (!id) return;
     // An empty cell of a reckoned row means: use the reckoned value again.
     if (this.measured?.[id]?.trim() === '') this.#forget(id);
     const isTyped = this.#isTyped;
+    if (isText(target) && !target.value.trim()) this.writesOwn.delete(id);
     this.#finish();
     this.editing = undefined;
     this.marked = [];
@@ -298,7 +322,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     if (this.calculator.fields[id]) this.change(id, null);
     else this.#forget(id);
     this.tellBoth();
-    this.#goTo(id);
+    this.goTo(id);
   }
 
   protected tellBoth(): void {
@@ -335,7 +359,7 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
           ? -1
           : 0;
     if (step && altKey && isText(target)) this.#nudge(target, -step);
-    else if (step && !altKey && (enter || !is(target, 'select'))) this.#walk(target as HTMLElement, step);
+    else if (step && !altKey && (enter || !is(target, 'select'))) this.walk(target as HTMLElement, step);
     // If there is nothing to put back, the key is for the page: it may close a dialog.
     else if (key === 'Escape' && isText(target) && this.#isTyped) {
       const editing = this.editing!;
@@ -348,16 +372,21 @@ export abstract class Typed<A extends Answer = Answer> extends Reckoned<A> {
     event.preventDefault();
   };
 
-  #walk(from: HTMLElement, step: number): void {
+  protected walk(from: HTMLElement, step: number): void {
     const cells = [...this.renderRoot.querySelectorAll<HTMLElement>('tr:not(.folded) [data-row]')];
     const next = cells[cells.indexOf(from) + step];
     next?.focus();
     if (isText(next)) next.select();
   }
 
-  #nudge(input: HTMLInputElement, by: number): void {
+  /** What a cell holds. */
+  protected kindOf(input: HTMLInputElement): FieldKind {
     const { field } = this.placeOf(rowOf(input)!);
-    const kind = !field || field.each ? 'length' : field.kind;
+    return !field || field.each ? 'length' : field.kind;
+  }
+
+  #nudge(input: HTMLInputElement, by: number): void {
+    const kind = this.kindOf(input);
     const mark = this.good?.reckoning.rows.find(({ id }) => id === 'mark')?.value;
     const text = nudged(input.value, by, kind, this.lengthStyle, isExact(mark) ? mark : undefined);
     if (text) this.#replace(input, text);

@@ -2,6 +2,7 @@ import { exact, type Exact } from '../measure/exact.js';
 import { mixed, type Style } from '../measure/format.js';
 import { inUnit, parseLength } from '../measure/parse.js';
 import { parseStep, type Step } from '../measure/shop.js';
+import { SHEET_NAMES, sheetNamed } from '../trade/cloths.js';
 import { withoutCode } from './currency.js';
 import {
   initialOf,
@@ -156,6 +157,20 @@ export const currencyField = (): Field<string | undefined> =>
     write: (code) => code,
   });
 
+/** Blank means cloth by length. */
+const SHEETS_OFFERED = ['', ...SHEET_NAMES];
+
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
 export const sheetField = (): Field<string | undefined> =>
-  optional({ kind: 'text', read: (raw) => textOf(raw).trim(), marked: allInUnit });
+  optional({
+    kind: 'text',
+    offered: { in: SHEETS_OFFERED, cm: SHEETS_OFFERED },
+    ownToo: true,
+    example: { in: ['18 x 20'], cm: ['45 x 50'] },
+    read: (raw) => {
+      const text = textOf(raw).trim();
+      return sheetNamed(text) ?? text;
+    },
+    write: (text) => text ?? '',
+    marked: allInUnit,
+  });

@@ -45,6 +45,17 @@ export const SHEETS: Record<string, Sheet> = {
   'square-5': { kind: 'square', size: everywhere('5 in', '5 in') },
 };
 
+/** Their names, in the order in which a reader chooses from them. */
+export const SHEET_NAMES = ['fat-quarter', 'fat-eighth', 'square-10', 'square-5', 'strip-2.5'] as const;
+
+export type SheetName = (typeof SHEET_NAMES)[number];
+
+/** The sheet that somebody named, in any spelling of the name: `Fat quarter`. */
+export const sheetNamed = (text: string): SheetName | undefined => {
+  const name = text.trim().toLowerCase().replace(/\s+/g, '-');
+  return SHEET_NAMES.find((known) => known === name);
+};
+
 /**
  * Shops name cloth by its width with selvages. From, to, and the usable width, in the unit. Common practice, no source; the
  * centimetres are from memory.

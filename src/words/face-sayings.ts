@@ -36,6 +36,8 @@ export interface FaceSayings extends FlowSayings {
   putBack: { value: string };
   takeAway: { label: string };
   entryOf: { label: string; number: number };
+  /** In a list to choose from: something that is not in it. */
+  ofMyOwn: undefined;
   fractionKeys: undefined;
 
   // The lists.

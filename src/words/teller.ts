@@ -23,7 +23,7 @@ export interface Vocabulary {
   labels: Record<string, string>;
   hints: Record<string, Hint>;
   lockedHints: Record<string, string>;
-  options: Record<string, Record<string, string>>;
+  options: Record<string, Record<string, Hint>>;
   entries: Record<string, (number: number) => string>;
   entryNames: Record<string, (number: number) => string>;
   sentences: Record<string, string | ((values: never, t: Teller) => string)>;
@@ -68,7 +68,10 @@ export class Teller {
 
   /** The few words beside an input. */
   hint(id: string): string {
-    const hint = this.words.hints[id] ?? '';
+    return this.#inUnits(this.words.hints[id] ?? '');
+  }
+
+  #inUnits(hint: Hint): string {
     return typeof hint === 'string' ? hint : hint[ownUnits(this.style)];
   }
 
@@ -209,7 +212,7 @@ export class Teller {
 
   /** A choice of an input in words; the choice itself if it has none. */
   chosen(of: Label, code: string): string {
-    return (typeof of === 'string' && this.words.options[of]?.[code]) || code;
+    return this.#inUnits((typeof of === 'string' && this.words.options[of]?.[code]) || code);
   }
 
   /** The text in an input's row: in words, where its author writes codes. */

@@ -65,6 +65,11 @@ export class Fabrics {
     return fabric && textOf(fabric.name);
   }
 
+  /** The letters that are declared, with their names. */
+  get names(): Record<string, string> {
+    return Object.fromEntries([...this.#byLetter].map(([letter, { name }]) => [letter, textOf(name)]));
+  }
+
   /** The letters that a part names, in order. A declared letter may have a space in it: `A 1`. */
   lettersIn(written: unknown): string[] {
     const letters: string[] = [];

@@ -111,7 +111,14 @@ const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics
   const size: QuiltSize = { width: wide, length: long };
   return {
     size,
-    values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth, swatches: fabrics.swatches },
+    values: {
+      ...shared,
+      seam: allowance,
+      widths: fabrics.widths,
+      usualWidth,
+      swatches: fabrics.swatches,
+      names: fabrics.names,
+    },
   };
 };
 

@@ -174,6 +174,51 @@ export const choose = async (sheet: Sheet, id: string, value: string): Promise<v
   await settled(sheet);
 };
 
+/** A cell of a grid, by its row and its place in it, from 1. */
+export const gridCell = (sheet: Sheet, row: number, place: number): HTMLInputElement =>
+  find<HTMLInputElement>(sheet, `[data-at="${row - 1} ${place - 1}"]`) ??
+  expect.fail(`There is no cell ${row}, ${place}`);
+/** Goes to a cell of a grid, and replaces what is in it. */
+export const writeInGrid = async (sheet: Sheet, row: number, place: number, typed: string): Promise<void> => {
+  const at = gridCell(sheet, row, place);
+  at.focus();
+  at.select();
+  document.execCommand(typed ? 'insertText' : 'delete', false, typed);
+  await settled(sheet);
+};
+export const chooseInGrid = async (
+  sheet: Sheet,
+  row: number,
+  place: number,
+  value: string,
+): Promise<void> => {
+  const at = gridCell(sheet, row, place);
+  at.focus();
+  at.value = value;
+  for (const type of ['input', 'change'])
+    at.dispatchEvent(new Event(type, { bubbles: true, composed: type === 'input' }));
+  await settled(sheet);
+};
+/** Pastes a text into a cell of a grid, as the clipboard brings it. */
+export const pasteInGrid = async (
+  sheet: Sheet,
+  row: number,
+  place: number,
+  pasted: string,
+): Promise<void> => {
+  const at = gridCell(sheet, row, place);
+  at.focus();
+  const clipboardData = new DataTransfer();
+  clipboardData.setData('text/plain', pasted);
+  at.dispatchEvent(
+    new ClipboardEvent('paste', { clipboardData, bubbles: true, composed: true, cancelable: true }),
+  );
+  await settled(sheet);
+};
+/** The cell of a grid that has the focus: its row and its place, from 0. */
+export const atInGrid = (sheet: Sheet): string | undefined =>
+  (sheet.shadowRoot!.activeElement as HTMLElement | null)?.dataset['at'];
+
 /** A key with the keyboard's own event; a chord (`Alt+ArrowUp`) made here, since not every driver can hold a key. */
 export const press = async (sheet: Sheet, keys: string): Promise<void> => {
   const [key, ...held] = keys.split('+').reverse() as [string, ...string[]];

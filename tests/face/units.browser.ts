@@ -1,9 +1,14 @@
 import { expect } from 'chai';
+import { OWN } from '../../src/face/choices.js';
 import {
   all,
   answered,
+  at,
   buttonIn,
+  choose,
   GIVEN,
+  gridCell,
+  leave,
   listen,
   mount,
   pressButton,
@@ -11,9 +16,11 @@ import {
   show,
   TAGS,
   text,
+  until,
   valueIn,
   write,
   writeAndLeave,
+  writeInGrid,
   type Sheet,
 } from './fixture.js';
 
@@ -108,15 +115,19 @@ describe('A bare number typed where other units are shown', () => {
   it('is in those, in the size of a sheet of cloth', async () => {
     const sheet = await mount('quilt-cutting', { list: 'A | square | 3 1/2 | 48' });
     await pressButton(sheet, METRIC);
-    await writeAndLeave(sheet, 'sheet', '45 x 50');
+    await choose(sheet, 'sheet', OWN);
+    await until(() => at(sheet) === 'sheet');
+    document.execCommand('insertText', false, '45 x 50');
+    await leave(sheet);
     expect(answered(sheet).summary).to.match(/, (50 × 45|45 × 50) cm/);
   });
 
   it('is in those, in a cut list', async () => {
     const sheet = await mount('quilt-cutting', { units: 'cm', list: 'A | square | 9 | 48' });
     await pressButton(sheet, INCHES);
-    expect(valueIn(sheet, 'list')).to.equal('A | square | 9 cm | 48');
-    await writeAndLeave(sheet, 'list', 'A | square | 3 1/2 | 48');
+    expect(gridCell(sheet, 1, 3).value).to.equal('9 cm');
+    await writeInGrid(sheet, 1, 3, '3 1/2');
+    await leave(sheet);
     const [cut] = answered(sheet).cuts;
     expect([cut!.width, cut!.length]).to.deep.equal(['3 1/2', '3 1/2']);
   });

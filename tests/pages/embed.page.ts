@@ -307,12 +307,18 @@ describe('the embed maker', () => {
     await page.$eval('[name="fabric.A"]', (at) => ((at as HTMLInputElement).value = ''));
     await write(page, '[name="fabric.A"]', NASTY);
     await page.$eval('[name="part.cutting"]', (at) => (at as HTMLElement).click());
-    const list = '#live quilt-cutting >>> textarea';
+    const list = '#live quilt-cutting >>> #list';
     await page.$eval(
       list,
       (at, piece) => {
-        at.value = `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`;
-        at.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+        const clipboardData = new DataTransfer();
+        clipboardData.setData(
+          'text/plain',
+          `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`,
+        );
+        at.dispatchEvent(
+          new ClipboardEvent('paste', { clipboardData, bubbles: true, composed: true, cancelable: true }),
+        );
       },
       NASTY.replaceAll('|', ''),
     );

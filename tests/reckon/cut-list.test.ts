@@ -138,7 +138,7 @@ describe('the head of a cut list', () => {
   });
 
   test('is no head if only one of its words is there', () => {
-    expect(refusal('A | unit of the star | large | some')).toMatch(/^Line 1, unit of the star: /);
+    expect(refusal('A | unit of the star | large | some')).toMatch(/^Row 1, unit of the star: /);
   });
 
   test('may say “Pieces” for their number or for their names', () => {
@@ -313,23 +313,20 @@ describe('a line of a cut list', () => {
   });
 
   test.each([
-    ['A | square | 3 1/2', /^Line 1, square: How many is missing\. Write it like 12\.$/],
-    [
-      'A | square | 3 1/2 | a few',
-      /^Line 1, square: “a few” is not a number of pieces\. Write it like 12\.$/,
-    ],
-    ['A | square | 3 1/2 | 1.5', /^Line 1, square: “1\.5” is not a number of pieces\./],
-    ['A | square | 3 1/2 | 2 x 4', /^Line 1, square: “2 x 4” is not a number of pieces\./],
-    ['A | square | 3 1/2 | x 4 x', /^Line 1, square: “x 4 x” is not a number of pieces\./],
-    ['A | square | 3 1/2 | 12; B | square | 3 1/2 | 12;', /^Line 1, square: “12; B” is not a number/],
-    ['A | square | 3 1/2 | -4', /^Line 1, square: “-4” is not a number of pieces\./],
-    ['A | rail | 2 | 4\nA | square | large | 12', /^Line 2, square: “large” is not a length\./],
-    ['A | square | 0 | 12', /^Line 1, square: “0”: a size has to be more than 0\. Write it like 3 1\/2/],
-    ['A | square | -3 | 12', /^Line 1, square: “-3”: a size has to be more than 0\./],
-    ['A | square | | 12', /^Line 1, square: .* Write it like 52 1\/2/],
+    ['A | square | 3 1/2', /^Row 1, square: How many is missing\. Write it like 12\.$/],
+    ['A | square | 3 1/2 | a few', /^Row 1, square: “a few” is not a number of pieces\. Write it like 12\.$/],
+    ['A | square | 3 1/2 | 1.5', /^Row 1, square: “1\.5” is not a number of pieces\./],
+    ['A | square | 3 1/2 | 2 x 4', /^Row 1, square: “2 x 4” is not a number of pieces\./],
+    ['A | square | 3 1/2 | x 4 x', /^Row 1, square: “x 4 x” is not a number of pieces\./],
+    ['A | square | 3 1/2 | 12; B | square | 3 1/2 | 12;', /^Row 1, square: “12; B” is not a number/],
+    ['A | square | 3 1/2 | -4', /^Row 1, square: “-4” is not a number of pieces\./],
+    ['A | rail | 2 | 4\nA | square | large | 12', /^Row 2, square: “large” is not a length\./],
+    ['A | square | 0 | 12', /^Row 1, square: “0”: a size has to be more than 0\. Write it like 3 1\/2/],
+    ['A | square | -3 | 12', /^Row 1, square: “-3”: a size has to be more than 0\./],
+    ['A | square | | 12', /^Row 1, square: .* Write it like 52 1\/2/],
     [
       'A | square | 3 1/2 | 1000001',
-      /^Line 1, square: That is more than a million pieces\. Write fewer, like 1000\.$/,
+      /^Row 1, square: That is more than a million pieces\. Write fewer, like 1000\.$/,
     ],
     ['', /^The cut list is empty\. Write a line like A \| square \| 3 1\/2 \| 12\.$/],
     ['Fabric | Piece | Cut size | How many', /^The cut list is empty\./],

@@ -22,12 +22,25 @@ export const THOUSAND = {
  */
 export const pasted = async (list, interrupt = '') => {
   const element = document.querySelector('quilt-cutting');
-  const cell = element.shadowRoot.querySelector('textarea');
-  // The browser itself takes time to put 200 lines into a text area. That is not measured.
   const paste = (text) => {
+    const cell = element.shadowRoot.querySelector('#list');
     cell.focus();
-    cell.value = text;
-    cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    if (cell.localName === 'textarea') {
+      // The browser itself takes time to put 200 lines into a text area. That is not measured.
+      cell.value = text;
+      cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+      return;
+    }
+    const clipboardData = new globalThis.DataTransfer();
+    clipboardData.setData('text/plain', `${text}\n`);
+    cell.dispatchEvent(
+      new globalThis.ClipboardEvent('paste', {
+        clipboardData,
+        bubbles: true,
+        composed: true,
+        cancelable: true,
+      }),
+    );
   };
   const isPlanning = (element) => JSON.stringify(element.result.errors ?? '').includes('being planned');
   const turn = () => new Promise((done) => setTimeout(done));

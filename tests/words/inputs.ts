@@ -191,6 +191,8 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
   top: fc.record({
     ...shop,
     ...cloth,
+    bed: fc.constantFrom(undefined, undefined, undefined, 'crib', 'queen', '140x200'),
+    target: fc.constantFrom(undefined, undefined, undefined, '60 x 80', '400 x 400'),
     block: orWrong(length(2, 20)),
     across: orWrong(fc.integer({ min: 1, max: 7 })),
     down: orWrong(fc.integer({ min: 1, max: 7 })),

@@ -40,6 +40,7 @@ const FACE: FaceSayings = {
   measured: undefined,
   putBack: { value: '12 cm' },
   takeAway: { label: 'Rand 2' },
+  ofMyOwn: undefined,
   entryOf: { label: 'Ecken', number: 2 },
   fractionKeys: undefined,
   cutCaption: undefined,
@@ -146,6 +147,9 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
   [
     'cutting',
     {
+      cellHead: { cell: 'width' },
+      cellName: { row: 2, cell: 'count' },
+      cutWay: { way: 'half-finished' },
       piecesFrom: { count: 12, need: exact(9), width: exact(40) },
       tooTallToFold: { height: exact(60) },
       tooManyLines: { most: 500 },
@@ -154,6 +158,11 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
   [
     'top',
     {
+      takeBlocks: { across: 5, down: 6 },
+      difference: {
+        over: { width: exact(2), length: exact(-6) },
+        border: { side: exact(0), end: exact(3) },
+      },
       littleTooLong: { length: exact(41), over: exact(1), saves: exact(5) },
       partTitle: { kind: 'triangles' },
     } satisfies Partial<TopSayings>,

@@ -1,4 +1,5 @@
 import { ownUnits } from '../../measure/format.js';
+import { isCrib, sayOfBed } from '../../ledger/bed.js';
 import { missing } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
 import { ownLength } from '../../ledger/lengths.js';
@@ -8,7 +9,7 @@ import { sidesOf, withOverage, type Size } from '../../ledger/quilt.js';
 import { ONE } from '../../measure/exact.js';
 import { rollPlans, type RollPlan } from '../../planner/rolls.js';
 import { ROLLS } from '../../trade/batting.js';
-import { isCrib, quiltOrBed, type BattingLedger } from './bed.js';
+import { quiltOrBed, type BattingLedger } from './bed.js';
 import { buyPackage } from './package.js';
 import { usualPackages } from './packages.js';
 import { rankPackages, type RankedPackage } from './rank.js';
@@ -37,7 +38,7 @@ export const reckon = (input: BattingInput | null = {}): Reckoning<BattingAnswer
     const wanted = roll?.length ? roll : undefined;
     const plans = rollPlans(wanted ?? ROLLS[ownUnits(ledger.style)].map(ownLength), sidesOf(need));
     const best = packages.find(({ fits }) => fits);
-    if (isCrib(bed) || best?.isForCrib) ledger.note(say('notForCrib'));
+    if (isCrib(bed) || best?.isForCrib) ledger.note(sayOfBed('notForCrib'));
     const pack = wanted ? undefined : best;
     return {
       ...(pack ? buyPackage(ledger, pack, need) : buyFromRoll(ledger, firstOf(ledger, plans), need)),

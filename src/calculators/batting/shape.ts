@@ -1,8 +1,8 @@
 import type { Answer } from '../../ledger/answer.js';
+import { bedFields, type BedRow, type BedSayings } from '../../ledger/bed.js';
 import { inputsOf, optional } from '../../ledger/field.js';
-import { choiceField } from '../../ledger/kinds.js';
 import type { Input } from '../../ledger/ledger.js';
-import { lengthField, lengthsField } from '../../ledger/lengths.js';
+import { lengthsField } from '../../ledger/lengths.js';
 import type { Money, Purchase } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import { overageField, quiltFields, type Size } from '../../ledger/quilt.js';
@@ -10,17 +10,15 @@ import { shopFields, type ShopRow } from '../../ledger/shop.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import type { RollPlan } from '../../planner/rolls.js';
-import { BED_CHOICES, BEDS } from '../../trade/beds.js';
-import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField, type Package, type PackageSayings } from './packages.js';
 import type { RankedPackage } from './rank.js';
 
 export const battingFields = /* @__PURE__ */ inputsOf(() => ({
-  bed: choiceField(BED_CHOICES, { offered: BEDS }),
+  bed: bedFields.bed,
   width: optional(quiltFields.width),
   length: optional(quiltFields.length),
-  drop: lengthField({ initial: BED_DROP, zero: true, most: '60 in' }),
-  tuck: lengthField({ initial: '0', zero: true, most: '60 in' }),
+  drop: bedFields.drop,
+  tuck: bedFields.tuck,
   overage: overageField,
   roll: optional(lengthsField({ most: '400 in' })),
   packages: optional(packagesField),
@@ -31,24 +29,12 @@ export const battingFields = /* @__PURE__ */ inputsOf(() => ({
 export type BattingInput = Input<typeof battingFields>;
 
 /** The rows that it reckons. */
-export type BattingRow =
-  | 'mattress'
-  | 'bedWidth'
-  | 'bedLength'
-  | 'needWidth'
-  | 'needLength'
-  | 'washed'
-  | 'lengths'
-  | 'each'
-  | ShopRow;
+export type BattingRow = BedRow | 'needWidth' | 'needLength' | 'washed' | 'lengths' | 'each' | ShopRow;
 
 /** What it says. */
-export interface BattingSayings extends PackageSayings {
-  size: Size;
-  measureYours: undefined;
+export interface BattingSayings extends BedSayings, PackageSayings {
   sizeForBed: undefined;
   eachSideWashed: { width: Quantity; length: Quantity; shrinkage: Quantity };
-  notForCrib: undefined;
   batting: undefined;
   /** One package: its name, why we chose it, and what it leaves over. */
   onePackage: Pick<Package, 'name'>;

@@ -24,6 +24,8 @@ export interface CutListSayings extends Pick<PlannedSayings, 'squareFor'> {
   /** A piece by the name that its author wrote, or an empty name. */
   piece: { name: string };
   inLine: { number: number; piece: string; says: Message };
+  /** The same, and in which of its columns. A square's only side counts as its width. */
+  inColumn: { column: 'width' | 'length' | 'count'; says: Message };
   cellsTogether: undefined;
   sizeOfZero: { text: string };
   noCount: { text: string };
@@ -67,7 +69,7 @@ const MOST_LINES = 500;
 const MARKS = ['\t', '|', ';'];
 
 /** Lines of cells: a table's rows, or text with tabs between cells, or |, or semicolons. */
-const linesOf = (list: unknown): string[][] => {
+export const linesOf = (list: unknown): string[][] => {
   const lines = Array.isArray(list)
     ? list.map((line: unknown) => (Array.isArray(line) ? line.map(textOf) : [textOf(line)]))
     : textOf(list)
@@ -86,7 +88,7 @@ const written = (lines: string[][]): string =>
 export const writeCutList = (list: unknown): string => written(linesOf(list));
 
 /** What each column holds, by its place. */
-type Columns = Partial<Record<Column, number>>;
+export type Columns = Partial<Record<Column, number>>;
 
 /** Finds the columns by the words in the head. Each kind of column counts once. */
 const columnsOf = (head: string[]): Columns => {
@@ -104,11 +106,21 @@ const columnsOf = (head: string[]): Columns => {
 const USUAL: Columns = { fabric: 0, piece: 1, size: 2, count: 3 };
 
 /** The columns of a list, and whether its first line is the head. */
-const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
+export const layoutOf = (lines: string[][]): { columns: Columns; hasHead: boolean } => {
   const [head = []] = lines;
   const named = columnsOf(head);
   const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
   return { columns: hasHead ? named : USUAL, hasHead };
+};
+
+/** Reads one cell. If it is wrong, the problem says which. */
+const inColumn = <T>(column: CutListSayings['inColumn']['column'], work: () => T): T =>
+  unlessRefused(work, ({ problem: says }) => refuse(say('inColumn', { column, says })));
+
+/** The two sides that somebody wrote as one size. A square may have only one, and one that is still to be written is empty. */
+export const sidesIn = (size: string): [first: string, second?: string] => {
+  const plain = bareSize(size);
+  return splitSize(plain) ?? (/^[x×]/i.test(plain) ? ['', plain.slice(1).trim()] : [plain]);
 };
 
 const sizeOf = (
@@ -116,17 +128,21 @@ const sizeOf = (
   words: string,
   { style, mark, seam }: Cutting,
 ): Pick<ListedPiece, 'width' | 'length' | 'between'> => {
-  const plain = bareSize(written);
-  const [first, second] = splitSize(plain) ?? [plain, plain];
-  const width = readLength(first, style);
-  const length = readLength(second, style);
+  const [first, second = first] = sidesIn(written);
+  const width = inColumn('width', () => readLength(first, style));
+  const length = inColumn('length', () => readLength(second, style));
   const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
   // A size between two marks is cut on the upper one, and takes that much cloth.
   const cut = (side: Exact): Exact => toMark(side.add(added), mark);
-  if (least(width, length, cut(width), cut(length)).lte(0)) refuse(say('sizeOfZero', { text: written }));
+  const wide = inColumn('width', () => above0(width, cut(width), written));
+  const long = inColumn('length', () => above0(length, cut(length), written));
   const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
-  return { width: cut(width), length: cut(length), between };
+  return { width: wide, length: long, between };
 };
+
+/** The side as it is cut, if there is anything to cut. */
+const above0 = (side: Exact, cut: Exact, text: string): Exact =>
+  least(side, cut).gt(0) ? cut : refuse(say('sizeOfZero', { text }));
 
 const countOf = (written: string): number => {
   const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
@@ -171,7 +187,7 @@ const readLine = (cells: string[], { columns, sizeHead, cutting, names }: List):
   const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
   const name = cell('piece');
   const words = `${name} ${size} ${sizeHead}`;
-  const count = countOf(cell('count'));
+  const count = inColumn('count', () => countOf(cell('count')));
   const kind = kindOf(words);
   const asSquares = isOfSquares(name);
   return {
@@ -193,7 +209,7 @@ const problemOf = (lines: string[][], { size, width, length, count }: Columns): 
 };
 
 /** What the head says of sizes. */
-const sizeHeadOf = (head: string[], { size, width, length }: Columns): string =>
+export const sizeHeadOf = (head: string[], { size, width, length }: Columns): string =>
   `${head[size ?? width ?? -1] ?? ''} ${head[length ?? size ?? -1] ?? ''}`;
 
 /**

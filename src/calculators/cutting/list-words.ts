@@ -17,6 +17,8 @@ interface ListWords {
   triangleNames: RegExp;
   /** The words that mark a finished size, which has no seam allowance yet. */
   finished: RegExp;
+  /** The words in a name that say how a piece is cut. */
+  ways: RegExp;
   /** Words that may be beside the numbers of a size. */
   besideSize: RegExp;
 }
@@ -40,6 +42,7 @@ const ENGLISH: ListWords = {
   square: /square/i,
   triangleNames: /(half|quarter).?square/gi,
   finished: /\bfinished\b/i,
+  ways: /\b((half|quarter).?squares?(.?triangles?)?|[hq]sts?|finished)\b/gi,
   besideSize: /\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi,
 };
 
@@ -73,6 +76,7 @@ const GERMAN: ListWords = {
   triangleNames: /(halb(e|es)?|viertel).?quadrat/gi,
   // "fertig zugeschnitten" is a cut size.
   finished: /\bfertig(?! ?zu)|endmaß|endmass|\b(ohne|plus|zzgl\.?) (nahtzugabe|nz\b)/i,
+  ways: /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|fertig(e|es)?|endma(ß|ss)|(ohne|plus|zzgl\.?) (nahtzugabe|nz))(?!\p{L})/giu,
   besideSize:
     /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|dreiecke?n?|quadrate?n?|(un)?fertig(e|es)?|(fertig|end)?(maß|mass)|zuschnitt|zugeschnitten|(mit|ohne|plus|inkl\.?|zzgl\.?) (nahtzugabe|nz)|breite?|lang|länge|hoch|höhe|groß)(?!\p{L})/giu,
 };
@@ -92,6 +96,12 @@ export const isFinished = (words: string): boolean => LANGUAGES.some(({ finished
 /** Whether the list counts the squares, not the triangles that are cut from them. */
 export const isOfSquares = (piece: string): boolean =>
   LANGUAGES.some(({ square, triangleNames }) => square.test(piece.replace(triangleNames, '')));
+
+/** The name of a piece without the words that say how it is cut. */
+export const bareName = (written: string): string =>
+  LANGUAGES.reduce((text, { ways }) => text.replace(ways, ' '), written)
+    .replace(/\s+/g, ' ')
+    .trim();
 
 /** A size without the words beside it. */
 export const bareSize = (written: string): string =>

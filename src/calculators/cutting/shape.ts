@@ -11,6 +11,7 @@ import type { Exact } from '../../measure/exact.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 import { MAT, RULER } from '../../trade/patches.js';
+import type { CutCell, CutWay } from './cut-cells.js';
 import { cutListInUnit, writeCutList, type CutListSayings } from './cut-list.js';
 import type {
   FabricPlan,
@@ -56,6 +57,10 @@ export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSay
   tooWideToFold: { width: Exact; reach: Exact };
   foldStrips: { reach: Exact };
   tooTallToFold: { height: Exact };
+  /** The list as cells: the head of a column, the name of a cell, how a piece is cut. */
+  cellHead: { cell: CutCell };
+  cellName: { row: number; cell: CutCell };
+  cutWay: { way: CutWay };
   /** The price is for what the list was cut from before. */
   otherPrice: undefined;
 }

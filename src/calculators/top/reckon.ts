@@ -1,3 +1,4 @@
+import { isCrib, sayOfBed, sizeForBed } from '../../ledger/bed.js';
 import { clothOf } from '../../ledger/cloth.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
 import type { Planner } from '../../ledger/planning.js';
@@ -7,8 +8,10 @@ import { sidesOf, type Size } from '../../ledger/quilt.js';
 import { buyCloth } from '../../ledger/shop.js';
 import { ownCloths } from '../../ledger/widths.js';
 import { planCloth } from '../../planner/plan.js';
+import { blockChoices, type Wanted } from './choices.js';
 import { sashingPieces, settingTriangles } from './pieces.js';
 import { lessOf, Plans, type Planned } from './plans.js';
+import { sideOf, type Sewn } from './sides.js';
 import {
   say,
   topFields,
@@ -36,6 +39,7 @@ interface Kind {
 export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): Reckoning<TopAnswer> => {
   const ledger: TopLedger = new Ledger(topFields, input);
   return ledger.finish(() => {
+    const wanted = wantedIn(ledger);
     const layout = layoutOf(ledger);
     const { finished, unfinished } = sizesOf(ledger, layout);
     const cloth = clothOf(ledger);
@@ -64,6 +68,7 @@ export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): 
       ...bought,
       finished,
       unfinished,
+      choices: wanted && blockChoices(wanted, sewnIn(ledger, layout)),
       blocks: layout.count,
       pieces: cuts,
       ...triangles?.squares,
@@ -97,13 +102,36 @@ const layoutOf = (ledger: TopLedger): Layout => {
   return { ...values, onPoint, count: value.valueOf() };
 };
 
+/** What the sides of the top are made of. */
+const sewnIn = ({ inputs: { block, sashing } }: TopLedger, { onPoint, frame }: Layout): Sewn => ({
+  block,
+  sashing,
+  onPoint,
+  frame,
+});
+
+/** The size that the top is wanted in, if somebody says so: for a bed, or as a size. Adds the rows for it. */
+const wantedIn = (ledger: TopLedger): Wanted | undefined => {
+  const { bed, target } = ledger.values;
+  ledger.given('bed');
+  const forBed = bed === 'none' ? undefined : sidesOf(sizeForBed(ledger, bed));
+  ledger.given('target');
+  if (isCrib(bed)) ledger.note(sayOfBed('notForCrib'));
+  if (forBed && target) ledger.note(say('targetNotUsed'));
+  const size = forBed ?? (target && { width: target[0], length: target[1] });
+  if (!size) return undefined;
+  ledger.given('border');
+  return { ...size, border: ledger.values.border };
+};
+
 /** The size of the top, finished and with its seam allowance, with the rows for both. */
 const sizesOf = (ledger: TopLedger, layout: Layout): Pick<TopAnswer, 'finished' | 'unfinished'> => {
   const { across, down, seam } = ledger.inputs;
+  const sewn = sewnIn(ledger, layout);
   const from = ['block', 'sashing', 'set', 'frame'];
   const finished: Size<Quantity> = {
-    width: ledger.measurable('finishedWidth', sideOf(ledger, layout, across), { from }),
-    length: ledger.measurable('finishedLength', sideOf(ledger, layout, down), { from }),
+    width: ledger.measurable('finishedWidth', sideOf(sewn, across), { from }),
+    length: ledger.measurable('finishedLength', sideOf(sewn, down), { from }),
   };
   const allowance = seam.times(2);
   const unfinished = sidesOf({
@@ -115,16 +143,6 @@ const sizesOf = (ledger: TopLedger, layout: Layout): Pick<TopAnswer, 'finished' 
     from: ['finishedWidth', 'finishedLength'],
   });
   return { finished: sidesOf(finished), unfinished };
-};
-
-/** A side of the top: its blocks, and the sashing between them. */
-const sideOf = ({ inputs }: TopLedger, { onPoint, frame, sashing }: Layout, blocks: Quantity): Quantity => {
-  const isSashed = sashing.gt(0);
-  const { block } = inputs;
-  if (!isSashed) return onPoint ? blocks.times(block).diagonal() : blocks.times(block);
-  if (onPoint) return blocks.times(block.plus(inputs.sashing)).plus(inputs.sashing).diagonal();
-  const strips = frame ? blocks.plus(count(1)) : blocks.minus(count(1));
-  return blocks.times(block).plus(strips.asResult().times(inputs.sashing));
 };
 
 /** Pieces of one kind from their own cloth. */

@@ -1,10 +1,11 @@
 import type { Answer } from '../../ledger/answer.js';
-import { inputsOf } from '../../ledger/field.js';
+import { bedFields, type BedRow, type BedSayings } from '../../ledger/bed.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { choiceField, countField, flagField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
-import { lengthField } from '../../ledger/lengths.js';
+import { lengthField, sizeField } from '../../ledger/lengths.js';
 import type { Cut, Purchase } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
@@ -14,11 +15,17 @@ import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
+import { MOST_BLOCKS, type BlockChoice } from './choices.js';
 
 export const topFields = /* @__PURE__ */ inputsOf(() => ({
+  bed: bedFields.bed,
+  drop: bedFields.drop,
+  tuck: bedFields.tuck,
+  target: optional(sizeField({})),
+  border: lengthField({ initial: '0', zero: true, most: '60 in' }),
   block: lengthField({ most: '200 in' }),
-  across: countField(100),
-  down: countField(100),
+  across: countField(MOST_BLOCKS),
+  down: countField(MOST_BLOCKS),
   set: choiceField(['straight', 'on-point']),
   sashing: lengthField({ initial: '0', zero: true, most: '60 in' }),
   cornerstones: flagField(),
@@ -29,11 +36,12 @@ export const topFields = /* @__PURE__ */ inputsOf(() => ({
   ...shopFields,
 }));
 
-/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
+/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, `bed` or `target`, … */
 export type TopInput = Input<typeof topFields>;
 
 /** The rows that it reckons. */
 export type TopRow =
+  | BedRow
   | 'blocks'
   | 'finishedWidth'
   | 'finishedLength'
@@ -70,7 +78,18 @@ export interface Layout extends Blocks {
 }
 
 /** What it says. */
-export interface TopSayings {
+export interface TopSayings extends BedSayings {
+  /** A bed counts before a wanted size. */
+  targetNotUsed: undefined;
+  /** The numbers of blocks that come near to the wanted size. */
+  blocksForSize: undefined;
+  noBlocksForSize: undefined;
+  choiceHead: undefined;
+  finishedHead: undefined;
+  differenceHead: undefined;
+  blocksHead: undefined;
+  takeBlocks: Pick<BlockChoice, 'across' | 'down'>;
+  difference: Pick<BlockChoice, 'over' | 'border'>;
   needsCornerstones: undefined;
   runsRound: undefined;
   unfinishedSize: { size: Size };
@@ -129,6 +148,11 @@ export interface TopAnswer extends Answer {
   /** With the seam allowance all round. */
   unfinished: Size;
   blocks: number;
+  /**
+   * If a bed or a wanted size is given: the numbers of blocks that come nearest to it, best first. Those that are large enough come
+   * first, and each of the others has the border that would make it exactly as large.
+   */
+  choices?: BlockChoice[] | undefined;
   /** Sashing, cornerstones and squares for setting triangles: cut sizes and counts. */
   pieces: Cut[];
   /** Side triangles on point: how many, and the square that four are cut from. */

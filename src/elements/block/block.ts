@@ -1,16 +1,16 @@
-import { isServer, type TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import { reckon } from '../../calculators/block/reckon.js';
 import { blockFields, type BlockAnswer } from '../../calculators/block/shape.js';
 import { block } from '../../calculators/block/block.js';
 import type { Calculator } from '../../calculators/calculator.js';
 import type { CellState } from '../../face/cell.js';
 import { propertiesOf } from '../../face/calculator.js';
-import { ListFace } from '../../face/list-face.js';
+import { GridFace } from '../../face/grid-face.js';
 import { isAsServed } from '../../face/server.js';
 import type { Input } from '../../ledger/ledger.js';
 import { block as words } from '../../words/en/block.js';
 import { inEnglish } from '../../words/en/english.js';
-import { beyond, chartAround, chartWith, grid, gridStyles, isOfGrid } from './grid.js';
+import { chartIn, grid, gridStyles, MOST_SHOWN } from './grid.js';
 
 /** What a block's pieces come from. */
 const WRITTEN = ['chart', 'count', 'block'] as const;
@@ -22,8 +22,8 @@ const WRITTEN = ['chart', 'count', 'block'] as const;
  *
  * @tagname quilt-block
  */
-export class QuiltBlock extends ListFace<BlockAnswer> {
-  static override styles = [...ListFace.styles, gridStyles];
+export class QuiltBlock extends GridFace<BlockAnswer> {
+  static override styles = [...GridFace.styles, gridStyles];
   static override properties = { ...propertiesOf(blockFields), fills: { type: Boolean } };
 
   /**
@@ -66,8 +66,10 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
   constructor() {
     super();
     this.fills = false;
-    if (!isServer) this.addEventListener('paste', this.#pasted);
   }
+
+  protected override readonly gridKey = 'chart';
+  protected override readonly mostRows = MOST_SHOWN;
 
   /** Whether the reader may change how many blocks there are. */
   get isCounted(): boolean {
@@ -81,18 +83,18 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
   }
 
   /** The chart's row has a cell for each patch. */
-  protected override placeOf(id: string): ReturnType<ListFace['placeOf']> {
-    const place = super.placeOf(id);
-    const show = (state: CellState): TemplateResult | undefined => grid(state, this.#isWrongAt);
-    return id === 'chart' && place.field
-      ? { ...place, field: { ...place.field, show } as typeof place.field }
-      : place;
+  protected override grid(state: CellState): TemplateResult | undefined {
+    return grid(state, this.#isWrongAt);
+  }
+
+  protected override writeGrid(rows: string[][]): string {
+    return chartIn(rows);
   }
 
   /** A week is of use only in a sew-along. */
   protected override standing(
-    settings: Parameters<ListFace['standing']>[0],
-  ): ReturnType<ListFace['standing']> {
+    settings: Parameters<GridFace['standing']>[0],
+  ): ReturnType<GridFace['standing']> {
     return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
   }
 
@@ -102,58 +104,6 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
     if (!issue) return false;
     const place: { row?: unknown; cell?: unknown } = issue.values;
     return issue.code !== 'inCell' || (place.row === row + 1 && place.cell === at + 1);
-  };
-
-  /** Takes a chart that the reader changed in one of its cells. */
-  #take(chart: string): void {
-    if (this.editing) this.editing.text = chart;
-    this.change('chart', chart);
-    this.requestUpdate();
-  }
-
-  readonly #typed = this.typed;
-  protected override typed = (event: Event): void => {
-    const { target } = event;
-    if (isOfGrid(target)) this.#take(chartAround(target));
-    else this.#typed(event);
-  };
-
-  /** The text in the cell of the chart that has the focus, before anything was typed. */
-  #before = '';
-
-  readonly #focusIn = this.focusIn;
-  protected override focusIn = (event: { target: EventTarget | null }): void => {
-    this.#focusIn(event);
-    const { target } = event;
-    if (!isOfGrid(target) || !this.editing) return;
-    this.editing.text = this.editing.before = chartAround(target);
-    this.#before = target.value;
-  };
-
-  readonly #keyDown = this.keyDown;
-  protected override keyDown = (event: KeyboardEvent): void => {
-    const { target, key } = event;
-    const step = key === 'ArrowDown' ? 1 : key === 'ArrowUp' ? -1 : 0;
-    const next = step && !event.altKey && isOfGrid(target) ? beyond(target, step) : undefined;
-    if (!next) {
-      this.#keyDown(event);
-      // The whole chart was put back, but into this one cell.
-      if (key === 'Escape' && isOfGrid(target)) target.value = this.#before;
-      return;
-    }
-    next.focus();
-    next.select();
-    event.preventDefault();
-  };
-
-  /** A block of cells goes into the cells from this one on. */
-  #pasted = (event: ClipboardEvent): void => {
-    const [target] = event.composedPath();
-    const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (!isOfGrid(target) || !/[\t\n]/.test(text)) return;
-    event.preventDefault();
-    this.#take(chartWith(target, text));
-    this.tell('input');
   };
 
   override get isAsWritten(): boolean {

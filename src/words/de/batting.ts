@@ -1,10 +1,10 @@
-import { METRIC_BEDS } from '../beds.js';
 import type { battingFields, BattingRow, BattingSayings } from '../../calculators/batting/shape.js';
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
 import type { CommonLabel } from '../common.js';
 import type { Forms, Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { bed } from './bed.js';
 import { PACKAGE, reaches } from './examples.js';
 
 /** German shops print the English names too. */
@@ -33,12 +33,7 @@ const packages = (count: number, name: string | Message, t: Teller): string => {
 export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingSayings, CommonLabel> = {
   title: 'Vlies',
   labels: {
-    bed: 'Quilt für ein Bett',
-    mattress: 'Matratze',
-    drop: 'Überhang',
-    tuck: 'Einschlag unter die Kissen',
-    bedWidth: 'Quiltbreite',
-    bedLength: 'Quiltlänge',
+    ...bed.labels,
     needWidth: 'Vliesbreite',
     needLength: 'Vlieslänge',
     roll: 'Breite der Rolle',
@@ -50,35 +45,20 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     fabric: 'Vliesbedarf',
   },
   hints: {
-    drop: 'an beiden Seiten und am Fußende',
+    ...bed.hints,
     roll: 'statt einer Packung',
     packages: 'leer für die üblichen Größen',
     shrinkage: 'Baumwollvlies 3 bis 5 %',
   },
   options: {
-    bed: {
-      none: 'kein Bett',
-      crib: 'Babybett',
-      twin: 'Twin',
-      'twin-long': 'Twin, lang',
-      full: 'Full',
-      queen: 'Queen',
-      king: 'King',
-      'california-king': 'California King',
-      ...METRIC_BEDS,
-      '60x120': `Kinderbett, ${METRIC_BEDS['60x120']}`,
-      '70x140': `Kinderbett, ${METRIC_BEDS['70x140']}`,
-    },
+    ...bed.options,
   },
   entries: {},
   sentences: {
-    size: (size, t) => t.size(size),
-    measureYours: 'bitte nachmessen',
+    ...bed.sentences,
     sizeForBed: 'Gerechnet wird die Größe für das Bett; eingetragene Breite und Länge gelten nicht.',
     eachSideWashed: ({ width, length, shrinkage }, t) =>
       `${t.n(width)} und ${t.n(length)}, je × (1 − ${t.n(shrinkage)})`,
-    notForCrib:
-      'Ein Quilt gehört nicht ins Bett, in dem ein Baby schläft: Dort liegt nur ein Spannbettlaken. Bitte die örtlichen Empfehlungen beachten.',
     batting: 'Vlies',
 
     // A list of packages.

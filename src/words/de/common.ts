@@ -59,6 +59,14 @@ export const common: CommonWords = {
   options: {
     increment: { thirds: '1/8 oder 1/3 yd' },
     join: { diagonal: 'im 45°-Winkel', straight: 'gerade' },
+    sheet: {
+      '': 'Meterware',
+      'fat-quarter': { in: 'Fat Quarter, 18 × 22 in', cm: 'Fat Quarter, etwa 50 × 55 cm' },
+      'fat-eighth': { in: 'Fat Eighth, 9 × 22 in', cm: 'Fat Eighth, etwa 25 × 55 cm' },
+      'square-10': 'Quadrate, 10 in',
+      'square-5': 'Quadrate, 5 in',
+      'strip-2.5': 'Streifen, 2 1/2 in',
+    },
   },
   sentences: {
     quoted: ({ text }) => (text ? `„${text}“` : 'Das'),

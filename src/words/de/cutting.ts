@@ -1,4 +1,5 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
+import type { CutCell, CutWay } from '../../calculators/cutting/cut-cells.js';
 import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms } from '../teller.js';
@@ -12,6 +13,22 @@ const SHEETS: Record<SheetKind, Forms> = {
   strip: { one: 'Streifen', other: 'Streifen' },
   square: { one: 'Quadrat', other: 'Quadrate' },
   sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
+};
+const CELLS: Record<CutCell, string> = {
+  fabric: 'Stoff',
+  piece: 'Teil',
+  width: 'Breite',
+  length: 'Länge',
+  count: 'Anzahl',
+  way: 'Zuschnitt',
+};
+const WAYS: Record<CutWay, string> = {
+  rectangle: 'wie es ist',
+  'rectangle-finished': 'wie es ist, aus dem fertigen Maß',
+  half: 'Halbquadrat-Dreiecke',
+  'half-finished': 'Halbquadrat-Dreiecke, aus dem fertigen Maß',
+  quarter: 'Viertelquadrat-Dreiecke',
+  'quarter-finished': 'Viertelquadrat-Dreiecke, aus dem fertigen Maß',
 };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 
@@ -28,10 +45,10 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     price: 'Preis je yd, m oder Stoffstück',
   },
   hints: {
-    list: 'Stoff | Teil | Zuschnitt | Anzahl; je Teil eine Zeile',
+    list: 'je Teil eine Zeile; ein Quadrat braucht keine Länge',
     sheet: {
-      in: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
-      cm: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
+      in: 'eine eigene Größe als Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
+      cm: 'eine eigene Größe als Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
     },
     seam: 'fehlt einem fertigen Maß noch',
   },
@@ -42,6 +59,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     // The cut list.
     piece: ({ name }) => name || 'Teil',
     inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+    inColumn: ({ says }, t) => t.say(says),
     cellsTogether: `Ein | zwischen die Angaben setzen, zum Beispiel ${CUT_LINE}.`,
     sizeOfZero: ({ text }, t) =>
       `${t.quote(text)}: Ein Maß muss mehr als 0 sein. Zum Beispiel 9 cm oder ${so('9 x 16,5 cm', t)}.`,
@@ -57,9 +75,14 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
       `Mehr als ${most} Zeilen lassen sich nicht auf einmal planen. In Teilen planen, zum Beispiel je ${most / 2} Zeilen.`,
     noPiece: 'Die Zuschneideliste verlangt kein einziges Teil. Die Anzahl eintragen, zum Beispiel 12.',
 
+    // Its cells.
+    cellHead: ({ cell }) => CELLS[cell],
+    cellName: ({ row, cell }) => `Zeile ${row}, ${CELLS[cell]}`,
+    cutWay: ({ way }) => WAYS[way],
+
     // What it is cut from.
     notSheet: ({ text }, t) =>
-      `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
+      `${t.quote(text)} ist kein Stoffstück. Eines aus der Liste wählen oder ein Maß schreiben, zum Beispiel ${SHEET}.`,
     sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
     stripsOnSheets: ({ width, strips, room, isLeast }, t) =>

@@ -49,6 +49,7 @@ export const face: Sentences<FaceSayings> = {
   measured: 'gemessen',
   putBack: ({ value }) => `zurück auf ${value}`,
   takeAway: ({ label }) => `${label} entfernen`,
+  ofMyOwn: 'eine eigene Größe',
   entryOf: ({ label, number }) => `${label}, ${number}`,
   fractionKeys: 'Tasten für Brüche',
 

@@ -1,10 +1,10 @@
 import type { battingFields, BattingRow, BattingSayings } from '../../calculators/batting/shape.js';
 import type { Message } from '../../measure/message.js';
 import type { UsualPackage } from '../../trade/batting.js';
-import { METRIC_BEDS } from '../beds.js';
 import type { CommonLabel } from '../common.js';
 import type { Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { bed } from './bed.js';
 
 const USUAL: Record<UsualPackage, string> = {
   craft: 'craft',
@@ -30,12 +30,7 @@ const packages = (count: number, name: string | Message, t: Teller): string => {
 export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingSayings, CommonLabel> = {
   title: 'Batting',
   labels: {
-    bed: 'Quilt for a bed',
-    mattress: 'Mattress',
-    drop: 'Drop over the edge',
-    tuck: 'Tuck under the pillows',
-    bedWidth: 'Quilt width',
-    bedLength: 'Quilt length',
+    ...bed.labels,
     needWidth: 'Batting width',
     needLength: 'Batting length',
     roll: 'From a roll this wide',
@@ -47,35 +42,20 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     fabric: 'Batting needed',
   },
   hints: {
-    drop: 'at both sides and the foot',
+    ...bed.hints,
     roll: 'in place of a package',
     packages: 'the usual sizes where nothing is written',
     shrinkage: 'cotton batting 3 to 5 %',
   },
   options: {
-    bed: {
-      none: 'no bed',
-      crib: 'crib',
-      twin: 'twin',
-      'twin-long': 'twin long',
-      full: 'full',
-      queen: 'queen',
-      king: 'king',
-      'california-king': 'California king',
-      ...METRIC_BEDS,
-      '60x120': `crib, ${METRIC_BEDS['60x120']}`,
-      '70x140': `crib, ${METRIC_BEDS['70x140']}`,
-    },
+    ...bed.options,
   },
   entries: {},
   sentences: {
-    size: (size, t) => t.size(size),
-    measureYours: 'measure yours',
+    ...bed.sentences,
     sizeForBed: 'This is the size for the bed. We do not use the width and length that you gave.',
     eachSideWashed: ({ width, length, shrinkage }, t) =>
       `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
-    notForCrib:
-      'A quilt does not belong where a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
     batting: 'batting',
 
     // A list of packages.

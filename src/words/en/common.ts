@@ -45,7 +45,18 @@ export const common: CommonWords = {
     mark: 'cut sizes go up to the next mark',
   },
   lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
-  options: { increment: { thirds: '1/8 or 1/3 yd' }, join: { diagonal: 'at 45°', straight: 'straight' } },
+  options: {
+    increment: { thirds: '1/8 or 1/3 yd' },
+    join: { diagonal: 'at 45°', straight: 'straight' },
+    sheet: {
+      '': 'cloth by length',
+      'fat-quarter': { in: 'fat quarter, 18 × 22 in', cm: 'fat quarter, about 50 × 55 cm' },
+      'fat-eighth': { in: 'fat eighth, 9 × 22 in', cm: 'fat eighth, about 25 × 55 cm' },
+      'square-10': '10 in squares',
+      'square-5': '5 in squares',
+      'strip-2.5': '2 1/2 in strips',
+    },
+  },
   sentences: {
     quoted: ({ text }) => (text ? `“${text}”` : 'This'),
     ownWords: ({ text }) => text,

@@ -1,4 +1,5 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
+import type { CutCell, CutWay } from '../../calculators/cutting/cut-cells.js';
 import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms } from '../teller.js';
@@ -12,6 +13,22 @@ const SHEETS: Record<SheetKind, Forms> = {
   strip: { one: 'strip', other: 'strips' },
   square: { one: 'square', other: 'squares' },
   sheet: { one: 'sheet', other: 'sheets' },
+};
+const CELLS: Record<CutCell, string> = {
+  fabric: 'Fabric',
+  piece: 'Piece',
+  width: 'Width',
+  length: 'Length',
+  count: 'How many',
+  way: 'Cut as',
+};
+const WAYS: Record<CutWay, string> = {
+  rectangle: 'it is',
+  'rectangle-finished': 'it is, from its finished size',
+  half: 'half-square triangles',
+  'half-finished': 'half-square triangles, from their finished size',
+  quarter: 'quarter-square triangles',
+  'quarter-finished': 'quarter-square triangles, from their finished size',
 };
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
@@ -28,10 +45,10 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     price: 'Price of a yard, a metre or a sheet',
   },
   hints: {
-    list: 'fabric | piece | cut size | how many; one line for each piece',
+    list: 'one row for each piece; a square needs no length',
     sheet: {
-      in: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
-      cm: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 45 x 50, width first on a one-way print',
+      in: 'a size of your own is written like 18 x 20, width first on a one-way print',
+      cm: 'a size of your own is written like 45 x 50, width first on a one-way print',
     },
     seam: 'we add it to finished sizes',
   },
@@ -41,7 +58,8 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     ...planned,
     // The cut list.
     piece: ({ name }) => name || 'piece',
-    inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+    inLine: ({ number, piece, says }, t) => `Row ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+    inColumn: ({ says }, t) => t.say(says),
     cellsTogether: (_, t) => `Put | between its parts, like ${t.forUnits(CUT_LINE)}.`,
     sizeOfZero: ({ text }, t) =>
       `${t.quote(text)}: a size has to be more than 0. Write it like ${t.forUnits({ in: '3 1/2 or 3 1/2 x 6 1/2', cm: '9 or 9 x 16.5' })}.`,
@@ -55,9 +73,14 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
       `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
     noPiece: 'The cut list has no pieces yet. Write how many, like 12.',
 
+    // Its cells.
+    cellHead: ({ cell }) => CELLS[cell],
+    cellName: ({ row, cell }) => `Row ${row}, ${CELLS[cell].toLowerCase()}`,
+    cutWay: ({ way }) => WAYS[way],
+
     // What it is cut from.
     notSheet: ({ text }, t) =>
-      `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+      `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.`,
     sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
     stripsOnSheets: ({ width, strips, room, isLeast }, t) =>

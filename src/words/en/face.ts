@@ -48,6 +48,7 @@ export const face: Sentences<FaceSayings> = {
   measured: 'measured',
   putBack: ({ value }) => `put back ${value}`,
   takeAway: ({ label }) => `take ${label.toLowerCase()} away`,
+  ofMyOwn: 'a size of my own',
   entryOf: ({ label, number }) => `${label}, ${number}`,
   fractionKeys: 'Fraction keys',
 

@@ -10,7 +10,8 @@ await planned(sheets);
 
 const rowsOf = ({ shadowRoot }: Sheet): number => shadowRoot!.querySelectorAll('tr').length;
 const cellsOf = ({ shadowRoot }: Sheet): Cell[] => [
-  ...shadowRoot!.querySelectorAll<Cell>("input[type='text'][data-row], textarea[data-row]"),
+  // The cells of a grid are one row together.
+  ...shadowRoot!.querySelectorAll<Cell>("input[type='text'][data-row]:not([data-at]), textarea[data-row]"),
 ];
 
 /** What a sheet is called here: the tag's name, and a number where there are several. */

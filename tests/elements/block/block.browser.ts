@@ -6,15 +6,18 @@ import {
   answer,
   answered,
   at,
+  atInGrid,
   choose,
   drawn,
   find,
+  gridCell,
   how,
   listed,
   listen,
   looksStale,
   messageAt,
   mount,
+  pasteInGrid,
   press,
   refused,
   settled,
@@ -24,6 +27,7 @@ import {
   until,
   valueIn,
   writeAndLeave,
+  writeInGrid,
   type Sheet,
 } from '../../face/fixture.js';
 
@@ -59,19 +63,6 @@ const grid = (sheet: Sheet): string[][] =>
       [...row.querySelectorAll<HTMLInputElement>(':scope > td:not(.next) > input')].map(({ value }) => value),
     )
     .filter((cells) => cells.length);
-const cellAt = (sheet: Sheet, row: number, place: number): HTMLInputElement =>
-  find<HTMLInputElement>(sheet, `[data-at="${row - 1} ${place - 1}"]`) ??
-  expect.fail(`no cell ${row}, ${place}`);
-const type = async (sheet: Sheet, row: number, place: number, typed: string): Promise<void> => {
-  const cell = cellAt(sheet, row, place);
-  cell.focus();
-  cell.select();
-  document.execCommand(typed ? 'insertText' : 'delete', false, typed);
-  await settled(sheet);
-};
-const where = (sheet: Sheet): string | undefined =>
-  (sheet.shadowRoot!.activeElement as HTMLElement | null)?.dataset['at'];
-
 describe('quilt-block', () => {
   it('takes its chart from the table the author wrote, by position and span', async () => {
     const sheet = await block();
@@ -164,13 +155,13 @@ describe('quilt-block', () => {
   it('says in the row what is wrong with a chart, and keeps the last good answer in sight', async () => {
     const sheet = await block();
     const before = text(find(sheet, '[part=amount]'));
-    await type(sheet, 1, 1, 'A/');
+    await writeInGrid(sheet, 1, 1, 'A/');
     await press(sheet, 'Tab');
     expect(messageAt(sheet, 'chart')).to.match(/^Row 1, patch 1: “A\/” is not a patch\./);
     expect(all(sheet, '.chart [aria-invalid]').map((cell) => cell.dataset['at'])).to.deep.equal(['0 0']);
     expect(text(find(sheet, '[part=amount]'))).to.equal(before);
     expect(looksStale(find(sheet, '[part=amount]'))).to.equal(true);
-    await type(sheet, 1, 1, 'A/B');
+    await writeInGrid(sheet, 1, 1, 'A/B');
     await press(sheet, 'Tab');
     expect(messageAt(sheet, 'chart')).to.equal('');
     expect(looksStale(find(sheet, '[part=amount]'))).to.equal(false);
@@ -182,11 +173,11 @@ describe('quilt-block', () => {
     expect(messageAt(sheet, 'chart')).to.equal('Chart is missing. Write it like A B A; B A B; A B A.');
     expect(answer(sheet)).to.equal('Fill in “Chart” to get an answer.');
     // A chart can be typed cell by cell.
-    await type(sheet, 1, 1, 'A');
-    await type(sheet, 1, 2, 'B');
-    await type(sheet, 2, 1, 'B');
+    await writeInGrid(sheet, 1, 1, 'A');
+    await writeInGrid(sheet, 1, 2, 'B');
+    await writeInGrid(sheet, 2, 1, 'B');
     expect(refused(sheet).errors[0]!.message).to.include('Row 2 has no patch in column 2.');
-    await type(sheet, 2, 2, 'A');
+    await writeInGrid(sheet, 2, 2, 'A');
     expect(grid(sheet)).to.deep.equal([
       ['A', 'B'],
       ['B', 'A'],
@@ -219,94 +210,87 @@ describe('the chart as a grid of cells', () => {
       ({ colSpan, rowSpan }) => `${colSpan}x${rowSpan}`,
     );
     expect(spans.filter((span) => span !== '1x1')).to.deep.equal(['2x1', '2x2', '2x1']);
-    expect(cellAt(sheet, 2, 2).getAttribute('aria-label')).to.equal('Row 2, patch 2');
+    expect(gridCell(sheet, 2, 2).getAttribute('aria-label')).to.equal('Row 2, patch 2');
   });
 
   it('changes a letter, reckons at once, and tells the page', async () => {
     const sheet = await block('', 'block="12" chart="A B; B A"');
     const heard = listen(sheet);
-    await type(sheet, 2, 1, 'C');
+    await writeInGrid(sheet, 2, 1, 'C');
     expect(answered<BlockResult>(sheet).letters.map(({ fabric }) => fabric)).to.deep.equal(['A', 'B', 'C']);
     expect(heard.map((said) => said.split(' ')[0])).to.deep.equal(['input']);
     await press(sheet, 'Tab');
     expect(heard.at(-1)).to.match(/^change/);
-    expect(where(sheet)).to.equal('1 1');
+    expect(atInGrid(sheet)).to.equal('1 1');
   });
 
   it('is walked by Tab, by Enter and by the arrows', async () => {
     const sheet = await block('', 'block="12" chart="A B C; B C A"');
-    cellAt(sheet, 1, 1).focus();
+    gridCell(sheet, 1, 1).focus();
     await press(sheet, 'Enter');
-    expect(where(sheet)).to.equal('0 1');
+    expect(atInGrid(sheet)).to.equal('0 1');
     await press(sheet, 'Tab');
-    expect(where(sheet)).to.equal('0 2');
+    expect(atInGrid(sheet)).to.equal('0 2');
     await press(sheet, 'ArrowDown');
-    expect(where(sheet)).to.equal('1 2');
+    expect(atInGrid(sheet)).to.equal('1 2');
     await press(sheet, 'ArrowUp');
-    expect(where(sheet)).to.equal('0 2');
+    expect(atInGrid(sheet)).to.equal('0 2');
     await press(sheet, 'Shift+Enter');
-    expect(where(sheet)).to.equal('0 1');
+    expect(atInGrid(sheet)).to.equal('0 1');
     // Above the first row and under the last one the other rows go on.
-    cellAt(sheet, 3, 1).focus();
+    gridCell(sheet, 3, 1).focus();
     await press(sheet, 'ArrowDown');
     expect(at(sheet)).to.equal('block');
   });
 
   it('grows by typing in the empty cells, and gets smaller when they are emptied', async () => {
     const sheet = await block('', 'block="12" chart="A B; B A"');
-    await type(sheet, 1, 3, 'A');
+    await writeInGrid(sheet, 1, 3, 'A');
     expect(messageAt(sheet, 'chart')).to.include('Row 2 has no patch in column 3.');
-    await type(sheet, 2, 3, 'B');
+    await writeInGrid(sheet, 2, 3, 'B');
     expect(answered<BlockResult>(sheet).columns).to.equal(3);
-    await type(sheet, 3, 1, 'A 3x1');
+    await writeInGrid(sheet, 3, 1, 'A 3x1');
     expect([answered<BlockResult>(sheet).rows, grid(sheet)[2]]).to.deep.equal([3, ['A 3x1']]);
-    await type(sheet, 3, 1, '');
-    await type(sheet, 2, 3, '');
-    await type(sheet, 1, 3, '');
+    await writeInGrid(sheet, 3, 1, '');
+    await writeInGrid(sheet, 2, 3, '');
+    await writeInGrid(sheet, 1, 3, '');
     expect(sheet.chart).to.equal('A | B\nB | A');
-    expect(where(sheet)).to.equal('0 2');
+    expect(atInGrid(sheet)).to.equal('0 2');
   });
 
   it('lets a patch be typed letter by letter, with spaces', async () => {
     const sheet = await block('', 'block="12" chart="A A | B 2x1; A 2x2"');
-    await type(sheet, 1, 1, '');
+    await writeInGrid(sheet, 1, 1, '');
     for (const sign of 'B A B 2x1') {
       document.execCommand('insertText', false, sign);
       await settled(sheet);
     }
-    expect(cellAt(sheet, 1, 1).value).to.equal('B A B 2x1');
+    expect(gridCell(sheet, 1, 1).value).to.equal('B A B 2x1');
     expect(grid(sheet)[0]![0]).to.equal('B A B 2x1');
   });
 
   it('puts back what was there with Escape', async () => {
     const sheet = await block('', 'block="12" chart="A B; B A"');
-    await type(sheet, 1, 2, 'C ');
+    await writeInGrid(sheet, 1, 2, 'C ');
     await press(sheet, 'Escape');
     expect(grid(sheet)).to.deep.equal([
       ['A', 'B'],
       ['B', 'A'],
     ]);
-    await type(sheet, 1, 2, 'B ');
+    await writeInGrid(sheet, 1, 2, 'B ');
     await press(sheet, 'Escape');
-    expect(cellAt(sheet, 1, 2).value).to.equal('B');
+    expect(gridCell(sheet, 1, 2).value).to.equal('B');
   });
 
   it('takes a block of cells from a spreadsheet', async () => {
     const sheet = await block('', 'block="12" chart="A B; B A"');
-    const cell = cellAt(sheet, 1, 2);
-    cell.focus();
-    const clipboardData = new DataTransfer();
-    clipboardData.setData('text/plain', 'C\tC/D\r\nC\tC\r\nA\tA\r\n');
-    cell.dispatchEvent(
-      new ClipboardEvent('paste', { clipboardData, bubbles: true, composed: true, cancelable: true }),
-    );
-    await settled(sheet);
+    await pasteInGrid(sheet, 1, 2, 'C\tC/D\r\nC\tC\r\nA\tA\r\n');
     expect(grid(sheet)).to.deep.equal([
       ['A', 'C', 'C/D'],
       ['B', 'C', 'C'],
       ['', 'A', 'A'],
     ]);
-    await type(sheet, 3, 1, 'A');
+    await writeInGrid(sheet, 3, 1, 'A');
     expect(answered<BlockResult>(sheet).rows).to.equal(3);
   });
 

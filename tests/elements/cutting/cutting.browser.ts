@@ -6,22 +6,17 @@ import {
   answer,
   answered,
   buttonIn,
-  cell,
   drawn,
-  enter,
   find,
   leave,
   listed,
   listen,
   messageAt,
-  press,
+  pasteInGrid,
   refused,
   settled,
   show,
   text,
-  valueIn,
-  write,
-  writeAndLeave,
   type Sheet,
 } from '../../face/fixture.js';
 
@@ -184,21 +179,6 @@ C | squares for half-square triangles | 3 finished | 2`;
     expect(refused(sheet).errors[0]!.message).to.include('The cut list is empty');
   });
 
-  it('lets the reader type over the list, or paste rows from a spreadsheet', async () => {
-    const sheet = await cutting();
-    expect(cell(sheet, 'list').localName).to.equal('textarea');
-    expect(valueIn(sheet, 'list').split('\n')).to.have.length(4);
-    await writeAndLeave(sheet, 'list', 'Fabric\tPatch\tSize\tQty\nC\tsquare; light or dark\t4\t6');
-    expect(answered(sheet).cuts.map(({ count, piece }) => `${count} ${piece}`)).to.deep.equal([
-      '6 C · square; light or dark',
-    ]);
-    // Enter is a new line here, not the next cell
-    await enter(sheet, 'list');
-    cell(sheet, 'list').setSelectionRange(0, 0);
-    await press(sheet, 'Enter');
-    expect((sheet.shadowRoot!.activeElement as HTMLElement).dataset['row']).to.equal('list');
-  });
-
   for (const [what, inside, sentence] of [
     [
       'no column for the size',
@@ -218,7 +198,7 @@ C | squares for half-square triangles | 3 finished | 2`;
     [
       'a table inside a table',
       `<table><tr><td>A</td><td>square</td><td><table><tr><td>3</td></tr><tr><td>4</td></tr></table></td><td>12</td></tr></table>`,
-      /^Line 1, square: “<table>” is not a length\./,
+      /^Row 1, square: “<table>” is not a length\./,
     ],
     [
       'a million and one of a piece',
@@ -269,7 +249,7 @@ C | squares for half-square triangles | 3 finished | 2`;
   it('drops a plan that nobody waits for any more', async () => {
     const sheet = await cutting('', `list="${many(400)}"`);
     expect(isPlanning(sheet)).to.be.true;
-    await write(sheet, 'list', 'A | square | 3 | 4');
+    await pasteInGrid(sheet, 1, 1, 'A | square | 3 | 4\nA | rail | 3 x 6 | 2');
     expect(isPlanning(sheet)).to.be.false;
     expect(answered(sheet).cuts[0]!.count).to.equal(4);
     const heard = listen(sheet);
@@ -280,7 +260,7 @@ C | squares for half-square triangles | 3 finished | 2`;
     await settled(other);
     await planned(other);
     expect(heard).to.deep.equal([`change ${answered(sheet).buy.text}`]);
-    expect(answered(sheet).cuts).to.have.length(1);
+    expect(answered(sheet).cuts).to.have.length(2);
   });
 
   it('plans on when it is moved in the page, and for each of many fabrics', async () => {

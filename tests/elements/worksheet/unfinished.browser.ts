@@ -1,5 +1,15 @@
 import { expect } from 'chai';
-import { all, answer, listed, show, text, writeAndLeave, type Sheet } from '../../face/fixture.js';
+import {
+  all,
+  answer,
+  leave,
+  listed,
+  show,
+  text,
+  writeAndLeave,
+  writeInGrid,
+  type Sheet,
+} from '../../face/fixture.js';
 import { calm, list, part, type Worksheet } from './quilt.js';
 
 const notes = (sheet: Sheet): string => all(sheet, '.note').map(text).join('\n');
@@ -33,7 +43,8 @@ describe('a cut list for other blocks than the top has now', () => {
     expect(sheet.validationMessage).to.equal(sentence);
     expect(form.checkValidity()).to.be.false;
 
-    await writeAndLeave(part(sheet, 'cutting'), 'list', 'A | square | 6 1/2 | 80');
+    await writeInGrid(part(sheet, 'cutting'), 1, 5, '80');
+    await leave(part(sheet, 'cutting'));
     await calm(sheet);
     expect(form.checkValidity()).to.be.true;
     expect(answer(sheet)).to.match(/^For 24 kits €/);

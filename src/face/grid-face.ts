@@ -1,0 +1,170 @@
+import { isServer, type TemplateResult } from 'lit';
+import type { Answer } from '../ledger/answer.js';
+import type { CellState } from './cell.js';
+import {
+  beyond,
+  blockOf,
+  cellsAround,
+  isOfGrid,
+  placeOf,
+  textsAround,
+  withBlock,
+  type GridElement,
+  type GridPlace,
+} from './grid.js';
+import { ListFace } from './list-face.js';
+
+const isChoice = ({ localName }: GridElement): boolean => localName === 'select';
+
+/** A face with an input that is a grid of cells. Its text is written from the texts in the cells. */
+export abstract class GridFace<A extends Answer = Answer> extends ListFace<A> {
+  /** The input that is a grid. */
+  protected abstract readonly gridKey: string;
+
+  /** Whether Enter goes to the next row of the same column, and not to the next cell. */
+  protected readonly entersDown: boolean = false;
+
+  /** The most rows that the page shows as cells. A longer text stays a text: nobody types it cell by cell. */
+  protected abstract readonly mostRows: number;
+
+  /** The cells. Undefined if the text cannot be put in cells. */
+  protected abstract grid(state: CellState): TemplateResult | undefined;
+
+  /** The text of these cells. */
+  protected abstract writeGrid(rows: string[][]): string;
+
+  /** The rows after somebody typed in one cell. */
+  protected afterTyping(rows: string[][], _place: GridPlace): string[][] {
+    return rows;
+  }
+
+  /** The rows after somebody pasted a text into one cell. */
+  protected afterPasting(rows: string[][], place: GridPlace, text: string): string[][] {
+    return withBlock(rows, place, blockOf(text));
+  }
+
+  /** Whether a row is only begun, so that what it lacks is not wrong yet. */
+  protected isBegunRow(_rows: string[][], _row: number): boolean {
+    return false;
+  }
+
+  /** The cell that has the focus. */
+  protected entered: GridPlace | undefined;
+  /** The text in it before anything was typed. */
+  #before = '';
+  #live: { rows: string[][]; from: unknown } | undefined;
+
+  constructor() {
+    super();
+    if (!isServer) this.addEventListener('paste', this.#pasted);
+  }
+
+  /** The cells as the reader has them while she is in the grid: an emptied row keeps its place until she leaves. */
+  protected get liveRows(): string[][] | undefined {
+    return this.#live?.from === this.own[this.gridKey] ? this.#live?.rows : undefined;
+  }
+
+  protected override placeOf(id: string): ReturnType<ListFace['placeOf']> {
+    const place = super.placeOf(id);
+    const show = (state: CellState): TemplateResult | undefined => this.grid(state);
+    return id === this.gridKey && place.field
+      ? { ...place, field: { ...place.field, show } as typeof place.field }
+      : place;
+  }
+
+  /** Takes what the reader changed in one of the cells. */
+  #takeRows(rows: string[][], row: number): void {
+    const text = this.writeGrid(rows);
+    const { editing } = this;
+    if (editing) editing.text = text;
+    this.take(this.gridKey, text);
+    this.#live = { rows, from: this.own[this.gridKey] };
+    if (editing) editing.isBegun = this.isBegunRow(rows, row);
+  }
+
+  readonly #typed = this.typed;
+  protected override typed = (event: Event): void => {
+    const { target } = event;
+    if (!isOfGrid(target)) return this.#typed(event);
+    const place = placeOf(target);
+    this.#takeRows(this.afterTyping(textsAround(target), place), place[0]);
+    // A choice tells of its change by itself.
+    if (this.editing && isChoice(target)) this.editing.before = this.editing.text;
+  };
+
+  readonly #focusIn = this.focusIn;
+  protected override focusIn = (event: { target: EventTarget | null }): void => {
+    this.#focusIn(event);
+    const { target } = event;
+    if (!isOfGrid(target)) return;
+    const rows = textsAround(target);
+    const text = this.writeGrid(rows);
+    const { gridKey: id, good } = this;
+    this.editing ??= { id, text, before: text, own: {}, entries: [], good };
+    this.editing.text = this.editing.before = text;
+    this.entered = placeOf(target);
+    this.editing.isBegun = this.isBegunRow(rows, this.entered[0]);
+    this.#before = target.value;
+  };
+
+  readonly #focusOut = this.focusOut;
+  protected override focusOut = (event: FocusEvent): void => {
+    const { target, relatedTarget } = event;
+    this.#focusOut(event);
+    this.entered = undefined;
+    if (isOfGrid(target) && !isOfGrid(relatedTarget)) this.#live = undefined;
+  };
+
+  readonly #keyDown = this.keyDown;
+  protected override keyDown = (event: KeyboardEvent): void => {
+    const { target, key } = event;
+    const step = isOfGrid(target) ? this.#stepOf(event, target) : 0;
+    if (step && isOfGrid(target)) {
+      this.#goOn(target, step);
+      event.preventDefault();
+      return;
+    }
+    const isBack = key === 'Escape' && isOfGrid(target) && this.editing?.text !== this.editing?.before;
+    this.#keyDown(event);
+    if (isBack && isOfGrid(target)) this.#putBack(target);
+  };
+
+  /** How many rows a key goes down. */
+  #stepOf({ key, altKey, shiftKey, isComposing }: KeyboardEvent, target: GridElement): number {
+    if (altKey || isComposing) return 0;
+    if (key === 'Enter' && this.entersDown) return shiftKey ? -1 : 1;
+    // In a list to choose from, the arrows choose.
+    if (isChoice(target)) return 0;
+    return key === 'ArrowDown' ? 1 : key === 'ArrowUp' ? -1 : 0;
+  }
+
+  /** Goes to the cell below or above; after the last row and before the first, to what is next on the page. */
+  #goOn(target: GridElement, step: number): void {
+    const next = beyond(target, step);
+    const edge = cellsAround(target).at(step > 0 ? -1 : 0);
+    if (!next) return this.walk(edge ?? target, step);
+    next.focus();
+    if ('select' in next) next.select();
+  }
+
+  /** The whole text was put back, but into this one cell. */
+  #putBack(target: GridElement): void {
+    target.value = this.#before;
+    this.#live = { rows: textsAround(target), from: this.own[this.gridKey] };
+  }
+
+  /** A block of cells goes into the cells from this one on. */
+  #pasted = (event: ClipboardEvent): void => {
+    const [target] = event.composedPath();
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (!isOfGrid(target) || !/[\t\n]/.test(text)) return;
+    event.preventDefault();
+    const place = placeOf(target);
+    const rows = this.afterPasting(textsAround(target), place, text);
+    this.#takeRows(rows, place[0]);
+    this.tell('input');
+    if (rows.length <= this.mostRows) return;
+    this.goTo(this.gridKey);
+    target.blur();
+  };
+}
