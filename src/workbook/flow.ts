@@ -69,7 +69,10 @@ const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics
   const [wide, long, allowance] = [width, length, seam].map((raw) => flowing(raw, fabrics.style).value);
   const usualWidth = fabrics.widthOf('').width ?? COTTON_WIDTH[ownUnits(fabrics.style)];
   const size: QuiltSize = { width: wide, length: long };
-  return { size, values: { ...shared, seam: allowance, widths: fabrics.widths, usualWidth } };
+  return {
+    size,
+    values: { ...shared, seam: allowance, widths: fabrics.widths, sheets: fabrics.sheets, usualWidth },
+  };
 };
 
 /**

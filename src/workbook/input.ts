@@ -15,7 +15,9 @@ export type Price = Money | WrittenPrice;
 export interface WorkbookFabric {
   letter: unknown;
   name?: unknown;
-  /** Of one yard or metre. */
+  /** What it is bought in, if that is not cloth by length: `fat-quarter`, or a size. */
+  sheet?: unknown;
+  /** Of one yard or metre, or of one sheet. */
   price?: unknown;
   /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
   fabricWidth?: unknown;

@@ -1,3 +1,4 @@
+import { isBlank } from '../../ledger/field.js';
 import { ownWords } from '../../ledger/own-words.js';
 import type { Calculator } from '../calculator.js';
 import { lists } from '../cutting/lists.js';
@@ -12,13 +13,16 @@ export const block: Calculator<BlockAnswer> = {
   reckon,
   draw,
   lists,
-  takes: ({ fabrics, used: { name } }) =>
-    fabrics.map(({ fabric, need, width, sold, used: { cuts } }) => ({
+  byPiece: ({ sheet }) => !isBlank(sheet),
+  takes: ({ fabrics, used: { name, oneWay } }) =>
+    fabrics.map(({ fabric, need, buy, width, sold, used: { cuts, cost, sheet } }) => ({
       fabric,
       ...(name && { title: ownWords(name) }),
       need,
       width,
       sold,
       cuts,
+      pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+      ...(sheet && { item: buy, cost }),
     })),
 };

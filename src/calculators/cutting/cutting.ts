@@ -14,13 +14,13 @@ export const cutting: Calculator<CuttingAnswer> = {
   lists,
   byPiece: ({ sheet }) => !isBlank(sheet),
   takes: ({ fabrics, used: { oneWay } }, [letter = '']) =>
-    fabrics.map(({ fabric, need, sheets, buy, width, sold, used: { cuts, cost } }) => ({
+    fabrics.map(({ fabric, need, buy, width, sold, used: { cuts, cost, sheet } }) => ({
       fabric: fabric || letter,
       need,
       width,
       sold,
       cuts,
       pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-      ...(sheets && { item: buy, cost }),
+      ...(sheet && { item: buy, cost }),
     })),
 };

@@ -10,15 +10,17 @@ const MOST_SHEETS = 8;
 const LOOKS = ['piece', 'cloth', 'other'] as const;
 
 /** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
-export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer): Picture[] => drawPlans(fabrics, sheet);
+export const draw = ({ fabrics }: CuttingAnswer): Picture[] => drawPlans(fabrics);
 
 /** A plan of one fabric. */
-type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
+type DrawnPlan = LaidPlan &
+  Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'> & { used?: { sheet: Sheet | undefined } };
 
 /** The same for plans that do not come from a cut list. */
-export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet): Picture[] =>
+export const drawPlans = (plans: DrawnPlan[]): Picture[] =>
   plans.flatMap((plan) => {
-    const { fabric, buy, sheets = 0, width, height } = plan;
+    const { fabric, buy, sheets = 0, width, height, used } = plan;
+    const sheet = used?.sheet;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
     const boxes = boxesOf(plan.layout, kinds);
     const spare: Box = { x: 0, y: 0, width: width.valueOf(), height: height.valueOf(), is: 'spare' };

@@ -12,14 +12,7 @@ import { sayings } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
 import { MAT, RULER } from '../../trade/patches.js';
 import { cutListInUnit, writeCutList, type CutListSayings } from './cut-list.js';
-import type {
-  FabricPlan,
-  FabricRow,
-  ListSurroundings,
-  PlannedSayings,
-  Sheet,
-  SheetSayings,
-} from './plan-shape.js';
+import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, SheetSayings } from './plan-shape.js';
 
 export const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
   list: optional<unknown>({
@@ -49,25 +42,21 @@ export type CuttingLedger = Ledger<typeof cuttingFields, CuttingRow | FabricRow>
 
 /** What it says. */
 export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSayings {
-  notSheet: { text: string };
-  sheetOfNothing: undefined;
   /** How often to fold the cloth, so that a cut across it fits a ruler and mat of this length. */
   foldAcross: { folds: number; reach: Exact };
   tooWideToFold: { width: Exact; reach: Exact };
   foldStrips: { reach: Exact };
   tooTallToFold: { height: Exact };
-  /** The price is for what the list was cut from before. */
-  otherPrice: undefined;
 }
 
 export const say = sayings<CuttingSayings>();
 
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
-  /** All sheets together, if the list is cut from sheets. */
+  /** All sheets together, if fabrics are cut from sheets. */
   sheets?: number | undefined;
   /** The first fabric's layout. */
   layout: LaidPiece[];
   fabrics: FabricPlan[];
-  used: { cloth?: Cloth; sheet: Sheet | undefined; oneWay: boolean };
+  used: { cloth?: Cloth; oneWay: boolean };
 }

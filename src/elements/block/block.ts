@@ -41,6 +41,13 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
    * Default `two-one`.
    */
   declare method: string | undefined;
+  /**
+   * What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+   * or cloth by length.
+   */
+  declare sheet: string | undefined;
+  /** The prints have a right way up, so pieces may not be turned. Default false. */
+  declare oneWay: boolean;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
   /** The week of a sew-along in which it is made, a whole number. Default none. */
@@ -59,6 +66,7 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
 
   constructor() {
     super();
+    this.oneWay = false;
     if (!isServer) this.addEventListener('paste', this.#pasted);
   }
 

@@ -1,8 +1,7 @@
 import type { Calculator } from '../../calculators/calculator.js';
 import { cutting } from '../../calculators/cutting/cutting.js';
 import { reckon } from '../../calculators/cutting/reckon.js';
-import { cuttingFields, say, type CuttingAnswer } from '../../calculators/cutting/shape.js';
-import { isBlank } from '../../ledger/field.js';
+import { cuttingFields, type CuttingAnswer } from '../../calculators/cutting/shape.js';
 import type { Input } from '../../ledger/ledger.js';
 import { propertiesOf } from '../../face/calculator.js';
 import { ListFace } from '../../face/list-face.js';
@@ -10,9 +9,6 @@ import { isAsServed } from '../../face/server.js';
 import type { Table } from '../../face/table.js';
 import { cutting as words } from '../../words/en/cutting.js';
 import { inEnglish } from '../../words/en/english.js';
-
-/** A note: the price was for what the list was cut from before. */
-const OTHER_PRICE = say('otherPrice');
 
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
@@ -26,7 +22,10 @@ export class QuiltCutting extends ListFace<CuttingAnswer> {
 
   /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
   declare list: string | string[][] | undefined;
-  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
+  /**
+   * What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+   * or cloth by length.
+   */
   declare sheet: string | undefined;
   /** The print has a right way up, so pieces may not be turned. Default false. */
   declare oneWay: boolean;
@@ -36,9 +35,6 @@ export class QuiltCutting extends ListFace<CuttingAnswer> {
   declare mat: string | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
-
-  /** What the list was cut from when the price was written, if the reader has changed that since. */
-  #pricedFor: string | undefined;
 
   constructor() {
     super();
@@ -55,22 +51,8 @@ export class QuiltCutting extends ListFace<CuttingAnswer> {
     return (this.list ?? null) === this.getAttribute('list');
   }
 
-  protected override change(key: string, value: unknown): void {
-    if (key === 'price') this.#pricedFor = undefined;
-    if (key === 'sheet') this.#pricedFor ??= this.sheet ?? '';
-    super.change(key, value);
-  }
-
   override reckonInput(): Input {
-    const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
-    const surroundings = this.surroundings();
-    return {
-      ...super.reckonInput(),
-      ...surroundings,
-      caution: this.#cautions(surroundings.caution, isOtherPrice),
-      ...(isOtherPrice && { price: undefined }),
-      list: this.list ?? this.#written,
-    };
+    return { ...super.reckonInput(), ...this.surroundings(), list: this.list ?? this.#written };
   }
 
   #read: { from: Table; list: string[][] } | undefined;
@@ -81,16 +63,6 @@ export class QuiltCutting extends ListFace<CuttingAnswer> {
     if (table && this.#read?.from !== table)
       this.#read = { from: table, list: table.map((cells) => cells.map(({ text }) => text)) };
     return table && this.#read?.list;
-  }
-
-  #said: unknown[] = [];
-
-  /** What the reader should know about this list. The array stays the same object while its content is the same. */
-  #cautions(caution: unknown, isOtherPrice: boolean): unknown {
-    const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
-    const isSame =
-      cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);
-    return isSame ? this.#said : (this.#said = cautions);
   }
 }
 

@@ -1,18 +1,9 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
-import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
-import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
-import { planned } from './planned.js';
-import { CUT_LINE, PRICE, SHEET, so } from './examples.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
+import { CUT_LINE, so } from './examples.js';
 
-const SHEETS: Record<SheetKind, Forms> = {
-  'fat-quarter': { one: 'Fat Quarter', other: 'Fat Quarters' },
-  'fat-eighth': { one: 'Fat Eighth', other: 'Fat Eighths' },
-  strip: { one: 'Streifen', other: 'Streifen' },
-  square: { one: 'Quadrat', other: 'Quadrate' },
-  sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
-};
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 
 /** The cutting plan's words in German. */
@@ -29,16 +20,14 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   },
   hints: {
     list: 'Stoff | Teil | Zuschnitt | Anzahl; je Teil eine Zeile',
-    sheet: {
-      in: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
-      cm: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
-    },
+    sheet: SHEET_HINT,
     seam: 'fehlt einem fertigen Maß noch',
   },
   options: {},
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
     // The cut list.
     piece: ({ name }) => name || 'Teil',
     inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
@@ -56,16 +45,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     tooManyLines: ({ most }) =>
       `Mehr als ${most} Zeilen lassen sich nicht auf einmal planen. In Teilen planen, zum Beispiel je ${most / 2} Zeilen.`,
     noPiece: 'Die Zuschneideliste verlangt kein einziges Teil. Die Anzahl eintragen, zum Beispiel 12.',
-
-    // What it is cut from.
-    notSheet: ({ text }, t) =>
-      `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
-    sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    otherPrice: (_, t) =>
-      `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>

@@ -1,18 +1,9 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
-import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
-import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 import { CUT_LINE } from './examples.js';
 
-const SHEETS: Record<SheetKind, Forms> = {
-  'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
-  'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
-  strip: { one: 'strip', other: 'strips' },
-  square: { one: 'square', other: 'squares' },
-  sheet: { one: 'sheet', other: 'sheets' },
-};
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 
 /** The cutting plan's words in English. */
@@ -29,16 +20,14 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
   },
   hints: {
     list: 'fabric | piece | cut size | how many; one line for each piece',
-    sheet: {
-      in: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
-      cm: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 45 x 50, width first on a one-way print',
-    },
+    sheet: SHEET_HINT,
     seam: 'we add it to finished sizes',
   },
   options: {},
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
     // The cut list.
     piece: ({ name }) => name || 'piece',
     inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
@@ -54,16 +43,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     tooManyLines: ({ most }) =>
       `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
     noPiece: 'The cut list has no pieces yet. Write how many, like 12.',
-
-    // What it is cut from.
-    notSheet: ({ text }, t) =>
-      `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
-    sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
-    otherPrice:
-      'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>
