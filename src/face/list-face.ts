@@ -56,6 +56,13 @@ export abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A>
     };
   }
 
+  /** A week is of use only in a sew-along. */
+  protected override standing(
+    settings: Parameters<ReadingFace['standing']>[0],
+  ): ReturnType<ReadingFace['standing']> {
+    return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
+  }
+
   #said: unknown[] = [];
 
   /** What the reader should know about this list. The array stays the same object while its content is the same. */

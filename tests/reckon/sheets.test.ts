@@ -123,6 +123,6 @@ describe('a list whose fabrics are bought in different ways', () => {
     // Geometry: 80 squares of 3 1/2 in, 11 across 40 in: 8 strips, 28 in.
     expect(blocks.summary).toBe('20 blocks of 9 in. A: 4 fat quarters of 20 × 18 in; B: 7/8 yd.');
     const { own } = block.reckon({ chart: 'A B; B A', block: 9, sheets: { A: 'fat-quarter' } });
-    expect(own && block.takes?.(own, []).map(({ item }) => item?.unit)).toEqual(['sheet', undefined]);
+    expect(own && block.takes?.(own, []).map(({ sheets }) => sheets?.count)).toEqual([1, undefined]);
   });
 });

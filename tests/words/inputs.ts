@@ -110,6 +110,8 @@ const part = fc.record({
     ),
   ),
   price: fc.constantFrom(undefined, undefined, '9', '9 USD'),
+  sheet: fc.constantFrom(undefined, undefined, undefined, 'fat quarter', '30 x 30', 'x', '0 x 9'),
+  week: fc.constantFrom(undefined, 1, 2),
 });
 
 /** Inputs of every calculator, in English and German alike: no number in them has a comma. */
@@ -239,6 +241,7 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
       { letter: 'A', name: 'Sand', price: '12', fabricWidth: '40' },
       { letter: 'B', price: 'teuer' },
       { letter: 'A' },
+      { letter: 'C', sheet: 'x', price: '3' },
       { letter: '' },
       { letter: 'D', fabricWidth: 'x' },
     ]),

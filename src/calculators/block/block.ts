@@ -1,4 +1,3 @@
-import { isBlank } from '../../ledger/field.js';
 import { ownWords } from '../../ledger/own-words.js';
 import type { Calculator } from '../calculator.js';
 import { lists } from '../cutting/lists.js';
@@ -13,9 +12,8 @@ export const block: Calculator<BlockAnswer> = {
   reckon,
   draw,
   lists,
-  byPiece: ({ sheet }) => !isBlank(sheet),
-  takes: ({ fabrics, used: { name, oneWay } }) =>
-    fabrics.map(({ fabric, need, buy, width, sold, used: { cuts, cost, sheet } }) => ({
+  takes: ({ fabrics, week, used: { name, oneWay } }) =>
+    fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
       fabric,
       ...(name && { title: ownWords(name) }),
       need,
@@ -23,6 +21,7 @@ export const block: Calculator<BlockAnswer> = {
       sold,
       cuts,
       pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-      ...(sheet && { item: buy, cost }),
+      ...(sheet && { sheets: { sheet, count }, cost }),
+      week,
     })),
 };

@@ -13,6 +13,7 @@ import { canBeCut } from '../../planner/check.js';
 import type { Cloth as PlanCloth, CutPiece, CuttingPlan } from '../../planner/plan.js';
 import { PATCHES } from '../../trade/patches.js';
 import type { ListedPiece } from './cut-list.js';
+import { isSameSheet, sheetsToBuy } from './sheets.js';
 import { say, type FabricPlan, type Job, type PlanLedger, type Sheet } from './plan-shape.js';
 
 /** The letters of a list's fabrics, in its order. */
@@ -36,10 +37,6 @@ export const planFabrics = (job: Job, listed: ListedPiece[]): FabricPlan[] =>
       listed.filter(({ fabric }) => fabric === letter),
     ),
   );
-
-/** A number of sheets to buy. */
-export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
-  new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 
 /** The width of a fabric after the wash, and as sold. */
 const widthOf = ({ ledger, input, sheets, cloth }: Job, fabric: string): OwnCloth => {
@@ -171,10 +168,6 @@ const apart = (fabrics: FabricPlan[]): { byLength: FabricPlan[]; onSheets: Fabri
   byLength: fabrics.filter(({ used: { sheet } }) => !sheet),
   onSheets: fabrics.filter(({ used: { sheet } }) => sheet),
 });
-
-/** Whether two sheets are sold as the same. */
-export const isSameSheet = (a: Sheet, b: Sheet): boolean =>
-  a.kind === b.kind && a.width.equals(b.width) && a.length.equals(b.length);
 
 /** The sheets of all fabrics, together for each kind and size. */
 const allSheetsToBuy = (fabrics: FabricPlan[]): Purchase[] => {

@@ -19,12 +19,23 @@ export const reckon = (
   const input = given ?? {};
   const ledger: CuttingLedger = new Ledger(cuttingFields, input);
   return ledger.finish(() => {
-    const { list, mark, seam, oneWay } = ledger.values;
+    const { list, mark, seam, oneWay, week } = ledger.values;
     ledger.given('list', 'sheet');
     const listed = ledger.blame('list', () => readCutList(list, { style: ledger.style, mark, seam }));
     const sheets = sheetsOf(ledger, input);
     const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
-    ledger.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'shrinkage', 'increment', 'price', 'currency');
+    ledger.given(
+      'oneWay',
+      'seam',
+      'ruler',
+      'mat',
+      'mark',
+      'week',
+      'shrinkage',
+      'increment',
+      'price',
+      'currency',
+    );
     const about = { ledger, source: 'list', from: ['oneWay'], input, plan, sheets, cloth, turn: !oneWay };
     const job = jobFor(about, listed);
     const fabrics = planFabrics(job, listed);
@@ -35,6 +46,7 @@ export const reckon = (
       ...boughtFor(job, fabrics),
       layout: fabrics[0]?.layout ?? [],
       fabrics,
+      week,
       cuts: fabrics.flatMap(({ pieces }) => pieces),
       summary: summaryOf(job, fabrics),
       used: { ...(sheets.own ? {} : { cloth }), oneWay },

@@ -2,7 +2,7 @@ import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { inputsOf, optional } from '../../ledger/field.js';
-import { flagField, sheetField } from '../../ledger/kinds.js';
+import { countField, flagField, sheetField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField, sizeField } from '../../ledger/lengths.js';
 import { shopFields, type ShopRow } from '../../ledger/shop.js';
@@ -29,6 +29,7 @@ export const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
   ruler: lengthField({ initial: RULER, most: '120 in', more: true }),
   mat: sizeField({ initial: MAT, more: true }),
   ...markField,
+  week: optional(countField(520), { more: true }),
   ...shopFields,
 }));
 
@@ -58,5 +59,7 @@ export interface CuttingAnswer extends Answer {
   /** The first fabric's layout. */
   layout: LaidPiece[];
   fabrics: FabricPlan[];
+  /** The week of a sew-along in which it is cut. */
+  week?: number | undefined;
   used: { cloth?: Cloth; oneWay: boolean };
 }

@@ -1,10 +1,11 @@
 import { selvagesOf, type Cloth } from '../../ledger/cloth.js';
 import { isBlank, textOf } from '../../ledger/field.js';
 import { readLength } from '../../ledger/lengths.js';
+import { Purchase } from '../../ledger/purchase.js';
 import { inches } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { refuse } from '../../ledger/refusal.js';
-import { least, most, ONE, type Exact } from '../../measure/exact.js';
+import { exact, least, most, ONE, type Exact } from '../../measure/exact.js';
 import { ownUnits, type Style } from '../../measure/format.js';
 import { splitSize } from '../../measure/parse.js';
 import { SHEETS, type SheetKind, type SheetSize } from '../../trade/cloths.js';
@@ -82,6 +83,19 @@ export const sheetsOf = (ledger: SheetLedger, { sheets, letters }: ListSurroundi
   };
   return { own, of };
 };
+
+/** A number of sheets to buy. */
+export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
+  new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
+
+/** Whether two sheets are the same, after the wash too. */
+export const isSameSheet = (a: Sheet, b: Sheet): boolean =>
+  a.kind === b.kind && a.width.equals(b.width) && a.length.equals(b.length);
+
+/** Whether a shop sells two sheets as the same, before the wash. */
+export const isSoldAs = (a: Sheet, b: Sheet): boolean =>
+  a.kind === b.kind &&
+  (!a.sold || !b.sold || (a.sold.width.equals(b.sold.width) && a.sold.length.equals(b.sold.length)));
 
 /** A sheet as cloth, in its size after the wash. */
 export const clothOfSheet = ({ width }: Sheet): Cloth => ({

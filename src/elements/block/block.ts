@@ -79,13 +79,6 @@ export class QuiltBlock extends ListFace<BlockAnswer> {
       : place;
   }
 
-  /** A week is of use only in a sew-along. */
-  protected override standing(
-    settings: Parameters<ListFace['standing']>[0],
-  ): ReturnType<ListFace['standing']> {
-    return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
-  }
-
   /** Whether a cell of the chart is wrong. If no single cell is, all are. */
   #isWrongAt = (row: number, at: number): boolean => {
     const issue = this.said.find(({ input }) => input === 'chart');

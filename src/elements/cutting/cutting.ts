@@ -35,6 +35,8 @@ export class QuiltCutting extends ListFace<CuttingAnswer> {
   declare mat: string | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
+  /** The week of a sew-along in which it is cut, a whole number. Default none. */
+  declare week: string | number | undefined;
 
   constructor() {
     super();

@@ -16,6 +16,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     oneWay: 'Muster mit Richtung',
     ruler: 'Länge des Lineals',
     mat: 'Schneidematte',
+    week: 'Woche',
     price: 'Preis je yd, m oder Stoffstück',
   },
   hints: {

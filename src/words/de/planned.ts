@@ -6,7 +6,8 @@ import { listed, PRICE, SHEET, so } from './examples.js';
 
 const PIECES: Forms = { one: 'Teil', other: 'Teile' };
 
-const SHEETS: Record<SheetKind, Forms> = {
+/** What each kind of sheet is called. */
+export const SHEETS: Record<SheetKind, Forms> = {
   'fat-quarter': { one: 'Fat Quarter', other: 'Fat Quarters' },
   'fat-eighth': { one: 'Fat Eighth', other: 'Fat Eighths' },
   strip: { one: 'Streifen', other: 'Streifen' },

@@ -16,6 +16,7 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     oneWay: 'One-way print',
     ruler: 'Ruler, length',
     mat: 'Cutting mat',
+    week: 'Week',
     price: 'Price of a yard, a metre or a sheet',
   },
   hints: {

@@ -5,7 +5,8 @@ import type { Sentences } from '../vocabulary.js';
 
 const PIECES: Forms = { one: 'piece', other: 'pieces' };
 
-const SHEETS: Record<SheetKind, Forms> = {
+/** What each kind of sheet is called. */
+export const SHEETS: Record<SheetKind, Forms> = {
   'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
   'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
   strip: { one: 'strip', other: 'strips' },

@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BlockResult, CuttingResult } from '../../../src/reckon.js';
-import { answered, settled } from '../../face/fixture.js';
+import { all, answered, settled, text } from '../../face/fixture.js';
 import { calm, list, part, worksheet, type Worksheet } from './quilt.js';
 
 const NINE = 'chart="A B A; B A B; A B A" block="9" count="20"';
@@ -65,5 +65,73 @@ describe('a fabric that is bought in fat quarters', () => {
     expect(result.errors?.map(({ message }) => message)).to.deep.equal([
       'What fabric A is bought in: “much” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.',
     ]);
+  });
+});
+
+describe('fat quarters of several weeks', () => {
+  const block = (name: string, week: number, count: number): string =>
+    `<quilt-block name="${name}" week="${week}" chart="A B; B A" block="11" count="${count}"></quilt-block>`;
+  const SEW_ALONG = `<quilt-fabric letter="A" name="Print" sheet="fat-quarter" price="3.20"></quilt-fabric>
+    <quilt-fabric letter="B" name="Background" price="10"></quilt-fabric>
+    ${block('Gull', 2, 2)}${block('Harbour', 1, 3)}
+    <quilt-cutting week="3" list="A | square | 6 | 8"></quilt-cutting>`;
+  const LIST = 'Fat quarters, week by week';
+  const opener = (sheet: Worksheet): HTMLElement =>
+    all<HTMLElement>(sheet, '[part~=action]').find((at) => text(at) === LIST) ??
+    expect.fail('nothing to open');
+
+  it('are one line of the shopping list, fewer than the weeks take apart', async () => {
+    const sheet = await worksheet(SEW_ALONG, 'currency="EUR"');
+    const [line] = list(sheet).items;
+    // Geometry: 11 ÷ 2 + 1/2 = 6 in; 9 squares of 6 in fit a fat quarter, and 4 + 6 + 8 take two.
+    expect([line!.text, line!.cost!.text, line!.parts!.map(({ sheets }) => sheets)]).to.deep.equal([
+      '2 fat quarters',
+      '€6.40',
+      [1, 1, 1],
+    ]);
+    expect(line!.parts!.map(({ title }) => title)).to.deep.equal(['Harbour', 'Gull', 'Week 3']);
+    const row = all(sheet, '[part~=list] tbody tr')
+      .map(text)
+      .find((row) => row.includes('fat quarters'));
+    expect(row).to.include('harbour, gull, week 3');
+  });
+
+  it('say week by week which of them to cut, folded away at first', async () => {
+    const sheet = await worksheet(SEW_ALONG, 'currency="EUR"');
+    const table = (): Element | undefined =>
+      all(sheet, '[part~=list]').find((one) => text(one.querySelector('caption')) === LIST);
+    expect(table()!.getBoundingClientRect().height).to.equal(0);
+    opener(sheet).click();
+    await settled(sheet);
+    expect(table()!.getBoundingClientRect().height).to.be.above(0);
+    const rows = [...table()!.querySelectorAll('tbody tr')].map((row) => [...row.children].map(text));
+    expect(rows).to.deep.equal([
+      ['Week 1: Harbour', 'A · Print', '6 × square, 6 × 6 in', '1', '1'],
+      ['Week 2: Gull', 'A · Print', '4 × square, 6 × 6 in', '1, 2', '1'],
+      ['Week 3', 'A · Print', '8 × square, 6 × 6 in', '2', '0'],
+    ]);
+  });
+
+  it('are drawn with the numbers that the list names', async () => {
+    const sheet = await worksheet(SEW_ALONG);
+    const captions = all(sheet, 'figcaption').map(text);
+    expect(captions).to.include('Fabric A: numbers 1, 2 of the 2 fat quarters');
+  });
+
+  it('follow what somebody types in one of the weeks', async () => {
+    const sheet = await worksheet(SEW_ALONG);
+    const first = sheet.querySelector('quilt-block')!;
+    first.count = '7';
+    await settled(sheet);
+    await calm(sheet);
+    // 14 + 6 + 8 = 28 squares, 9 on each
+    expect(list(sheet).items.map(({ text }) => text)).to.deep.equal(['4 fat quarters']);
+  });
+
+  it('have no such list if only one part is cut from each', async () => {
+    const sheet = await worksheet(
+      `<quilt-fabric letter="A" sheet="fat-quarter"></quilt-fabric>${block('Gull', 2, 2)}`,
+    );
+    expect(all(sheet, '[part~=action]').map(text)).to.not.include(LIST);
   });
 });
