@@ -6,6 +6,7 @@ import type { Picture } from '../ledger/picture.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Sheet } from './cutting/plan-shape.js';
 
 /** Every calculator, by name. */
 export type CalculatorName =
@@ -35,6 +36,10 @@ export interface Take {
   cuts: Cut[];
   /** Pieces that may be planned together with those of other parts. Default: the cuts. Empty if they have to lie as the result says. */
   pieces?: LooseCut[];
+  /** The sheets that it is cut from, in place of cloth by length, and how many it takes by itself. */
+  sheets?: { sheet: Sheet; count: number } | undefined;
+  /** The week of a sew-along in which it is cut. */
+  week?: number | undefined;
   /** Something bought by the piece, in place of cloth. */
   item?: Purchase;
   cost?: Money | undefined;

@@ -1,9 +1,12 @@
 import type { Answer } from '../ledger/answer.js';
 import { isBlank } from '../ledger/field.js';
-import type { ListSurroundings } from '../calculators/cutting/plan-shape.js';
+import { say, type ListSurroundings } from '../calculators/cutting/plan-shape.js';
 import { ReadingFace } from './planning-face.js';
 import { tableOnServer } from './server.js';
 import { CELL_ATTRIBUTES, tableIn, type Table } from './table.js';
+
+/** A note: the price was for what the list was cut from before. */
+const OTHER_PRICE = say('otherPrice');
 
 /** A face whose pieces are in the table that its author wrote inside it, or in the cells of the page. */
 export abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A> {
@@ -25,12 +28,48 @@ export abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A>
   /** Whether the pieces are still those that the page wrote. */
   abstract get isAsWritten(): boolean;
 
-  /** What a worksheet around it says of its fabrics, and of its pieces while they are as the page wrote them. */
-  protected surroundings(): ListSurroundings {
-    const { widths, usualWidth, caution } = this.flow?.values ?? {};
+  /** What the pieces are cut from, if that is not cloth by length. */
+  abstract sheet: string | undefined;
+
+  /** What the pieces were cut from when the price was written, if the reader has changed that since. */
+  #pricedFor: string | undefined;
+
+  protected override change(key: string, value: unknown): void {
+    if (key === 'price') this.#pricedFor = undefined;
+    if (key === 'sheet') this.#pricedFor ??= this.sheet ?? '';
+    super.change(key, value);
+  }
+
+  /**
+   * What a worksheet around it says of its fabrics, and of its pieces while they are as the page wrote them. A price that was for
+   * something else does not count.
+   */
+  protected surroundings(): ListSurroundings & { price?: undefined } {
+    const { widths, usualWidth, caution, sheets, letters } = (this.flow?.values ?? {}) as ListSurroundings;
+    const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
     return {
-      caution: this.isAsWritten ? caution : undefined,
-      ...(isBlank(this.fabricWidth) && { widths: widths as ListSurroundings['widths'], usualWidth }),
+      sheets,
+      letters,
+      caution: this.#cautions(this.isAsWritten ? caution : undefined, isOtherPrice),
+      ...(isBlank(this.fabricWidth) && { widths, usualWidth }),
+      ...(isOtherPrice && { price: undefined }),
     };
+  }
+
+  /** A week is of use only in a sew-along. */
+  protected override standing(
+    settings: Parameters<ReadingFace['standing']>[0],
+  ): ReturnType<ReadingFace['standing']> {
+    return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
+  }
+
+  #said: unknown[] = [];
+
+  /** What the reader should know about this list. The array stays the same object while its content is the same. */
+  #cautions(caution: unknown, isOtherPrice: boolean): unknown {
+    const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
+    const isSame =
+      cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);
+    return isSame ? this.#said : (this.#said = cautions);
   }
 }

@@ -39,6 +39,8 @@ export interface LaidSayings {
   laidPicture: { caption: Message; pieces: Message[] };
   laidOn: { fabric: string; buy: Purchase };
   laidOnSome: { fabric: string; alike: number; of: Message };
+  /** The same for sheets with these numbers. */
+  laidOnNumbers: { fabric: string; numbers: number[]; of: Message };
   laidSides: { short: Exact; long: Exact | undefined };
 }
 

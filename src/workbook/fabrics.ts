@@ -1,5 +1,5 @@
 import { isBlank, textOf } from '../ledger/field.js';
-import { usualLength, readLength } from '../ledger/lengths.js';
+import { allInUnit, usualLength, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { isExact, ZERO, type Exact } from '../measure/exact.js';
 import { ownUnits, type Style } from '../measure/format.js';
@@ -121,6 +121,15 @@ export class Fabrics {
     return Object.fromEntries(
       [...this.#byLetter].flatMap(([letter, { fabricWidth }]) =>
         isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]],
+      ),
+    );
+  }
+
+  /** The sheets that fabrics are bought in. A number alone is in the worksheet's unit. */
+  get sheets(): Record<string, unknown> {
+    return Object.fromEntries(
+      [...this.#byLetter].flatMap(([letter, { sheet }]) =>
+        isBlank(sheet) ? [] : [[letter, allInUnit(textOf(sheet), ownUnits(this.style))]],
       ),
     );
   }

@@ -115,6 +115,7 @@ const forAll = ({ width, length, seam, ...shared }: FlowSource, fabrics: Fabrics
       ...shared,
       seam: allowance,
       widths: fabrics.widths,
+      sheets: fabrics.sheets,
       usualWidth,
       swatches: fabrics.swatches,
       names: fabrics.names,

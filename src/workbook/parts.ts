@@ -1,5 +1,6 @@
+import { readSheet } from '../calculators/cutting/sheets.js';
 import { textOf } from '../ledger/field.js';
-import type { Exact } from '../measure/exact.js';
+import { ONE, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import type { WorkbookFabric, WorkbookPart } from './input.js';
 import { readWritten, tried } from './prices.js';
@@ -13,14 +14,16 @@ export const letterOf = (written: unknown): string => textOf(written).replace(/\
 export interface Declared {
   letter: string;
   name: string;
-  /** As it was written. */
+  /** As it was written: of a yard or a metre, or of one of its sheets. */
   price: unknown;
+  /** What it is bought in, if that is not cloth by length. */
+  sheet: string;
 }
 
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]): Declared[] => {
   const declared: Declared[] = [];
-  for (const { name, price, fabricWidth, ...fabric } of fabrics) {
+  for (const { name, price, fabricWidth, sheet, ...fabric } of fabrics) {
     const letter = letterOf(fabric.letter);
     if (!letter) ledger.note(say('noLetter'));
     else if (declared.some((one) => one.letter === letter)) ledger.note(say('sameLetter', { letter }));
@@ -28,7 +31,12 @@ export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]):
       tried(ledger, say('widthOfFabric', { letter }), () =>
         readWritten(ledger, worksheetFields.fabricWidth, fabricWidth, 'fabricWidth'),
       );
-      declared.push({ letter, name: textOf(name), price });
+      const written = textOf(sheet).trim();
+      if (written)
+        tried(ledger, say('fabricOf', { letter }), () =>
+          readSheet(written, ledger.style, { oneWay: false, kept: ONE }),
+        );
+      declared.push({ letter, name: textOf(name), price, sheet: written });
     }
   }
   return declared;

@@ -2,11 +2,12 @@ import type { LooseCut } from '../calculators/calculator.js';
 import { textOf } from '../ledger/field.js';
 import { Ledger, type Input, type Reckoning } from '../ledger/ledger.js';
 import { readLength } from '../ledger/lengths.js';
+import { readSheet } from '../calculators/cutting/sheets.js';
 import { ownWords } from '../ledger/own-words.js';
 import type { Planner } from '../ledger/planning.js';
 import { refuse, unlessRefused } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
-import type { Exact } from '../measure/exact.js';
+import { ONE, ZERO, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput, WorkbookItem, WorkbookPart } from './input.js';
@@ -20,6 +21,8 @@ import { worksheetFields, type WorksheetAnswer, type WorksheetLedger } from './s
 export interface FabricInput {
   letter: string;
   name?: string | undefined;
+  /** What it is bought in, if that is not cloth by length: `fat-quarter`, or a size. Then its price is of one of these. */
+  sheet?: unknown;
   /** Of one yard or metre. */
   price?: unknown;
   /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
@@ -35,7 +38,7 @@ export interface PartInput {
   title: string;
   /** The fabric's letter; empty where the part names none. */
   fabric: string;
-  /** Exact inches of cloth, before rounding. */
+  /** Exact inches of cloth, before rounding. It does not count with `sheet`. */
   need: string;
   /** The cloth's usable width it was reckoned with, exact inches. */
   width?: string;
@@ -43,6 +46,10 @@ export interface PartInput {
   sold?: string;
   /** The pieces, for planning several parts together. Absent if the part has to be cut on its own. */
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
+  /** What its pieces are cut from, in place of cloth by length: `fat-quarter`, or a size in inches. The parts of a fabric share them. */
+  sheet?: string;
+  /** The week of a sew-along in which it is cut. */
+  week?: number;
   /** Inches bought for one inch of washed cloth. Default 1. */
   washed?: string;
   /** Where its fabric has none: of one `per`. */
@@ -113,23 +120,41 @@ const readPieces = (pieces: PartInput['pieces'], words: Words): LooseCut[] =>
     };
   });
 
+/** The sheets of a part, in their size after the wash. Throws a `Refusal` if it does not say what to cut from them. */
+const readSheets = (written: unknown, pieces: LooseCut[], washed: Exact): WorkbookPart['sheets'] => {
+  const text = textOf(written).trim();
+  if (!text) return undefined;
+  if (!pieces.length || pieces.some(({ count }) => !Number.isInteger(count) || count < 1))
+    refuse(say('noPieces'));
+  const kept = washed.gt(1) ? ONE.div(washed) : ONE;
+  return { sheet: readSheet(text, { units: 'in' }, { oneWay: pieces.some(({ turn }) => !turn), kept }) };
+};
+
 const readPart = (
-  { title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per }: AsWritten<PartInput>,
+  { title, fabric, need, width = '0', sold = width, washed = '1', ...part }: AsWritten<PartInput>,
   words: Words,
 ): WorkbookPart => {
   const name = textOf(title);
   const called = name ? words(name) : say('somePart');
-  const read = (): WorkbookPart => ({
-    title: called,
-    fabric: letterOf(fabric),
-    need: readAmount(need),
-    width: readAmount(width),
-    sold: readAmount(sold),
-    washed: readAmount(washed),
-    pieces: Array.isArray(pieces) ? readPieces(pieces, words) : [],
-    price: { written: price },
-    per: per === 'yd' || per === 'm' ? per : undefined,
-  });
+  const week = typeof part.week === 'number' && part.week > 0 ? part.week : undefined;
+  const read = (): WorkbookPart => {
+    const pieces = Array.isArray(part.pieces) ? readPieces(part.pieces, words) : [];
+    const sheets = readSheets(part.sheet, pieces, readAmount(washed));
+    return {
+      title: called,
+      when: week ? say('inWeek', { week, title: called }) : called,
+      week,
+      fabric: letterOf(fabric),
+      need: sheets ? ZERO : readAmount(need),
+      width: readAmount(width),
+      sold: readAmount(sold),
+      washed: readAmount(washed),
+      pieces,
+      sheets,
+      price: { written: part.price },
+      per: part.per === 'yd' || part.per === 'm' ? part.per : undefined,
+    };
+  };
   return unlessRefused(read, ({ problem: says }) =>
     refuse(sayOfShop('about', { what: called, says }), 'parts'),
   );

@@ -6,6 +6,7 @@ import type { Message } from '../measure/message.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput } from './input.js';
 import { linesOf, type CountedLine } from './lines.js';
+import { sheetLinesOf } from './sheet-lines.js';
 import { groupsOf, readFabrics, type Declared } from './parts.js';
 import { adoptCurrency } from './prices.js';
 import { say } from './sayings.js';
@@ -27,14 +28,19 @@ const allLines = (
   declared: Declared[],
   { parts, items, unfinished, named }: WorkbookInput,
   plan: Planner,
-): CountedLine[] =>
-  groupsOf(declared, parts).flatMap((group) => {
-    if (group.parts.length) return linesOf(ledger, declared, group, plan);
+): { lines: CountedLine[]; onSheets: CountedItem[] } => {
+  const lines: CountedLine[] = [];
+  const onSheets: CountedItem[] = [];
+  for (const group of groupsOf(declared, parts)) {
     const { letter } = group;
-    if (!unfinished.length && !items.some(({ fabric }) => fabric === letter))
+    const byLength = group.parts.filter(({ sheets }) => !sheets);
+    if (byLength.length) lines.push(...linesOf(ledger, declared, { ...group, parts: byLength }, plan));
+    onSheets.push(...sheetLinesOf(ledger, declared, group, plan));
+    if (!group.parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
       ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
-    return [];
-  });
+  }
+  return { lines, onSheets };
+};
 
 /**
  * One shopping list for all parts of a quilt. The parts of a fabric are added up before rounding, and planned together if that
@@ -47,8 +53,8 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
   ledger.notes.push(...input.troubles, ...input.unfinished);
   ledger.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam');
   ledger.given();
-  const lines = allLines(ledger, declared, input, plan);
-  const items = countItems(ledger, input.items, declared);
+  const { lines, onSheets } = allLines(ledger, declared, input, plan);
+  const items = [...onSheets, ...countItems(ledger, input.items, declared)];
   const sums = totals(ledger, lines, items, isUnfinished);
   const need = sum(lines.map(({ line }) => line.need));
   const inches = sum(lines.map(({ line }) => line.buy.inches));

@@ -1,8 +1,10 @@
-import type { Money, Purchase } from '../ledger/purchase.js';
+import type { SheetSayings } from '../calculators/cutting/plan-shape.js';
+import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Quantity, Stated } from '../ledger/quantity.js';
 import type { Size } from '../ledger/quilt.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
+import type { SheetKind } from '../trade/cloths.js';
 
 /** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
@@ -44,6 +46,20 @@ interface LineSayings {
   severalWidths: { what: Message; widths: number; narrowest: Exact };
   twoLengths: { cloth: Message; lengths: { buy: Purchase; titles: Message[] }[]; one: Purchase };
   planningTogether: { cloth: Message };
+  /** A part that is named by its week, and one that has a name too. */
+  weekOf: { week: number };
+  inWeek: { week: number; title: Message };
+  /** A piece that several parts want, by the names that they give it. */
+  anyPiece: { pieces: Message[] };
+  /** How many sheets each part takes by itself, and all together. */
+  sheetsOfParts: { parts: { title: Message; sheets: number }[]; alone: number; together: number };
+  /** The list of what each part cuts from which sheets. `kind` if all sheets are of one kind. */
+  sheetsByWeek: { kind: SheetKind; hasWeeks: boolean };
+  piecesHead: undefined;
+  numbersHead: undefined;
+  newHead: undefined;
+  piecesOfPart: { pieces: Cut[] };
+  sheetNumbers: { numbers: number[] };
   /** `apart` has a length for each part, if a bolt holds each of them. */
   longerThanBolt: {
     cloth: Message;
@@ -65,6 +81,7 @@ interface SumSayings {
   noLetter: undefined;
   sameLetter: { letter: string };
   negativeCloth: undefined;
+  noPieces: undefined;
   itemOf: { item: Message; letter: string };
   unusedFabric: { letter: string; isNamed: boolean };
   leavesOut: { things: Message[] };
@@ -145,6 +162,13 @@ interface ListSayings {
 }
 
 /** What the worksheet may say. */
-export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings {}
+export interface WorksheetSayings
+  extends
+    LineSayings,
+    SumSayings,
+    GatherSayings,
+    QuiltSayings,
+    ListSayings,
+    Pick<SheetSayings, 'sheets' | 'notSheet' | 'sheetOfNothing'> {}
 
 export const say = sayings<WorksheetSayings>();

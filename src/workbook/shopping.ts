@@ -44,8 +44,9 @@ export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 
         width,
       };
     }),
-    ...items.map(({ title, fabric, name, text, cost, used: { buy } }): ListLine => {
-      return { letter: fabric, name, uses: say('uses', { titles: [title] }), buy, text, cost };
+    ...items.map(({ title, parts, fabric, name, text, cost, used: { buy } }): ListLine => {
+      const titles = parts ? titlesOf(parts) : [title];
+      return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost };
     }),
   ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 

@@ -1,12 +1,12 @@
-import type { LooseCut } from '../calculators/calculator.js';
 import type { Planner } from '../ledger/planning.js';
 import { laidOut, type LaidPlan } from '../ledger/strips.js';
 import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { inLengths, toStep } from '../measure/shop.js';
+import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
-import type { CutPiece } from '../planner/plan.js';
 import type { WorkbookPart } from './input.js';
+import { namedPieces, namesOf } from './pool.js';
 import { say } from './sayings.js';
 import type { WorksheetLedger } from './shape.js';
 
@@ -29,12 +29,6 @@ const lengthsOf = ({ values: { increment } }: WorksheetLedger, lengths: Length[]
     return { parts: of.flatMap(({ parts }) => parts), need: needOf(of) };
   });
 
-/** A piece for the planner, with its long side across. A top plans its pieces in the same way, so the result is never worse. */
-const planned = ({ width, length, count, turn }: LooseCut): CutPiece => {
-  const [across, along] = turn ? [most(width, length), least(width, length)] : [width, length];
-  return { width: across, height: along, count, turn };
-};
-
 /**
  * The lengths to buy for several parts of one cloth. Parts are planned together if that takes less than one after the other. A
  * part that is cut as its own plan says still takes no more than its pieces need.
@@ -48,7 +42,8 @@ export const planTogether = (
   const apart = lengthsOf(ledger, parts.map(alone));
   const cut = parts.filter(({ pieces }) => pieces.length);
   if (parts.length < 2 || !cut.length) return { lengths: apart };
-  const pieces = cut.flatMap(({ pieces }) => pieces.map(planned));
+  const all = joined(cut.map(namedPieces));
+  const { pieces } = all;
   const width = { width: least(...cut.map(({ width }) => width)) };
   const layout = plan(pieces, width);
   if (typeof layout === 'number') ledger.note(say('planningTogether', { cloth }));
@@ -61,6 +56,5 @@ export const planTogether = (
     sum(lengths.map(({ need }) => toStep(need, ledger.values.increment)));
   const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
   if (less <= 0) return { lengths: apart };
-  const names = cut.flatMap(({ title, pieces }) => pieces.map(({ piece = title }) => piece));
-  return { lengths, laid: laidOut(layout, width, names) };
+  return { lengths, laid: laidOut(layout, width, namesOf(all)) };
 };

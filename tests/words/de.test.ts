@@ -18,6 +18,7 @@ import { gather } from '../../src/workbook/gather.js';
 import { reckonPlain } from '../../src/workbook/plain.js';
 import { reckon } from '../../src/workbook/reckon.js';
 import { headline, shopping } from '../../src/workbook/shopping.js';
+import { weekByWeek } from '../../src/workbook/weeks.js';
 import { de } from '../../src/words/de/de.js';
 import { faultIn, inEnglish, inGerman, NAMES, numbersIn } from './german.js';
 import { INPUTS } from './inputs.js';
@@ -56,17 +57,25 @@ const worksheetOf = (parts: [CalculatorName, Input, string?][], fields: object =
   });
   const declared = [
     { letter: 'A', name: 'Sand', price: '12', swatch: 'sandig' },
-    { letter: 'B', fabricWidth: '60' },
+    { letter: 'B', fabricWidth: '60', sheet: 'viel' },
   ];
   const { gathered } = gather(onPage, new Fabrics(declared, undefined, { units: 'in' }), () => false);
   const reckoning = reckon(fields, gathered);
   const { own } = reckoning;
-  return [reckoning, own && shopping(own), own && headline(own)];
+  return [reckoning, own && shopping(own), own && weekByWeek(own), own && headline(own)];
 };
 
 const QUILT = { width: 58, length: 70 };
+const WEEKLY = { sheet: 'fat quarter', list: 'A | Quadrat | 6 | 5\nB | Kante | 2 x 6 | 9' };
 const WORKSHEETS: [parts: [CalculatorName, Input, string?][], fields?: object][] = [
   [[]],
+  [
+    [
+      ['cutting', { ...WEEKLY, week: 2 }],
+      ['cutting', { ...WEEKLY, list: 'A | Eck | 6 | 4', week: 1 }],
+      ['block', { chart: 'A B; B A', block: 11, sheet: 'fat quarter', week: 1, name: 'Stern' }],
+    ],
+  ],
   [[['backing', QUILT, 'A']]],
   [
     [

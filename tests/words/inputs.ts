@@ -33,6 +33,13 @@ const seam = maybe(orWrong(length(0, 1)));
 const mark = maybe(orWrong(fc.constantFrom('1/8', '1/4 in', '1 mm')));
 const join = fc.constantFrom(undefined, 'diagonal', 'straight', 'bent');
 const flag = fc.boolean();
+const sheet = fc.constantFrom(
+  ...['fat quarter', 'fat quarter', 'square-10', '18 x 20', '44 x 18', 'x', '0 x 9'],
+);
+/** What fabrics are bought in, if that is not cloth by length. */
+const sheets = fc.constantFrom(
+  ...[undefined, undefined, { B: 'fat-quarter' }, { A: 'fat-eighth', B: '18 x 20' }, { A: 'x' }],
+);
 const measured = (...rows: string[]) =>
   fc.option(
     fc.tuple(fc.constantFrom(...rows), orWrong(length(1, 90))).map(([row, value]) => ({ [row]: value })),
@@ -103,6 +110,8 @@ const part = fc.record({
     ),
   ),
   price: fc.constantFrom(undefined, undefined, '9', '9 USD'),
+  sheet: fc.constantFrom(undefined, undefined, undefined, 'fat quarter', '30 x 30', 'x', '0 x 9'),
+  week: fc.constantFrom(undefined, 1, 2),
 });
 
 /** Inputs of every calculator, in English and German alike: no number in them has a comma. */
@@ -174,6 +183,9 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
     count: orWrong(fc.integer({ min: 1, max: 40 })),
     method: fc.constantFrom(undefined, 'eight', 'four', 'two one', 'eight-four', 'three'),
     name: fc.constantFrom(undefined, undefined, 'Sturm'),
+    sheet: maybe(sheet),
+    sheets,
+    oneWay: flag,
     week: fc.constantFrom(undefined, '3', '0'),
     seam,
     mark,
@@ -211,11 +223,8 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
     ...shop,
     ...cloth,
     list: fc.constantFrom(LISTS[0], LISTS[1], LISTS[0], LISTS[1], ...LISTS),
-    sheet: fc.constantFrom(
-      ...[undefined, undefined, undefined, 'fat quarter', 'square-10', '18 x 20', '44 x 18'],
-      'x',
-      '0 x 9',
-    ),
+    sheet: maybe(sheet),
+    sheets,
     oneWay: flag,
     ruler: maybe(orWrong(length(6, 24))),
     mat: maybe(fc.constantFrom('24 x 36', '9 x 12', '5')),
@@ -234,6 +243,7 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
       { letter: 'A', name: 'Sand', price: '12', fabricWidth: '40' },
       { letter: 'B', price: 'teuer' },
       { letter: 'A' },
+      { letter: 'C', sheet: 'x', price: '3' },
       { letter: '' },
       { letter: 'D', fabricWidth: 'x' },
     ]),

@@ -132,6 +132,7 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
       gap: { row: 2, column: 3 },
       gooseWay: { text: 'quer', ways: ['left', 'right'] },
       patchTooSmall: { patch: size, mark: exact(1, 8) },
+      otherPrice: undefined,
     } satisfies Partial<BlockSayings>,
   ],
   [
@@ -153,6 +154,7 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
       piecesFrom: { count: 12, need: exact(9), width: exact(40) },
       tooTallToFold: { height: exact(60) },
       tooManyLines: { most: 500 },
+      otherPrice: undefined,
     } satisfies Partial<CuttingSayings>,
   ],
   [

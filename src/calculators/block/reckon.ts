@@ -2,15 +2,18 @@ import { clothOf } from '../../ledger/cloth.js';
 import { textOf } from '../../ledger/field.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
 import type { Planner } from '../../ledger/planning.js';
-import { count, inches } from '../../ledger/quantity.js';
+import { Purchase } from '../../ledger/purchase.js';
+import { count, inches, type Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { least, sum, ZERO, type Exact } from '../../measure/exact.js';
 import { planCloth } from '../../planner/plan.js';
 import type { ListedPiece } from '../cutting/cut-list.js';
 import type { FabricPlan, Job } from '../cutting/plan-shape.js';
+import { clothOfSheet, sheetsOf } from '../cutting/sheets.js';
 import {
   boughtFor,
   cautionsOf,
+  jobFor,
   lettersOf,
   needOf,
   noteMarks,
@@ -28,6 +31,7 @@ import {
   type BlockFabric,
   type BlockInput,
   type BlockLedger,
+  type FabricNeed,
 } from './shape.js';
 
 /**
@@ -38,16 +42,17 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
   const input = given ?? {};
   const ledger: BlockLedger = new Ledger(blockFields, input);
   return ledger.finish(() => {
-    const { block, count: blocks, mark, method: code, week } = ledger.values;
+    const { block, count: blocks, mark, method: code, week, oneWay } = ledger.values;
     const method = METHODS[code];
     const chart = ledger.blame('chart', () => readChart(ledger.values.chart));
-    ledger.given('chart', 'block', 'count', 'method', 'seam');
+    ledger.given('chart', 'block', 'count', 'method', 'sheet', 'seam');
     const sizes = sizesOf(ledger, chart);
-    const cloth = clothOf(ledger);
-    ledger.given('mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
+    const sheets = sheetsOf(ledger, input);
+    const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
+    ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
     const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
-    const isOne = lettersOf(listed).length === 1;
-    const job: Job = { ledger, source: 'chart', from: FROM, input, plan, cloth, turn: true, isOne };
+    const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
+    const job = jobFor(about, listed);
     const fabrics = planFabrics(job, listed);
     if (blocks) sayOtherWays(job, ledger, chart, fabrics);
     noteMarks(ledger, listed, mark);
@@ -66,7 +71,7 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
       week,
       cuts: fabrics.flatMap(({ pieces }) => pieces),
       summary: say('summary', { name, count: blocks, block, says: summaryOf(job, fabrics) }),
-      used: { cloth, chart, name },
+      used: { ...(sheets.own ? {} : { cloth }), chart, name, oneWay },
     };
   });
 };
@@ -127,7 +132,7 @@ const hasUnlikeSkies = ({ patches }: Chart, { geese }: Method): boolean =>
 const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: FabricPlan[]): void => {
   const method: Method = METHODS[ledger.values.method];
   const has = (kind: PlacedPatch['kind']): boolean => chart.patches.some((patch) => patch.kind === kind);
-  const needs = (other: Method): { fabric: string; need: Exact }[] | undefined => {
+  const needs = (other: Method): FabricNeed[] | undefined => {
     const { block, count } = ledger.values;
     const listed = piecesFor(chart, block, count, other, ledger.values);
     const all = lettersOf(listed).map((fabric) => ({
@@ -135,30 +140,33 @@ const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: Fabr
       need: needOf(job, fabric, ofFabric(listed, fabric)),
     }));
     const known = all.flatMap(({ fabric, need }) => (need ? [{ fabric, need }] : []));
-    const isSame = fabrics.every(({ fabric, need }) =>
-      known.some((one) => one.fabric === fabric && one.need.equals(need)),
-    );
+    const isSame = fabrics.every((plan) => known.some((one) => takesSame(one, plan)));
     return known.length < all.length || isSame ? undefined : known;
   };
   const from = ['chart', ...FROM];
   if (has('half')) {
     const way = method.halves === 'two' ? 'eight' : 'two';
-    const other = needs({ ...method, halves: way });
-    if (other)
-      ledger.row('halvesOtherwise', inches(sum(other.map(({ need }) => need))), {
-        how: say('halvesOtherWay', { way, fabrics: other }),
-        from,
-      });
+    const fabrics = needs({ ...method, halves: way });
+    const how = fabrics && say('halvesOtherWay', { way, fabrics });
+    if (fabrics) ledger.row('halvesOtherwise', allNeeded(fabrics), { how, from });
   }
   if (has('goose')) {
     const way = method.geese === 'one' ? 'four' : 'one';
-    const other = needs({ ...method, geese: way });
-    if (other)
-      ledger.row('geeseOtherwise', inches(sum(other.map(({ need }) => need))), {
-        how: say('geeseOtherWay', { way, fabrics: other }),
-        from,
-      });
+    const fabrics = needs({ ...method, geese: way });
+    const how = fabrics && say('geeseOtherWay', { way, fabrics });
+    if (fabrics) ledger.row('geeseOtherwise', allNeeded(fabrics), { how, from });
   }
+};
+
+const takesSame = ({ fabric, need }: FabricNeed, plan: FabricPlan): boolean =>
+  fabric === plan.fabric &&
+  (need instanceof Purchase ? need.amount.equals(plan.buy.amount) : need.equals(plan.need));
+
+/** The cloth that a method takes in all. If it takes only sheets, their number. */
+const allNeeded = (fabrics: FabricNeed[]): Quantity => {
+  const lengths = fabrics.flatMap(({ need }) => (need instanceof Purchase ? [] : [need]));
+  const sheets = fabrics.flatMap(({ need }) => (need instanceof Purchase ? [need.amount] : []));
+  return lengths.length ? inches(sum(lengths)) : count(sum(sheets).valueOf());
 };
 
 const ofFabric = (listed: ListedPiece[], letter: string): ListedPiece[] =>

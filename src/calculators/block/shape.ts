@@ -2,7 +2,7 @@ import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { inputsOf, optional, textOf, type Field } from '../../ledger/field.js';
-import { choiceField, countField } from '../../ledger/kinds.js';
+import { choiceField, countField, flagField, sheetField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField } from '../../ledger/lengths.js';
 import { blocksField, type Size } from '../../ledger/quilt.js';
@@ -10,7 +10,14 @@ import { shopFields, type ShopRow } from '../../ledger/shop.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
-import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings } from '../cutting/plan-shape.js';
+import type { Purchase } from '../../ledger/purchase.js';
+import type {
+  FabricPlan,
+  FabricRow,
+  ListSurroundings,
+  PlannedSayings,
+  SheetSayings,
+} from '../cutting/plan-shape.js';
 import { writeChart, type ChartSayings } from './chart.js';
 import type { Chart } from './patch.js';
 import type { Method, PieceSayings } from './pieces.js';
@@ -53,6 +60,8 @@ export const blockFields = /* @__PURE__ */ inputsOf(() => ({
   block: lengthField({ most: '200 in' }),
   count: blocksField,
   method: methodField(),
+  sheet: optional(sheetField(), { more: true }),
+  oneWay: flagField({ more: true }),
   ...clothFields,
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
   ...markField,
@@ -60,7 +69,7 @@ export const blockFields = /* @__PURE__ */ inputsOf(() => ({
   ...shopFields,
 }));
 
-/** Input of {@link reckonBlock}: `chart` (text, or rows of cells), `block`, `count`, `method`, `seam`, `fabricWidth`, … */
+/** Input of {@link reckonBlock}: `chart` (text, or rows of cells), `block`, `count`, `method`, `sheet`, `seam`, `fabricWidth`, … */
 export type BlockInput = Input<typeof blockFields> &
   ListSurroundings & {
     /** What the block is called. */
@@ -81,7 +90,7 @@ export type BlockRow =
 export type BlockLedger = Ledger<typeof blockFields, BlockRow | FabricRow>;
 
 /** What it says. */
-export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings {
+export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings {
   /** A patch would finish smaller than a mark of the ruler. */
   patchTooSmall: { patch: Size; mark: Exact };
   unlikeSkies: undefined;
@@ -95,9 +104,10 @@ export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings
   cellName: { row: number; cell: number };
 }
 
+/** What a method takes of a fabric: inches of cloth, or sheets. */
 export interface FabricNeed {
   fabric: string;
-  need: Exact;
+  need: Exact | Purchase;
 }
 
 export const say = sayings<BlockSayings>();
@@ -129,6 +139,8 @@ export interface BlockAnswer extends Answer {
   letters: BlockFabric[];
   /** Cloth for each fabric, for all blocks. */
   fabrics: FabricPlan[];
+  /** All sheets together, if fabrics are cut from sheets. */
+  sheets?: number | undefined;
   week?: number | undefined;
-  used: { cloth: Cloth; chart: Chart; name: string };
+  used: { cloth?: Cloth; chart: Chart; name: string; oneWay: boolean };
 }

@@ -4,38 +4,49 @@ import type { Message } from '../../measure/message.js';
 import { say, type FabricPlan, type Sheet } from './plan-shape.js';
 import type { CuttingAnswer } from './shape.js';
 
-/** The most sheets to draw of one fabric. Equal sheets are drawn once. */
+/** The most sheets to draw of one fabric. Equal sheets are drawn once. Those that a list names by number are all looked for. */
 const MOST_SHEETS = 8;
+const MOST_NUMBERED = 30;
 
 const LOOKS = ['piece', 'cloth', 'other'] as const;
 
 /** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
-export const draw = ({ fabrics, used: { sheet } }: CuttingAnswer, letters?: string[]): Picture[] =>
-  drawPlans(fabrics, sheet, letterAt(letters));
+export const draw = ({ fabrics }: CuttingAnswer, letters?: string[]): Picture[] =>
+  drawPlans(fabrics, letterAt(letters));
 
 /** A plan of one fabric. */
-type DrawnPlan = LaidPlan & Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'>;
+type DrawnPlan = LaidPlan &
+  Pick<FabricPlan, 'fabric' | 'buy' | 'sheets'> & {
+    used?: {
+      sheet: Sheet | undefined;
+      /** The sheets have numbers, by which lists name them. */
+      isNumbered?: boolean;
+    };
+  };
+
+/** What a drawing of some sheets of a plan is of. */
+const captionOf = ({ fabric, buy, sheets = 0, used }: DrawnPlan, alike: number[]): Message => {
+  const sheet = used?.sheet;
+  if (!sheet || (sheets <= alike.length && !used.isNumbered)) return sayOfLayout('laidOn', { fabric, buy });
+  const of = say('sheets', { count: sheets, kind: sheet.kind, size: undefined });
+  return used.isNumbered
+    ? sayOfLayout('laidOnNumbers', { fabric, numbers: alike, of })
+    : sayOfLayout('laidOnSome', { fabric, alike: alike.length, of });
+};
 
 /** The same for plans that do not come from a cut list. `letter` is the fabric of a plan that names none. */
-export const drawPlans = (plans: DrawnPlan[], sheet?: Sheet, letter?: string): Picture[] =>
+export const drawPlans = (plans: DrawnPlan[], letter?: string): Picture[] =>
   plans.flatMap((plan) => {
-    const { fabric, buy, sheets = 0, width, height } = plan;
+    const { sheets, width, height, used } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
-    const boxes = boxesOf(plan.layout, kinds, fabric || letter);
+    const boxes = boxesOf(plan.layout, kinds, plan.fabric || letter);
     const spare: Box = { x: 0, y: 0, width: width.valueOf(), height: height.valueOf(), is: 'spare' };
     const dimensions = corner({ width, length: height });
     if (!sheets) dimensions.push(...stripLines(plan));
     return alikeIn(plan.layout, boxes)
-      .slice(0, MOST_SHEETS)
+      .slice(0, used?.isNumbered ? MOST_NUMBERED : MOST_SHEETS)
       .map(({ from, to, alike }): Picture => {
-        const caption =
-          sheet && sheets > alike
-            ? sayOfLayout('laidOnSome', {
-                fabric,
-                alike,
-                of: say('sheets', { count: sheets, kind: sheet.kind, size: undefined }),
-              })
-            : sayOfLayout('laidOn', { fabric, buy });
+        const caption = captionOf(plan, alike);
         const shown = boxes.slice(from, to);
         return {
           title: sayOfLayout('laidPicture', { caption, pieces: kinds }),
@@ -77,22 +88,31 @@ const sidesOf = ({ width, height }: Pick<LaidPiece, 'width' | 'height'>): Messag
   return sayOfLayout('laidSides', { short, long: long.equals(short) ? undefined : long });
 };
 
-/** The different ways in which sheets are cut. Each has the pieces of its first sheet, and the number of sheets. */
-const alikeIn = (layout: LaidPiece[], boxes: Box[]): { from: number; to: number; alike: number }[] => {
+/** A way in which sheets are cut. */
+interface Way {
+  /** The pieces of the first of them. */
+  from: number;
+  to: number;
+  /** The numbers of the sheets, from 1. */
+  alike: number[];
+}
+
+/** The different ways in which sheets are cut. */
+const alikeIn = (layout: LaidPiece[], boxes: Box[]): Way[] => {
   const kinds = new Map<Message, number>();
   for (const { piece } of layout) if (!kinds.has(piece)) kinds.set(piece, kinds.size);
   const places = boxes.map(({ x, y, width, height }) => [x, y, width, height].join());
-  const ways = new Map<string, { from: number; to: number; alike: number }>();
+  const ways = new Map<string, Way>();
   for (let from = 0, to = 0; from < layout.length; from = to) {
-    const sheet = layout[from]?.sheet;
+    const sheet = layout[from]?.sheet ?? 0;
     while (to < layout.length && layout[to]?.sheet === sheet) to += 1;
     const way = layout
       .slice(from, to)
       .map(({ piece }, at) => [kinds.get(piece), places[from + at]].join())
       .join(';');
     const known = ways.get(way);
-    if (known) known.alike += 1;
-    else ways.set(way, { from, to, alike: 1 });
+    if (known) known.alike.push(sheet + 1);
+    else ways.set(way, { from, to, alike: [sheet + 1] });
   }
   return [...ways.values()];
 };

@@ -13,12 +13,20 @@ import { canBeCut } from '../../planner/check.js';
 import type { Cloth as PlanCloth, CutPiece, CuttingPlan } from '../../planner/plan.js';
 import { PATCHES } from '../../trade/patches.js';
 import type { ListedPiece } from './cut-list.js';
+import { isSameSheet, sheetsToBuy } from './sheets.js';
 import { say, type FabricPlan, type Job, type PlanLedger, type Sheet } from './plan-shape.js';
 
 /** The letters of a list's fabrics, in its order. */
 export const lettersOf = (listed: ListedPiece[]): string[] => [
   ...new Set(listed.map(({ fabric }) => fabric)),
 ];
+
+/** The job of a list with these lines. */
+export const jobFor = (about: Omit<Job, 'isOne' | 'hasCloth'>, listed: ListedPiece[]): Job => {
+  const letters = lettersOf(listed);
+  const hasCloth = letters.some((letter) => !about.sheets.of(letter));
+  return { ...about, isOne: letters.length === 1, hasCloth };
+};
 
 /** Plans the pieces of each fabric. */
 export const planFabrics = (job: Job, listed: ListedPiece[]): FabricPlan[] =>
@@ -30,16 +38,14 @@ export const planFabrics = (job: Job, listed: ListedPiece[]): FabricPlan[] =>
     ),
   );
 
-/** A number of sheets to buy. */
-export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
-  new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
-
 /** The width of a fabric after the wash, and as sold. */
-const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
+const widthOf = ({ ledger, input, sheets, cloth }: Job, fabric: string): OwnCloth => {
+  const sheet = sheets.of(fabric);
+  if (sheet) return { width: sheet.width, sold: sheet.width };
   const { widths, usualWidth } = input;
   const written =
     widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : usualWidth;
-  const own = sheet || !fabric ? undefined : written;
+  const own = fabric ? written : undefined;
   return ownCloth(ledger, { width: cloth.width.value, kept: cloth.kept }, own, (says) =>
     say('widthOfFabric', { fabric, says }),
   );
@@ -47,31 +53,37 @@ const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth
 
 /** The cloth of one fabric, to plan on, and its usable width as sold. */
 const clothFor = (job: Job, fabric: string): { on: PlanCloth; sold: Exact } => {
-  const { ledger, sheet, cloth } = job;
+  const { ledger, sheets, cloth } = job;
   const { increment } = ledger.values;
   const { width, sold } = widthOf(job, fabric);
+  const sheet = sheets.of(fabric);
+  if (sheet) return { on: { width, height: sheet.length }, sold };
   const [step] = increment.sizes;
   // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
   const inSteps = increment.sizes.length === 1 && !ledger.input.shared;
-  return { on: { width, height: sheet?.length, step: inSteps ? step?.mul(cloth.kept) : undefined }, sold };
+  return { on: { width, step: inSteps ? step?.mul(cloth.kept) : undefined }, sold };
 };
 
 const piecesOf = ({ turn }: Job, listed: ListedPiece[]): CutPiece[] =>
   listed.map(({ width, length, count }) => ({ width, height: length, count, turn }));
 
-/** How much cloth these pieces of a fabric would take. Undefined if they cannot be cut from it, or if it is not known yet. */
-export const needOf = (job: Job, fabric: string, listed: ListedPiece[]): Exact | undefined => {
+/**
+ * How much cloth, or how many sheets, these pieces of a fabric would take. Undefined if they cannot be cut from it, or if it is not
+ * known yet.
+ */
+export const needOf = (job: Job, fabric: string, listed: ListedPiece[]): Exact | Purchase | undefined => {
   const { on } = clothFor(job, fabric);
   const pieces = piecesOf(job, listed);
   const planned = job.plan(pieces, on);
-  return typeof planned !== 'number' && planned.ok && canBeCut(pieces, on, planned)
-    ? planned.length.div(job.cloth.kept)
-    : undefined;
+  if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, on, planned)) return undefined;
+  const sheet = job.sheets.of(fabric);
+  return sheet ? sheetsToBuy(sheet, planned.count) : planned.length.div(job.cloth.kept);
 };
 
 /** Plans one fabric's pieces. */
 const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan => {
-  const { ledger, sheet, cloth } = job;
+  const { ledger, cloth } = job;
+  const sheet = job.sheets.of(fabric);
   const { increment, price } = ledger.values;
   const { on, sold } = clothFor(job, fabric);
   const planned = planFor(job, listed, on);
@@ -83,7 +95,8 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
   );
   const buy = buyFor(job, fabric, planned, laid);
   const amount = sheet ? exact(planned.count) : toPriced(buy.inches, increment);
-  const cost = price && ledger.paid(amount.mul(price));
+  const isPriced = !sheet || !job.hasCloth;
+  const cost = price && isPriced ? ledger.paid(amount.mul(price)) : undefined;
   return {
     ...laid,
     fabric,
@@ -93,7 +106,7 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
     cost: cost?.amount,
     sold: sheet ? undefined : sold,
     pieces: listed.map((piece) => cutOf(piece, fabric)),
-    used: { cost, cuts: listed.map((piece) => cutOf(piece)) },
+    used: { cost, cuts: listed.map((piece) => cutOf(piece)), sheet },
   };
 };
 
@@ -112,19 +125,20 @@ const planFor = (job: Job, listed: ListedPiece[], on: PlanCloth): CuttingPlan =>
 
 /** What to buy for a fabric's plan, with its rows. */
 const buyFor = (
-  { ledger, sheet, cloth, isOne, source, from }: Job,
+  { ledger, sheets: { own, of }, cloth, isOne, source, from }: Job,
   fabric: string,
-  { count: sheets, exact: isLeast }: CuttingPlan,
+  { count: planned, exact: isLeast }: CuttingPlan,
   { strips, width }: { strips: CutStrip[]; width: PlanCloth['width'] },
 ): Purchase => {
   const label = say('fabricName', { fabric });
   const stack = stacked(strips);
+  const sheet = of(fabric);
   if (sheet) {
-    const room = count(sheets).times(inches(sheet.length));
-    return ledger.row(`fabric-${fabric}`, sheetsToBuy(sheet, sheets), {
+    const room = count(planned).times(inches(sheet.length));
+    return ledger.row(`fabric-${fabric}`, sheetsToBuy(sheet, planned), {
       label,
       how: say('stripsOnSheets', { width, strips: stack, room, isLeast }),
-      from: [source, 'sheet', ...from],
+      from: [source, ...(own ? ['sheet'] : []), ...from],
     });
   }
   const need = cloth.toBuy(stack);
@@ -149,30 +163,65 @@ const cutOf = ({ piece, kind, count, width, length }: ListedPiece, fabric = ''):
   return new Cut(count, fabric ? say('ofFabric', { fabric, piece: called }) : called, width, length);
 };
 
+/** Fabrics that are cut from cloth by length, and those that are cut from sheets. */
+const apart = (fabrics: FabricPlan[]): { byLength: FabricPlan[]; onSheets: FabricPlan[] } => ({
+  byLength: fabrics.filter(({ used: { sheet } }) => !sheet),
+  onSheets: fabrics.filter(({ used: { sheet } }) => sheet),
+});
+
+/** The sheets of all fabrics, together for each kind and size. */
+const allSheetsToBuy = (fabrics: FabricPlan[]): Purchase[] => {
+  const kinds: { sheet: Sheet; count: number }[] = [];
+  for (const { sheets = 0, used } of fabrics) {
+    const { sheet } = used;
+    if (!sheet) continue;
+    const known = kinds.find((one) => isSameSheet(one.sheet, sheet));
+    if (known) known.count += sheets;
+    else kinds.push({ sheet, count: sheets });
+  }
+  return kinds.map(({ sheet, count }) => sheetsToBuy(sheet, count));
+};
+
+/** Several amounts as one: the first counts as its number, and its name has them all. */
+const together = (first: Purchase, others: Purchase[]): Purchase =>
+  others.length
+    ? new Purchase(first.inches, first.amount, first.unit, say('boughtOfAll', { buys: [first, ...others] }))
+    : first;
+
 /** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
-export const boughtFor = (
-  { ledger, sheet, isOne, source }: Job,
-  fabrics: FabricPlan[],
-): Bought & { sheets?: number | undefined } => {
-  const { increment } = ledger.values;
-  const { price } = ledger.inputs;
-  const all = fabrics.reduce((all, { sheets = 0 }) => all + sheets, 0);
-  const buy = sheet
-    ? sheetsToBuy(sheet, all)
-    : allOf(
-        fabrics.map(({ buy }) => buy),
-        increment,
-      );
-  if (price && (sheet || !isOne))
-    costOf(
-      ledger,
-      sheet ? allSheets(fabrics) : countedIn(cutForAll(ledger, fabrics), increment),
-      buy,
-      price,
-      [source, 'price'],
-    );
+export const boughtFor = (job: Job, fabrics: FabricPlan[]): Bought & { sheets?: number | undefined } => {
+  const { ledger } = job;
+  const { byLength, onSheets } = apart(fabrics);
+  const cloth = allOf(
+    byLength.map(({ buy }) => buy),
+    ledger.values.increment,
+  );
+  const [first = cloth, ...others] = [...(byLength.length ? [cloth] : []), ...allSheetsToBuy(onSheets)];
+  const buy = together(first, others);
+  costOfAll(job, byLength.length ? cloth : buy, byLength, onSheets);
   const need = sum(fabrics.map(({ need }) => need));
-  return { buy, fabric: need, spare: sheet ? ZERO : buy.inches.sub(need), sheets: sheet && all };
+  return {
+    buy,
+    fabric: need,
+    spare: byLength.length ? cloth.inches.sub(need) : ZERO,
+    sheets: onSheets.length ? onSheets.reduce((all, { sheets = 0 }) => all + sheets, 0) : undefined,
+  };
+};
+
+/** What all fabrics cost together, with the row. A price of cloth by length is no price of a sheet. */
+const costOfAll = (
+  { ledger, isOne, source }: Job,
+  buy: Purchase,
+  byLength: FabricPlan[],
+  onSheets: FabricPlan[],
+): void => {
+  const { price } = ledger.inputs;
+  if (!price) return;
+  const from = [source, 'price'];
+  if (!byLength.length) costOf(ledger, allSheets(onSheets), buy, price, from);
+  else if (!isOne)
+    costOf(ledger, countedIn(cutForAll(ledger, byLength), ledger.values.increment), buy, price, from);
+  if (byLength.length && onSheets.length) ledger.note(say('priceOfCloth'));
 };
 
 /** The sheets in the rows of all fabrics. */
@@ -183,10 +232,22 @@ const allSheets = (fabrics: FabricPlan[]): Quantity =>
 const cutForAll = (ledger: PlanLedger, fabrics: FabricPlan[]): Quantity =>
   total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
 
-export const summaryOf = ({ sheet, isOne }: Job, fabrics: FabricPlan[]): Message => {
+/** The size of a fabric's sheets, if no later fabric is bought in the same ones, and if its own words do not say it. */
+const sizeBehind = ({ used: { sheet } }: FabricPlan, later: FabricPlan[]): Sheet | undefined => {
+  if (!sheet || sheet.sold) return undefined;
+  return later.some(({ used }) => used.sheet && isSameSheet(used.sheet, sheet)) ? undefined : sheet;
+};
+
+export const summaryOf = ({ isOne, hasCloth }: Job, fabrics: FabricPlan[]): Message => {
   const [first] = fabrics;
-  if (sheet || !isOne || !first)
-    return say('boughtEach', { fabrics, size: sheet && !sheet.sold ? sheet : undefined });
+  if (!hasCloth || !isOne || !first)
+    return say('boughtEach', {
+      fabrics: fabrics.map((plan, at) => ({
+        fabric: plan.fabric,
+        buy: plan.buy,
+        size: sizeBehind(plan, fabrics.slice(at + 1)),
+      })),
+    });
   const { need, width, pieces } = first;
   return say('piecesFrom', { count: pieces.reduce((all, { count }) => all + count, 0), need, width });
 };

@@ -2,7 +2,7 @@ import type { Answer } from '../../ledger/answer.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { inputsOf, optional } from '../../ledger/field.js';
-import { flagField, sheetField } from '../../ledger/kinds.js';
+import { countField, flagField, sheetField } from '../../ledger/kinds.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import { lengthField, sizeField } from '../../ledger/lengths.js';
 import { shopFields, type ShopRow } from '../../ledger/shop.js';
@@ -13,14 +13,7 @@ import { SEAM } from '../../trade/conventions.js';
 import { MAT, RULER } from '../../trade/patches.js';
 import type { CutCell, CutWay } from './cut-cells.js';
 import { cutListInUnit, writeCutList, type CutListSayings } from './cut-list.js';
-import type {
-  FabricPlan,
-  FabricRow,
-  ListSurroundings,
-  PlannedSayings,
-  Sheet,
-  SheetSayings,
-} from './plan-shape.js';
+import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, SheetSayings } from './plan-shape.js';
 
 export const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
   list: optional<unknown>({
@@ -37,6 +30,7 @@ export const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
   ruler: lengthField({ initial: RULER, most: '120 in', more: true }),
   mat: sizeField({ initial: MAT, more: true }),
   ...markField,
+  week: optional(countField(520), { more: true }),
   ...shopFields,
 }));
 
@@ -50,8 +44,6 @@ export type CuttingLedger = Ledger<typeof cuttingFields, CuttingRow | FabricRow>
 
 /** What it says. */
 export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSayings {
-  notSheet: { text: string };
-  sheetOfNothing: undefined;
   /** How often to fold the cloth, so that a cut across it fits a ruler and mat of this length. */
   foldAcross: { folds: number; reach: Exact };
   tooWideToFold: { width: Exact; reach: Exact };
@@ -61,18 +53,18 @@ export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSay
   cellHead: { cell: CutCell };
   cellName: { row: number; cell: CutCell };
   cutWay: { way: CutWay };
-  /** The price is for what the list was cut from before. */
-  otherPrice: undefined;
 }
 
 export const say = sayings<CuttingSayings>();
 
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
-  /** All sheets together, if the list is cut from sheets. */
+  /** All sheets together, if fabrics are cut from sheets. */
   sheets?: number | undefined;
   /** The first fabric's layout. */
   layout: LaidPiece[];
   fabrics: FabricPlan[];
-  used: { cloth?: Cloth; sheet: Sheet | undefined; oneWay: boolean };
+  /** The week of a sew-along in which it is cut. */
+  week?: number | undefined;
+  used: { cloth?: Cloth; oneWay: boolean };
 }

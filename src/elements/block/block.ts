@@ -43,6 +43,13 @@ export class QuiltBlock extends GridFace<BlockAnswer> {
    * Default `two-one`.
    */
   declare method: string | undefined;
+  /**
+   * What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+   * or cloth by length.
+   */
+  declare sheet: string | undefined;
+  /** The prints have a right way up, so pieces may not be turned. Default false. */
+  declare oneWay: boolean;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
   /** The week of a sew-along in which it is made, a whole number. Default none. */
@@ -66,6 +73,7 @@ export class QuiltBlock extends GridFace<BlockAnswer> {
   constructor() {
     super();
     this.fills = false;
+    this.oneWay = false;
   }
 
   protected override readonly gridKey = 'chart';
@@ -89,13 +97,6 @@ export class QuiltBlock extends GridFace<BlockAnswer> {
 
   protected override writeGrid(rows: string[][]): string {
     return chartIn(rows);
-  }
-
-  /** A week is of use only in a sew-along. */
-  protected override standing(
-    settings: Parameters<GridFace['standing']>[0],
-  ): ReturnType<GridFace['standing']> {
-    return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
   }
 
   /** Whether a cell of the chart is wrong. If no single cell is, all are. */

@@ -15,7 +15,7 @@ import {
 import { cutting } from '../../calculators/cutting/cutting.js';
 import { reckon } from '../../calculators/cutting/reckon.js';
 import { cuttingFields, say, type CuttingAnswer } from '../../calculators/cutting/shape.js';
-import { isBlank, type FieldKind } from '../../ledger/field.js';
+import type { FieldKind } from '../../ledger/field.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Issue } from '../../ledger/refusal.js';
 import { propertiesOf } from '../../face/calculator.js';
@@ -41,9 +41,6 @@ const isWholeList = (text: string, [, at]: GridPlace): boolean =>
 const withoutEnd = (texts: string[][]): string[][] =>
   texts.slice(0, texts.findLastIndex((row) => !isEmptyRow(rowOf(row))) + 1);
 
-/** A note: the price was for what the list was cut from before. */
-const OTHER_PRICE = say('otherPrice');
-
 /**
  * A cutting plan: strips to cut, what comes from each, and the cloth or sheets to buy, drawn to scale. The cut list is the
  * `<table>` inside the element, or typed into the sheet, a row of cells for each piece. A long list is planned in the background; `result` has
@@ -57,7 +54,10 @@ export class QuiltCutting extends GridFace<CuttingAnswer> {
 
   /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
   declare list: string | string[][] | undefined;
-  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
+  /**
+   * What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+   * or cloth by length.
+   */
   declare sheet: string | undefined;
   /** The print has a right way up, so pieces may not be turned. Default false. */
   declare oneWay: boolean;
@@ -67,9 +67,8 @@ export class QuiltCutting extends GridFace<CuttingAnswer> {
   declare mat: string | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
-
-  /** What the list was cut from when the price was written, if the reader has changed that since. */
-  #pricedFor: string | undefined;
+  /** The week of a sew-along in which it is cut, a whole number. Default none. */
+  declare week: string | number | undefined;
 
   constructor() {
     super();
@@ -156,22 +155,8 @@ export class QuiltCutting extends GridFace<CuttingAnswer> {
     return (this.list ?? null) === this.getAttribute('list');
   }
 
-  protected override change(key: string, value: unknown): void {
-    if (key === 'price') this.#pricedFor = undefined;
-    if (key === 'sheet') this.#pricedFor ??= this.sheet ?? '';
-    super.change(key, value);
-  }
-
   override reckonInput(): Input {
-    const isOtherPrice = (this.#pricedFor ?? this.sheet ?? '') !== (this.sheet ?? '') && !isBlank(this.price);
-    const surroundings = this.surroundings();
-    return {
-      ...super.reckonInput(),
-      ...surroundings,
-      caution: this.#cautions(surroundings.caution, isOtherPrice),
-      ...(isOtherPrice && { price: undefined }),
-      list: this.list ?? this.#written,
-    };
+    return { ...super.reckonInput(), ...this.surroundings(), list: this.list ?? this.#written };
   }
 
   #read: { from: Table; list: string[][] } | undefined;
@@ -182,16 +167,6 @@ export class QuiltCutting extends GridFace<CuttingAnswer> {
     if (table && this.#read?.from !== table)
       this.#read = { from: table, list: table.map((cells) => cells.map(({ text }) => text)) };
     return table && this.#read?.list;
-  }
-
-  #said: unknown[] = [];
-
-  /** What the reader should know about this list. The array stays the same object while its content is the same. */
-  #cautions(caution: unknown, isOtherPrice: boolean): unknown {
-    const cautions = [caution, isOtherPrice && OTHER_PRICE].filter(Boolean);
-    const isSame =
-      cautions.length === this.#said.length && cautions.every((one, at) => one === this.#said[at]);
-    return isSame ? this.#said : (this.#said = cautions);
   }
 }
 

@@ -28,9 +28,10 @@ import { gather, type PieceOfPart } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
 import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
-import { worksheetFields, type WorksheetAnswer } from '../../workbook/shape.js';
+import { worksheetFields, type PlannedTogether, type WorksheetAnswer } from '../../workbook/shape.js';
 import { headline, shopping } from '../../workbook/shopping.js';
 import type { QuiltParts } from '../../workbook/whole-quilt.js';
+import { weekByWeek } from '../../workbook/weeks.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
@@ -95,7 +96,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
         ? reckon(input, this.#gathered)
         : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
     headline,
-    draw: ({ fabrics }) => drawPlans(fabrics.flatMap(({ together }) => together ?? [])),
+    draw: (answer) => drawPlans(plansOf(answer)),
     lists: (answer) => [shopping(answer), ...joint(answer)],
   };
   protected override readonly english = inEnglish(words);
@@ -320,7 +321,17 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   }
 
   protected override more(good: Good<WorksheetAnswer>): unknown {
-    return keyOf(good, this.#swatches);
+    return [this.#weekly(good), keyOf(good, this.#swatches)];
+  }
+
+  /** What each part cuts from which sheets, folded away. */
+  #weekly({ answer, t }: Good<WorksheetAnswer>): unknown {
+    const list = weekByWeek(answer);
+    if (!list) return nothing;
+    const open = this.isOpen(list.caption.code);
+    const toggle = (): void => this.setOpen(list.caption.code, !open);
+    return html`<p class="actions toggles">${action(t.say(list.caption), toggle, { open })}</p>
+      <div class=${open ? nothing : 'folded'}>${listing(list, t)}</div>`;
   }
 
   protected override cells(good: Good<WorksheetAnswer>): Cells {
@@ -341,17 +352,24 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return requirementSheet(good, {
       parts: this.#given,
       pieces: this.#pieces,
-      key: this.more(good),
+      key: keyOf(good, this.#swatches),
       quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
-      joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
+      joint: [
+        ...pictures,
+        ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),
+      ],
       size: this.#size ? `${t.size(this.#size)}.` : '',
     });
   };
 }
 
+/** The plans of parts that are laid out together. */
+const plansOf = ({ fabrics, items }: WorksheetAnswer): PlannedTogether[] =>
+  [...fabrics, ...items].flatMap(({ together }) => together ?? []);
+
 /** The strips of parts that are laid out together. */
-const joint = ({ fabrics }: WorksheetAnswer): Listing[] => {
-  const plans = fabrics.flatMap(({ together }) => together ?? []);
+const joint = (answer: WorksheetAnswer): Listing[] => {
+  const plans = plansOf(answer);
   const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
   return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
 };

@@ -1,9 +1,10 @@
 import type { blockFields, BlockRow, BlockSayings, FabricNeed } from '../../calculators/block/shape.js';
+import { Purchase } from '../../ledger/purchase.js';
 import type { CommonLabel } from '../common.js';
 import type { Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
 import { BLOCK } from './examples.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const WAYS = { one: 'einzeln', two: 'je zwei', four: 'je vier', eight: 'je acht' };
 
@@ -11,7 +12,9 @@ const PATCHES = 'A, oder A/B, A\\B, A/B/C/D, B A B, B in A';
 
 /** What each fabric takes. */
 const needs = (fabrics: FabricNeed[], t: Teller): string =>
-  fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+  fabrics
+    .map(({ fabric, need }) => `${fabric} ${need instanceof Purchase ? t.bought(need) : t.l(need)}`)
+    .join(', ');
 
 /** The block's words in German. */
 export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, CommonLabel> = {
@@ -21,7 +24,10 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     block: 'Block, fertig',
     count: 'Anzahl Blöcke',
     method: 'Nähweise der Dreiecke',
+    sheet: 'Zuschneiden aus',
+    oneWay: 'Muster mit Richtung',
     seam: 'Nahtzugabe',
+    price: 'Preis je yd, m oder Stoffstück',
     week: 'Woche',
     cell: 'Ein Feld, fertig',
     cellLength: 'Ein Feld, fertige Höhe',
@@ -34,6 +40,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     chart:
       'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
     count: 'alle wie dieser',
+    sheet: SHEET_HINT,
   },
   options: {
     method: {
@@ -46,6 +53,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
 
     // The chart.
     emptyChart:

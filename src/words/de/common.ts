@@ -1,6 +1,7 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { CommonWords } from '../common.js';
+import { ranges } from '../ranges.js';
 import {
   BRACKETED,
   PRODUCT,
@@ -183,6 +184,8 @@ export const common: CommonWords = {
       `${t.say(caption)}. Ausgelegt: ${listed(pieces.map((piece) => t.say(piece)))}.`,
     laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
     laidOnSome: ({ fabric, alike, of }, t) => drawn(fabric, `${alike} von ${t.say(of)} so zuschneiden`),
+    laidOnNumbers: ({ fabric, numbers, of }, t) =>
+      drawn(fabric, `Nummer ${ranges(numbers)} von ${t.say(of)}`),
     laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
     quiltSide: ({ side }, t) => `Quilt ${t.l(side)}`,
     topSide: ({ side }, t) => `Top ${t.l(side)}`,

@@ -1,19 +1,10 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
 import type { CutCell, CutWay } from '../../calculators/cutting/cut-cells.js';
-import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
-import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
-import { planned } from './planned.js';
-import { CUT_LINE, PRICE, SHEET, so } from './examples.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
+import { CUT_LINE, so } from './examples.js';
 
-const SHEETS: Record<SheetKind, Forms> = {
-  'fat-quarter': { one: 'Fat Quarter', other: 'Fat Quarters' },
-  'fat-eighth': { one: 'Fat Eighth', other: 'Fat Eighths' },
-  strip: { one: 'Streifen', other: 'Streifen' },
-  square: { one: 'Quadrat', other: 'Quadrate' },
-  sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
-};
 const CELLS: Record<CutCell, string> = {
   fabric: 'Stoff',
   piece: 'Teil',
@@ -42,20 +33,19 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     oneWay: 'Muster mit Richtung',
     ruler: 'Länge des Lineals',
     mat: 'Schneidematte',
+    week: 'Woche',
     price: 'Preis je yd, m oder Stoffstück',
   },
   hints: {
     list: 'je Teil eine Zeile; ein Quadrat braucht keine Länge',
-    sheet: {
-      in: 'eine eigene Größe als Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
-      cm: 'eine eigene Größe als Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
-    },
+    sheet: SHEET_HINT,
     seam: 'fehlt einem fertigen Maß noch',
   },
   options: {},
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
     // The cut list.
     piece: ({ name }) => name || 'Teil',
     inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
@@ -79,16 +69,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     cellHead: ({ cell }) => CELLS[cell],
     cellName: ({ row, cell }) => `Zeile ${row}, ${CELLS[cell]}`,
     cutWay: ({ way }) => WAYS[way],
-
-    // What it is cut from.
-    notSheet: ({ text }, t) =>
-      `${t.quote(text)} ist kein Stoffstück. Eines aus der Liste wählen oder ein Maß schreiben, zum Beispiel ${SHEET}.`,
-    sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    otherPrice: (_, t) =>
-      `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>

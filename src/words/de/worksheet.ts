@@ -3,7 +3,9 @@ import type { WorksheetSayings } from '../../workbook/sayings.js';
 import type { worksheetFields } from '../../workbook/shape.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms, type Teller } from '../teller.js';
+import { ranges } from '../ranges.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { onSheets, SHEETS } from './planned.js';
 import { listed, PRICE, so, upTo } from './examples.js';
 
 const KITS: Forms = { one: 'Materialpackung', other: 'Materialpackungen' };
@@ -80,6 +82,16 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     },
     planningTogether: ({ cloth }, t) =>
       `${t.say(cloth)}: Der Plan entsteht gerade; er zeigt, ob die Teile zusammen auf weniger Stoff passen.`,
+    weekOf: ({ week }) => `Woche ${week}`,
+    inWeek: ({ week, title }, t) => `Woche ${week}: ${t.say(title)}`,
+    anyPiece: ({ pieces }, t) => pieces.map((piece) => t.say(piece)).join(' oder '),
+    sheetsOfParts: ({ parts, alone, together }, t) => {
+      const each = parts.map(({ title, sheets }) => `${sheets} (${t.say(title)})`).join(' + ');
+      return `${equals(each, `${alone}`)}${together < alone ? `; zusammen geplant ${together}` : ''}`;
+    },
+    sheets: onSheets.sheets,
+    notSheet: onSheets.notSheet,
+    sheetOfNothing: onSheets.sheetOfNothing,
     longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
       const each = apart.map(({ title, buy }) => `${t.bought(buy)} für ${t.say(title)}`).join(', ');
       const orApart = each && `, oder die Teile als eigene Abschnitte zuschneiden: ${each}`;
@@ -98,6 +110,8 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     sameLetter: ({ letter }) =>
       `Zwei Stoffe haben den Buchstaben ${letter}; der erste gilt. Dem anderen einen eigenen Buchstaben geben.`,
     negativeCloth: 'Stoff kann nicht weniger als 0 sein. Zum Beispiel 22 1/2.',
+    noPieces:
+      'Was aus Stoffstücken zugeschnitten wird, braucht seine Teile mit ihrer Anzahl, zum Beispiel 12.',
     itemOf: ({ item, letter }, t) => `${t.say(item)} aus Stoff ${letter}`,
     unusedFabric: ({ letter, isNamed }) =>
       `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : 'Bitte ihn bei einem Teil angeben'}.`,
@@ -148,6 +162,14 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
 
     // The lists.
     shoppingList: 'Einkaufsliste',
+    sheetsByWeek: ({ kind, hasWeeks }) =>
+      `${SHEETS[kind].other}, ${hasWeeks ? 'Woche für Woche' : 'Teil für Teil'}`,
+    piecesHead: 'Teile',
+    numbersHead: 'Aus Nummer',
+    newHead: 'Neu',
+    piecesOfPart: ({ pieces }, t) =>
+      pieces.map((cut) => `${cut.count} × ${t.say(cut.piece)}, ${t.size(cut)}`).join('; '),
+    sheetNumbers: ({ numbers }) => ranges(numbers),
     shoppingListOfKit: 'Einkaufsliste für eine Materialpackung',
     cutList: 'Zuschneideliste',
     cutFrom: ({ fabric }) => `Zuschnitt aus ${fabric}`,

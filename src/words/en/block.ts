@@ -1,8 +1,9 @@
 import type { blockFields, BlockRow, BlockSayings, FabricNeed } from '../../calculators/block/shape.js';
+import { Purchase } from '../../ledger/purchase.js';
 import type { CommonLabel } from '../common.js';
 import type { Forms, Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const BLOCKS: Forms = { one: 'block', other: 'blocks' };
 
@@ -12,7 +13,9 @@ const PATCHES = 'A, or A/B, A\\B, A/B/C/D, B A B, B in A';
 
 /** What each fabric takes: `A 12 in, B 9 1/2 in`. */
 const needs = (fabrics: FabricNeed[], t: Teller): string =>
-  fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+  fabrics
+    .map(({ fabric, need }) => `${fabric} ${need instanceof Purchase ? t.bought(need) : t.l(need)}`)
+    .join(', ');
 
 /** The block's words in English. */
 export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, CommonLabel> = {
@@ -22,7 +25,10 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     block: 'Block, finished',
     count: 'How many blocks',
     method: 'How triangles are made',
+    sheet: 'Cut from',
+    oneWay: 'One-way print',
     seam: 'Seam allowance',
+    price: 'Price of a yard, a metre or a sheet',
     week: 'Week',
     cell: 'One cell, finished',
     cellLength: 'One cell, finished height',
@@ -35,6 +41,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
     chart:
       'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
     count: 'all of them like this one',
+    sheet: SHEET_HINT,
   },
   options: {
     method: {
@@ -47,6 +54,7 @@ export const block: CalculatorWords<typeof blockFields, BlockRow, BlockSayings, 
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
 
     // The chart.
     emptyChart: 'The chart is empty. Write rows of fabric letters, like A B A; B A B; A B A.',

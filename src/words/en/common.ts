@@ -3,6 +3,7 @@ import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
 import type { CommonWords } from '../common.js';
+import { ranges } from '../ranges.js';
 
 /** `across, along or mitred`. */
 const or = (all: readonly string[]): string => all.join(', ').replace(/, ([^,]*)$/, ' or $1');
@@ -171,6 +172,8 @@ export const common: CommonWords = {
       `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
     laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
     laidOnSome: ({ fabric, alike, of }, t) => drawn(fabric, `cut ${alike} of the ${t.say(of)} like this`),
+    laidOnNumbers: ({ fabric, numbers, of }, t) =>
+      drawn(fabric, `number${numbers.length > 1 ? 's' : ''} ${ranges(numbers)} of the ${t.say(of)}`),
     laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
     quiltSide: ({ side }, t) => `quilt ${t.l(side)}`,
     topSide: ({ side }, t) => `top ${t.l(side)}`,

@@ -1,19 +1,10 @@
 import type { cuttingFields, CuttingRow, CuttingSayings } from '../../calculators/cutting/shape.js';
 import type { CutCell, CutWay } from '../../calculators/cutting/cut-cells.js';
-import type { SheetKind } from '../../trade/cloths.js';
 import type { CommonLabel } from '../common.js';
-import { equals, type Forms } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 import { CUT_LINE } from './examples.js';
 
-const SHEETS: Record<SheetKind, Forms> = {
-  'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
-  'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
-  strip: { one: 'strip', other: 'strips' },
-  square: { one: 'square', other: 'squares' },
-  sheet: { one: 'sheet', other: 'sheets' },
-};
 const CELLS: Record<CutCell, string> = {
   fabric: 'Fabric',
   piece: 'Piece',
@@ -42,20 +33,19 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     oneWay: 'One-way print',
     ruler: 'Ruler, length',
     mat: 'Cutting mat',
+    week: 'Week',
     price: 'Price of a yard, a metre or a sheet',
   },
   hints: {
     list: 'one row for each piece; a square needs no length',
-    sheet: {
-      in: 'a size of your own is written like 18 x 20, width first on a one-way print',
-      cm: 'a size of your own is written like 45 x 50, width first on a one-way print',
-    },
+    sheet: SHEET_HINT,
     seam: 'we add it to finished sizes',
   },
   options: {},
   entries: {},
   sentences: {
     ...planned,
+    ...onSheets,
     // The cut list.
     piece: ({ name }) => name || 'piece',
     inLine: ({ number, piece, says }, t) => `Row ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
@@ -77,16 +67,6 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
     cellHead: ({ cell }) => CELLS[cell],
     cellName: ({ row, cell }) => `Row ${row}, ${CELLS[cell].toLowerCase()}`,
     cutWay: ({ way }) => WAYS[way],
-
-    // What it is cut from.
-    notSheet: ({ text }, t) =>
-      `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.`,
-    sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
-    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-      `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
-    otherPrice:
-      'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>

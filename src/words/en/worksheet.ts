@@ -4,7 +4,9 @@ import type { WorksheetSayings } from '../../workbook/sayings.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms, type Teller } from '../teller.js';
 import { stepOf } from './common.js';
+import { ranges } from '../ranges.js';
 import type { CalculatorWords } from '../vocabulary.js';
+import { onSheets, SHEETS } from './planned.js';
 
 const KITS: Forms = { one: 'kit', other: 'kits' };
 const BLOCKS: Forms = { one: 'block', other: 'blocks' };
@@ -18,6 +20,7 @@ const THINGS: Forms = { one: 'thing', other: 'things' };
 const inSentence = (title: Message, t: Teller): string => t.say(title).toLowerCase();
 const and = (titles: Message[], t: Teller): string =>
   titles.map((title) => inSentence(title, t)).join(' and ');
+const upperFirst = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
 const soFarOr = (soFar: boolean): string => (soFar ? ' so far' : '');
 
 /** The worksheet's words in English. */
@@ -71,7 +74,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     boltsOfLengths: ({ each, buy, bolt }, t) =>
       `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
     undeclared: ({ letter, titles }, t) =>
-      `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
+      `${upperFirst(and(titles, t))} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
     namesNone: ({ what, like }, t) =>
       `${t.say(what)} names no fabric, so it has a line of its own. Give it fabric ${like}, or another.`,
     severalWidths: ({ what, widths, narrowest }, t) =>
@@ -83,6 +86,16 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     },
     planningTogether: ({ cloth }, t) =>
       `${t.say(cloth)}: the layout is being planned, to see whether its parts fit together on less.`,
+    weekOf: ({ week }) => `Week ${week}`,
+    inWeek: ({ week, title }, t) => `Week ${week}: ${t.say(title)}`,
+    anyPiece: ({ pieces }, t) => pieces.map((piece) => t.say(piece)).join(' or '),
+    sheetsOfParts: ({ parts, alone, together }, t) => {
+      const each = parts.map(({ title, sheets }) => `${sheets} (${inSentence(title, t)})`).join(' + ');
+      return `${equals(each, `${alone}`)}${together < alone ? `; planned together ${together}` : ''}`;
+    },
+    sheets: onSheets.sheets,
+    notSheet: onSheets.notSheet,
+    sheetOfNothing: onSheets.sheetOfNothing,
     longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
       const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inSentence(title, t)}`).join(', ');
       const orApart = each && `, or cut its parts as lengths of their own: ${each}`;
@@ -101,6 +114,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     sameLetter: ({ letter }) =>
       `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
     negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
+    noPieces: 'something cut from sheets needs its pieces, each with how many, like 12.',
     itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
     unusedFabric: ({ letter, isNamed }) =>
       `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : 'Give it to a part'}.`,
@@ -152,6 +166,14 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
 
     // The lists.
     shoppingList: 'Shopping list',
+    sheetsByWeek: ({ kind, hasWeeks }) =>
+      `${upperFirst(SHEETS[kind].other)}, ${hasWeeks ? 'week by week' : 'part by part'}`,
+    piecesHead: 'Pieces',
+    numbersHead: 'From number',
+    newHead: 'New',
+    piecesOfPart: ({ pieces }, t) =>
+      pieces.map((cut) => `${cut.count} × ${t.say(cut.piece)}, ${t.size(cut)}`).join('; '),
+    sheetNumbers: ({ numbers }) => ranges(numbers),
     shoppingListOfKit: 'Shopping list for one kit',
     cutList: 'Cut list',
     cutFrom: ({ fabric }) => `Cut from ${fabric}`,
