@@ -190,11 +190,18 @@ a square. Default: the table inside the element. */
   chart?: QuiltBlock['chart'] | undefined;
   /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   block?: QuiltBlock['block'] | undefined;
-  /** How many blocks, a whole number. Default 1. */
+  /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
   count?: QuiltBlock['count'] | undefined;
+  /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
+  fills?: QuiltBlock['fills'] | undefined;
   /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
 Default `two-one`. */
   method?: QuiltBlock['method'] | undefined;
+  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+or cloth by length. */
+  sheet?: QuiltBlock['sheet'] | undefined;
+  /** The prints have a right way up, so pieces may not be turned. Default false. */
+  oneWay?: QuiltBlock['oneWay'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltBlock['mark'] | undefined;
   /** The week of a sew-along in which it is made, a whole number. Default none. */
@@ -301,7 +308,8 @@ words of the language. */
 export interface QuiltCuttingProperties {
   /** The cut list: rows of cells, or text with a line for each piece. Default: the table inside the element. */
   list?: QuiltCutting['list'] | undefined;
-  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: cloth by length. */
+  /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+or cloth by length. */
   sheet?: QuiltCutting['sheet'] | undefined;
   /** The print has a right way up, so pieces may not be turned. Default false. */
   oneWay?: QuiltCutting['oneWay'] | undefined;
@@ -311,6 +319,8 @@ export interface QuiltCuttingProperties {
   mat?: QuiltCutting['mat'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltCutting['mark'] | undefined;
+  /** The week of a sew-along in which it is cut, a whole number. Default none. */
+  week?: QuiltCutting['week'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
   working?: QuiltCutting['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */
@@ -359,7 +369,10 @@ export interface QuiltFabricProperties {
   name?: QuiltFabric['name'] | undefined;
   /** Its usable width, selvages off. A length. Default: the worksheet's. */
   fabricWidth?: QuiltFabric['fabricWidth'] | undefined;
-  /** Price of one yard or metre. Default none. */
+  /** What it is bought in: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Cut lists and blocks that name no sheet of their own
+then plan its pieces on these. Default: cloth by length. */
+  sheet?: QuiltFabric['sheet'] | undefined;
+  /** Price of one yard or metre; with `sheet`, of one sheet. Default none. */
   price?: QuiltFabric['price'] | undefined;
   /** A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
 `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into. */
@@ -434,6 +447,16 @@ export interface QuiltTopProperties {
   set?: QuiltTop['set'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltTop['mark'] | undefined;
+  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then says how many blocks come near. Default `none`. */
+  bed?: QuiltTop['bed'] | undefined;
+  /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
+  drop?: QuiltTop['drop'] | undefined;
+  /** Length to tuck under the pillows. Default 0. */
+  tuck?: QuiltTop['tuck'] | undefined;
+  /** The size that is wanted, in place of a bed: `60 x 80`. Default none. */
+  target?: QuiltTop['target'] | undefined;
+  /** All borders together, on one side: they are part of the wanted size. A length. Default 0. */
+  border?: QuiltTop['border'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
   working?: QuiltTop['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */

@@ -49,6 +49,8 @@ export interface QuiltBindingProps extends Props<QuiltBinding, QuiltBindingPrope
 
 /** Props of `<quilt-block>` in JSX. */
 export interface QuiltBlockProps extends Props<QuiltBlock, QuiltBlockProperties> {
+  /** The prints have a right way up, so pieces may not be turned. Default false. */
+  'one-way'?: QuiltBlock['oneWay'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltBlock['fabricWidth'] | undefined;
 }

@@ -1,5 +1,6 @@
 import { nothing, html, noChange, isServer } from 'lit';
 import { sayInFace } from '../words/face-sayings.js';
+import { OWN } from './choices.js';
 
 /**
  * A cell to type in, a choice, or a box to tick. The option says whether it is chosen, not the list: a row may become another row,
@@ -7,14 +8,14 @@ import { sayInFace } from '../words/face-sayings.js';
  * the cell, because WebKit goes back to the default after “back”.
  */
 const cell = (state) => {
-    const { id, field, text, label, choices, wrong, t } = state;
+    const { id, field, text, label, choices, isOwn, wrong, t } = state;
     const own = field?.show?.(state);
     if (own)
         return own;
     const invalid = wrong ? 'true' : nothing;
     if (choices) {
-        const chosen = text.split(', ');
-        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}`;
+        const chosen = isOwn ? [OWN] : text.split(', ');
+        return html `${chosen.map((value, at) => html `<select part="cell" id=${at ? nothing : id} data-row=${id} aria-label=${chosen[1] ? t.say(sayInFace('entryOf', { label, number: at + 1 })) : nothing} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`)}${isOwn ? written(`${id}-own`, state, choices[OWN]) : nothing}`;
     }
     if (field?.kind === 'own' && field.lines)
         return html `<textarea
@@ -27,8 +28,13 @@ const cell = (state) => {
       aria-invalid=${invalid}
       .value=${text}
     ></textarea>`;
+    return written(id, state);
+};
+/** An input of one line, or a box to tick. */
+const written = (own, { id, field, text, wrong }, name) => {
     const tick = field?.kind === 'flag';
-    return html `<input part="cell" id=${id} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-describedby="how-${id}" aria-invalid=${invalid} .defaultChecked=${text === 'yes'} .defaultValue=${text} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
+    const invalid = wrong ? 'true' : nothing;
+    return html `<input part="cell" id=${own} data-row=${id} type=${tick ? 'checkbox' : 'text'} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-label=${name ?? nothing} aria-describedby="how-${id}" aria-invalid=${invalid} .defaultChecked=${text === 'yes'} .defaultValue=${text} .checked=${isServer && text !== 'yes' ? noChange : text === 'yes'} .value=${text} />`;
 };
 /** A button. `open` says whether the part that it unfolds is open. */
 const action = (words, act, { off = false, open } = {}) => html `<button type="button" part="action" ?disabled=${off} aria-expanded=${open ?? nothing} @click=${act}>${words}</button>`;

@@ -1,7 +1,9 @@
-import { css, nothing, svg, html } from 'lit';
+import { css, svg, html, nothing } from 'lit';
+import { fillOf } from './swatch.js';
 
-const PICTURE_WIDTH = 260;
-const TALLEST = 175;
+/** How large a picture is: as wide as this, or as high, whichever comes first. */
+const ROOM = { wide: 260, tall: 175 };
+const LARGE_ROOM = { wide: 360, tall: 420 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -10,6 +12,10 @@ const LETTER = 6.1;
 /** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+/** The side of a tile of a picture that fills a piece. */
+const TILE = 40;
+/** How many patterns there are on the page so far: each has a name of its own. */
+let patterns = 0;
 const round = (value) => Math.round(value * 100) / 100;
 const roomFor = ({ text }) => text.length * LETTER + EDGE;
 const stands = ({ side }) => side === 'left' || side === 'right';
@@ -18,9 +24,11 @@ class Drawing {
     /** Where the words on each side end so far. */
     #ends;
     #captions;
-    constructor(picture, t) {
+    #isOfSeveral;
+    constructor(picture, t, swatches) {
         this.picture = picture;
         this.t = t;
+        this.swatches = swatches;
         /** Where the words on each side end so far. */
         this.#ends = {};
         this.#captions = new Map();
@@ -30,18 +38,27 @@ class Drawing {
             const [wide, tall] = [round(box.width * this.scale), round(box.height * this.scale)];
             return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
         };
+        /** The outline of a shape. */
+        this.closed = ({ points }) => `${this.path(points)}Z`;
         /** The words in a place, level, or upright if only that fits. */
-        this.wordsIn = ({ label, short, ...box }) => {
-            const { x, y, width, height } = box.room ?? box;
+        this.wordsIn = (worded, fabric) => {
+            const { x, y, width, height } = worded.room ?? worded;
             const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
-            const words = [label, short]
-                .map((caption) => this.#words(caption))
-                .find((words) => words && (fits(words, width, height) || fits(words, height, width)));
+            const words = this.#wordsFor(worded, fabric).find((words) => fits(words, width, height) || fits(words, height, width));
             if (!words)
                 return nothing;
             const turn = fits(words, width, height) ? '' : 'rotate(-90)';
-            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}">${words}</text>`;
+            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric)}>${words}</text>`;
         };
+        /** What a piece of a fabric is filled with. */
+        this.fill = (fabric) => {
+            const fill = fillOf(this.swatches, fabric);
+            if (!fill)
+                return nothing;
+            return 'colour' in fill ? fill.colour : `url(#${this.#patternOf(fill.picture)})`;
+        };
+        /** The pictures of fabrics, each with the name of its pattern. */
+        this.#patterns = new Map();
         /** A dimension line, drawn level; one at the left or right is turned as a whole. */
         this.dimension = (line) => {
             const { side, from, to, text } = line;
@@ -56,13 +73,14 @@ class Drawing {
             const gap = lies ? 0 : Math.min(roomFor(line), end - start) / 2;
             return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${this.isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${lies ? level + (outward * roomFor(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
         };
-        const { width, height, dimensions = [] } = picture;
+        const { width, height, boxes, shapes = [], dimensions = [] } = picture;
+        this.#isOfSeveral = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || [])).size > 1;
         this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
         const [left, right] = [this.#margin('left'), this.#margin('right')];
         this.top = this.#margin('top');
-        this.scale = Math.min((PICTURE_WIDTH - left - right) / width, TALLEST / height);
+        this.scale = Math.min((this.#room.wide - left - right) / width, this.#room.tall / height);
         const wide = width * this.scale + left + right;
-        const full = Math.max(wide, PICTURE_WIDTH * 0.6);
+        const full = Math.max(wide, this.#room.wide * 0.6);
         this.left = left + (full - wide) / 2;
         this.full = { width: full, height: this.top + height * this.scale + this.#margin('bottom') };
     }
@@ -72,7 +90,7 @@ class Drawing {
     /** Words that are too long for a short upright line lie beside it. */
     liesBeside(line) {
         const { width, height } = this.picture;
-        const scale = Math.min((PICTURE_WIDTH - 60) / width, TALLEST / height);
+        const scale = Math.min((this.#room.wide - 60) / width, this.#room.tall / height);
         return stands(line) && line.text.length * NARROW > (line.to - line.from) * scale;
     }
     /** The room that dimension lines take on a side. */
@@ -92,19 +110,25 @@ class Drawing {
         this.#ends[line.side] = middle + reach;
         return true;
     }
-    /** Boxes that are drawn as one shape. */
-    alike() {
-        const { boxes, isTiled } = this.picture;
+    get #room() {
+        return this.picture.isLarge ? LARGE_ROOM : ROOM;
+    }
+    /** What is drawn as one shape: all that looks the same, where it never overlaps. */
+    alike(pieces) {
         const alike = new Map();
-        for (const box of boxes) {
-            const key = isTiled ? box.is : box;
+        for (const piece of pieces) {
+            const key = this.picture.isTiled ? `${piece.is} ${piece.fabric ?? ''}` : piece;
             const others = alike.get(key);
             if (others)
-                others.push(box);
+                others.push(piece);
             else
-                alike.set(key, [box]);
+                alike.set(key, [piece]);
         }
         return [...alike.values()];
+    }
+    /** The same shapes, all alike, as one. */
+    pieces(all, outline) {
+        return this.alike(all).map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`);
     }
     #words(caption) {
         if (!caption)
@@ -114,6 +138,35 @@ class Drawing {
             this.#captions.set(caption, (words = this.t.caption(caption)));
         return words;
     }
+    /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. */
+    #wordsFor({ label, short }, letter) {
+        const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
+        if (!letter)
+            return own;
+        if (!this.#isOfSeveral)
+            return [...own, letter];
+        return [
+            ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
+            ...own,
+            letter,
+        ];
+    }
+    /** The look of words on a fabric. */
+    #lookOf(fabric) {
+        const fill = fillOf(this.swatches, fabric);
+        return fill ? ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light') : nothing;
+    }
+    /** The pictures of fabrics, each with the name of its pattern. */
+    #patterns;
+    #patternOf(address) {
+        const name = this.#patterns.get(address) ?? `swatch-${(patterns += 1)}`;
+        this.#patterns.set(address, name);
+        return name;
+    }
+    /** The patterns of all pictures that fill something. */
+    patterns() {
+        return [...this.#patterns].map(([address, name]) => svg `<pattern id=${name} patternUnits="userSpaceOnUse" width=${TILE} height=${TILE}> <rect class="cloth" width=${TILE} height=${TILE} /> <image href=${address} width=${TILE} height=${TILE} preserveAspectRatio="xMidYMid slice" /> </pattern>`);
+    }
     /** The edge that a dimension line goes along. */
     #edgeOf(side) {
         const { left, top, scale, picture } = this;
@@ -121,14 +174,20 @@ class Drawing {
         return { left, top, right, bottom }[side];
     }
 }
-/** Draws to scale, with its dimension lines round it. */
-const draw = (picture, t) => {
-    const drawing = new Drawing(picture, t);
+/** Draws to scale, with its dimension lines round it. What is cut from a fabric with a swatch is filled with that. */
+const draw = (picture, t, swatches) => {
+    const drawing = new Drawing(picture, t, swatches);
     const { full } = drawing;
-    const { title, boxes, shapes, lines } = picture;
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${shapes?.map(({ words }) => words && drawing.wordsIn(words))} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
+    const { title, boxes, shapes = [], lines } = picture;
+    const pieces = [
+        drawing.pieces(boxes, drawing.outline),
+        boxes.map((box) => drawing.wordsIn(box, box.fabric)),
+        drawing.pieces(shapes, drawing.closed),
+        shapes.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
+    ];
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.patterns()} ${pieces} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
+const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor}path:not([fill]){fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth:not([fill]){fill:var(--_wash)}.piece:not([fill]){fill:var(--_wash-strong)}.other:not([fill]){fill:var(--_faint)}.on-light{fill:#000;stroke:#fff}.on-dark{fill:#fff;stroke:#000}.on-light,.on-dark{stroke-width:2px;stroke-linejoin:round;paint-order:stroke}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}[fill]{print-color-adjust:exact}@media (forced-colors: active){[fill]{fill:none}text{fill:CanvasText;stroke:none}}`;
 
 export { draw, drawingStyles };

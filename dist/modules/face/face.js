@@ -86,10 +86,10 @@ class Face extends Folding {
             return html `<slot></slot>`;
         const rows = this.rows();
         // The first picture stands beside the rows.
-        const pictures = good ? this.calculator.draw(good.answer) : [];
-        const folds = good ? this.#folds(good, pictures.slice(1)) : [];
+        const pictures = good ? this.pictures(good.answer) : [];
+        const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(1)) : [])];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -120,7 +120,12 @@ class Face extends Folding {
         const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
         return [
             ...(others[0]
-                ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
+                ? [
+                    {
+                        caption: sayInFace('otherPictures', { count: others.length }),
+                        shown: [figures(others, t, this.swatches)],
+                    },
+                ]
                 : []),
             ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
             ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
@@ -130,7 +135,7 @@ class Face extends Folding {
     #toggles(folds) {
         const { teller: t } = this;
         const working = this.isOpen('working');
-        const shut = this.foldsLists ? folds : [];
+        const shut = this.foldsLists ? folds.filter(({ isOpen }) => !isOpen) : [];
         return html `<p class="actions toggles"> ${action(t.say(sayInFace(working ? 'hideWorking' : 'showWorking')), () => this.setOpen('working', !working), { open: working })} ${shut.map(({ caption: { code, values } }) => {
             const open = this.isOpen(code);
             return action(t.say({ code, values }), () => this.setOpen(code, !open), { open });
@@ -139,7 +144,7 @@ class Face extends Folding {
     /** What stands under the rows. */
     #below(good, folds) {
         const isShown = (code) => !this.foldsLists || this.isOpen(code);
-        return html `<div> ${folds.map(({ caption: { code }, shown }) => html `<div class=${isShown(code) ? nothing : 'folded'}>${shown}</div>`)} ${this.more(good)} </div>`;
+        return html `<div> ${folds.map(({ caption: { code }, shown, isOpen }) => html `<div class=${isOpen || isShown(code) ? nothing : 'folded'}>${shown}</div>`)} ${good && this.more(good)} </div>`;
     }
     #actions(off) {
         const { teller: t } = this;
@@ -152,12 +157,28 @@ class Face extends Folding {
     }
     /** The lists under the drawing. */
     lists(answer) {
-        return this.calculator.lists?.(answer, this.#letters) ?? [];
+        return this.calculator.lists?.(answer, this.letters) ?? [];
+    }
+    /** Its drawings. */
+    pictures(answer) {
+        return this.calculator.draw(answer, this.letters);
+    }
+    /** The swatches of the worksheet's fabrics, by letter. */
+    get swatches() {
+        return this.flow?.values['swatches'];
     }
     /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
-    get #letters() {
+    get letters() {
         const { letters } = this.flow?.values ?? {};
         return Array.isArray(letters) ? letters.map(textOf) : (this.fabric?.match(/[^\s,]+/g) ?? []);
+    }
+    /** Further content of an element, above its lists. */
+    above(_good) {
+        return nothing;
+    }
+    /** Lists of an element's own, which need no answer. */
+    ownFolds() {
+        return [];
     }
     /** Further content of an element, under its lists. */
     more(_good) {
@@ -179,21 +200,23 @@ class Face extends Folding {
     }
     /** The sentence and the notes under the answer. */
     #notesOf(good) {
-        const { said, teller: t } = this;
+        const { said } = this;
         if (said[0]) {
             const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
-            return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
+            return [sayInFace('notReckonedYet', { inputs, hasAnswer: !!good })];
         }
         const { issues, notes } = this.outcome.reckoning;
-        if (issues.length)
-            return [];
-        return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
+        return issues.length ? [] : [this.overStock ?? [], this.strayLock(), notes].flat();
+    }
+    /** What the reader can do about a note, in the note itself. */
+    under(_note) {
+        return nothing;
     }
     #answer(rows) {
         const { good, teller: t } = this;
         const { lead, large } = good ? this.#headline(good) : { lead: '', large: '' };
         const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
-        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
+        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(t.say(note))} ${this.under(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
     }
     /** Announces the answer once, when the reader pauses. It does not announce each digit, or changes elsewhere. */
     #acted = ({ target }) => {
@@ -207,7 +230,7 @@ class Face extends Folding {
         const { issues, own } = outcome.reckoning;
         if (issues.length && !said[0])
             return;
-        const notes = this.#notesOf(good);
+        const notes = this.#notesOf(good).map((note) => t.say(note));
         const answer = own && good
             ? [
                 t.say(sayInFace('announced', { ...this.#headline(good), cost: good.result.cost?.text ?? '' })),
@@ -289,6 +312,7 @@ class Face extends Folding {
             isEdited: !!editing,
             isWrong: !!issue && (!!text || isOwn),
             isNext: !!field?.each && !value,
+            isOwn: this.writesOwn.has(id) && !(text && field?.offered?.in.includes(text)),
             isFolded: this.isFolded(shown),
             instead: hasOwn ? (reckoned ?? this.#flowing(flows)) : undefined,
             takeAway: field?.each && isOpen && value ? t.entryName(key, at + 1) : undefined,
@@ -308,19 +332,19 @@ class Face extends Folding {
         const { good } = this;
         if (!good)
             return;
-        let words = 'copied';
+        let says = sayInFace('copied');
         try {
             // Absent on a page without https.
             await navigator.clipboard.writeText(tabbedOf(this.cells(good), this.lengthStyle.comma));
         }
         catch {
-            words = 'cannotCopy';
+            says = sayInFace('cannotCopy');
         }
-        this.#tell(words);
+        this.report(says);
     };
     /** Says whether a button worked, until the next answer. */
-    #tell(words) {
-        this.#told = [this.outcome, this.teller.say(sayInFace(words))];
+    report(says) {
+        this.#told = [this.outcome, this.teller.say(says)];
         this.requestUpdate();
     }
     #download = () => {
@@ -340,13 +364,15 @@ class Face extends Folding {
         }
         catch {
             // Late loading can fail: the page may be offline by now.
-            this.#tell('cannotLoad');
+            this.report(sayInFace('cannotLoad'));
         }
     };
     #fileName(kind) {
         return `${this.called.toLowerCase()}.${kind}`;
     }
-    #print = () => {
+    #print = async () => {
+        if (this.readyForPaper)
+            await this.readyForPaper();
         const { good, shadowRoot } = this;
         if (good && shadowRoot)
             printAlone(shadowRoot, this.called, this.paper?.(good));

@@ -13,7 +13,7 @@ class Folding extends Typed {
         /** Whether a setting is off, empty or 0. */
         this.#isNothing = ({ id, value }) => {
             const given = this.outcome.reckoning.rows.find((row) => row.id === id)?.value;
-            return value === '' || given === false || (isExact(given) && given.equals(0));
+            return value === '' || given === false || given === 'none' || (isExact(given) && given.equals(0));
         };
     }
     static { this.properties = { working: {} }; }

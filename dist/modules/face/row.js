@@ -10,13 +10,13 @@ const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }
     : html `${t.say(sayInFace(field ? 'yourOwn' : 'measured'))} ${action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off })}`} ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
 /** A row of three columns: its name, its value, how it was got. */
 const row = (shown) => {
-    const { id, label, role, field, text, choices, isOpen, isWrong, t } = shown;
-    const takesFractions = !field || /^(length|size)/.test(field.kind);
+    const { id, label, role, field, text, choices, isOpen, isOwn, isWrong, t } = shown;
+    const takesFractions = !field || (field.ownToo ?? /^(length|size)/.test(field.kind));
     // A text of several lines needs the width of both columns.
     const wide = field?.lines;
     const how = howOf(shown);
     return html `<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''} ${shown.isFolded ? 'folded' : ''}"> <th scope="row" part="label">${isOpen ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${isOpen
-        ? cell({ id, field, text, label, choices, wrong: isWrong, t })
+        ? cell({ id, field, text, label, choices, isOwn, wrong: isWrong, t })
         : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${how}</td>`} </tr>`;
 };
 

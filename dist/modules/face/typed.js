@@ -1,6 +1,8 @@
 import { isServer } from 'lit';
+import { likeIn } from '../ledger/field.js';
 import { isExact } from '../measure/exact.js';
 import { isBegun, bothSides, inUnit, placesOf } from '../measure/parse.js';
+import { OWN } from './choices.js';
 import { giveStyles } from './shadow-styles.js';
 import { nudged } from './nudge.js';
 import { Reckoned } from './reckoned.js';
@@ -33,6 +35,8 @@ class Typed extends Reckoned {
         super();
         /** The rows that the value of this cell came from. */
         this.marked = [];
+        /** The inputs that the reader writes herself, where she could choose. */
+        this.writesOwn = new Set();
         /** The cell that the pointer was pressed on before it had the focus. */
         this.#pressed = null;
         this.typed = ({ target }) => {
@@ -40,12 +44,11 @@ class Typed extends Reckoned {
             if (!id)
                 return;
             const input = target;
-            const choices = [...this.renderRoot.querySelectorAll(`select[data-row=${id}]`)];
-            const text = input.type === 'checkbox'
-                ? input.checked
-                    ? 'yes'
-                    : 'no'
-                : choices.map(({ value }) => value).join(', ') || input.value;
+            if (input.value === OWN)
+                return this.#writeOwn(id);
+            const text = input.type === 'checkbox' ? (input.checked ? 'yes' : 'no') : this.#textIn(input, id);
+            if (!isText(input))
+                this.writesOwn.delete(id);
             const { editing } = this;
             if (editing?.id === id) {
                 editing.text = text;
@@ -54,7 +57,7 @@ class Typed extends Reckoned {
                         isBegun(text, (whole) => this.#sidesIn(id, whole)?.every((side, at) => this.reads(SIDES[at], side)) ??
                             this.reads(id, whole));
             }
-            this.#take(id, text);
+            this.take(id, text);
         };
         /**
          * The browser's own `change` stops at the shadow root, so we send one for the page. We send it when the reader leaves the cell,
@@ -101,6 +104,8 @@ class Typed extends Reckoned {
             if (this.measured?.[id]?.trim() === '')
                 this.#forget(id);
             const isTyped = this.#isTyped;
+            if (isText(target) && !target.value.trim())
+                this.writesOwn.delete(id);
             this.#finish();
             this.editing = undefined;
             this.marked = [];
@@ -135,7 +140,7 @@ class Typed extends Reckoned {
             if (step && altKey && isText(target))
                 this.#nudge(target, -step);
             else if (step && !altKey && (enter || !is(target, 'select')))
-                this.#walk(target, step);
+                this.walk(target, step);
             // If there is nothing to put back, the key is for the page: it may close a dialog.
             else if (key === 'Escape' && isText(target) && this.#isTyped) {
                 const editing = this.editing;
@@ -151,7 +156,7 @@ class Typed extends Reckoned {
         };
         this.switchUnits = () => {
             this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
-            this.#tellBoth();
+            this.tellBoth();
         };
         // Lit would make it later, when the element comes into a page. If there is one, Lit keeps it.
         if (!isServer)
@@ -202,6 +207,7 @@ class Typed extends Reckoned {
     }
     startAgain() {
         this.editing = undefined;
+        this.writesOwn.clear();
         void this.updateComplete.then(() => this.focusIn({ target: this.shadowRoot.activeElement }));
     }
     faulty() {
@@ -227,7 +233,7 @@ class Typed extends Reckoned {
             ? bothSides(text, this.lengthStyle)
             : undefined;
     }
-    #take(id, text) {
+    take(id, text) {
         const { editing } = this;
         const { field, key, at } = this.placeOf(id);
         const sides = this.#sidesIn(id, text);
@@ -273,11 +279,11 @@ class Typed extends Reckoned {
     takeAway(id) {
         const { key, at } = this.placeOf(id);
         this.change(key, this.#listWith(key, at));
-        this.#tellBoth();
-        this.#goTo(id);
+        this.tellBoth();
+        this.goTo(id);
     }
     /** What was pressed there is gone, and the focus with it. */
-    #goTo(id) {
+    goTo(id) {
         if (this.shadowRoot.activeElement)
             void this.updateComplete.then(() => this.#cellOf(id)?.focus());
     }
@@ -292,6 +298,27 @@ class Typed extends Reckoned {
     #forget(id) {
         const { [id]: _gone, ...kept } = this.measured ?? {};
         this.change('measured', kept);
+    }
+    /** What somebody typed or chose. A row may have several lists to choose from. */
+    #textIn(input, id) {
+        if (isText(input))
+            return input.value;
+        const lists = this.renderRoot.querySelectorAll(`select[data-row=${id}]`);
+        return [...lists].map(({ value }) => value).join(', ');
+    }
+    /** Gives the reader a cell to write in, with an example in it if nothing of her own stands there. */
+    #writeOwn(id) {
+        const { field } = this.placeOf(id);
+        const { code, value = '' } = this.rows().find((row) => row.id === id) ?? {};
+        this.writesOwn.add(id);
+        const [example = ''] = field ? likeIn(field, this.lengthStyle) : [];
+        const text = code ?? value;
+        this.take(id, field?.offered?.in.includes(text) ? example : text);
+        void this.updateComplete.then(() => {
+            const own = this.renderRoot.querySelector(`input[data-row=${id}]`);
+            own?.focus();
+            own?.select();
+        });
     }
     tell(type) {
         this.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
@@ -311,10 +338,10 @@ class Typed extends Reckoned {
             this.change(id, null);
         else
             this.#forget(id);
-        this.#tellBoth();
-        this.#goTo(id);
+        this.tellBoth();
+        this.goTo(id);
     }
-    #tellBoth() {
+    tellBoth() {
         this.tell('input');
         this.tell('change');
     }
@@ -323,16 +350,20 @@ class Typed extends Reckoned {
         input.value = text;
         input.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
     }
-    #walk(from, step) {
+    walk(from, step) {
         const cells = [...this.renderRoot.querySelectorAll('tr:not(.folded) [data-row]')];
         const next = cells[cells.indexOf(from) + step];
         next?.focus();
         if (isText(next))
             next.select();
     }
-    #nudge(input, by) {
+    /** What a cell holds. */
+    kindOf(input) {
         const { field } = this.placeOf(rowOf(input));
-        const kind = !field || field.each ? 'length' : field.kind;
+        return !field || field.each ? 'length' : field.kind;
+    }
+    #nudge(input, by) {
+        const kind = this.kindOf(input);
         const mark = this.good?.reckoning.rows.find(({ id }) => id === 'mark')?.value;
         const text = nudged(input.value, by, kind, this.lengthStyle, isExact(mark) ? mark : undefined);
         if (text)

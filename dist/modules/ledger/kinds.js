@@ -2,6 +2,7 @@ import { exact } from '../measure/exact.js';
 import { mixed } from '../measure/format.js';
 import { parseLength, inUnit } from '../measure/parse.js';
 import { parseStep } from '../measure/shop.js';
+import { SHEET_NAMES, sheetNamed } from '../trade/cloths.js';
 import { withoutCode } from './currency.js';
 import { say, textOf, optional, initialOf } from './field.js';
 import { allInUnit } from './lengths.js';
@@ -22,12 +23,13 @@ const readNumber = (raw, what, { least, most, like }, bare = (text) => text) => 
         refuse(say('outOfRange', { what, least, most, like }));
     return parsed.value;
 };
-const countField = (most, about = {}) => ({
+/** A whole number of things, at least one if `least` says nothing else. */
+const countField = (most, about = {}, least = 1) => ({
     kind: 'count',
     example: ['4'],
     ...about,
     read: (raw, _style, what) => {
-        const value = readNumber(raw, what, { least: 1, most, like: ['4'] });
+        const value = readNumber(raw, what, { least, most, like: ['4'] });
         return value.d === 1n ? value.valueOf() : refuse(say('notWhole', { what }));
     },
 });
@@ -114,7 +116,20 @@ const currencyField = () => optional({
     // A price may have named the currency.
     write: (code) => code,
 });
+/** Blank means cloth by length. */
+const SHEETS_OFFERED = ['', ...SHEET_NAMES];
 /** A size, or the name of one that the shop sells: `18 x 20`, `fat-quarter`. */
-const sheetField = () => optional({ kind: 'text', read: (raw) => textOf(raw).trim(), marked: allInUnit });
+const sheetField = () => optional({
+    kind: 'text',
+    offered: { in: SHEETS_OFFERED, cm: SHEETS_OFFERED },
+    ownToo: true,
+    example: { in: ['18 x 20'], cm: ['45 x 50'] },
+    read: (raw) => {
+        const text = textOf(raw).trim();
+        return sheetNamed(text) ?? text;
+    },
+    write: (text) => text ?? '',
+    marked: allInUnit,
+});
 
 export { choiceField, choicesField, countField, currencyField, flagField, moneyField, percentField, sheetField, stepField };

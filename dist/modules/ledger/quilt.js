@@ -1,10 +1,13 @@
 import { most } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
+import { countField } from './kinds.js';
 import { sideField, lengthField, usualLength } from './lengths.js';
 
 /** The finished quilt's two sides. */
 const quiltFields = { width: sideField(), length: sideField() };
+/** How many blocks there are of a kind. One that takes what others leave of a top may be left with none. */
+const blocksField = /* @__PURE__ */ countField(20_000, { initial: '1' }, 0);
 /** What is added round the quilt for its back and its batting. */
 const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
 /** The most lengths side by side. Nobody joins more, and a page could not draw them. */
@@ -30,4 +33,4 @@ const withOverage = (ledger, quilt) => {
     };
 };
 
-export { MOST_JOINED, facing, overageField, quiltFields, sidesOf, withOverage };
+export { MOST_JOINED, blocksField, facing, overageField, quiltFields, sidesOf, withOverage };

@@ -25,6 +25,13 @@ const SHEETS = {
     'square-10': { kind: 'square', size: everywhere('10 in', '10 in') },
     'square-5': { kind: 'square', size: everywhere('5 in', '5 in') },
 };
+/** Their names, in the order in which a reader chooses from them. */
+const SHEET_NAMES = ['fat-quarter', 'fat-eighth', 'square-10', 'square-5', 'strip-2.5'];
+/** The sheet that somebody named, in any spelling of the name: `Fat quarter`. */
+const sheetNamed = (text) => {
+    const name = text.trim().toLowerCase().replace(/\s+/g, '-');
+    return SHEET_NAMES.find((known) => known === name);
+};
 /**
  * Shops name cloth by its width with selvages. From, to, and the usable width, in the unit. Common practice, no source; the
  * centimetres are from memory.
@@ -46,4 +53,4 @@ const BOLT_WIDTHS = {
     ],
 };
 
-export { BOLT_WIDTHS, FAT_QUARTER, SHEETS };
+export { BOLT_WIDTHS, FAT_QUARTER, SHEETS, SHEET_NAMES, sheetNamed };

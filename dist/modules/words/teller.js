@@ -37,7 +37,9 @@ class Teller {
     }
     /** The few words beside an input. */
     hint(id) {
-        const hint = this.words.hints[id] ?? '';
+        return this.#inUnits(this.words.hints[id] ?? '');
+    }
+    #inUnits(hint) {
         return typeof hint === 'string' ? hint : hint[ownUnits(this.style)];
     }
     /** A length as a number in the reader's units, without the unit. Any other quantity as it is written. */
@@ -161,7 +163,7 @@ class Teller {
     }
     /** A choice of an input in words; the choice itself if it has none. */
     chosen(of, code) {
-        return (typeof of === 'string' && this.words.options[of]?.[code]) || code;
+        return this.#inUnits((typeof of === 'string' && this.words.options[of]?.[code]) || code);
     }
     /** The text in an input's row: in words, where its author writes codes. */
     standing(id, { kind, options, offered }, text) {

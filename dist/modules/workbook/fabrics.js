@@ -1,5 +1,5 @@
 import { textOf, isBlank } from '../ledger/field.js';
-import { usualLength, readLength } from '../ledger/lengths.js';
+import { usualLength, allInUnit, readLength } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { ZERO, isExact } from '../measure/exact.js';
 import { ownUnits } from '../measure/format.js';
@@ -34,6 +34,10 @@ class Fabrics {
     nameOf(letter) {
         const fabric = this.#byLetter.get(letter);
         return fabric && textOf(fabric.name);
+    }
+    /** The letters that are declared, with their names. */
+    get names() {
+        return Object.fromEntries([...this.#byLetter].map(([letter, { name }]) => [letter, textOf(name)]));
     }
     /** The letters that a part names, in order. A declared letter may have a space in it: `A 1`. */
     lettersIn(written) {
@@ -81,12 +85,17 @@ class Fabrics {
     get widths() {
         return Object.fromEntries([...this.#byLetter].flatMap(([letter, { fabricWidth }]) => isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]]));
     }
+    /** The sheets that fabrics are bought in. A number alone is in the worksheet's unit. */
+    get sheets() {
+        return Object.fromEntries([...this.#byLetter].flatMap(([letter, { sheet }]) => isBlank(sheet) ? [] : [[letter, allInUnit(textOf(sheet), ownUnits(this.style))]]));
+    }
+    /** What each fabric looks like, as it is written; empty if nobody says it. */
     get swatches() {
-        return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+        return Object.fromEntries([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
     }
     /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour) {
-        return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
+        return Object.entries(this.swatches).flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
     }
 }
 

@@ -34,10 +34,11 @@ const gather = (parts, fabrics, isColour) => {
             troubles: [...fabrics.troubles(isColour), ...taken.flatMap(({ troubles }) => troubles)],
             unfinished: parts.flatMap(whyNot),
             named: taken.flatMap(({ letters }) => letters),
-            fabrics: fabrics.declared.map(({ letter, name, price, fabricWidth }) => ({
+            fabrics: fabrics.declared.map(({ letter, name, price, sheet, fabricWidth }) => ({
                 letter: textOf(letter),
                 name,
                 price,
+                sheet,
                 fabricWidth,
             })),
             parts: takes.flatMap(({ part }) => part ?? []),

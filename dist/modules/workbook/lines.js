@@ -29,7 +29,11 @@ const linesOf = (ledger, declared, group, plan) => {
     const fabric = declared.find((one) => one.letter === letter);
     if (!fabric)
         noteUndeclared(ledger, declared, group, called);
-    const price = fabric && priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }));
+    // The price of a fabric that is bought in sheets is of one sheet.
+    const isByLength = fabric && !fabric.sheet;
+    const price = isByLength
+        ? priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }))
+        : undefined;
     const widths = byWidth(parts);
     const several = widths.length > 1;
     if (several) {

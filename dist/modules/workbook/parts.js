@@ -1,4 +1,6 @@
+import { readSheet } from '../calculators/cutting/sheets.js';
 import { textOf } from '../ledger/field.js';
+import { ONE } from '../measure/exact.js';
 import { tried, readWritten } from './prices.js';
 import { say } from './sayings.js';
 import { worksheetFields } from './shape.js';
@@ -8,7 +10,7 @@ const letterOf = (written) => textOf(written).replace(/\s+/g, ' ').trim();
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 const readFabrics = (ledger, fabrics) => {
     const declared = [];
-    for (const { name, price, fabricWidth, ...fabric } of fabrics) {
+    for (const { name, price, fabricWidth, sheet, ...fabric } of fabrics) {
         const letter = letterOf(fabric.letter);
         if (!letter)
             ledger.note(say('noLetter'));
@@ -16,7 +18,10 @@ const readFabrics = (ledger, fabrics) => {
             ledger.note(say('sameLetter', { letter }));
         else {
             tried(ledger, say('widthOfFabric', { letter }), () => readWritten(ledger, worksheetFields.fabricWidth, fabricWidth, 'fabricWidth'));
-            declared.push({ letter, name: textOf(name), price });
+            const written = textOf(sheet).trim();
+            if (written)
+                tried(ledger, say('fabricOf', { letter }), () => readSheet(written, ledger.style, { oneWay: false, kept: ONE }));
+            declared.push({ letter, name: textOf(name), price, sheet: written });
         }
     }
     return declared;

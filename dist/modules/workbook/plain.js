@@ -1,9 +1,11 @@
 import { textOf } from '../ledger/field.js';
 import { Ledger } from '../ledger/ledger.js';
 import { readLength } from '../ledger/lengths.js';
+import { readSheet } from '../calculators/cutting/sheets.js';
 import { ownWords } from '../ledger/own-words.js';
 import { unlessRefused, refuse } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
+import { ZERO, ONE } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
 import { letterOf } from './parts.js';
 import { adoptCurrency } from './prices.js';
@@ -38,20 +40,38 @@ const readPieces = (pieces, words) => entries(pieces).map(({ piece, width, lengt
         turn: !!turn,
     };
 });
-const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', pieces, price, per }, words) => {
+/** The sheets of a part, in their size after the wash. Throws a `Refusal` if it does not say what to cut from them. */
+const readSheets = (written, pieces, washed) => {
+    const text = textOf(written).trim();
+    if (!text)
+        return undefined;
+    if (!pieces.length || pieces.some(({ count }) => !Number.isInteger(count) || count < 1))
+        refuse(say('noPieces'));
+    const kept = washed.gt(1) ? ONE.div(washed) : ONE;
+    return { sheet: readSheet(text, { units: 'in' }, { oneWay: pieces.some(({ turn }) => !turn), kept }) };
+};
+const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', ...part }, words) => {
     const name = textOf(title);
     const called = name ? words(name) : say('somePart');
-    const read = () => ({
-        title: called,
-        fabric: letterOf(fabric),
-        need: readAmount(need),
-        width: readAmount(width),
-        sold: readAmount(sold),
-        washed: readAmount(washed),
-        pieces: Array.isArray(pieces) ? readPieces(pieces, words) : [],
-        price: { written: price },
-        per: per === 'yd' || per === 'm' ? per : undefined,
-    });
+    const week = typeof part.week === 'number' && part.week > 0 ? part.week : undefined;
+    const read = () => {
+        const pieces = Array.isArray(part.pieces) ? readPieces(part.pieces, words) : [];
+        const sheets = readSheets(part.sheet, pieces, readAmount(washed));
+        return {
+            title: called,
+            when: week ? say('inWeek', { week, title: called }) : called,
+            week,
+            fabric: letterOf(fabric),
+            need: sheets ? ZERO : readAmount(need),
+            width: readAmount(width),
+            sold: readAmount(sold),
+            washed: readAmount(washed),
+            pieces,
+            sheets,
+            price: { written: part.price },
+            per: part.per === 'yd' || part.per === 'm' ? part.per : undefined,
+        };
+    };
     return unlessRefused(read, ({ problem: says }) => refuse(sayOfShop('about', { what: called, says }), 'parts'));
 };
 const readItem = ({ title, fabric, text, cost }) => {

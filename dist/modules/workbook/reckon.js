@@ -3,6 +3,7 @@ import { ofCloth } from '../ledger/purchase.js';
 import { sum } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
 import { linesOf } from './lines.js';
+import { sheetLinesOf } from './sheet-lines.js';
 import { readFabrics, groupsOf } from './parts.js';
 import { adoptCurrency } from './prices.js';
 import { say } from './sayings.js';
@@ -17,14 +18,20 @@ const summaryOf = (lines, items, isUnfinished) => say('summary', {
     isUnfinished,
 });
 /** The lines of all fabrics, in the order in which they are declared; says which of them nothing is cut from. */
-const allLines = (ledger, declared, { parts, items, unfinished, named }, plan) => groupsOf(declared, parts).flatMap((group) => {
-    if (group.parts.length)
-        return linesOf(ledger, declared, group, plan);
-    const { letter } = group;
-    if (!unfinished.length && !items.some(({ fabric }) => fabric === letter))
-        ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
-    return [];
-});
+const allLines = (ledger, declared, { parts, items, unfinished, named }, plan) => {
+    const lines = [];
+    const onSheets = [];
+    for (const group of groupsOf(declared, parts)) {
+        const { letter } = group;
+        const byLength = group.parts.filter(({ sheets }) => !sheets);
+        if (byLength.length)
+            lines.push(...linesOf(ledger, declared, { ...group, parts: byLength }, plan));
+        onSheets.push(...sheetLinesOf(ledger, declared, group, plan));
+        if (!group.parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
+            ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
+    }
+    return { lines, onSheets };
+};
 /**
  * One shopping list for all parts of a quilt. The parts of a fabric are added up before rounding, and planned together if that
  * saves cloth. The list has prices, and bolts if a shop cuts kits. A part whose fabric is not declared still gets a line.
@@ -36,8 +43,8 @@ const reckonOn = (ledger, input, plan) => {
     ledger.notes.push(...input.troubles, ...input.unfinished);
     ledger.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam');
     ledger.given();
-    const lines = allLines(ledger, declared, input, plan);
-    const items = countItems(ledger, input.items, declared);
+    const { lines, onSheets } = allLines(ledger, declared, input, plan);
+    const items = [...onSheets, ...countItems(ledger, input.items, declared)];
     const sums = totals(ledger, lines, items, isUnfinished);
     const need = sum(lines.map(({ line }) => line.need));
     const inches = sum(lines.map(({ line }) => line.buy.inches));

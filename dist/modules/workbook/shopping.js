@@ -22,8 +22,9 @@ const listLines = ({ fabrics, items }) => [
             width,
         };
     }),
-    ...items.map(({ title, fabric, name, text, cost, used: { buy } }) => {
-        return { letter: fabric, name, uses: say('uses', { titles: [title] }), buy, text, cost };
+    ...items.map(({ title, parts, fabric, name, text, cost, used: { buy } }) => {
+        const titles = parts ? titlesOf(parts) : [title];
+        return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost };
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 /** What all the kits take: whole bolts, or a multiple of one kit. */

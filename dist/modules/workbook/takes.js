@@ -24,22 +24,28 @@ const takesOf = (calculator, { own, price, cost }, letters) => {
     const whole = (cuts) => cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: true }));
     const partOf = (take, title) => ({
         title,
+        when: take.title && take.week ? say('inWeek', { week: take.week, title }) : title,
+        week: take.week,
         fabric: take.fabric,
         need: take.need,
         width: take.width ?? used.cloth?.width.value ?? ZERO,
         sold: take.sold ?? used.cloth?.sold.value ?? ZERO,
         washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
         // If we do not know how much a wash leaves, we do not plan it with others: the cloth could be too short.
-        pieces: used.cloth ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
-        price,
+        pieces: used.cloth || take.sheets ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
+        sheets: take.sheets,
+        // A price that the part did not count for its sheets is of cloth by length.
+        price: take.sheets && !take.cost ? undefined : price,
         // Cloth that is cut by inches is priced by the yard.
         per: buy.unit === 'm' ? 'm' : 'yd',
     });
     return takes.map((take) => {
-        const title = take.title ? said(take.title) : say('titleOf', { calculator: name });
+        const { week } = take;
+        const usual = week ? say('weekOf', { week }) : say('titleOf', { calculator: name });
+        const title = take.title ? said(take.title) : usual;
         const taken = { fabric: take.fabric, title, cuts: take.cuts.map(cut) };
         if (!take.item)
-            return take.need.equals(0) ? taken : { ...taken, part: partOf(take, title) };
+            return take.need.equals(0) && !take.sheets ? taken : { ...taken, part: partOf(take, title) };
         const { inches, amount, unit, called } = take.item;
         const bought = new Purchase(inches, amount, unit, called && said(called));
         return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost ?? cost } };

@@ -1,7 +1,9 @@
 import { laidOut } from '../ledger/strips.js';
 import { least, most, ONE, sum } from '../measure/exact.js';
 import { inLengths, toStep } from '../measure/shop.js';
+import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
+import { namedPieces, namesOf } from './pool.js';
 import { say } from './sayings.js';
 
 const needOf = (lengths) => sum(lengths.map(({ need }) => need));
@@ -11,11 +13,6 @@ const lengthsOf = ({ values: { increment } }, lengths) => inLengths(lengths.map(
     const of = lengths.filter((_, at) => places.includes(at));
     return { parts: of.flatMap(({ parts }) => parts), need: needOf(of) };
 });
-/** A piece for the planner, with its long side across. A top plans its pieces in the same way, so the result is never worse. */
-const planned = ({ width, length, count, turn }) => {
-    const [across, along] = turn ? [most(width, length), least(width, length)] : [width, length];
-    return { width: across, height: along, count, turn };
-};
 /**
  * The lengths to buy for several parts of one cloth. Parts are planned together if that takes less than one after the other. A
  * part that is cut as its own plan says still takes no more than its pieces need.
@@ -25,7 +22,8 @@ const planTogether = (ledger, parts, plan, cloth) => {
     const cut = parts.filter(({ pieces }) => pieces.length);
     if (parts.length < 2 || !cut.length)
         return { lengths: apart };
-    const pieces = cut.flatMap(({ pieces }) => pieces.map(planned));
+    const all = joined(cut.map(namedPieces));
+    const { pieces } = all;
     const width = { width: least(...cut.map(({ width }) => width)) };
     const layout = plan(pieces, width);
     if (typeof layout === 'number')
@@ -39,8 +37,7 @@ const planTogether = (ledger, parts, plan, cloth) => {
     const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
     if (less <= 0)
         return { lengths: apart };
-    const names = cut.flatMap(({ title, pieces }) => pieces.map(({ piece = title }) => piece));
-    return { lengths, laid: laidOut(layout, width, names) };
+    return { lengths, laid: laidOut(layout, width, namesOf(all)) };
 };
 
 export { planTogether };

@@ -6,6 +6,7 @@ import type { Picture } from '../ledger/picture.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Sheet } from './cutting/plan-shape.js';
 /** Every calculator, by name. */
 export type CalculatorName = 'backing' | 'batting' | 'binding' | 'block' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
 /** Pieces that may lie beside those of other parts on one cloth. Exact inches. */
@@ -31,6 +32,13 @@ export interface Take {
     cuts: Cut[];
     /** Pieces that may be planned together with those of other parts. Default: the cuts. Empty if they have to lie as the result says. */
     pieces?: LooseCut[];
+    /** The sheets that it is cut from, in place of cloth by length, and how many it takes by itself. */
+    sheets?: {
+        sheet: Sheet;
+        count: number;
+    } | undefined;
+    /** The week of a sew-along in which it is cut. */
+    week?: number | undefined;
     /** Something bought by the piece, in place of cloth. */
     item?: Purchase;
     cost?: Money | undefined;
@@ -41,7 +49,8 @@ export interface Calculator<A extends Answer = Answer> {
     name: CalculatorName;
     fields: Fields;
     reckon(input: Input | null): Reckoning<A>;
-    draw(answer: A): Picture[];
+    /** What it draws. `letters` are the fabrics that the author gave it. */
+    draw(answer: A, letters?: string[]): Picture[];
     /** Tables under the drawing. `letters` are the fabrics that the author gave it. */
     lists?(answer: A, letters?: string[]): Listing[];
     /** What to show in large type in place of the amount to buy, with a lead before it. */

@@ -16,6 +16,8 @@ export interface CellState {
     label: string;
     /** What can be chosen there, in words; undefined where it is written. */
     choices: Record<string, string> | undefined;
+    /** Whether the reader writes it herself, where she could choose. */
+    isOwn: boolean;
     wrong: boolean;
     t: Teller;
 }

@@ -20,6 +20,8 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
     isWrong: boolean;
     /** The empty entry at the end of a list. */
     isNext: boolean;
+    /** The reader writes it herself, where she could choose. */
+    isOwn: boolean;
     /** Not seen on a screen until somebody asks for it. */
     isFolded: boolean;
     /** The value that her own replaces, or undefined if she gave none. */

@@ -1,4 +1,5 @@
 import type { Answer } from '../ledger/answer.js';
+import { type FieldKind } from '../ledger/field.js';
 import type { Issue } from '../ledger/refusal.js';
 import type { Good } from './outcome.js';
 import { Reckoned } from './reckoned.js';
@@ -21,6 +22,8 @@ export declare abstract class Typed<A extends Answer = Answer> extends Reckoned<
     } | undefined;
     /** The rows that the value of this cell came from. */
     protected marked: string[];
+    /** The inputs that the reader writes herself, where she could choose. */
+    protected readonly writesOwn: Set<string>;
     /** Goes to the first cell that can be changed. */
     focus(options?: FocusOptions): void;
     protected get goodBefore(): Good<A> | undefined;
@@ -33,8 +36,11 @@ export declare abstract class Typed<A extends Answer = Answer> extends Reckoned<
     adoptedCallback(): void;
     protected startAgain(): void;
     protected faulty(): HTMLElement | undefined;
+    protected take(id: string, text: string): void;
     /** Takes an entry out of a list. The next entry then has its cell. */
     protected takeAway(id: string): void;
+    /** What was pressed there is gone, and the focus with it. */
+    protected goTo(id: string): void;
     protected typed: ({ target }: Event) => void;
     /**
      * The browser's own `change` stops at the shadow root, so we send one for the page. We send it when the reader leaves the cell,
@@ -48,9 +54,13 @@ export declare abstract class Typed<A extends Answer = Answer> extends Reckoned<
     protected pointed: ({ target }: Event) => void;
     /** The first click into a cell of one line selects its text, like the Tab key. Typing then replaces it. */
     protected clicked: ({ target }: Event) => void;
-    protected focusOut: ({ target }: Event) => void;
+    protected focusOut: ({ target }: FocusEvent) => void;
     protected putBack(id: string): void;
+    protected tellBoth(): void;
     protected typeIn: (sign: string) => void;
     protected keyDown: (event: KeyboardEvent) => void;
+    protected walk(from: HTMLElement, step: number): void;
+    /** What a cell holds. */
+    protected kindOf(input: HTMLInputElement): FieldKind;
     protected switchUnits: () => void;
 }

@@ -107,6 +107,8 @@ export interface About {
     optional?: true;
     /** What a reader in these units is offered to choose from, where that is not all that can be written. */
     offered?: Record<Units, readonly string[]>;
+    /** Something else than what is offered can be written too. */
+    ownToo?: true;
 }
 export type FieldKind = 'length' | 'lengths' | 'size' | 'count' | 'percent' | 'money' | 'flag' | 'choice' | 'choices' | 'step' | 'text' | 'own';
 /** One input of a calculator: what people may write, and its value if they write nothing. Its words are in `words/`. */

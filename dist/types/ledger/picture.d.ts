@@ -23,11 +23,15 @@ export interface Worded extends Rectangle {
 }
 export interface Box extends Worded {
     is: Stuff;
+    /** The letter of the fabric that it is cut from. */
+    fabric?: string | undefined;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
     points: [number, number][];
     is: Stuff;
+    /** The letter of the fabric that it is cut from. */
+    fabric?: string | undefined;
     words?: Worded;
 }
 export interface Line {
@@ -51,8 +55,10 @@ export interface Picture {
     width: number;
     height: number;
     boxes: Box[];
-    /** Boxes that look the same never overlap, so they can be drawn as one shape. A thousand shapes would make the page slow. */
+    /** What looks the same never overlaps, so it can be drawn as one shape. A thousand shapes would make the page slow. */
     isTiled?: boolean;
+    /** It has many small pieces, and is drawn larger than others. */
+    isLarge?: boolean;
     shapes?: Shape[];
     lines?: Line[];
     dimensions?: Dimension[];
@@ -70,6 +76,8 @@ export interface PictureSayings {
     };
 }
 export declare const sayInPicture: <Code extends "quiltSide" | "topSide" | "boughtSide">(code: Code, ...[values]: PictureSayings[Code] extends undefined ? [] : [values: PictureSayings[Code]]) => Message<Code>;
+/** The letter of a part's fabric, by its place among those of the part. The last one is for all that come after it. */
+export declare const letterAt: (letters?: string[], at?: number) => string | undefined;
 /** A size to draw with. */
 export declare const drawnSize: ({ width, length }: Size) => {
     width: number;

@@ -7,6 +7,8 @@ export declare const quiltFields: {
     width: Field<import("fraction.js").default>;
     length: Field<import("fraction.js").default>;
 };
+/** How many blocks there are of a kind. One that takes what others leave of a top may be left with none. */
+export declare const blocksField: Field<number>;
 /** What is added round the quilt for its back and its batting. */
 export declare const overageField: Field<import("fraction.js").default>;
 /** The most lengths side by side. Nobody joins more, and a page could not draw them. */

@@ -48,12 +48,18 @@ export interface LaidSayings {
         alike: number;
         of: Message;
     };
+    /** The same for sheets with these numbers. */
+    laidOnNumbers: {
+        fabric: string;
+        numbers: number[];
+        of: Message;
+    };
     laidSides: {
         short: Exact;
         long: Exact | undefined;
     };
 }
-export declare const sayOfLayout: <Code extends "laidPicture" | "laidOn" | "laidOnSome" | "laidSides">(code: Code, ...[values]: LaidSayings[Code] extends undefined ? [] : [values: LaidSayings[Code]]) => Message<Code>;
+export declare const sayOfLayout: <Code extends "laidPicture" | "laidOn" | "laidOnSome" | "laidOnNumbers" | "laidSides">(code: Code, ...[values]: LaidSayings[Code] extends undefined ? [] : [values: LaidSayings[Code]]) => Message<Code>;
 /** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 export declare const stripsOf: ({ sheets }: CuttingPlan, names: Message[]) => CutStrip[];
 /** The height of all strips together, as a formula with equal heights added up: `8 × 2 1/2 + 1 × 12 1/2`. */

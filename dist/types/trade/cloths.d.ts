@@ -30,6 +30,11 @@ export declare const FAT_QUARTER: {
  * fat quarter", Pieceful Living, 13 August 2011.
  */
 export declare const SHEETS: Record<string, Sheet>;
+/** Their names, in the order in which a reader chooses from them. */
+export declare const SHEET_NAMES: readonly ["fat-quarter", "fat-eighth", "square-10", "square-5", "strip-2.5"];
+export type SheetName = (typeof SHEET_NAMES)[number];
+/** The sheet that somebody named, in any spelling of the name: `Fat quarter`. */
+export declare const sheetNamed: (text: string) => SheetName | undefined;
 /**
  * Shops name cloth by its width with selvages. From, to, and the usable width, in the unit. Common practice, no source; the
  * centimetres are from memory.

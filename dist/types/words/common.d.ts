@@ -1,4 +1,5 @@
 import type { CommonSayings } from '../ledger/sayings.js';
+import type { SheetName } from '../trade/cloths.js';
 import type { Hint, Vocabulary } from './teller.js';
 import type { Sentences } from './vocabulary.js';
 /** Inputs and rows that several calculators have, with the same name in most of them. */
@@ -14,6 +15,8 @@ export interface CommonWords {
         join: Record<'diagonal' | 'straight', string>;
         /** The steps that are no length say what they are. */
         increment: Record<'thirds', string>;
+        /** What cloth of a fixed size is called, with the size that it is sold as. Empty: cloth by length. */
+        sheet: Record<SheetName | '', Hint>;
     };
     sentences: Sentences<CommonSayings>;
 }

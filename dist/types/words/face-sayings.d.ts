@@ -60,6 +60,8 @@ export interface FaceSayings extends FlowSayings {
         label: string;
         number: number;
     };
+    /** In a list to choose from: something that is not in it. */
+    ofMyOwn: undefined;
     fractionKeys: undefined;
     cutCaption: undefined;
     times: {
@@ -86,4 +88,4 @@ export interface FaceSayings extends FlowSayings {
         piece: Message;
     };
 }
-export declare const sayInFace: <Code extends "measured" | "times" | "entryOf" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "otherPictures" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;
+export declare const sayInFace: <Code extends "measured" | "times" | "ofMyOwn" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "entryOf" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "otherPictures" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks" | "blocksForOtherPlaces">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

@@ -20,7 +20,7 @@ export interface Vocabulary {
     labels: Record<string, string>;
     hints: Record<string, Hint>;
     lockedHints: Record<string, string>;
-    options: Record<string, Record<string, string>>;
+    options: Record<string, Record<string, Hint>>;
     entries: Record<string, (number: number) => string>;
     entryNames: Record<string, (number: number) => string>;
     sentences: Record<string, string | ((values: never, t: Teller) => string)>;
@@ -33,6 +33,7 @@ export type Forms = Partial<Record<Intl.LDMLPluralRule, string>> & {
 };
 /** Makes sentences of messages, in one language, with lengths in the reader's units. */
 export declare class Teller {
+    #private;
     readonly words: Vocabulary;
     readonly style: Style;
     /** The page's language, which decides how money is written. */

@@ -37,6 +37,8 @@ export declare class Fabrics {
     width: unknown, style: Style);
     /** Empty if the fabric has no name. Undefined if no fabric has this letter. */
     nameOf(letter: string): string | undefined;
+    /** The letters that are declared, with their names. */
+    get names(): Record<string, string>;
     /** The letters that a part names, in order. A declared letter may have a space in it: `A 1`. */
     lettersIn(written: unknown): string[];
     /** The width of a fabric, or that of the worksheet. An unreadable width counts as the narrowest, so that its part says what is wrong. */
@@ -45,7 +47,10 @@ export declare class Fabrics {
     widthsOf([first, ...others]: string[]): FlowingWidths;
     /** The widths of those that say their own. */
     get widths(): Record<string, unknown>;
-    get swatches(): Map<string, string>;
+    /** The sheets that fabrics are bought in. A number alone is in the worksheet's unit. */
+    get sheets(): Record<string, unknown>;
+    /** What each fabric looks like, as it is written; empty if nobody says it. */
+    get swatches(): Record<string, string>;
     /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour: (swatch: string) => boolean): Message[];
 }

@@ -1,4 +1,5 @@
 import type { LooseCut } from '../calculators/calculator.js';
+import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
@@ -12,7 +13,9 @@ export type Price = Money | WrittenPrice;
 export interface WorkbookFabric {
     letter: unknown;
     name?: unknown;
-    /** Of one yard or metre. */
+    /** What it is bought in, if that is not cloth by length: `fat-quarter`, or a size. */
+    sheet?: unknown;
+    /** Of one yard or metre, or of one sheet. */
     price?: unknown;
     /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
     fabricWidth?: unknown;
@@ -21,6 +24,10 @@ export interface WorkbookFabric {
 export interface WorkbookPart {
     /** `Binding`, `Borders` … */
     title: Message;
+    /** The same with its week, if it has both a name and a week. */
+    when: Message;
+    /** The week of a sew-along in which it is cut. */
+    week?: number | undefined;
     /** The fabric's letter; empty where the part names none. */
     fabric: string;
     /** Cloth, before rounding. */
@@ -33,7 +40,12 @@ export interface WorkbookPart {
     washed: Exact;
     /** The pieces, for planning several parts together. None if the part has to be cut on its own. */
     pieces: LooseCut[];
-    /** The price of one `per`, used if the fabric has no price. */
+    /** The sheets that it is cut from, in place of cloth by length, and how many it takes by itself. */
+    sheets?: {
+        sheet: Sheet;
+        count?: number | undefined;
+    } | undefined;
+    /** The price of one `per`, or of one sheet, used if the fabric has no price. */
     price?: Price | undefined;
     /** What its price is of. Default: what the worksheet's fabrics are priced by. */
     per?: 'yd' | 'm' | undefined;

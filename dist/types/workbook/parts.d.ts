@@ -7,8 +7,10 @@ export declare const letterOf: (written: unknown) => string;
 export interface Declared {
     letter: string;
     name: string;
-    /** As it was written. */
+    /** As it was written: of a yard or a metre, or of one of its sheets. */
     price: unknown;
+    /** What it is bought in, if that is not cloth by length. */
+    sheet: string;
 }
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export declare const readFabrics: (ledger: WorksheetLedger, fabrics: WorkbookFabric[]) => Declared[];

@@ -5,6 +5,8 @@ import { worksheetFields, type WorksheetAnswer } from './shape.js';
 export interface FabricInput {
     letter: string;
     name?: string | undefined;
+    /** What it is bought in, if that is not cloth by length: `fat-quarter`, or a size. Then its price is of one of these. */
+    sheet?: unknown;
     /** Of one yard or metre. */
     price?: unknown;
     /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
@@ -19,7 +21,7 @@ export interface PartInput {
     title: string;
     /** The fabric's letter; empty where the part names none. */
     fabric: string;
-    /** Exact inches of cloth, before rounding. */
+    /** Exact inches of cloth, before rounding. It does not count with `sheet`. */
     need: string;
     /** The cloth's usable width it was reckoned with, exact inches. */
     width?: string;
@@ -33,6 +35,10 @@ export interface PartInput {
         count: number;
         turn: boolean;
     }[];
+    /** What its pieces are cut from, in place of cloth by length: `fat-quarter`, or a size in inches. The parts of a fabric share them. */
+    sheet?: string;
+    /** The week of a sew-along in which it is cut. */
+    week?: number;
     /** Inches bought for one inch of washed cloth. Default 1. */
     washed?: string;
     /** Where its fabric has none: of one `per`. */

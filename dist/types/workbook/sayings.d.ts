@@ -1,7 +1,10 @@
-import type { Money, Purchase } from '../ledger/purchase.js';
+import type { SheetSayings } from '../calculators/cutting/plan-shape.js';
+import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Quantity, Stated } from '../ledger/quantity.js';
+import type { Size } from '../ledger/quilt.js';
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
+import type { SheetKind } from '../trade/cloths.js';
 /** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
     need: Quantity;
@@ -108,6 +111,41 @@ interface LineSayings {
     planningTogether: {
         cloth: Message;
     };
+    /** A part that is named by its week, and one that has a name too. */
+    weekOf: {
+        week: number;
+    };
+    inWeek: {
+        week: number;
+        title: Message;
+    };
+    /** A piece that several parts want, by the names that they give it. */
+    anyPiece: {
+        pieces: Message[];
+    };
+    /** How many sheets each part takes by itself, and all together. */
+    sheetsOfParts: {
+        parts: {
+            title: Message;
+            sheets: number;
+        }[];
+        alone: number;
+        together: number;
+    };
+    /** The list of what each part cuts from which sheets. `kind` if all sheets are of one kind. */
+    sheetsByWeek: {
+        kind: SheetKind;
+        hasWeeks: boolean;
+    };
+    piecesHead: undefined;
+    numbersHead: undefined;
+    newHead: undefined;
+    piecesOfPart: {
+        pieces: Cut[];
+    };
+    sheetNumbers: {
+        numbers: number[];
+    };
     /** `apart` has a length for each part, if a bolt holds each of them. */
     longerThanBolt: {
         cloth: Message;
@@ -144,6 +182,7 @@ interface SumSayings {
         letter: string;
     };
     negativeCloth: undefined;
+    noPieces: undefined;
     itemOf: {
         item: Message;
         letter: string;
@@ -192,6 +231,33 @@ interface GatherSayings {
         letter: string;
         swatch: string;
     };
+    /** More of a block, or fewer if it is below 0: its name or, without one, its number. */
+    moreOfBlock: {
+        by: number;
+        name: string;
+        number: number;
+    };
+}
+/** What the picture of the whole quilt says. */
+interface QuiltSayings {
+    /** What it shows, for someone who cannot see it. Without blocks of their own, the places of the top are blocks. */
+    quiltPicture: {
+        size: Size;
+        blocks: {
+            name: string;
+            count: number;
+        }[];
+        places: number;
+        borders: number;
+        isBound: boolean;
+    };
+    wholeQuilt: undefined;
+    showQuilt: undefined;
+    hideQuilt: undefined;
+    saveSvg: undefined;
+    savePng: undefined;
+    cannotSave: undefined;
+    cannotDraw: undefined;
 }
 /** The shopping list and the cut list, as they are shown and as cells. */
 interface ListSayings {
@@ -266,7 +332,7 @@ interface ListSayings {
     };
 }
 /** What the worksheet may say. */
-export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, ListSayings {
+export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings, Pick<SheetSayings, 'sheets' | 'notSheet' | 'sheetOfNothing'> {
 }
-export declare const say: <Code extends "money" | "summary" | "widthOfFabric" | "fabricHead" | "stripsTogether" | "bolts" | "things" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "noSwatch" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "timesEach" | "unitOf" | "cutSize" | "leadForKits" | "leadTotal" | "leadBuy">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "money" | "sheets" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

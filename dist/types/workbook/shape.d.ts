@@ -1,4 +1,5 @@
 import type { Answer } from '../ledger/answer.js';
+import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { LaidPlan } from '../ledger/strips.js';
@@ -24,6 +25,7 @@ export declare const worksheetFields: {
         followsReader?: true;
         optional?: true;
         offered?: Record<import("../measure/units.js").Units, readonly string[]>;
+        ownToo?: true;
     };
     shrinkage: import("../ledger/field.js").Field<import("fraction.js").default>;
     increment: import("../ledger/field.js").Field<import("../measure/shop.js").Step>;
@@ -39,6 +41,12 @@ export interface PlannedTogether extends LaidPlan {
     need: Exact;
     buy: Purchase;
     pieces: Cut[];
+    /** How many sheets, if it is cut from sheets. */
+    sheets?: number | undefined;
+    used?: {
+        sheet: Sheet | undefined;
+        isNumbered: boolean;
+    };
 }
 /** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
@@ -74,6 +82,17 @@ export interface ShoppingLine {
     /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
     together?: PlannedTogether | undefined;
 }
+/** What one part cuts from the sheets of all parts. */
+export interface SheetsOfPart {
+    /** The part, with its week if it has one. */
+    part: Message;
+    week?: number | undefined;
+    pieces: Cut[];
+    /** The numbers of the sheets that it cuts from. The first sheet that anybody opens is 1. */
+    from: number[];
+    /** How many of them no part has opened before. */
+    opened: number;
+}
 /** Something bought by the piece, on the shopping list. */
 export interface ShoppingItem {
     title: Message;
@@ -83,9 +102,21 @@ export interface ShoppingItem {
     /** What to buy: `5 fat quarters`. */
     text: Message;
     cost?: Money | undefined;
+    /** The sheets of all parts together, if it is cloth in sheets. */
+    sheets?: number | undefined;
+    /** What they are for, each with the sheets that it takes by itself. */
+    parts?: {
+        title: Message;
+        sheets: number;
+    }[] | undefined;
+    /** What each part cuts from which sheets, in the order of the weeks. Undefined if there are too many sheets. */
+    weeks?: SheetsOfPart[] | undefined;
+    /** How to cut the parts from the sheets together, if there are several parts. */
+    together?: PlannedTogether | undefined;
     /** The same as an amount, if we know it as an amount. */
     used: {
         buy: Purchase | undefined;
+        sheet?: Sheet;
     };
 }
 /** The totals. */

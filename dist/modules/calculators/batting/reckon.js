@@ -1,4 +1,5 @@
 import { ownUnits } from '../../measure/format.js';
+import { isCrib, sayOfBed } from '../../ledger/bed.js';
 import { missing } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { ownLength } from '../../ledger/lengths.js';
@@ -7,7 +8,7 @@ import { withOverage, sidesOf } from '../../ledger/quilt.js';
 import { ONE } from '../../measure/exact.js';
 import { rollPlans } from '../../planner/rolls.js';
 import { ROLLS } from '../../trade/batting.js';
-import { quiltOrBed, isCrib } from './bed.js';
+import { quiltOrBed } from './bed.js';
 import { buyPackage } from './package.js';
 import { usualPackages } from './packages.js';
 import { rankPackages } from './rank.js';
@@ -31,7 +32,7 @@ const reckon = (input = {}) => {
         const plans = rollPlans(wanted ?? ROLLS[ownUnits(ledger.style)].map(ownLength), sidesOf(need));
         const best = packages.find(({ fits }) => fits);
         if (isCrib(bed) || best?.isForCrib)
-            ledger.note(say('notForCrib'));
+            ledger.note(sayOfBed('notForCrib'));
         const pack = wanted ? undefined : best;
         return {
             ...(pack ? buyPackage(ledger, pack, need) : buyFromRoll(ledger, firstOf(ledger, plans), need)),

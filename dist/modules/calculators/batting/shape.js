@@ -1,19 +1,17 @@
+import { bedFields } from '../../ledger/bed.js';
 import { inputsOf, optional } from '../../ledger/field.js';
-import { choiceField } from '../../ledger/kinds.js';
-import { lengthsField, lengthField } from '../../ledger/lengths.js';
+import { lengthsField } from '../../ledger/lengths.js';
 import { overageField, quiltFields } from '../../ledger/quilt.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
-import { BEDS, BED_CHOICES } from '../../trade/beds.js';
-import { BED_DROP } from '../../trade/conventions.js';
 import { packagesField } from './packages.js';
 
 const battingFields = /* @__PURE__ */ inputsOf(() => ({
-    bed: choiceField(BED_CHOICES, { offered: BEDS }),
+    bed: bedFields.bed,
     width: optional(quiltFields.width),
     length: optional(quiltFields.length),
-    drop: lengthField({ initial: BED_DROP, zero: true, most: '60 in' }),
-    tuck: lengthField({ initial: '0', zero: true, most: '60 in' }),
+    drop: bedFields.drop,
+    tuck: bedFields.tuck,
     overage: overageField,
     roll: optional(lengthsField({ most: '400 in' })),
     packages: optional(packagesField),

@@ -1,12 +1,15 @@
-import { corner } from '../../ledger/picture.js';
+import { letterAt, corner } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** Strips across the cloth with their joins, or a square for bias. */
-const draw = (answer) => [
-    answer.square ? biasSquare(answer.square, answer.stripWidth) : straightStrips(answer),
-];
+const draw = (answer, letters) => {
+    const fabric = letterAt(letters);
+    return [
+        answer.square ? biasSquare(answer.square, answer.stripWidth, fabric) : straightStrips(answer, fabric),
+    ];
+};
 /** The cut along a square's diagonal, and its strips beside it. */
-const biasSquare = (square, strip) => {
+const biasSquare = (square, strip, fabric) => {
     const side = square.valueOf();
     const apart = strip.valueOf() * Math.SQRT2;
     const lines = [{ is: 'seam', from: [0, 0], to: [side, side] }];
@@ -16,7 +19,7 @@ const biasSquare = (square, strip) => {
         title: say('biasPicture', { side: square }),
         width: side,
         height: side,
-        boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth' }],
+        boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth', fabric }],
         lines,
         dimensions: corner({ width: square, length: square }),
     };
@@ -24,14 +27,14 @@ const biasSquare = (square, strip) => {
 /** More strips than this are drawn as one block. */
 const MOST_STRIPS = 24;
 /** The strips across the cloth, each with the join at its end. */
-const straightStrips = ({ strips, stripWidth, summary, used }) => {
+const straightStrips = ({ strips, stripWidth, summary, used }, fabric) => {
     const cloth = used.cloth.width.value;
     const tall = stripWidth.mul(strips);
     const [width, height, strip] = [cloth.valueOf(), tall.valueOf(), stripWidth.valueOf()];
     const joint = width - used.loss.valueOf();
     const boxes = [];
     const lines = [];
-    const sheet = { x: 0, y: 0, width, height, is: 'cloth' };
+    const sheet = { x: 0, y: 0, width, height, is: 'cloth', fabric };
     if (strips > MOST_STRIPS)
         boxes.push({ ...sheet, label: say('stripCount', { count: strips }) });
     else

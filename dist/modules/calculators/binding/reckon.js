@@ -3,6 +3,7 @@ import { textOf } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { usualLength } from '../../ledger/lengths.js';
 import { count, inches } from '../../ledger/quantity.js';
+import { most, ZERO } from '../../measure/exact.js';
 import { BINDING_STRIP } from '../../trade/conventions.js';
 import { cutBias } from './bias.js';
 import { fromFatQuarters } from './fat-quarters.js';
@@ -43,7 +44,7 @@ const reckon = (input = {}) => {
             length: need.value,
             stripWidth: strip.strip.value,
             fatQuarters: fromFatQuarters(job),
-            used: { cloth, isDiagonal, loss: loss.value },
+            used: { cloth, isDiagonal, loss: loss.value, edge: edgeOf(ledger, strip.strip) },
         };
     });
 };
@@ -75,12 +76,21 @@ const writtenStrip = (ledger, stripWidth) => {
     return ledger.row('strip', strip, { how: say('upToMark', { stripWidth, mark: ledger.stated('mark') }) });
 };
 /**
- * The strip for a finished width. Double-fold has two layers, and each takes the seam allowance, the front, the quilt's edge and
- * the back. Single-fold has one layer, with an edge turned under.
+ * Double-fold has two layers, and each takes the seam allowance, the front, the quilt's edge and the back. Single-fold has one layer,
+ * with an edge turned under. So many finished widths and edges of the quilt make a strip.
  */
+const IN_STRIP = { double: { widths: 6, edges: 2 }, single: { widths: 4, edges: 1 } };
+/** How wide a strip finishes on the front. */
+const edgeOf = ({ values: { finished, stripWidth, fold, thickness } }, strip) => {
+    if (finished && !stripWidth)
+        return finished;
+    const { widths, edges } = IN_STRIP[fold];
+    return most(ZERO, strip.value.sub(thickness.mul(edges)).div(widths));
+};
+/** The strip for a finished width. */
 const stripShowing = (ledger, finished) => {
     const { thickness, mark } = ledger.inputs;
-    const [widths, edges] = ledger.values.fold === 'double' ? [6, 2] : [4, 1];
+    const { widths, edges } = IN_STRIP[ledger.values.fold];
     const whole = finished.times(widths).plus(thickness.times(edges));
     const strip = whole.onMark(mark);
     const how = say('cutOnMark', { whole, cut: strip.value });

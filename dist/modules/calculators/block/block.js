@@ -11,13 +11,16 @@ const block = {
     reckon,
     draw,
     lists,
-    takes: ({ fabrics, used: { name } }) => fabrics.map(({ fabric, need, width, sold, used: { cuts } }) => ({
+    takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
         fabric,
         ...(name && { title: ownWords(name) }),
         need,
         width,
         sold,
         cuts,
+        pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+        ...(sheet && { sheets: { sheet, count }, cost }),
+        week,
     })),
 };
 

@@ -1,6 +1,5 @@
-import { drawnSize, corner } from '../../ledger/picture.js';
+import { corner } from '../../ledger/picture.js';
 import { drawPlans } from '../cutting/draw.js';
-import { sizeOf } from './pieces.js';
 import { say } from './shape.js';
 
 // Points of a patch, each way from 0 to 1.
@@ -81,33 +80,46 @@ const looksOf = () => {
     return (letter = '') => {
         const look = looks.get(letter) ?? {
             is: LOOKS[looks.size % LOOKS.length] ?? 'other',
+            fabric: letter,
             label: say('letter', { letter }),
         };
         looks.set(letter, look);
         return look;
     };
 };
+/** All pieces of cloth of a block. */
+const piecesOf = ({ patches, columns, rows }) => {
+    const lookOf = looksOf();
+    return patches.flatMap((patch) => {
+        const isPatch = patch.kind === 'plain';
+        const { letters, column, row, across, down } = patch;
+        return (isPatch ? WHOLE : partsOf(patch)).map(([at, ...corners]) => {
+            const points = corners.map(([x, y]) => [
+                (column + x * across) / columns,
+                (row + y * down) / rows,
+            ]);
+            return { points, isPatch, ...lookOf(letters[at]) };
+        });
+    });
+};
+const WHOLE = [[0, TOP_LEFT, TOP_RIGHT, BOTTOM_RIGHT, BOTTOM_LEFT]];
+/** The same as shapes. Each has room for words. */
+const pieceShapes = (chart) => piecesOf(chart).map(({ points, is, fabric }) => ({ points, is, fabric, words: roomIn(points) }));
 /** A block to scale, each piece of cloth as a shape with its letter. */
 const blockPicture = ({ block, used: { chart, name } }) => {
-    const { columns, rows } = chart;
     const side = block.valueOf();
-    const lookOf = looksOf();
     const boxes = [];
     const shapes = [];
-    for (const patch of chart.patches) {
-        const { letters, column, row } = patch;
-        const { width, height } = drawnSize(sizeOf(patch, chart, block));
-        const [left, top] = [(column * side) / columns, (row * side) / rows];
-        if (patch.kind === 'plain')
-            boxes.push({ x: left, y: top, width, height, ...lookOf(letters[0]) });
-        for (const [at, ...corners] of partsOf(patch)) {
-            const { is, label } = lookOf(letters[at]);
-            const points = corners.map(([x, y]) => [left + x * width, top + y * height]);
-            shapes.push({ points, is, words: { ...roomIn(points), label } });
-        }
+    for (const { isPatch, label, is, fabric, ...piece } of piecesOf(chart)) {
+        const points = piece.points.map(([x, y]) => [x * side, y * side]);
+        const [[x = 0, y = 0] = [], , [right = 0, low = 0] = []] = points;
+        if (isPatch)
+            boxes.push({ x, y, width: right - x, height: low - y, is, fabric, label });
+        else
+            shapes.push({ points, is, fabric, words: { ...roomIn(points), label } });
     }
     return {
-        title: say('picture', { name, block, columns, rows }),
+        title: say('picture', { name, block, columns: chart.columns, rows: chart.rows }),
         width: side,
         height: side,
         boxes,
@@ -118,4 +130,4 @@ const blockPicture = ({ block, used: { chart, name } }) => {
 /** The block, and the cloth of each fabric with what is cut from it. */
 const draw = (answer) => [blockPicture(answer), ...drawPlans(answer.fabrics)];
 
-export { draw };
+export { draw, pieceShapes };

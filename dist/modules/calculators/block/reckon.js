@@ -1,10 +1,12 @@
 import { clothOf } from '../../ledger/cloth.js';
 import { textOf } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
+import { Purchase } from '../../ledger/purchase.js';
 import { count, inches } from '../../ledger/quantity.js';
-import { sum, ZERO, least } from '../../measure/exact.js';
+import { ZERO, least, sum } from '../../measure/exact.js';
 import { planCloth } from '../../planner/plan.js';
-import { lettersOf, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor, needOf } from '../cutting/planned.js';
+import { sheetsOf, clothOfSheet } from '../cutting/sheets.js';
+import { jobFor, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor, lettersOf, needOf } from '../cutting/planned.js';
 import { readChart } from './chart.js';
 import { PIECES, partsOf } from './patch.js';
 import { piecesFor, sizeOf } from './pieces.js';
@@ -18,18 +20,20 @@ const reckon = (given = {}, plan = planCloth) => {
     const input = given ?? {};
     const ledger = new Ledger(blockFields, input);
     return ledger.finish(() => {
-        const { block, count: blocks, mark, method: code, week } = ledger.values;
+        const { block, count: blocks, mark, method: code, week, oneWay } = ledger.values;
         const method = METHODS[code];
         const chart = ledger.blame('chart', () => readChart(ledger.values.chart));
-        ledger.given('chart', 'block', 'count', 'method', 'seam');
+        ledger.given('chart', 'block', 'count', 'method', 'sheet', 'seam');
         const sizes = sizesOf(ledger, chart);
-        const cloth = clothOf(ledger);
-        ledger.given('mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-        const listed = piecesFor(chart, block, blocks, method, ledger.values);
-        const isOne = lettersOf(listed).length === 1;
-        const job = { ledger, source: 'chart', from: FROM, input, plan, cloth, turn: true, isOne };
+        const sheets = sheetsOf(ledger, input);
+        const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
+        ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
+        const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
+        const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
+        const job = jobFor(about, listed);
         const fabrics = planFabrics(job, listed);
-        sayOtherWays(job, ledger, chart, fabrics);
+        if (blocks)
+            sayOtherWays(job, ledger, chart, fabrics);
         noteMarks(ledger, listed, mark);
         if (hasUnlikeSkies(chart, method))
             ledger.note(say('unlikeSkies'));
@@ -47,7 +51,7 @@ const reckon = (given = {}, plan = planCloth) => {
             week,
             cuts: fabrics.flatMap(({ pieces }) => pieces),
             summary: say('summary', { name, count: blocks, block, says: summaryOf(job, fabrics) }),
-            used: { cloth, chart, name },
+            used: { ...(sheets.own ? {} : { cloth }), chart, name, oneWay },
         };
     });
 };
@@ -107,28 +111,32 @@ const sayOtherWays = (job, ledger, chart, fabrics) => {
             need: needOf(job, fabric, ofFabric(listed, fabric)),
         }));
         const known = all.flatMap(({ fabric, need }) => (need ? [{ fabric, need }] : []));
-        const isSame = fabrics.every(({ fabric, need }) => known.some((one) => one.fabric === fabric && one.need.equals(need)));
+        const isSame = fabrics.every((plan) => known.some((one) => takesSame(one, plan)));
         return known.length < all.length || isSame ? undefined : known;
     };
     const from = ['chart', ...FROM];
     if (has('half')) {
         const way = method.halves === 'two' ? 'eight' : 'two';
-        const other = needs({ ...method, halves: way });
-        if (other)
-            ledger.row('halvesOtherwise', inches(sum(other.map(({ need }) => need))), {
-                how: say('halvesOtherWay', { way, fabrics: other }),
-                from,
-            });
+        const fabrics = needs({ ...method, halves: way });
+        const how = fabrics && say('halvesOtherWay', { way, fabrics });
+        if (fabrics)
+            ledger.row('halvesOtherwise', allNeeded(fabrics), { how, from });
     }
     if (has('goose')) {
         const way = method.geese === 'one' ? 'four' : 'one';
-        const other = needs({ ...method, geese: way });
-        if (other)
-            ledger.row('geeseOtherwise', inches(sum(other.map(({ need }) => need))), {
-                how: say('geeseOtherWay', { way, fabrics: other }),
-                from,
-            });
+        const fabrics = needs({ ...method, geese: way });
+        const how = fabrics && say('geeseOtherWay', { way, fabrics });
+        if (fabrics)
+            ledger.row('geeseOtherwise', allNeeded(fabrics), { how, from });
     }
+};
+const takesSame = ({ fabric, need }, plan) => fabric === plan.fabric &&
+    (need instanceof Purchase ? need.amount.equals(plan.buy.amount) : need.equals(plan.need));
+/** The cloth that a method takes in all. If it takes only sheets, their number. */
+const allNeeded = (fabrics) => {
+    const lengths = fabrics.flatMap(({ need }) => (need instanceof Purchase ? [] : [need]));
+    const sheets = fabrics.flatMap(({ need }) => (need instanceof Purchase ? [need.amount] : []));
+    return lengths.length ? inches(sum(lengths)) : count(sum(sheets).valueOf());
 };
 const ofFabric = (listed, letter) => listed.filter(({ fabric }) => fabric === letter);
 

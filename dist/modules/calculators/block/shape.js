@@ -1,8 +1,9 @@
 import { clothFields } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { inputsOf, optional, textOf } from '../../ledger/field.js';
-import { countField, choiceField } from '../../ledger/kinds.js';
+import { countField, flagField, sheetField, choiceField } from '../../ledger/kinds.js';
 import { lengthField } from '../../ledger/lengths.js';
+import { blocksField } from '../../ledger/quilt.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM } from '../../trade/conventions.js';
@@ -40,8 +41,10 @@ const blockFields = /* @__PURE__ */ inputsOf(() => ({
         write: writeChart,
     },
     block: lengthField({ most: '200 in' }),
-    count: countField(10_000, { initial: '1' }),
+    count: blocksField,
     method: methodField(),
+    sheet: optional(sheetField(), { more: true }),
+    oneWay: flagField({ more: true }),
     ...clothFields,
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
     ...markField,

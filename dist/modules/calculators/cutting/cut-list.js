@@ -3,7 +3,7 @@ import { readLength } from '../../ledger/lengths.js';
 import { refuse, unlessRefused } from '../../ledger/refusal.js';
 import { exact, ZERO, least, toMark } from '../../measure/exact.js';
 import { sayings } from '../../measure/message.js';
-import { inUnit, splitSize } from '../../measure/parse.js';
+import { splitSize, inUnit } from '../../measure/parse.js';
 import { MOST_PIECES } from '../../planner/grid.js';
 import { PATCHES } from '../../trade/patches.js';
 import { bareSize, kindOf, isOfSquares, HEADS, isFinished } from './list-words.js';
@@ -48,19 +48,27 @@ const layoutOf = (lines) => {
     const hasHead = Object.keys(named).length > 1 && !head.some((cell) => /^([x×] ?)?\d/i.test(cell));
     return { columns: hasHead ? named : USUAL, hasHead };
 };
+/** Reads one cell. If it is wrong, the problem says which. */
+const inColumn = (column, work) => unlessRefused(work, ({ problem: says }) => refuse(say('inColumn', { column, says })));
+/** The two sides that somebody wrote as one size. A square may have only one, and one that is still to be written is empty. */
+const sidesIn = (size) => {
+    const plain = bareSize(size);
+    return splitSize(plain) ?? (/^[x×]/i.test(plain) ? ['', plain.slice(1).trim()] : [plain]);
+};
 const sizeOf = (written, words, { style, mark, seam }) => {
-    const plain = bareSize(written);
-    const [first, second] = splitSize(plain) ?? [plain, plain];
-    const width = readLength(first, style);
-    const length = readLength(second, style);
+    const [first, second = first] = sidesIn(written);
+    const width = inColumn('width', () => readLength(first, style));
+    const length = inColumn('length', () => readLength(second, style));
     const added = isFinished(words) ? seam.mul(exact(PATCHES[kindOf(words)].seams)) : ZERO;
     // A size between two marks is cut on the upper one, and takes that much cloth.
     const cut = (side) => toMark(side.add(added), mark);
-    if (least(width, length, cut(width), cut(length)).lte(0))
-        refuse(say('sizeOfZero', { text: written }));
+    const wide = inColumn('width', () => above0(width, cut(width), written));
+    const long = inColumn('length', () => above0(length, cut(length), written));
     const between = [width, length].filter((side) => added.equals(0) && !cut(side).equals(side));
-    return { width: cut(width), length: cut(length), between };
+    return { width: wide, length: long, between };
 };
+/** The side as it is cut, if there is anything to cut. */
+const above0 = (side, cut, text) => least(side, cut).gt(0) ? cut : refuse(say('sizeOfZero', { text }));
 const countOf = (written) => {
     const bare = written.replace(/^[x×] ?| ?[x×]$/i, '');
     if (!/^\d{1,9}$/.test(bare))
@@ -92,7 +100,7 @@ const readLine = (cells, { columns, sizeHead, cutting, names }) => {
     const size = columns.size === undefined ? `${cell('width')} x ${cell('length')}` : cell('size');
     const name = cell('piece');
     const words = `${name} ${size} ${sizeHead}`;
-    const count = countOf(cell('count'));
+    const count = inColumn('count', () => countOf(cell('count')));
     const kind = kindOf(words);
     const asSquares = isOfSquares(name);
     return {
@@ -156,4 +164,4 @@ const cutListInUnit = (list, unit) => {
     return written(lines.map((line) => line.map((cell, at) => (sizes.includes(at) ? marked(cell) : cell))));
 };
 
-export { cutListInUnit, readCutList, writeCutList };
+export { cutListInUnit, layoutOf, linesOf, readCutList, sidesIn, sizeHeadOf, writeCutList };

@@ -1,4 +1,3 @@
-import { isBlank } from '../../ledger/field.js';
 import { draw } from './draw.js';
 import { lists } from './lists.js';
 import { reckon } from './reckon.js';
@@ -11,15 +10,15 @@ const cutting = {
     reckon,
     draw,
     lists,
-    byPiece: ({ sheet }) => !isBlank(sheet),
-    takes: ({ fabrics, used: { oneWay } }, [letter = '']) => fabrics.map(({ fabric, need, sheets, buy, width, sold, used: { cuts, cost } }) => ({
+    takes: ({ fabrics, week, used: { oneWay } }, [letter = '']) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
         fabric: fabric || letter,
         need,
         width,
         sold,
         cuts,
         pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-        ...(sheets && { item: buy, cost }),
+        ...(sheet && { sheets: { sheet, count }, cost }),
+        week,
     })),
 };
 

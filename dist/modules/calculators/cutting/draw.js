@@ -1,31 +1,36 @@
-import { corner } from '../../ledger/picture.js';
+import { corner, letterAt } from '../../ledger/picture.js';
 import { sayOfLayout } from '../../ledger/strips.js';
 import { say } from './plan-shape.js';
 
-/** The most sheets to draw of one fabric. Equal sheets are drawn once. */
+/** The most sheets to draw of one fabric. Equal sheets are drawn once. Those that a list names by number are all looked for. */
 const MOST_SHEETS = 8;
+const MOST_NUMBERED = 30;
 const LOOKS = ['piece', 'cloth', 'other'];
 /** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
-const draw = ({ fabrics, used: { sheet } }) => drawPlans(fabrics, sheet);
-/** The same for plans that do not come from a cut list. */
-const drawPlans = (plans, sheet) => plans.flatMap((plan) => {
-    const { fabric, buy, sheets = 0, width, height } = plan;
+const draw = ({ fabrics }, letters) => drawPlans(fabrics, letterAt(letters));
+/** What a drawing of some sheets of a plan is of. */
+const captionOf = ({ fabric, buy, sheets = 0, used }, alike) => {
+    const sheet = used?.sheet;
+    if (!sheet || (sheets <= alike.length && !used.isNumbered))
+        return sayOfLayout('laidOn', { fabric, buy });
+    const of = say('sheets', { count: sheets, kind: sheet.kind, size: undefined });
+    return used.isNumbered
+        ? sayOfLayout('laidOnNumbers', { fabric, numbers: alike, of })
+        : sayOfLayout('laidOnSome', { fabric, alike: alike.length, of });
+};
+/** The same for plans that do not come from a cut list. `letter` is the fabric of a plan that names none. */
+const drawPlans = (plans, letter) => plans.flatMap((plan) => {
+    const { sheets, width, height, used } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
-    const boxes = boxesOf(plan.layout, kinds);
+    const boxes = boxesOf(plan.layout, kinds, plan.fabric || letter);
     const spare = { x: 0, y: 0, width: width.valueOf(), height: height.valueOf(), is: 'spare' };
     const dimensions = corner({ width, length: height });
     if (!sheets)
         dimensions.push(...stripLines(plan));
     return alikeIn(plan.layout, boxes)
-        .slice(0, MOST_SHEETS)
+        .slice(0, used?.isNumbered ? MOST_NUMBERED : MOST_SHEETS)
         .map(({ from, to, alike }) => {
-        const caption = sheet && sheets > alike
-            ? sayOfLayout('laidOnSome', {
-                fabric,
-                alike,
-                of: say('sheets', { count: sheets, kind: sheet.kind, size: undefined }),
-            })
-            : sayOfLayout('laidOn', { fabric, buy });
+        const caption = captionOf(plan, alike);
         const shown = boxes.slice(from, to);
         return {
             title: sayOfLayout('laidPicture', { caption, pieces: kinds }),
@@ -41,7 +46,7 @@ const drawPlans = (plans, sheet) => plans.flatMap((plan) => {
     });
 });
 /** The pieces as boxes. Pieces of one size share the same words, because there may be a thousand of them. */
-const boxesOf = (layout, kinds) => {
+const boxesOf = (layout, kinds, fabric) => {
     const looks = new Map(kinds.map((kind, at) => [kind, LOOKS[at % LOOKS.length] ?? 'other']));
     const sizes = new Map();
     return layout.map(({ piece, ...at }) => {
@@ -51,7 +56,7 @@ const boxesOf = (layout, kinds) => {
         let short = sizes.get(size);
         if (!short)
             sizes.set(size, (short = sidesOf(at)));
-        return { x, y, width, height, is: looks.get(piece) ?? 'other', label: piece, short };
+        return { x, y, width, height, is: looks.get(piece) ?? 'other', fabric, label: piece, short };
     });
 };
 /** The sides of a piece in short: the shorter one first. A square has only one. */
@@ -59,7 +64,7 @@ const sidesOf = ({ width, height }) => {
     const [short, long] = width.lte(height) ? [width, height] : [height, width];
     return sayOfLayout('laidSides', { short, long: long.equals(short) ? undefined : long });
 };
-/** The different ways in which sheets are cut. Each has the pieces of its first sheet, and the number of sheets. */
+/** The different ways in which sheets are cut. */
 const alikeIn = (layout, boxes) => {
     const kinds = new Map();
     for (const { piece } of layout)
@@ -68,7 +73,7 @@ const alikeIn = (layout, boxes) => {
     const places = boxes.map(({ x, y, width, height }) => [x, y, width, height].join());
     const ways = new Map();
     for (let from = 0, to = 0; from < layout.length; from = to) {
-        const sheet = layout[from]?.sheet;
+        const sheet = layout[from]?.sheet ?? 0;
         while (to < layout.length && layout[to]?.sheet === sheet)
             to += 1;
         const way = layout
@@ -77,9 +82,9 @@ const alikeIn = (layout, boxes) => {
             .join(';');
         const known = ways.get(way);
         if (known)
-            known.alike += 1;
+            known.alike.push(sheet + 1);
         else
-            ways.set(way, { from, to, alike: 1 });
+            ways.set(way, { from, to, alike: [sheet + 1] });
     }
     return [...ways.values()];
 };

@@ -17,6 +17,7 @@ const ENGLISH = {
     square: /square/i,
     triangleNames: /(half|quarter).?square/gi,
     finished: /\bfinished\b/i,
+    ways: /\b((half|quarter).?squares?(.?triangles?)?|[hq]sts?|finished)\b/gi,
     besideSize: /\b((half|quarter).?squares?|triangles?|squares?|(un)?finished|cut)\b|[():]|,(?!\d)/gi,
 };
 /** The German words for a side are often part of a longer word: Zuschnittbreite. */
@@ -45,6 +46,7 @@ const GERMAN = {
     triangleNames: /(halb(e|es)?|viertel).?quadrat/gi,
     // "fertig zugeschnitten" is a cut size.
     finished: /\bfertig(?! ?zu)|endmaß|endmass|\b(ohne|plus|zzgl\.?) (nahtzugabe|nz\b)/i,
+    ways: /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|fertig(e|es)?|endma(ß|ss)|(ohne|plus|zzgl\.?) (nahtzugabe|nz))(?!\p{L})/giu,
     besideSize: /\b((halb(e|es)?|viertel).?quadrat(e|en)?(.?dreiecke?n?)?|dreiecke?n?|quadrate?n?|(un)?fertig(e|es)?|(fertig|end)?(maß|mass)|zuschnitt|zugeschnitten|(mit|ohne|plus|inkl\.?|zzgl\.?) (nahtzugabe|nz)|breite?|lang|länge|hoch|höhe|groß)(?!\p{L})/giu,
 };
 /** The languages of a cut list. All are tried, German first, because short English words occur inside German ones. */
@@ -56,7 +58,11 @@ const kindOf = (words) => KINDS.find(([, pattern]) => pattern.test(words))?.[0] 
 const isFinished = (words) => LANGUAGES.some(({ finished }) => finished.test(words));
 /** Whether the list counts the squares, not the triangles that are cut from them. */
 const isOfSquares = (piece) => LANGUAGES.some(({ square, triangleNames }) => square.test(piece.replace(triangleNames, '')));
+/** The name of a piece without the words that say how it is cut. */
+const bareName = (written) => LANGUAGES.reduce((text, { ways }) => text.replace(ways, ' '), written)
+    .replace(/\s+/g, ' ')
+    .trim();
 /** A size without the words beside it. */
 const bareSize = (written) => LANGUAGES.reduce((text, { besideSize }) => text.replace(besideSize, ' '), written).trim();
 
-export { HEADS, bareSize, isFinished, isOfSquares, kindOf };
+export { HEADS, bareName, bareSize, isFinished, isOfSquares, kindOf };

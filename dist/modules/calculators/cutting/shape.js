@@ -1,7 +1,7 @@
 import { clothFields } from '../../ledger/cloth.js';
 import { markField } from '../../ledger/cuts.js';
 import { inputsOf, optional } from '../../ledger/field.js';
-import { flagField, sheetField } from '../../ledger/kinds.js';
+import { countField, flagField, sheetField } from '../../ledger/kinds.js';
 import { sizeField, lengthField } from '../../ledger/lengths.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
@@ -24,6 +24,7 @@ const cuttingFields = /* @__PURE__ */ inputsOf(() => ({
     ruler: lengthField({ initial: RULER, most: '120 in', more: true }),
     mat: sizeField({ initial: MAT, more: true }),
     ...markField,
+    week: optional(countField(520), { more: true }),
     ...shopFields,
 }));
 const say = sayings();

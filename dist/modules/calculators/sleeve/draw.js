@@ -1,7 +1,8 @@
+import { letterAt } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** The quilt's top edge from behind, with the sleeve along it. */
-const draw = ({ finished, used, summary }) => {
+const draw = ({ finished, used, summary }, letters) => {
     const quilt = used.quilt.valueOf();
     const [long, deep, short] = [finished.width.valueOf(), finished.length.valueOf(), used.short.valueOf()];
     const gap = deep / 8;
@@ -13,7 +14,15 @@ const draw = ({ finished, used, summary }) => {
             height: tall,
             boxes: [
                 { x: 0, y: 0, width: quilt, height: tall, is: 'quilt' },
-                { x: short, y: gap, width: long, height: deep, is: 'cloth', label: say('sleeve') },
+                {
+                    x: short,
+                    y: gap,
+                    width: long,
+                    height: deep,
+                    is: 'cloth',
+                    fabric: letterAt(letters),
+                    label: say('sleeve'),
+                },
             ],
             dimensions: [
                 { side: 'top', from: 0, to: quilt, text: used.quilt },

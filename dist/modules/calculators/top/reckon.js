@@ -1,3 +1,4 @@
+import { sizeForBed, isCrib, sayOfBed } from '../../ledger/bed.js';
 import { clothOf } from '../../ledger/cloth.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { enoughFor } from '../../ledger/purchase.js';
@@ -6,8 +7,10 @@ import { sidesOf } from '../../ledger/quilt.js';
 import { buyCloth } from '../../ledger/shop.js';
 import { ownCloths } from '../../ledger/widths.js';
 import { planCloth } from '../../planner/plan.js';
+import { blockChoices } from './choices.js';
 import { sashingPieces, settingTriangles } from './pieces.js';
 import { Plans, lessOf } from './plans.js';
+import { sideOf } from './sides.js';
 import { topFields, say } from './shape.js';
 
 /**
@@ -19,6 +22,7 @@ import { topFields, say } from './shape.js';
 const reckon = (input = {}, plan = planCloth) => {
     const ledger = new Ledger(topFields, input);
     return ledger.finish(() => {
+        const wanted = wantedIn(ledger);
         const layout = layoutOf(ledger);
         const { finished, unfinished } = sizesOf(ledger, layout);
         const cloth = clothOf(ledger);
@@ -49,6 +53,7 @@ const reckon = (input = {}, plan = planCloth) => {
             ...bought,
             finished,
             unfinished,
+            choices: wanted && blockChoices(wanted, sewnIn(ledger, layout)),
             blocks: layout.count,
             pieces: cuts,
             ...triangles?.squares,
@@ -80,13 +85,37 @@ const layoutOf = (ledger) => {
     const { value } = ledger.row('blocks', all, { from: ['set'] });
     return { ...values, onPoint, count: value.valueOf() };
 };
+/** What the sides of the top are made of. */
+const sewnIn = ({ inputs: { block, sashing } }, { onPoint, frame }) => ({
+    block,
+    sashing,
+    onPoint,
+    frame,
+});
+/** The size that the top is wanted in, if somebody says so: for a bed, or as a size. Adds the rows for it. */
+const wantedIn = (ledger) => {
+    const { bed, target } = ledger.values;
+    ledger.given('bed');
+    const forBed = bed === 'none' ? undefined : sidesOf(sizeForBed(ledger, bed));
+    ledger.given('target');
+    if (isCrib(bed))
+        ledger.note(sayOfBed('notForCrib'));
+    if (forBed && target)
+        ledger.note(say('targetNotUsed'));
+    const size = forBed ?? (target && { width: target[0], length: target[1] });
+    if (!size)
+        return undefined;
+    ledger.given('border');
+    return { ...size, border: ledger.values.border };
+};
 /** The size of the top, finished and with its seam allowance, with the rows for both. */
 const sizesOf = (ledger, layout) => {
     const { across, down, seam } = ledger.inputs;
+    const sewn = sewnIn(ledger, layout);
     const from = ['block', 'sashing', 'set', 'frame'];
     const finished = {
-        width: ledger.measurable('finishedWidth', sideOf(ledger, layout, across), { from }),
-        length: ledger.measurable('finishedLength', sideOf(ledger, layout, down), { from }),
+        width: ledger.measurable('finishedWidth', sideOf(sewn, across), { from }),
+        length: ledger.measurable('finishedLength', sideOf(sewn, down), { from }),
     };
     const allowance = seam.times(2);
     const unfinished = sidesOf({
@@ -98,17 +127,6 @@ const sizesOf = (ledger, layout) => {
         from: ['finishedWidth', 'finishedLength'],
     });
     return { finished: sidesOf(finished), unfinished };
-};
-/** A side of the top: its blocks, and the sashing between them. */
-const sideOf = ({ inputs }, { onPoint, frame, sashing }, blocks) => {
-    const isSashed = sashing.gt(0);
-    const { block } = inputs;
-    if (!isSashed)
-        return onPoint ? blocks.times(block).diagonal() : blocks.times(block);
-    if (onPoint)
-        return blocks.times(block.plus(inputs.sashing)).plus(inputs.sashing).diagonal();
-    const strips = frame ? blocks.plus(count(1)) : blocks.minus(count(1));
-    return blocks.times(block).plus(strips.asResult().times(inputs.sashing));
 };
 /** Pieces of one kind from their own cloth. */
 const partOf = (plans, { kind, cuts, input }, cloth) => {

@@ -11,6 +11,7 @@ class QuiltFabric extends LitElement {
         letter: {},
         name: {},
         fabricWidth: { attribute: 'fabric-width' },
+        sheet: {},
         price: {},
         swatch: {},
     }; }

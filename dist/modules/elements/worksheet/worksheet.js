@@ -1,13 +1,16 @@
-import { isServer, html } from 'lit';
+import { isServer, html, nothing } from 'lit';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import { stripList } from '../../ledger/strip-list.js';
-import { isBlank } from '../../ledger/field.js';
+import { isBlank, textOf } from '../../ledger/field.js';
 import { isExact } from '../../measure/exact.js';
 import { propertiesOf } from '../../face/calculator.js';
-import { spreadsheetCell } from '../../face/export.js';
+import { action } from '../../face/cell.js';
+import { download, spreadsheetCell } from '../../face/export.js';
 import { figures, listing } from '../../face/lists.js';
+import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
+import { isColour } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
@@ -18,17 +21,23 @@ import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields } from '../../workbook/shape.js';
 import { headline, shopping } from '../../workbook/shopping.js';
+import { weekByWeek } from '../../workbook/weeks.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
 import { contentOf, passedOn } from './content.js';
-import { flowingPart, partOnPage, isCutList, giveTo } from './parts.js';
-import { requirementSheet, keyOf, isColour } from './paper.js';
+import { flowingPart, partOnPage, isBlock, isCutList, giveTo } from './parts.js';
+import { requirementSheet, keyOf } from './paper.js';
 import { worksheetStyles } from './styles.js';
+import { quiltOf } from './whole.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element) => 'outcome' in element;
 const isFabric = (element) => 'swatch' in element;
+/** That there are fewer or more blocks than places. */
+const UNEVEN = 'blocksForOtherPlaces';
+/** The name of its picture of the whole quilt, where that is opened. */
+const QUILT = 'wholeQuilt';
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap();
 /**
@@ -48,8 +57,10 @@ class QuiltWorksheet extends ReadingFace {
     #pieces;
     #swatches;
     #size;
-    /** Whether the reader changed the blocks but not their cut list. */
+    /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
     #outgrown;
+    /** The blocks that lie in the places of the top. */
+    #blocks;
     /** Whether a part has drawn itself since this was last read. */
     #isUnread;
     constructor() {
@@ -59,7 +70,9 @@ class QuiltWorksheet extends ReadingFace {
         /** Parts that sizes were given to. */
         this.#given = [];
         this.#pieces = [];
-        this.#swatches = new Map();
+        this.#swatches = {};
+        /** The blocks that lie in the places of the top. */
+        this.#blocks = [];
         /** Whether a part has drawn itself since this was last read. */
         this.#isUnread = false;
         this.calculator = {
@@ -69,7 +82,7 @@ class QuiltWorksheet extends ReadingFace {
                 ? reckon(input, this.#gathered)
                 : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
             headline,
-            draw: ({ fabrics }) => drawPlans(fabrics.flatMap(({ together }) => together ?? [])),
+            draw: (answer) => drawPlans(plansOf(answer)),
             lists: (answer) => [shopping(answer), ...joint(answer)],
         };
         this.english = inEnglish(worksheet);
@@ -89,14 +102,19 @@ class QuiltWorksheet extends ReadingFace {
                 queueMicrotask(() => this.settle());
             }
         };
+        this.readyForPaper = () => this.#loaded();
         this.paper = (good) => {
             const { answer, t } = good;
-            const pictures = figures(this.calculator.draw(answer), t);
+            const pictures = figures(this.pictures(answer), t, this.swatches);
             return requirementSheet(good, {
                 parts: this.#given,
                 pieces: this.#pieces,
-                key: this.more(good),
-                joint: [...pictures, ...joint(answer).map((list) => listing(list, t))],
+                key: keyOf(good, this.#swatches),
+                quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
+                joint: [
+                    ...pictures,
+                    ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),
+                ],
                 size: this.#size ? `${t.size(this.#size)}.` : '',
             });
         };
@@ -160,20 +178,28 @@ class QuiltWorksheet extends ReadingFace {
         this.#isUnread = false;
         if (!isServer)
             passedOn(this).forEach((passed) => this.watch(passed));
+        const { lengthStyle } = this;
         const parts = this.#parts;
-        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
-        const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
+        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+        const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
+        const { size, caution, uneven, outgrown, counted } = flow(this.#source, flowingParts, fabrics, giveTo);
         this.#takeOn(parts);
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
         const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
         this.#pieces = pieces;
-        const lists = parts.filter(isCutList);
-        this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
-        if (caution && (this.#outgrown || !lists[0]))
+        this.#blocks = counted.flatMap(({ part: { part }, count }) => (isBlock(part) ? { part, count } : []));
+        const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
+        this.#outgrown = uneven ?? (isWritten ? caution : undefined);
+        if (uneven)
+            gathered.unfinished.push(uneven);
+        if (caution && (isWritten || !outgrown[0]))
             gathered.unfinished.push(caution);
         const { swatches } = fabrics;
-        if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches]))
+        // A chart may change and take the same cloth.
+        if (this.isOpen(QUILT))
+            this.requestUpdate();
+        if (isSame([gathered, swatches], [this.#gathered, this.#swatches]))
             return;
         this.#swatches = swatches;
         this.#gathered = gathered;
@@ -208,8 +234,99 @@ class QuiltWorksheet extends ReadingFace {
     render() {
         return html `<slot></slot>${super.render()}`;
     }
+    /** Under the question which block to make more or fewer of: a button for each block that can be. */
+    under(note) {
+        const { difference: by } = note.values;
+        if (note.code !== UNEVEN || typeof by !== 'number')
+            return super.under(note);
+        const buttons = this.#blocks.flatMap(({ part, count: now = 0 }, at) => {
+            if (!part.isCounted || now + by < 0)
+                return [];
+            const words = say('moreOfBlock', { by, name: textOf(part.name), number: at + 1 });
+            return action(this.teller.say(words), () => this.#make(part, now + by));
+        });
+        return buttons[0] && html `<span class="actions">${buttons}</span>`;
+    }
+    /** Makes so many of a block. If the question goes away, the answer has the focus in place of its button. */
+    #make(block, many) {
+        block.countAs(many);
+        void this.updateComplete.then(() => {
+            if (this.shadowRoot.activeElement)
+                return;
+            const answer = this.shadowRoot.querySelector('[part=answer]');
+            if (answer)
+                answer.tabIndex = -1;
+            answer?.focus();
+        });
+    }
+    get swatches() {
+        return this.#swatches;
+    }
+    /** The whole quilt as one picture. It is made only while somebody looks at it. */
+    above(good) {
+        const quilt = quiltOf(this.#given, this.#blocks);
+        if (!quilt.top && !quilt.borders)
+            return nothing;
+        const { t } = good;
+        const open = this.isOpen(QUILT);
+        const fold = action(t.say(say(open ? 'hideQuilt' : 'showQuilt')), () => this.#show(!open), { open });
+        if (!open)
+            return html `<p class="actions">${fold}</p>`;
+        const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
+        const png = action(t.say(say('savePng')), () => this.#save('png'));
+        return html `<div class="quilt">${this.#drawn(quilt, t)}</div> <p class="actions">${fold} ${svg} ${png}</p>`;
+    }
+    /** What draws the whole quilt, once it is loaded. */
+    #draw;
+    /** Loads it. Without it, for want of a network, the rest of the worksheet still works. */
+    async #loaded() {
+        try {
+            const pictures = await loadPicture();
+            this.#draw = pictures.wholeQuilt;
+            return pictures;
+        }
+        catch {
+            this.report(say('cannotDraw'));
+            return undefined;
+        }
+    }
+    #show(open) {
+        this.setOpen(QUILT, open);
+        if (open)
+            void this.#loaded().then(() => this.requestUpdate());
+    }
+    #drawn(quilt, t) {
+        const picture = this.#draw?.(quilt);
+        return picture ? figures([picture], t, this.swatches) : [];
+    }
+    /** Saves the picture of the whole quilt as a file. */
+    async #save(kind) {
+        const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
+        if (!drawing)
+            return;
+        const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;
+        const pictures = await this.#loaded();
+        if (!pictures)
+            return;
+        try {
+            const file = await (kind === 'svg' ? pictures.svgFile : pictures.pngFile)(drawing);
+            download(name, file, { type: file.type });
+        }
+        catch {
+            this.report(say('cannotSave'));
+        }
+    }
     more(good) {
-        return keyOf(good, this.#swatches);
+        return [this.#weekly(good), keyOf(good, this.#swatches)];
+    }
+    /** What each part cuts from which sheets, folded away. */
+    #weekly({ answer, t }) {
+        const list = weekByWeek(answer);
+        if (!list)
+            return nothing;
+        const open = this.isOpen(list.caption.code);
+        const toggle = () => this.setOpen(list.caption.code, !open);
+        return html `<p class="actions toggles">${action(t.say(list.caption), toggle, { open })}</p> <div class=${open ? nothing : 'folded'}>${listing(list, t)}</div>`;
     }
     cells(good) {
         const cells = [...this.sheetLists(good), ...super.cells(good)];
@@ -222,9 +339,11 @@ class QuiltWorksheet extends ReadingFace {
         return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
     }
 }
+/** The plans of parts that are laid out together. */
+const plansOf = ({ fabrics, items }) => [...fabrics, ...items].flatMap(({ together }) => together ?? []);
 /** The strips of parts that are laid out together. */
-const joint = ({ fabrics }) => {
-    const plans = fabrics.flatMap(({ together }) => together ?? []);
+const joint = (answer) => {
+    const plans = plansOf(answer);
     const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
     return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
 };

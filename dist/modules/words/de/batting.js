@@ -1,4 +1,4 @@
-import { METRIC_BEDS } from '../beds.js';
+import { bed } from './bed.js';
 import { PACKAGE, reaches } from './examples.js';
 
 /** German shops print the English names too. */
@@ -23,12 +23,7 @@ const packages = (count, name, t) => {
 const batting = {
     title: 'Vlies',
     labels: {
-        bed: 'Quilt für ein Bett',
-        mattress: 'Matratze',
-        drop: 'Überhang',
-        tuck: 'Einschlag unter die Kissen',
-        bedWidth: 'Quiltbreite',
-        bedLength: 'Quiltlänge',
+        ...bed.labels,
         needWidth: 'Vliesbreite',
         needLength: 'Vlieslänge',
         roll: 'Breite der Rolle',
@@ -40,33 +35,19 @@ const batting = {
         fabric: 'Vliesbedarf',
     },
     hints: {
-        drop: 'an beiden Seiten und am Fußende',
+        ...bed.hints,
         roll: 'statt einer Packung',
         packages: 'leer für die üblichen Größen',
         shrinkage: 'Baumwollvlies 3 bis 5 %',
     },
     options: {
-        bed: {
-            none: 'kein Bett',
-            crib: 'Babybett',
-            twin: 'Twin',
-            'twin-long': 'Twin, lang',
-            full: 'Full',
-            queen: 'Queen',
-            king: 'King',
-            'california-king': 'California King',
-            ...METRIC_BEDS,
-            '60x120': `Kinderbett, ${METRIC_BEDS['60x120']}`,
-            '70x140': `Kinderbett, ${METRIC_BEDS['70x140']}`,
-        },
+        ...bed.options,
     },
     entries: {},
     sentences: {
-        size: (size, t) => t.size(size),
-        measureYours: 'bitte nachmessen',
+        ...bed.sentences,
         sizeForBed: 'Gerechnet wird die Größe für das Bett; eingetragene Breite und Länge gelten nicht.',
         eachSideWashed: ({ width, length, shrinkage }, t) => `${t.n(width)} und ${t.n(length)}, je × (1 − ${t.n(shrinkage)})`,
-        notForCrib: 'Ein Quilt gehört nicht ins Bett, in dem ein Baby schläft: Dort liegt nur ein Spannbettlaken. Bitte die örtlichen Empfehlungen beachten.',
         batting: 'Vlies',
         // A list of packages.
         usualPackage: ({ size }) => USUAL[size],

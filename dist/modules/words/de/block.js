@@ -1,10 +1,13 @@
+import { Purchase } from '../../ledger/purchase.js';
 import { BLOCK } from './examples.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const WAYS = { one: 'einzeln', two: 'je zwei', four: 'je vier', eight: 'je acht' };
 const PATCHES = 'A, oder A/B, A\\B, A/B/C/D, B A B, B in A';
 /** What each fabric takes. */
-const needs = (fabrics, t) => fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+const needs = (fabrics, t) => fabrics
+    .map(({ fabric, need }) => `${fabric} ${need instanceof Purchase ? t.bought(need) : t.l(need)}`)
+    .join(', ');
 /** The block's words in German. */
 const block = {
     title: 'Block',
@@ -13,7 +16,10 @@ const block = {
         block: 'Block, fertig',
         count: 'Anzahl Blöcke',
         method: 'Nähweise der Dreiecke',
+        sheet: 'Zuschneiden aus',
+        oneWay: 'Muster mit Richtung',
         seam: 'Nahtzugabe',
+        price: 'Preis je yd, m oder Stoffstück',
         week: 'Woche',
         cell: 'Ein Feld, fertig',
         cellLength: 'Ein Feld, fertige Höhe',
@@ -25,6 +31,7 @@ const block = {
     hints: {
         chart: 'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
         count: 'alle wie dieser',
+        sheet: SHEET_HINT,
     },
     options: {
         method: {
@@ -37,6 +44,7 @@ const block = {
     entries: {},
     sentences: {
         ...planned,
+        ...onSheets,
         // The chart.
         emptyChart: 'Das Raster ist leer. Reihen von Stoffbuchstaben schreiben, zum Beispiel A B A; B A B; A B A.',
         inCell: ({ row, cell, says }, t) => `Reihe ${row}, Patch ${cell}: ${t.say(says)}`,
@@ -71,7 +79,7 @@ const block = {
         unlikeSkies: 'Gänse mit zwei verschiedenen Stoffen daneben werden einzeln genäht: Je vier wäre die Hälfte spiegelverkehrt.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
-        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}. ${t.say(says)}`,
+        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'Der Block'}, fertig ${t.l(block)}: ${columns} mal ${rows} Felder.`,
         letter: ({ letter }) => letter,
         cellName: ({ row, cell }) => `Reihe ${row}, Patch ${cell}`,

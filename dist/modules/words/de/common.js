@@ -1,5 +1,6 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
+import { ranges } from '../ranges.js';
 import { SIZE, PRODUCT, BRACKETED, SUM, listed, upTo, so, or, like, SEVERAL, STEPS, PRICE, TOGETHER, LENGTHS } from './examples.js';
 
 const LENGTH = '52 1/2 in';
@@ -38,6 +39,14 @@ const common = {
     options: {
         increment: { thirds: '1/8 oder 1/3 yd' },
         join: { diagonal: 'im 45°-Winkel', straight: 'gerade' },
+        sheet: {
+            '': 'Meterware',
+            'fat-quarter': { in: 'Fat Quarter, 18 × 22 in', cm: 'Fat Quarter, etwa 50 × 55 cm' },
+            'fat-eighth': { in: 'Fat Eighth, 9 × 22 in', cm: 'Fat Eighth, etwa 25 × 55 cm' },
+            'square-10': 'Quadrate, 10 in',
+            'square-5': 'Quadrate, 5 in',
+            'strip-2.5': 'Streifen, 2 1/2 in',
+        },
     },
     sentences: {
         quoted: ({ text }) => (text ? `„${text}“` : 'Das'),
@@ -124,6 +133,7 @@ const common = {
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Ausgelegt: ${listed(pieces.map((piece) => t.say(piece)))}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
         laidOnSome: ({ fabric, alike, of }, t) => drawn(fabric, `${alike} von ${t.say(of)} so zuschneiden`),
+        laidOnNumbers: ({ fabric, numbers, of }, t) => drawn(fabric, `Nummer ${ranges(numbers)} von ${t.say(of)}`),
         laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
         quiltSide: ({ side }, t) => `Quilt ${t.l(side)}`,
         topSide: ({ side }, t) => `Top ${t.l(side)}`,

@@ -1,13 +1,21 @@
-import { equals } from '../teller.js';
-import { planned } from './planned.js';
-import { SHEET, CUT_LINE, so, PRICE } from './examples.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
+import { CUT_LINE, so } from './examples.js';
 
-const SHEETS = {
-    'fat-quarter': { one: 'Fat Quarter', other: 'Fat Quarters' },
-    'fat-eighth': { one: 'Fat Eighth', other: 'Fat Eighths' },
-    strip: { one: 'Streifen', other: 'Streifen' },
-    square: { one: 'Quadrat', other: 'Quadrate' },
-    sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
+const CELLS = {
+    fabric: 'Stoff',
+    piece: 'Teil',
+    width: 'Breite',
+    length: 'Länge',
+    count: 'Anzahl',
+    way: 'Zuschnitt',
+};
+const WAYS = {
+    rectangle: 'wie es ist',
+    'rectangle-finished': 'wie es ist, aus dem fertigen Maß',
+    half: 'Halbquadrat-Dreiecke',
+    'half-finished': 'Halbquadrat-Dreiecke, aus dem fertigen Maß',
+    quarter: 'Viertelquadrat-Dreiecke',
+    'quarter-finished': 'Viertelquadrat-Dreiecke, aus dem fertigen Maß',
 };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 /** The cutting plan's words in German. */
@@ -20,23 +28,23 @@ const cutting = {
         oneWay: 'Muster mit Richtung',
         ruler: 'Länge des Lineals',
         mat: 'Schneidematte',
+        week: 'Woche',
         price: 'Preis je yd, m oder Stoffstück',
     },
     hints: {
-        list: 'Stoff | Teil | Zuschnitt | Anzahl; je Teil eine Zeile',
-        sheet: {
-            in: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
-            cm: 'leer für Meterware; Fat Quarter, Fat Eighth oder ein Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
-        },
+        list: 'je Teil eine Zeile; ein Quadrat braucht keine Länge',
+        sheet: SHEET_HINT,
         seam: 'fehlt einem fertigen Maß noch',
     },
     options: {},
     entries: {},
     sentences: {
         ...planned,
+        ...onSheets,
         // The cut list.
         piece: ({ name }) => name || 'Teil',
         inLine: ({ number, piece, says }, t) => `Zeile ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+        inColumn: ({ says }, t) => t.say(says),
         cellsTogether: `Ein | zwischen die Angaben setzen, zum Beispiel ${CUT_LINE}.`,
         sizeOfZero: ({ text }, t) => `${t.quote(text)}: Ein Maß muss mehr als 0 sein. Zum Beispiel 9 cm oder ${so('9 x 16,5 cm', t)}.`,
         noCount: ({ text }, t) => `${text ? `${t.quote(text)} ist keine Anzahl` : 'Die Anzahl fehlt'}. Zum Beispiel 12.`,
@@ -46,12 +54,10 @@ const cutting = {
         noCountColumn: 'Der Zuschneideliste fehlt die Spalte für die Anzahl. Eine Spalte mit „Anzahl“ überschreiben.',
         tooManyLines: ({ most }) => `Mehr als ${most} Zeilen lassen sich nicht auf einmal planen. In Teilen planen, zum Beispiel je ${most / 2} Zeilen.`,
         noPiece: 'Die Zuschneideliste verlangt kein einziges Teil. Die Anzahl eintragen, zum Beispiel 12.',
-        // What it is cut from.
-        notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
-        sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
-        sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-        stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-        otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
+        // Its cells.
+        cellHead: ({ cell }) => CELLS[cell],
+        cellName: ({ row, cell }) => `Zeile ${row}, ${CELLS[cell]}`,
+        cutWay: ({ way }) => WAYS[way],
         // What is worth saying.
         foldAcross: ({ folds, reach }, t) => `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So passt der Schnitt an ein Lineal von ${t.l(reach)}.`,
         tooWideToFold: ({ width, reach }, t) => `Ein Schnitt über ${t.l(width)} passt auch vierlagig gefaltet nicht an Lineal und Matte von ${t.l(reach)}: Den Stoff zuerst schmaler schneiden.`,

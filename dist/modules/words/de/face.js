@@ -2,6 +2,7 @@ import { CUT_LINE, listed } from './examples.js';
 
 /** After „für“. */
 const BLOCKS = { one: 'Block', other: 'Blöcke' };
+const PLACES = { one: 'Platz', other: 'Plätze' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} zu ${t.typed(block)}`;
 const FROM = {
     top: 'vom Quilttop',
@@ -33,6 +34,7 @@ const face = {
     measured: 'gemessen',
     putBack: ({ value }) => `zurück auf ${value}`,
     takeAway: ({ label }) => `${label} entfernen`,
+    ofMyOwn: 'eine eigene Größe',
     entryOf: ({ label, number }) => `${label}, ${number}`,
     fractionKeys: 'Tasten für Brüche',
     cutCaption: 'Zuschneiden',
@@ -63,6 +65,9 @@ const face = {
     },
     noClothForBlocks: `Der Stoff für die Blöcke fehlt in dieser Liste. Einen Zuschneideplan mit ihren Teilen ergänzen, zum Beispiel ${CUT_LINE}.`,
     listForOtherBlocks: ({ now, written }, t) => `Der Stoff für ${blocksOf(now, t)} fehlt in dieser Liste: Die Zuschneideliste gilt für ${blocksOf(written, t)}. Bitte Anzahl und Maß der Teile dafür eintragen.`,
+    blocksForOtherPlaces: ({ places, made, difference }, t) => `Das Top hat ${t.many(places, PLACES)}, die Blöcke sind ${made}. ${difference > 0
+        ? `Von welchem Block sollen es ${difference} mehr sein?`
+        : `Von welchem Block sollen es ${-difference} weniger sein?`}`,
 };
 
 export { face };

@@ -1,7 +1,21 @@
 import { equals } from '../teller.js';
+import { SHEET, listed, so, PRICE } from './examples.js';
 
 const PIECES = { one: 'Teil', other: 'Teile' };
+/** What each kind of sheet is called. */
+const SHEETS = {
+    'fat-quarter': { one: 'Fat Quarter', other: 'Fat Quarters' },
+    'fat-eighth': { one: 'Fat Eighth', other: 'Fat Eighths' },
+    strip: { one: 'Streifen', other: 'Streifen' },
+    square: { one: 'Quadrat', other: 'Quadrate' },
+    sheet: { one: 'Stoffstück', other: 'Stoffstücke' },
+};
 const CUT_UP = { half: 'einmal diagonal geschnitten', quarter: 'zweimal diagonal geschnitten' };
+/** How to write what a list is cut from. */
+const SHEET_HINT = {
+    in: 'eine eigene Größe als Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
+    cm: 'eine eigene Größe als Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
+};
 /** What is said of a list that is planned, in German. */
 const planned = {
     squareFor: ({ piece }, t) => `Quadrat für ${t.say(piece)}`,
@@ -12,9 +26,9 @@ const planned = {
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
     stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    boughtEach: ({ fabrics, size }, t) => {
-        const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-        return `${bought.join('; ')}${size ? ` zu ${t.size(size)}` : ''}.`;
+    boughtEach: ({ fabrics }, t) => {
+        const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`);
+        return `${bought.join('; ')}.`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
     // What is worth saying.
@@ -26,5 +40,16 @@ const planned = {
     fabricHead: 'Stoff',
     noFabric: '–',
 };
+/** What is said only if it is cut from sheets, in German. */
+const onSheets = {
+    notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
+    sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
+    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
+    stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
+    otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
+    sheetOfFabric: ({ fabric, says }, t) => `So wird Stoff ${fabric} gekauft: ${t.say(says)}`,
+    boughtOfAll: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
+    priceOfCloth: 'Dieser Preis gilt nur für die Meterware, nicht für die Stoffstücke.',
+};
 
-export { planned };
+export { SHEETS, SHEET_HINT, onSheets, planned };

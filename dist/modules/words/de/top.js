@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { bed } from './bed.js';
 import { listed, BLOCK } from './examples.js';
 
 const PARTS = {
@@ -6,10 +7,25 @@ const PARTS = {
     cornerstones: 'Ecksteine',
     triangles: 'Setzdreiecke',
 };
+/** `3 cm breiter`, or nothing if there is no difference. */
+const differs = (over, [more, less], t) => over.equals(0) ? '' : `${t.l(over.abs())} ${over.gt(0) ? more : less}`;
+/** The border that would make it exactly as large as wanted, if it is too small. */
+const closing = ({ side, end }, t) => {
+    if (side.equals(end))
+        return side.gt(0) ? `; genau mit einem Rand von ${t.l(side)} ringsum` : '';
+    const places = [
+        side.gt(0) ? `${t.l(side)} an jeder Seite` : '',
+        end.gt(0) ? `${t.l(end)} oben und unten` : '',
+    ].filter(Boolean);
+    return `; genau mit einem Rand von ${places.join(' und ')}`;
+};
 /** The quilt top's words in German. */
 const top = {
     title: 'Quilttop',
     labels: {
+        ...bed.labels,
+        target: 'Gewünschte Größe',
+        border: 'Ränder auf einer Seite, zusammen',
         block: 'Block, fertig',
         across: 'Blöcke nebeneinander',
         down: 'Blöcke untereinander',
@@ -28,10 +44,32 @@ const top = {
         sashingJoined: 'Zwischenstreifen, lange verbunden',
         sashingWhole: 'Zwischenstreifen, längs ohne Ansatznähte',
     },
-    hints: { sashing: '0 für keine' },
-    options: { set: { straight: 'gerade', 'on-point': 'auf die Spitze gestellt' } },
+    hints: {
+        ...bed.hints,
+        target: 'mit Rändern; dazu passende Blockzahlen stehen unten',
+        border: 'die später noch dazukommen',
+        sashing: '0 für keine',
+    },
+    options: { ...bed.options, set: { straight: 'gerade', 'on-point': 'auf die Spitze gestellt' } },
     entries: {},
     sentences: {
+        ...bed.sentences,
+        // Blocks for a size.
+        targetNotUsed: 'Die Blöcke sind für das Bett. Die gewünschte Größe zählt nicht mit.',
+        blocksForSize: 'Blöcke für diese Größe',
+        noBlocksForSize: 'Auch 100 Blöcke je Richtung erreichen diese Größe nicht. Einen größeren Block oder eine kleinere Größe eintragen.',
+        choiceHead: 'Blöcke',
+        finishedHead: 'Fertig, mit Rändern',
+        differenceHead: 'Verglichen mit dem Wunsch',
+        blocksHead: 'Insgesamt',
+        takeBlocks: ({ across, down }) => `${across} × ${down} nehmen`,
+        difference: ({ over, border }, t) => {
+            const sides = [
+                differs(over.width, ['breiter', 'schmaler'], t),
+                differs(over.length, ['länger', 'kürzer'], t),
+            ].filter(Boolean);
+            return (sides.join(', ') || 'genau wie gewünscht') + closing(border, t);
+        },
         needsCornerstones: 'Auf die Spitze gestellt gehören zu Zwischenstreifen Ecksteine. Ecksteine ankreuzen oder bei den Zwischenstreifen 0 eintragen.',
         runsRound: 'Auf die Spitze gestellt laufen Zwischenstreifen um jeden Block, auch außen.',
         unfinishedSize: ({ size }, t) => t.size(size),

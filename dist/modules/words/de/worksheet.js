@@ -1,7 +1,11 @@
 import { equals } from '../teller.js';
+import { ranges } from '../ranges.js';
+import { SHEETS, onSheets } from './planned.js';
 import { listed, so, upTo, PRICE } from './examples.js';
 
 const KITS = { one: 'Materialpackung', other: 'Materialpackungen' };
+const BLOCKS = { one: 'Block', other: 'Blöcke' };
+const BORDERS = { one: 'Rand', other: 'Ränder' };
 const FABRICS = { one: 'Stoff', other: 'Stoffe' };
 const BOLTS = { one: 'Ballen', other: 'Ballen' };
 const LENGTHS = { one: 'Abschnitt', other: 'Abschnitte' };
@@ -63,6 +67,16 @@ const worksheet = {
             return `${t.say(cloth)}: zwei Abschnitte kaufen, ${each.join('; ')}. Ein Abschnitt für ${all} wäre ${t.bought(one)}.`;
         },
         planningTogether: ({ cloth }, t) => `${t.say(cloth)}: Der Plan entsteht gerade; er zeigt, ob die Teile zusammen auf weniger Stoff passen.`,
+        weekOf: ({ week }) => `Woche ${week}`,
+        inWeek: ({ week, title }, t) => `Woche ${week}: ${t.say(title)}`,
+        anyPiece: ({ pieces }, t) => pieces.map((piece) => t.say(piece)).join(' oder '),
+        sheetsOfParts: ({ parts, alone, together }, t) => {
+            const each = parts.map(({ title, sheets }) => `${sheets} (${t.say(title)})`).join(' + ');
+            return `${equals(each, `${alone}`)}${together < alone ? `; zusammen geplant ${together}` : ''}`;
+        },
+        sheets: onSheets.sheets,
+        notSheet: onSheets.notSheet,
+        sheetOfNothing: onSheets.sheetOfNothing,
         longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
             const each = apart.map(({ title, buy }) => `${t.bought(buy)} für ${t.say(title)}`).join(', ');
             const orApart = each && `, oder die Teile als eigene Abschnitte zuschneiden: ${each}`;
@@ -78,6 +92,7 @@ const worksheet = {
         noLetter: 'Ein Stoff hat keinen Buchstaben. Bitte letter="A" schreiben.',
         sameLetter: ({ letter }) => `Zwei Stoffe haben den Buchstaben ${letter}; der erste gilt. Dem anderen einen eigenen Buchstaben geben.`,
         negativeCloth: 'Stoff kann nicht weniger als 0 sein. Zum Beispiel 22 1/2.',
+        noPieces: 'Was aus Stoffstücken zugeschnitten wird, braucht seine Teile mit ihrer Anzahl, zum Beispiel 12.',
         itemOf: ({ item, letter }, t) => `${t.say(item)} aus Stoff ${letter}`,
         unusedFabric: ({ letter, isNamed }) => `Stoff ${letter} ist angelegt, aber kein Teil wird daraus zugeschnitten. ${isNamed ? 'Das Teil, das ihn nennt, braucht nichts davon' : 'Bitte ihn bei einem Teil angeben'}.`,
         leavesOut: ({ things }, t) => {
@@ -98,8 +113,32 @@ const worksheet = {
         notYet: ({ title, isPlanning }, t) => `${t.say(title)}: noch nicht auf der Liste, ${isPlanning ? 'der Plan entsteht gerade' : 'dort ist etwas zu berichtigen'}.`,
         readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" wird als ${letters.length} Stoffe gelesen, ${listed(letters)}. Soll ein Stoff so heißen, ihn anlegen: <quilt-fabric letter="${written}">.`,
         noSwatch: ({ letter, swatch }, t) => `Das Stoffmuster von Stoff ${letter}, ${t.quote(swatch)}, ist weder eine Farbe noch die Adresse eines Bildes. Zum Beispiel #d9c7a3 oder pictures/sand.png.`,
+        moreOfBlock: ({ by, name, number }) => `${by > 0 ? `${by} mehr` : `${-by} weniger`} von ${name || `Block ${number}`}`,
+        // The picture of the whole quilt.
+        quiltPicture: ({ size, blocks, places, borders, isBound }, t) => {
+            const named = blocks.map(({ name, count }) => (name ? `${count} ${name}` : t.many(count, BLOCKS)));
+            const all = [
+                ...(named[0] || !places ? named : [t.many(places, BLOCKS)]),
+                ...(borders ? [t.many(borders, BORDERS)] : []),
+                ...(isBound ? ['Einfassung'] : []),
+            ];
+            return `Der ganze Quilt, ${t.size(size)}${all[0] ? `: ${all.join(', ')}` : ''}.`;
+        },
+        wholeQuilt: 'Der ganze Quilt',
+        showQuilt: 'Den ganzen Quilt zeigen',
+        hideQuilt: 'Den ganzen Quilt ausblenden',
+        saveSvg: 'Bild speichern (SVG)',
+        savePng: 'Bild speichern (PNG)',
+        cannotDraw: 'Der Teil, der den Quilt zeichnet, ließ sich nicht laden.',
+        cannotSave: 'Dieser Browser erlaubt es hier nicht, das Bild zu speichern.',
         // The lists.
         shoppingList: 'Einkaufsliste',
+        sheetsByWeek: ({ kind, hasWeeks }) => `${SHEETS[kind].other}, ${hasWeeks ? 'Woche für Woche' : 'Teil für Teil'}`,
+        piecesHead: 'Teile',
+        numbersHead: 'Aus Nummer',
+        newHead: 'Neu',
+        piecesOfPart: ({ pieces }, t) => pieces.map((cut) => `${cut.count} × ${t.say(cut.piece)}, ${t.size(cut)}`).join('; '),
+        sheetNumbers: ({ numbers }) => ranges(numbers),
         shoppingListOfKit: 'Einkaufsliste für eine Materialpackung',
         cutList: 'Zuschneideliste',
         cutFrom: ({ fabric }) => `Zuschnitt aus ${fabric}`,

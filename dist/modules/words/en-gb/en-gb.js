@@ -2,7 +2,8 @@ import { en } from '../en/en.js';
 
 const STEPS = '10 cm, 25 cm, 50 cm or 1/8 yd';
 const { common, calculators } = en;
-const { batting, cutting } = calculators;
+const { batting, block, cutting } = calculators;
+const PRICE_OF_LIST = 'Price of a metre, a yard or a sheet';
 /**
  * English as British quilters speak it, where that differs: wadding, metres before yards, pounds.
  * The words are from memory and have no source.
@@ -43,7 +44,8 @@ const enGB = {
                 picture: ({ summary }, t) => `${t.say(summary)} The broken line is the quilt; what lies outside the tinted wadding is left over.`,
             },
         },
-        cutting: { ...cutting, labels: { ...cutting.labels, price: 'Price of a metre, a yard or a sheet' } },
+        block: { ...block, labels: { ...block.labels, price: PRICE_OF_LIST } },
+        cutting: { ...cutting, labels: { ...cutting.labels, price: PRICE_OF_LIST } },
     },
 };
 

@@ -1,4 +1,4 @@
-import { METRIC_BEDS } from '../beds.js';
+import { bed } from './bed.js';
 
 const USUAL = {
     craft: 'craft',
@@ -21,12 +21,7 @@ const packages = (count, name, t) => {
 const batting = {
     title: 'Batting',
     labels: {
-        bed: 'Quilt for a bed',
-        mattress: 'Mattress',
-        drop: 'Drop over the edge',
-        tuck: 'Tuck under the pillows',
-        bedWidth: 'Quilt width',
-        bedLength: 'Quilt length',
+        ...bed.labels,
         needWidth: 'Batting width',
         needLength: 'Batting length',
         roll: 'From a roll this wide',
@@ -38,33 +33,19 @@ const batting = {
         fabric: 'Batting needed',
     },
     hints: {
-        drop: 'at both sides and the foot',
+        ...bed.hints,
         roll: 'in place of a package',
         packages: 'the usual sizes where nothing is written',
         shrinkage: 'cotton batting 3 to 5 %',
     },
     options: {
-        bed: {
-            none: 'no bed',
-            crib: 'crib',
-            twin: 'twin',
-            'twin-long': 'twin long',
-            full: 'full',
-            queen: 'queen',
-            king: 'king',
-            'california-king': 'California king',
-            ...METRIC_BEDS,
-            '60x120': `crib, ${METRIC_BEDS['60x120']}`,
-            '70x140': `crib, ${METRIC_BEDS['70x140']}`,
-        },
+        ...bed.options,
     },
     entries: {},
     sentences: {
-        size: (size, t) => t.size(size),
-        measureYours: 'measure yours',
+        ...bed.sentences,
         sizeForBed: 'This is the size for the bed. We do not use the width and length that you gave.',
         eachSideWashed: ({ width, length, shrinkage }, t) => `${t.n(width)} and ${t.n(length)}, each × (1 − ${t.n(shrinkage)})`,
-        notForCrib: 'A quilt does not belong where a baby sleeps: a bare crib with a fitted sheet is safest. Follow your local guidance.',
         batting: 'batting',
         // A list of packages.
         usualPackage: ({ size }) => USUAL[size],

@@ -1,10 +1,13 @@
-import { planned } from './planned.js';
+import { Purchase } from '../../ledger/purchase.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const BLOCKS = { one: 'block', other: 'blocks' };
 const WAYS = { one: 'one at a time', two: 'two at a time', four: 'four at a time', eight: 'eight at a time' };
 const PATCHES = 'A, or A/B, A\\B, A/B/C/D, B A B, B in A';
 /** What each fabric takes: `A 12 in, B 9 1/2 in`. */
-const needs = (fabrics, t) => fabrics.map(({ fabric, need }) => `${fabric} ${t.l(need)}`).join(', ');
+const needs = (fabrics, t) => fabrics
+    .map(({ fabric, need }) => `${fabric} ${need instanceof Purchase ? t.bought(need) : t.l(need)}`)
+    .join(', ');
 /** The block's words in English. */
 const block = {
     title: 'Block',
@@ -13,7 +16,10 @@ const block = {
         block: 'Block, finished',
         count: 'How many blocks',
         method: 'How triangles are made',
+        sheet: 'Cut from',
+        oneWay: 'One-way print',
         seam: 'Seam allowance',
+        price: 'Price of a yard, a metre or a sheet',
         week: 'Week',
         cell: 'One cell, finished',
         cellLength: 'One cell, finished height',
@@ -25,6 +31,7 @@ const block = {
     hints: {
         chart: 'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
         count: 'all of them like this one',
+        sheet: SHEET_HINT,
     },
     options: {
         method: {
@@ -37,6 +44,7 @@ const block = {
     entries: {},
     sentences: {
         ...planned,
+        ...onSheets,
         // The chart.
         emptyChart: 'The chart is empty. Write rows of fabric letters, like A B A; B A B; A B A.',
         inCell: ({ row, cell, says }, t) => `Row ${row}, patch ${cell}: ${t.say(says)}`,
@@ -71,7 +79,7 @@ const block = {
         unlikeSkies: 'Geese with two different fabrics beside them are made one at a time: four at a time, half of them would come out mirrored.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
-        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}. ${t.say(says)}`,
+        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'The block'}, ${t.l(block)} finished: ${columns} by ${rows} cells.`,
         letter: ({ letter }) => letter,
         cellName: ({ row, cell }) => `Row ${row}, patch ${cell}`,

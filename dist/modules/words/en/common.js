@@ -1,6 +1,7 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
+import { ranges } from '../ranges.js';
 
 /** `across, along or mitred`. */
 const or = (all) => all.join(', ').replace(/, ([^,]*)$/, ' or $1');
@@ -38,7 +39,18 @@ const common = {
         mark: 'cut sizes go up to the next mark',
     },
     lockedHints: { fabricWidth: 'selvages off; fixed on this page' },
-    options: { increment: { thirds: '1/8 or 1/3 yd' }, join: { diagonal: 'at 45°', straight: 'straight' } },
+    options: {
+        increment: { thirds: '1/8 or 1/3 yd' },
+        join: { diagonal: 'at 45°', straight: 'straight' },
+        sheet: {
+            '': 'cloth by length',
+            'fat-quarter': { in: 'fat quarter, 18 × 22 in', cm: 'fat quarter, about 50 × 55 cm' },
+            'fat-eighth': { in: 'fat eighth, 9 × 22 in', cm: 'fat eighth, about 25 × 55 cm' },
+            'square-10': '10 in squares',
+            'square-5': '5 in squares',
+            'strip-2.5': '2 1/2 in strips',
+        },
+    },
     sentences: {
         quoted: ({ text }) => (text ? `“${text}”` : 'This'),
         ownWords: ({ text }) => text,
@@ -124,6 +136,7 @@ const common = {
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
         laidOnSome: ({ fabric, alike, of }, t) => drawn(fabric, `cut ${alike} of the ${t.say(of)} like this`),
+        laidOnNumbers: ({ fabric, numbers, of }, t) => drawn(fabric, `number${numbers.length > 1 ? 's' : ''} ${ranges(numbers)} of the ${t.say(of)}`),
         laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
         quiltSide: ({ side }, t) => `quilt ${t.l(side)}`,
         topSide: ({ side }, t) => `top ${t.l(side)}`,

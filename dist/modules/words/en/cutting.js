@@ -1,13 +1,21 @@
-import { equals } from '../teller.js';
-import { planned } from './planned.js';
+import { onSheets, planned, SHEET_HINT } from './planned.js';
 import { CUT_LINE } from './examples.js';
 
-const SHEETS = {
-    'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
-    'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
-    strip: { one: 'strip', other: 'strips' },
-    square: { one: 'square', other: 'squares' },
-    sheet: { one: 'sheet', other: 'sheets' },
+const CELLS = {
+    fabric: 'Fabric',
+    piece: 'Piece',
+    width: 'Width',
+    length: 'Length',
+    count: 'How many',
+    way: 'Cut as',
+};
+const WAYS = {
+    rectangle: 'it is',
+    'rectangle-finished': 'it is, from its finished size',
+    half: 'half-square triangles',
+    'half-finished': 'half-square triangles, from their finished size',
+    quarter: 'quarter-square triangles',
+    'quarter-finished': 'quarter-square triangles, from their finished size',
 };
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 /** The cutting plan's words in English. */
@@ -20,23 +28,23 @@ const cutting = {
         oneWay: 'One-way print',
         ruler: 'Ruler, length',
         mat: 'Cutting mat',
+        week: 'Week',
         price: 'Price of a yard, a metre or a sheet',
     },
     hints: {
-        list: 'fabric | piece | cut size | how many; one line for each piece',
-        sheet: {
-            in: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 18 x 20, width first on a one-way print',
-            cm: 'leave blank for cloth by length; or write fat-quarter, fat-eighth, or a size like 45 x 50, width first on a one-way print',
-        },
+        list: 'one row for each piece; a square needs no length',
+        sheet: SHEET_HINT,
         seam: 'we add it to finished sizes',
     },
     options: {},
     entries: {},
     sentences: {
         ...planned,
+        ...onSheets,
         // The cut list.
         piece: ({ name }) => name || 'piece',
-        inLine: ({ number, piece, says }, t) => `Line ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+        inLine: ({ number, piece, says }, t) => `Row ${number}${piece ? `, ${piece}` : ''}: ${t.say(says)}`,
+        inColumn: ({ says }, t) => t.say(says),
         cellsTogether: (_, t) => `Put | between its parts, like ${t.forUnits(CUT_LINE)}.`,
         sizeOfZero: ({ text }, t) => `${t.quote(text)}: a size has to be more than 0. Write it like ${t.forUnits({ in: '3 1/2 or 3 1/2 x 6 1/2', cm: '9 or 9 x 16.5' })}.`,
         noCount: ({ text }, t) => `${text ? `${t.quote(text)} is not a number of pieces` : 'How many is missing'}. Write it like 12.`,
@@ -46,12 +54,10 @@ const cutting = {
         noCountColumn: 'The cut list has no column for the number of pieces. Head one “How many”.',
         tooManyLines: ({ most }) => `A cut list of more than ${most} lines is more than can be planned at once. Plan it in parts, like ${most / 2} lines each.`,
         noPiece: 'The cut list has no pieces yet. Write how many, like 12.',
-        // What it is cut from.
-        notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
-        sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
-        sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-        stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
-        otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
+        // Its cells.
+        cellHead: ({ cell }) => CELLS[cell],
+        cellName: ({ row, cell }) => `Row ${row}, ${CELLS[cell].toLowerCase()}`,
+        cutWay: ({ way }) => WAYS[way],
         // What is worth saying.
         foldAcross: ({ folds, reach }, t) => `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
         tooWideToFold: ({ width, reach }, t) => `A cut across ${t.l(width)} does not fit a ruler and mat of ${t.l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,

@@ -1,7 +1,20 @@
 import { equals } from '../teller.js';
 
 const PIECES = { one: 'piece', other: 'pieces' };
+/** What each kind of sheet is called. */
+const SHEETS = {
+    'fat-quarter': { one: 'fat quarter', other: 'fat quarters' },
+    'fat-eighth': { one: 'fat eighth', other: 'fat eighths' },
+    strip: { one: 'strip', other: 'strips' },
+    square: { one: 'square', other: 'squares' },
+    sheet: { one: 'sheet', other: 'sheets' },
+};
 const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the diagonal' };
+/** How to write what a list is cut from. */
+const SHEET_HINT = {
+    in: 'a size of your own is written like 18 x 20, width first on a one-way print',
+    cm: 'a size of your own is written like 45 x 50, width first on a one-way print',
+};
 /** What is said of a list that is planned, in English. */
 const planned = {
     squareFor: ({ piece }, t) => `square for ${t.say(piece)}`,
@@ -12,9 +25,9 @@ const planned = {
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
     stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
-    boughtEach: ({ fabrics, size }, t) => {
-        const bought = fabrics.map(({ fabric, buy }) => `${fabric}${fabric && ': '}${t.bought(buy)}`);
-        return `${bought.join('; ')}${size ? ` of ${t.size(size)}` : ''}.`;
+    boughtEach: ({ fabrics }, t) => {
+        const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` of ${t.size(size)}` : ''}`);
+        return `${bought.join('; ')}.`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
     // What is worth saying.
@@ -26,5 +39,16 @@ const planned = {
     fabricHead: 'Fabric',
     noFabric: '–',
 };
+/** What is said only if it is cut from sheets, in English. */
+const onSheets = {
+    notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+    sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
+    sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
+    stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
+    otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
+    sheetOfFabric: ({ fabric, says }, t) => `What fabric ${fabric} is bought in: ${t.say(says)}`,
+    boughtOfAll: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
+    priceOfCloth: 'This price is only for the cloth that you buy by length, not for the sheets.',
+};
 
-export { planned };
+export { SHEETS, SHEET_HINT, onSheets, planned };

@@ -1,4 +1,5 @@
 import { equals } from '../teller.js';
+import { bed } from './bed.js';
 
 const BLOCKS = { one: 'block', other: 'blocks' };
 const PARTS = {
@@ -11,10 +12,25 @@ const TITLES = {
     cornerstones: 'Cornerstones',
     triangles: 'Setting triangles',
 };
+/** `3 in wider`, or nothing if there is no difference. */
+const differs = (over, [more, less], t) => over.equals(0) ? '' : `${t.l(over.abs())} ${over.gt(0) ? more : less}`;
+/** The border that would make it exactly as large as wanted, if it is too small. */
+const closing = ({ side, end }, t) => {
+    if (side.equals(end))
+        return side.gt(0) ? `; a border of ${t.l(side)} all round would meet it` : '';
+    const places = [
+        side.gt(0) ? `${t.l(side)} at each side` : '',
+        end.gt(0) ? `${t.l(end)} at top and bottom` : '',
+    ].filter(Boolean);
+    return `; a border of ${places.join(' and ')} would meet it`;
+};
 /** The quilt top's words in English. */
 const top = {
     title: 'Quilt top',
     labels: {
+        ...bed.labels,
+        target: 'Wanted size',
+        border: 'Borders on one side, all together',
         block: 'Block, finished',
         across: 'Blocks across',
         down: 'Blocks down',
@@ -33,10 +49,32 @@ const top = {
         sashingJoined: 'Sashing, long strips joined',
         sashingWhole: 'Sashing, cut along the cloth without joins',
     },
-    hints: { sashing: '0 for none' },
-    options: { set: { straight: 'straight', 'on-point': 'on point' } },
+    hints: {
+        ...bed.hints,
+        target: 'with its borders; we then say how many blocks come near',
+        border: 'those that you sew on later',
+        sashing: '0 for none',
+    },
+    options: { ...bed.options, set: { straight: 'straight', 'on-point': 'on point' } },
     entries: {},
     sentences: {
+        ...bed.sentences,
+        // Blocks for a size.
+        targetNotUsed: 'The blocks are for the bed. We do not use the wanted size that you gave.',
+        blocksForSize: 'Blocks for this size',
+        noBlocksForSize: 'Even 100 blocks each way do not reach this size. Write a larger block, or a smaller wanted size.',
+        choiceHead: 'Blocks',
+        finishedHead: 'Finished, with borders',
+        differenceHead: 'Beside the wanted size',
+        blocksHead: 'In all',
+        takeBlocks: ({ across, down }) => `Take ${across} × ${down}`,
+        difference: ({ over, border }, t) => {
+            const sides = [
+                differs(over.width, ['wider', 'narrower'], t),
+                differs(over.length, ['longer', 'shorter'], t),
+            ].filter(Boolean);
+            return (sides.join(', ') || 'exactly as wanted') + closing(border, t);
+        },
         needsCornerstones: 'On point, sashing needs cornerstones here. Tick cornerstones, or write 0 for the sashing.',
         runsRound: 'On point, sashing runs round every block, on the outside too.',
         unfinishedSize: ({ size }, t) => t.size(size),

@@ -1,7 +1,11 @@
 import { equals } from '../teller.js';
 import { stepOf } from './common.js';
+import { ranges } from '../ranges.js';
+import { onSheets, SHEETS } from './planned.js';
 
 const KITS = { one: 'kit', other: 'kits' };
+const BLOCKS = { one: 'block', other: 'blocks' };
+const BORDERS = { one: 'border', other: 'borders' };
 const FABRICS = { one: 'fabric', other: 'fabrics' };
 const BOLTS = { one: 'bolt', other: 'bolts' };
 const LENGTHS = { one: 'length', other: 'lengths' };
@@ -9,6 +13,7 @@ const THINGS = { one: 'thing', other: 'things' };
 /** A title inside a sentence. */
 const inSentence = (title, t) => t.say(title).toLowerCase();
 const and = (titles, t) => titles.map((title) => inSentence(title, t)).join(' and ');
+const upperFirst = (text) => text.replace(/^./, (first) => first.toUpperCase());
 const soFarOr = (soFar) => (soFar ? ' so far' : '');
 /** The worksheet's words in English. */
 const worksheet = {
@@ -57,7 +62,7 @@ const worksheet = {
         },
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
-        undeclared: ({ letter, titles }, t) => `${and(titles, t).replace(/^./, (first) => first.toUpperCase())} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
+        undeclared: ({ letter, titles }, t) => `${upperFirst(and(titles, t))} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
         namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Give it fabric ${like}, or another.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
         twoLengths: ({ cloth, lengths, one }, t) => {
@@ -66,6 +71,16 @@ const worksheet = {
             return `${t.say(cloth)}: buy two lengths, ${each.join(', and ')}. One length for ${all} would be ${t.bought(one)}.`;
         },
         planningTogether: ({ cloth }, t) => `${t.say(cloth)}: the layout is being planned, to see whether its parts fit together on less.`,
+        weekOf: ({ week }) => `Week ${week}`,
+        inWeek: ({ week, title }, t) => `Week ${week}: ${t.say(title)}`,
+        anyPiece: ({ pieces }, t) => pieces.map((piece) => t.say(piece)).join(' or '),
+        sheetsOfParts: ({ parts, alone, together }, t) => {
+            const each = parts.map(({ title, sheets }) => `${sheets} (${inSentence(title, t)})`).join(' + ');
+            return `${equals(each, `${alone}`)}${together < alone ? `; planned together ${together}` : ''}`;
+        },
+        sheets: onSheets.sheets,
+        notSheet: onSheets.notSheet,
+        sheetOfNothing: onSheets.sheetOfNothing,
         longerThanBolt: ({ cloth, buy, bolt, apart }, t) => {
             const each = apart.map(({ title, buy }) => `${t.bought(buy)} for ${inSentence(title, t)}`).join(', ');
             const orApart = each && `, or cut its parts as lengths of their own: ${each}`;
@@ -81,6 +96,7 @@ const worksheet = {
         noLetter: 'A fabric has no letter. Write letter="A".',
         sameLetter: ({ letter }) => `Two fabrics have the letter ${letter}; the first is used. Give the other a letter of its own.`,
         negativeCloth: 'cloth cannot be less than 0. Write it like 22 1/2.',
+        noPieces: 'something cut from sheets needs its pieces, each with how many, like 12.',
         itemOf: ({ item, letter }, t) => `${t.say(item)} of fabric ${letter}`,
         unusedFabric: ({ letter, isNamed }) => `No part uses fabric ${letter}. ${isNamed ? 'The part that names it takes no cloth from it' : 'Give it to a part'}.`,
         leavesOut: ({ things }, t) => {
@@ -101,8 +117,35 @@ const worksheet = {
         notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'something in it is wrong'}.`,
         readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
         noSwatch: ({ letter, swatch }, t) => `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
+        moreOfBlock: ({ by, name, number }) => {
+            const more = by > 0 ? `${by} more` : `${-by} fewer`;
+            return name ? `${more} ${name}` : `${more} of block ${number}`;
+        },
+        // The picture of the whole quilt.
+        quiltPicture: ({ size, blocks, places, borders, isBound }, t) => {
+            const named = blocks.map(({ name, count }) => (name ? `${count} ${name}` : t.many(count, BLOCKS)));
+            const all = [
+                ...(named[0] || !places ? named : [t.many(places, BLOCKS)]),
+                ...(borders ? [t.many(borders, BORDERS)] : []),
+                ...(isBound ? ['binding'] : []),
+            ];
+            return `The whole quilt, ${t.size(size)}${all[0] ? `: ${all.join(', ')}` : ''}.`;
+        },
+        wholeQuilt: 'The whole quilt',
+        showQuilt: 'Show the whole quilt',
+        hideQuilt: 'Hide the whole quilt',
+        saveSvg: 'Save the picture (SVG)',
+        savePng: 'Save the picture (PNG)',
+        cannotDraw: 'The part that draws the quilt did not load.',
+        cannotSave: 'This browser does not let us save the picture here.',
         // The lists.
         shoppingList: 'Shopping list',
+        sheetsByWeek: ({ kind, hasWeeks }) => `${upperFirst(SHEETS[kind].other)}, ${hasWeeks ? 'week by week' : 'part by part'}`,
+        piecesHead: 'Pieces',
+        numbersHead: 'From number',
+        newHead: 'New',
+        piecesOfPart: ({ pieces }, t) => pieces.map((cut) => `${cut.count} × ${t.say(cut.piece)}, ${t.size(cut)}`).join('; '),
+        sheetNumbers: ({ numbers }) => ranges(numbers),
         shoppingListOfKit: 'Shopping list for one kit',
         cutList: 'Cut list',
         cutFrom: ({ fabric }) => `Cut from ${fabric}`,

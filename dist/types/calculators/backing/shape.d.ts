@@ -69,7 +69,7 @@ export interface BackingSayings {
     /** A way that uses less cloth. */
     pieced: undefined;
 }
-export declare const say: <Code extends "panelLength" | "layouts" | "summary" | "panelNumber" | "seamsLeaveNothing" | "tooManyPanels" | "panelsReach" | "backingPanel" | "stripToJoin" | "layout" | "panelsHead" | "seamsHead" | "picture" | "stripInPicture" | "pieced">(code: Code, ...[values]: BackingSayings[Code] extends undefined ? [] : [values: BackingSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "layout" | "panelLength" | "layouts" | "summary" | "panelNumber" | "seamsLeaveNothing" | "tooManyPanels" | "panelsReach" | "backingPanel" | "stripToJoin" | "panelsHead" | "seamsHead" | "picture" | "stripInPicture" | "pieced">(code: Code, ...[values]: BackingSayings[Code] extends undefined ? [] : [values: BackingSayings[Code]]) => Message<Code>;
 /** One way to make the back. Lengths are exact inches. */
 export interface BackingLayout {
     /** Whole panels, side by side. */

@@ -1,4 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
+import { type BedRow, type BedSayings } from '../../ledger/bed.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Money, Purchase } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
@@ -14,8 +15,8 @@ export declare const battingFields: {
     increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
     price: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
     currency: import("../../ledger/field.js").Field<string | undefined>;
-    bed: import("../../ledger/field.js").Field<"full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none"> & {
-        options: readonly ("full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none")[];
+    bed: import("../../ledger/field.js").Field<"crib" | "twin" | "twin-long" | "full" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none"> & {
+        options: readonly ("crib" | "twin" | "twin-long" | "full" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none")[];
     };
     width: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
     length: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
@@ -28,18 +29,15 @@ export declare const battingFields: {
 /** Input of {@link reckonBatting}: `width` and `length`, or `bed`, `drop` and `tuck`; `overage`, `packages`, `roll`, … */
 export type BattingInput = Input<typeof battingFields>;
 /** The rows that it reckons. */
-export type BattingRow = 'mattress' | 'bedWidth' | 'bedLength' | 'needWidth' | 'needLength' | 'washed' | 'lengths' | 'each' | ShopRow;
+export type BattingRow = BedRow | 'needWidth' | 'needLength' | 'washed' | 'lengths' | 'each' | ShopRow;
 /** What it says. */
-export interface BattingSayings extends PackageSayings {
-    size: Size;
-    measureYours: undefined;
+export interface BattingSayings extends BedSayings, PackageSayings {
     sizeForBed: undefined;
     eachSideWashed: {
         width: Quantity;
         length: Quantity;
         shrinkage: Quantity;
     };
-    notForCrib: undefined;
     batting: undefined;
     /** One package: its name, why we chose it, and what it leaves over. */
     onePackage: Pick<Package, 'name'>;
@@ -122,7 +120,7 @@ export interface BattingSayings extends PackageSayings {
     };
     quiltInPicture: undefined;
 }
-export declare const say: <Code extends "size" | "batting" | "picture" | "usualPackage" | "packageWidth" | "packageLength" | "packagePrice" | "notPackage" | "inPackage" | "packageCount" | "fits" | "measureYours" | "sizeForBed" | "eachSideWashed" | "notForCrib" | "onePackage" | "packageToBuy" | "packageFits" | "bothWays" | "leftBothWays" | "readLabel" | "spareOneWay" | "packageSummary" | "tooManyLengths" | "lengthsOfRoll" | "lengthsReach" | "eachLength" | "noPackage" | "moreThanTwo" | "ofRoll" | "lengthOfBatting" | "rollSummary" | "plainPrice" | "shownPrice" | "packageList" | "packageHead" | "sizeHead" | "fitsHead" | "rollList" | "rollHead" | "lengthsHead" | "lengthsToCut" | "quiltInPicture">(code: Code, ...[values]: BattingSayings[Code] extends undefined ? [] : [values: BattingSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "size" | "batting" | "picture" | "measureYours" | "notForCrib" | "usualPackage" | "packageWidth" | "packageLength" | "packagePrice" | "notPackage" | "inPackage" | "packageCount" | "fits" | "sizeForBed" | "eachSideWashed" | "onePackage" | "packageToBuy" | "packageFits" | "bothWays" | "leftBothWays" | "readLabel" | "spareOneWay" | "packageSummary" | "tooManyLengths" | "lengthsOfRoll" | "lengthsReach" | "eachLength" | "noPackage" | "moreThanTwo" | "ofRoll" | "lengthOfBatting" | "rollSummary" | "plainPrice" | "shownPrice" | "packageList" | "packageHead" | "sizeHead" | "fitsHead" | "rollList" | "rollHead" | "lengthsHead" | "lengthsToCut" | "quiltInPicture">(code: Code, ...[values]: BattingSayings[Code] extends undefined ? [] : [values: BattingSayings[Code]]) => Message<Code>;
 /** A package that is sold, and whether it is large enough. Lengths are exact inches. */
 export interface BattingPackage extends Size {
     name: string | Message;

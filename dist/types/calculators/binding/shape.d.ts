@@ -176,9 +176,11 @@ export interface BindingAnswer extends Answer {
         strips: number;
         count: number;
     } | undefined;
+    /** `edge` is how wide it finishes on the front, at least 0. */
     used: {
         cloth: Cloth;
         isDiagonal: boolean;
         loss: Exact;
+        edge: Exact;
     };
 }

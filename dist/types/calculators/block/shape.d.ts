@@ -2,11 +2,12 @@ import type { Answer } from '../../ledger/answer.js';
 import { type Cloth } from '../../ledger/cloth.js';
 import { type Field } from '../../ledger/field.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
-import type { Size } from '../../ledger/quilt.js';
+import { type Size } from '../../ledger/quilt.js';
 import { type ShopRow } from '../../ledger/shop.js';
 import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
-import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings } from '../cutting/plan-shape.js';
+import type { Purchase } from '../../ledger/purchase.js';
+import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, SheetSayings } from '../cutting/plan-shape.js';
 import { type ChartSayings } from './chart.js';
 import type { Chart } from './patch.js';
 import type { Method, PieceSayings } from './pieces.js';
@@ -51,8 +52,10 @@ export declare const blockFields: {
     method: Field<"two-one" | "two-four" | "eight-one" | "eight-four"> & {
         options: readonly MethodCode[];
     };
+    sheet: Field<string | undefined>;
+    oneWay: Field<boolean>;
 };
-/** Input of {@link reckonBlock}: `chart` (text, or rows of cells), `block`, `count`, `method`, `seam`, `fabricWidth`, … */
+/** Input of {@link reckonBlock}: `chart` (text, or rows of cells), `block`, `count`, `method`, `sheet`, `seam`, `fabricWidth`, … */
 export type BlockInput = Input<typeof blockFields> & ListSurroundings & {
     /** What the block is called. */
     name?: unknown;
@@ -61,7 +64,7 @@ export type BlockInput = Input<typeof blockFields> & ListSurroundings & {
 export type BlockRow = 'cell' | 'cellLength' | 'unfinished' | 'patches' | 'halvesOtherwise' | 'geeseOtherwise' | 'washedWidth' | ShopRow;
 export type BlockLedger = Ledger<typeof blockFields, BlockRow | FabricRow>;
 /** What it says. */
-export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings {
+export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings {
     /** A patch would finish smaller than a mark of the ruler. */
     patchTooSmall: {
         patch: Size;
@@ -98,11 +101,12 @@ export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings
         cell: number;
     };
 }
+/** What a method takes of a fabric: inches of cloth, or sheets. */
 export interface FabricNeed {
     fabric: string;
-    need: Exact;
+    need: Exact | Purchase;
 }
-export declare const say: <Code extends "square" | "summary" | "picture" | "letter" | "betweenMarks" | "rectangle" | "tooManyCells" | "emptyChart" | "inCell" | "marksNeeded" | "tooManyFabrics" | "emptyCell" | "notPatch" | "notSpan" | "outside" | "overlaps" | "gap" | "halfNotSquare" | "quarterNotSquare" | "insideNotSquare" | "gooseNotTwoByOne" | "gooseWay" | "squareFor" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric" | "pairSquareTwo" | "pairSquareEight" | "quarterTriangles" | "gooseRectangle" | "skyCorner" | "gooseSquare" | "skySquare" | "middleSquare" | "cornerTriangles" | "patchTooSmall" | "unlikeSkies" | "halvesOtherWay" | "geeseOtherWay" | "cellName">(code: Code, ...[values]: BlockSayings[Code] extends undefined ? [] : [values: BlockSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "square" | "sheets" | "rectangle" | "summary" | "picture" | "letter" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "tooManyCells" | "emptyChart" | "inCell" | "marksNeeded" | "tooManyFabrics" | "emptyCell" | "notPatch" | "notSpan" | "outside" | "overlaps" | "gap" | "halfNotSquare" | "quarterNotSquare" | "insideNotSquare" | "gooseNotTwoByOne" | "gooseWay" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "pairSquareTwo" | "pairSquareEight" | "quarterTriangles" | "gooseRectangle" | "skyCorner" | "gooseSquare" | "skySquare" | "middleSquare" | "cornerTriangles" | "patchTooSmall" | "unlikeSkies" | "halvesOtherWay" | "geeseOtherWay" | "cellName">(code: Code, ...[values]: BlockSayings[Code] extends undefined ? [] : [values: BlockSayings[Code]]) => Message<Code>;
 /** What one block has of one fabric. */
 export interface BlockFabric {
     fabric: string;
@@ -129,10 +133,13 @@ export interface BlockAnswer extends Answer {
     letters: BlockFabric[];
     /** Cloth for each fabric, for all blocks. */
     fabrics: FabricPlan[];
+    /** All sheets together, if fabrics are cut from sheets. */
+    sheets?: number | undefined;
     week?: number | undefined;
     used: {
-        cloth: Cloth;
+        cloth?: Cloth;
         chart: Chart;
         name: string;
+        oneWay: boolean;
     };
 }

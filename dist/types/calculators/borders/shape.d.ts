@@ -27,8 +27,8 @@ export declare const bordersFields: {
     borders: import("../../ledger/field.js").Field<import("fraction.js").default[] | undefined> & {
         each: true;
     };
-    corners: import("../../ledger/field.js").Field<("sides-first" | "ends-first" | "squares" | "mitred")[]> & {
-        options: readonly ("sides-first" | "ends-first" | "squares" | "mitred")[];
+    corners: import("../../ledger/field.js").Field<("squares" | "sides-first" | "ends-first" | "mitred")[]> & {
+        options: readonly ("squares" | "sides-first" | "ends-first" | "mitred")[];
     };
     target: import("../../ledger/field.js").Field<[import("fraction.js").default, import("fraction.js").default] | undefined>;
 };

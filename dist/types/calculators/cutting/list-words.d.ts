@@ -9,5 +9,7 @@ export declare const kindOf: (words: string) => PatchKind;
 export declare const isFinished: (words: string) => boolean;
 /** Whether the list counts the squares, not the triangles that are cut from them. */
 export declare const isOfSquares: (piece: string) => boolean;
+/** The name of a piece without the words that say how it is cut. */
+export declare const bareName: (written: string) => string;
 /** A size without the words beside it. */
 export declare const bareSize: (written: string) => string;

@@ -1,4 +1,5 @@
 import type { Cloth, ClothLedger } from '../../ledger/cloth.js';
+import type { Field } from '../../ledger/field.js';
 import type { Planner } from '../../ledger/planning.js';
 import type { Cut, Money, Purchase } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
@@ -16,6 +17,10 @@ export type ListSurroundings = {
     widths?: Record<string, unknown> | undefined;
     /** The width of every other fabric that the list names. Default `fabricWidth`. */
     usualWidth?: unknown;
+    /** The sheets that fabrics are bought in, by their letters: `{ B: 'fat-quarter' }`. A `sheet` of the list's own counts before them. */
+    sheets?: Record<string, unknown> | undefined;
+    /** The letters of the fabrics that the whole list is cut from. The first is the letter of lines that name none. */
+    letters?: string[] | undefined;
     /** What the reader should know about this list: sentences, or a message, or several of these. */
     caution?: unknown;
 };
@@ -24,11 +29,24 @@ export type FabricRow = `fabric-${string}`;
 /** The ledger of a calculator that plans a list of pieces. */
 export type PlanLedger = ClothLedger & ShopLedger & Ledger<PlanFields, FabricRow>;
 type PlanFields = ClothLedger['fields'] & ShopLedger['fields'];
+/** The ledger of a calculator that may cut from sheets. */
+export type SheetLedger = Ledger<{
+    sheet: Field<string | undefined>;
+    oneWay: Field<boolean>;
+    shrinkage: Field<Exact>;
+}, never>;
 /** Cloth of a fixed size, in its size after the wash. */
 export interface Sheet extends Size {
     kind: SheetKind;
     /** Its size as sold, if its name does not say it. */
     sold: Size | undefined;
+}
+/** What the fabrics of a list are cut from. */
+export interface SheetsOfList {
+    /** The sheets that the list itself names. Then all its fabrics are cut from them. */
+    own: Sheet | undefined;
+    /** The sheets that this fabric is cut from, or undefined if it is cut from cloth by length. */
+    of: (fabric: string) => Sheet | undefined;
 }
 /** A list to plan, and what to cut it from: cloth by length, or sheets. */
 export interface Job {
@@ -39,12 +57,14 @@ export interface Job {
     from: string[];
     input: ListSurroundings;
     plan: Planner;
-    sheet?: Sheet | undefined;
+    sheets: SheetsOfList;
     cloth: Cloth;
     /** Whether pieces may be turned. */
     turn: boolean;
     /** Whether the list names one fabric, or none. */
     isOne: boolean;
+    /** Whether one of its fabrics is cut from cloth by length. Then a price is of a yard or a metre. */
+    hasCloth: boolean;
 }
 /** What is said of a list that is planned. */
 export interface PlannedSayings {
@@ -91,12 +111,13 @@ export interface PlannedSayings {
     caution: {
         text: string;
     };
+    /** `size` is that of its sheets, behind the last fabric that is bought in them. */
     boughtEach: {
         fabrics: {
             fabric: string;
             buy: Purchase;
+            size: Size | undefined;
         }[];
-        size: Size | undefined;
     };
     piecesFrom: {
         count: number;
@@ -110,6 +131,23 @@ export interface PlannedSayings {
 }
 /** What is said only if it is cut from sheets. */
 export interface SheetSayings {
+    notSheet: {
+        text: string;
+    };
+    sheetOfNothing: undefined;
+    /** What is wrong with the sheets that a fabric is bought in. */
+    sheetOfFabric: {
+        fabric: string;
+        says: Message;
+    };
+    /** Cloth by length, and sheets of each kind. */
+    boughtOfAll: {
+        buys: Purchase[];
+    };
+    /** The price counts only for the cloth that is bought by length. */
+    priceOfCloth: undefined;
+    /** The price is for what the list was cut from before. */
+    otherPrice: undefined;
     /** A number of sheets, to buy or in a drawing. */
     sheets: {
         count: number;
@@ -124,7 +162,7 @@ export interface SheetSayings {
         isLeast: boolean;
     };
 }
-export declare const say: <Code extends "sheets" | "betweenMarks" | "squareFor" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric" | "stripsOnSheets">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
+export declare const say: <Code extends "sheets" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
 /** One fabric's plan. */
 export interface FabricPlan extends LaidPlan {
     /** Its letter, as the list names it. */
@@ -139,10 +177,11 @@ export interface FabricPlan extends LaidPlan {
     pieces: Cut[];
     /** The usable width as sold, before the wash. */
     sold?: Exact | undefined;
-    /** Its cost, and its pieces without the letter. Not part of the public result. */
+    /** Its cost, its pieces without the letter, and its sheets. Not part of the public result. */
     used: {
         cost: Money | undefined;
         cuts: Cut[];
+        sheet: Sheet | undefined;
     };
 }
 export {};

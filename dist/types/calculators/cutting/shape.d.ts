@@ -4,13 +4,15 @@ import type { Input, Ledger } from '../../ledger/ledger.js';
 import { type ShopRow } from '../../ledger/shop.js';
 import type { LaidPiece } from '../../ledger/strips.js';
 import type { Exact } from '../../measure/exact.js';
+import type { CutCell, CutWay } from './cut-cells.js';
 import { type CutListSayings } from './cut-list.js';
-import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, Sheet, SheetSayings } from './plan-shape.js';
+import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, SheetSayings } from './plan-shape.js';
 export declare const cuttingFields: {
     shrinkage: import("../../ledger/field.js").Field<import("fraction.js").default>;
     increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
     price: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
     currency: import("../../ledger/field.js").Field<string | undefined>;
+    week: import("../../ledger/field.js").Field<number | undefined>;
     mark: import("../../ledger/field.js").Field<import("fraction.js").default>;
     seam: import("../../ledger/field.js").Field<import("fraction.js").default>;
     oneWay: import("../../ledger/field.js").Field<boolean>;
@@ -27,10 +29,6 @@ export type CuttingRow = 'washedWidth' | ShopRow;
 export type CuttingLedger = Ledger<typeof cuttingFields, CuttingRow | FabricRow>;
 /** What it says. */
 export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSayings {
-    notSheet: {
-        text: string;
-    };
-    sheetOfNothing: undefined;
     /** How often to fold the cloth, so that a cut across it fits a ruler and mat of this length. */
     foldAcross: {
         folds: number;
@@ -46,20 +44,30 @@ export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSay
     tooTallToFold: {
         height: Exact;
     };
-    /** The price is for what the list was cut from before. */
-    otherPrice: undefined;
+    /** The list as cells: the head of a column, the name of a cell, how a piece is cut. */
+    cellHead: {
+        cell: CutCell;
+    };
+    cellName: {
+        row: number;
+        cell: CutCell;
+    };
+    cutWay: {
+        way: CutWay;
+    };
 }
-export declare const say: <Code extends "piece" | "sheets" | "betweenMarks" | "squareFor" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric" | "inLine" | "cellsTogether" | "sizeOfZero" | "noCount" | "countTooLarge" | "emptyList" | "noSizeColumn" | "noCountColumn" | "tooManyLines" | "noPiece" | "stripsOnSheets" | "notSheet" | "sheetOfNothing" | "foldAcross" | "tooWideToFold" | "foldStrips" | "tooTallToFold" | "otherPrice">(code: Code, ...[values]: CuttingSayings[Code] extends undefined ? [] : [values: CuttingSayings[Code]]) => import("../../measure/message.js").Message<Code>;
+export declare const say: <Code extends "piece" | "sheets" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "inColumn" | "inLine" | "cellsTogether" | "sizeOfZero" | "noCount" | "countTooLarge" | "emptyList" | "noSizeColumn" | "noCountColumn" | "tooManyLines" | "noPiece" | "cellName" | "foldAcross" | "tooWideToFold" | "foldStrips" | "tooTallToFold" | "cellHead" | "cutWay">(code: Code, ...[values]: CuttingSayings[Code] extends undefined ? [] : [values: CuttingSayings[Code]]) => import("../../measure/message.js").Message<Code>;
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
-    /** All sheets together, if the list is cut from sheets. */
+    /** All sheets together, if fabrics are cut from sheets. */
     sheets?: number | undefined;
     /** The first fabric's layout. */
     layout: LaidPiece[];
     fabrics: FabricPlan[];
+    /** The week of a sew-along in which it is cut. */
+    week?: number | undefined;
     used: {
         cloth?: Cloth;
-        sheet: Sheet | undefined;
         oneWay: boolean;
     };
 }

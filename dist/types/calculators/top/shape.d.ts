@@ -1,4 +1,5 @@
 import type { Answer } from '../../ledger/answer.js';
+import { type BedRow, type BedSayings } from '../../ledger/bed.js';
 import { type Cloth } from '../../ledger/cloth.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
 import type { Cut, Purchase } from '../../ledger/purchase.js';
@@ -9,6 +10,7 @@ import type { CutStrip } from '../../ledger/strips.js';
 import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
+import { type BlockChoice } from './choices.js';
 export declare const topFields: {
     shrinkage: import("../../ledger/field.js").Field<import("fraction.js").default>;
     increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
@@ -17,6 +19,13 @@ export declare const topFields: {
     mark: import("../../ledger/field.js").Field<import("fraction.js").default>;
     seam: import("../../ledger/field.js").Field<import("fraction.js").default>;
     fabricWidth: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    bed: import("../../ledger/field.js").Field<"crib" | "twin" | "twin-long" | "full" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none"> & {
+        options: readonly ("crib" | "twin" | "twin-long" | "full" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none")[];
+    };
+    drop: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    tuck: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    target: import("../../ledger/field.js").Field<[import("fraction.js").default, import("fraction.js").default] | undefined>;
+    border: import("../../ledger/field.js").Field<import("fraction.js").default>;
     block: import("../../ledger/field.js").Field<import("fraction.js").default>;
     across: import("../../ledger/field.js").Field<number>;
     down: import("../../ledger/field.js").Field<number>;
@@ -27,10 +36,10 @@ export declare const topFields: {
     cornerstones: import("../../ledger/field.js").Field<boolean>;
     frame: import("../../ledger/field.js").Field<boolean>;
 };
-/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, … */
+/** Input of {@link reckonTop}: `block`, `across`, `down`, `sashing`, `cornerstones`, `frame`, `set`, `bed` or `target`, … */
 export type TopInput = Input<typeof topFields>;
 /** The rows that it reckons. */
-export type TopRow = 'blocks' | 'finishedWidth' | 'finishedLength' | 'unfinished' | 'washedWidth' | 'sideSquare' | 'cornerSquare' | 'sideTriangles' | 'sashingJoined' | 'sashingWhole' | ShopRow;
+export type TopRow = BedRow | 'blocks' | 'finishedWidth' | 'finishedLength' | 'unfinished' | 'washedWidth' | 'sideSquare' | 'cornerSquare' | 'sideTriangles' | 'sashingJoined' | 'sashingWhole' | ShopRow;
 export type TopLedger = Ledger<typeof topFields, TopRow>;
 /** The kinds of pieces besides the blocks. */
 export type PartKind = 'sashing' | 'cornerstones' | 'triangles';
@@ -51,7 +60,18 @@ export interface Layout extends Blocks {
     frame: boolean;
 }
 /** What it says. */
-export interface TopSayings {
+export interface TopSayings extends BedSayings {
+    /** A bed counts before a wanted size. */
+    targetNotUsed: undefined;
+    /** The numbers of blocks that come near to the wanted size. */
+    blocksForSize: undefined;
+    noBlocksForSize: undefined;
+    choiceHead: undefined;
+    finishedHead: undefined;
+    differenceHead: undefined;
+    blocksHead: undefined;
+    takeBlocks: Pick<BlockChoice, 'across' | 'down'>;
+    difference: Pick<BlockChoice, 'over' | 'border'>;
     needsCornerstones: undefined;
     runsRound: undefined;
     unfinishedSize: {
@@ -121,7 +141,7 @@ export interface TopSayings {
         summary: Message;
     };
 }
-export declare const say: <Code extends "part" | "summary" | "picture" | "finished" | "upToMark" | "stripsAcross" | "needsCornerstones" | "runsRound" | "unfinishedSize" | "moreEachWay" | "onlyBlocks" | "ifAllFromOne" | "littleTooLong" | "mayTakeLess" | "sash" | "sashBetweenBlocks" | "sashBetweenRows" | "sashBetweenRowsInOne" | "cornerstone" | "wholeToJoin" | "endToJoin" | "squareForSides" | "squareForCorners" | "partTitle" | "allParts" | "finishedSize" | "clothApart" | "stripsApart" | "stripsTogether" | "partHead">(code: Code, ...[values]: TopSayings[Code] extends undefined ? [] : [values: TopSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "size" | "part" | "finished" | "summary" | "picture" | "measureYours" | "notForCrib" | "stripsTogether" | "difference" | "upToMark" | "stripsAcross" | "targetNotUsed" | "blocksForSize" | "noBlocksForSize" | "choiceHead" | "finishedHead" | "differenceHead" | "blocksHead" | "takeBlocks" | "needsCornerstones" | "runsRound" | "unfinishedSize" | "moreEachWay" | "onlyBlocks" | "ifAllFromOne" | "littleTooLong" | "mayTakeLess" | "sash" | "sashBetweenBlocks" | "sashBetweenRows" | "sashBetweenRowsInOne" | "cornerstone" | "wholeToJoin" | "endToJoin" | "squareForSides" | "squareForCorners" | "partTitle" | "allParts" | "finishedSize" | "clothApart" | "stripsApart" | "partHead">(code: Code, ...[values]: TopSayings[Code] extends undefined ? [] : [values: TopSayings[Code]]) => Message<Code>;
 /** Pieces of one kind: their strips, and their cloth, rounded on its own. */
 export interface TopPart {
     part: Message;
@@ -142,6 +162,11 @@ export interface TopAnswer extends Answer {
     /** With the seam allowance all round. */
     unfinished: Size;
     blocks: number;
+    /**
+     * If a bed or a wanted size is given: the numbers of blocks that come nearest to it, best first. Those that are large enough come
+     * first, and each of the others has the border that would make it exactly as large.
+     */
+    choices?: BlockChoice[] | undefined;
     /** Sashing, cornerstones and squares for setting triangles: cut sizes and counts. */
     pieces: Cut[];
     /** Side triangles on point: how many, and the square that four are cut from. */

@@ -1,6 +1,8 @@
+import type { TemplateResult } from 'lit';
 import { type BlockAnswer } from '../../calculators/block/shape.js';
 import type { Calculator } from '../../calculators/calculator.js';
-import { ListFace } from '../../face/list-face.js';
+import type { CellState } from '../../face/cell.js';
+import { GridFace } from '../../face/grid-face.js';
 import type { Input } from '../../ledger/ledger.js';
 /**
  * One block of a quilt, as a chart of fabric letters: what to cut, the cloth of each fabric, and the block drawn to scale. The
@@ -9,10 +11,14 @@ import type { Input } from '../../ledger/ledger.js';
  *
  * @tagname quilt-block
  */
-export declare class QuiltBlock extends ListFace<BlockAnswer> {
+export declare class QuiltBlock extends GridFace<BlockAnswer> {
     #private;
     static styles: import("lit").CSSResult[];
-    static properties: import("lit").PropertyDeclarations;
+    static properties: {
+        fills: {
+            type: BooleanConstructor;
+        };
+    };
     /**
      * The chart: rows of cells, or text with a line for each row and `|` between the cells. `A` is a patch of one fabric, `A/B` and
      * `A\B` are half-square triangles, `A/B/C/D` quarter-square triangles clockwise from the top, `B A B` a goose, `B in A` a square in
@@ -21,13 +27,22 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     chart: string | unknown[][] | undefined;
     /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
     block: string | number | undefined;
-    /** How many blocks, a whole number. Default 1. */
+    /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
     count: string | number | undefined;
+    /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
+    fills: boolean;
     /**
      * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
      * Default `two-one`.
      */
     method: string | undefined;
+    /**
+     * What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
+     * or cloth by length.
+     */
+    sheet: string | undefined;
+    /** The prints have a right way up, so pieces may not be turned. Default false. */
+    oneWay: boolean;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
     /** The week of a sew-along in which it is made, a whole number. Default none. */
@@ -38,15 +53,15 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     protected get isSent(): boolean;
     get called(): string;
     constructor();
+    protected readonly gridKey = "chart";
+    protected readonly mostRows = 24;
+    /** Whether the reader may change how many blocks there are. */
+    get isCounted(): boolean;
+    /** Changes how many blocks there are, as if the reader had typed it. */
+    countAs(many: number): void;
     /** The chart's row has a cell for each patch. */
-    protected placeOf(id: string): ReturnType<ListFace['placeOf']>;
-    /** A week is of use only in a sew-along. */
-    protected standing(settings: Parameters<ListFace['standing']>[0]): ReturnType<ListFace['standing']>;
-    protected typed: (event: Event) => void;
-    protected focusIn: (event: {
-        target: EventTarget | null;
-    }) => void;
-    protected keyDown: (event: KeyboardEvent) => void;
+    protected grid(state: CellState): TemplateResult | undefined;
+    protected writeGrid(rows: string[][]): string;
     get isAsWritten(): boolean;
     reckonInput(): Input;
 }

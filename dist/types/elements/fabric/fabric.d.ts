@@ -12,7 +12,12 @@ export declare class QuiltFabric extends LitElement {
     name: string | undefined;
     /** Its usable width, selvages off. A length. Default: the worksheet's. */
     fabricWidth: string | number | undefined;
-    /** Price of one yard or metre. Default none. */
+    /**
+     * What it is bought in: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Cut lists and blocks that name no sheet of their own
+     * then plan its pieces on these. Default: cloth by length.
+     */
+    sheet: string | undefined;
+    /** Price of one yard or metre; with `sheet`, of one sheet. Default none. */
     price: string | number | undefined;
     /**
      * A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or

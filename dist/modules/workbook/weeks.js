@@ -1,0 +1,35 @@
+import { namedOf } from './shopping.js';
+import { say } from './sayings.js';
+
+/**
+ * What each part cuts from which sheets, and how many of them it opens: week by week, and in a week in the order of the parts.
+ * Undefined if no fabric in sheets is for several parts.
+ */
+const weekByWeek = ({ items }) => {
+    const inSheets = items.filter(({ weeks }) => weeks);
+    if (!inSheets.some(({ parts = [] }) => parts.length > 1))
+        return undefined;
+    const shares = inSheets.flatMap((of) => (of.weeks ?? []).map((share) => ({ ...share, of })));
+    const weekOf = ({ week = Infinity }) => week;
+    const kinds = new Set(inSheets.map(({ used }) => used.sheet?.kind ?? 'sheet'));
+    const [kind = 'sheet'] = kinds;
+    return {
+        caption: say('sheetsByWeek', {
+            kind: kinds.size > 1 ? 'sheet' : kind,
+            hasWeeks: shares.some(({ week }) => week !== undefined),
+        }),
+        toCut: true,
+        head: [say('forHead'), say('fabricHead'), say('piecesHead'), say('numbersHead'), say('newHead')],
+        rows: shares
+            .sort((a, b) => (weekOf(a) === weekOf(b) ? 0 : weekOf(a) - weekOf(b)))
+            .map(({ part, of, pieces, from, opened }) => [
+            part,
+            namedOf({ letter: of.fabric, name: of.name }),
+            say('piecesOfPart', { pieces }),
+            say('sheetNumbers', { numbers: from }),
+            opened,
+        ]),
+    };
+};
+
+export { weekByWeek };

@@ -1,0 +1,38 @@
+import type { Sheet } from '../calculators/cutting/plan-shape.js';
+import { type Planner } from '../ledger/planning.js';
+import { type LaidPlan } from '../ledger/strips.js';
+import type { Message } from '../measure/message.js';
+import { type Joined } from '../planner/canonical.js';
+import type { CutPiece } from '../planner/plan.js';
+import type { WorkbookPart } from './input.js';
+import type { SheetsOfPart, WorksheetLedger } from './shape.js';
+/** Parts of one fabric that are cut from the same sheets, in the order of their weeks. */
+export interface Pool {
+    sheet: Sheet;
+    oneWay: boolean;
+    parts: WorkbookPart[];
+}
+/** The parts that are cut from the same sheets. Those that are cut from cloth by length are left out. */
+export declare const poolsOf: (parts: WorkbookPart[]) => Pool[];
+/** A piece for the planner, with the name that its part gives it. */
+interface NamedPiece extends CutPiece {
+    name: Message;
+}
+export declare const namedPieces: ({ title, pieces }: WorkbookPart) => NamedPiece[];
+/** What each piece of a joint list is called: all names that the parts give it. */
+export declare const namesOf: ({ from }: Joined<NamedPiece>) => Message[];
+/** What the parts of a pool take. */
+export interface PlannedPool {
+    count: number;
+    /** How many sheets each part takes by itself. */
+    alone: number[];
+    weeks: SheetsOfPart[] | undefined;
+    laid: LaidPlan | undefined;
+}
+/**
+ * The sheets for all parts of a pool: as one list of all their pieces takes, and never more than the parts take one after the other.
+ * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its
+ * pieces.
+ */
+export declare const planPool: (ledger: WorksheetLedger, pool: Pool, plan: Planner, cloth: Message) => PlannedPool;
+export {};
