@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 38_600, goal: 20_000 },
-  batting: { ceiling: 41_200, goal: 24_000 },
-  binding: { ceiling: 40_300, goal: 24_000 },
-  borders: { ceiling: 42_300, goal: 24_000 },
-  sleeve: { ceiling: 37_500 },
-  block: { ceiling: 56_200 },
-  top: { ceiling: 49_000, goal: 27_000 },
-  cutting: { ceiling: 53_000 },
-  fabric: { ceiling: 36_000 },
-  worksheet: { ceiling: 56_600 },
-  'backing, binding, borders, batting together': { ceiling: 55_400, goal: 34_000 },
+  backing: { ceiling: 40_400, goal: 20_000 },
+  batting: { ceiling: 42_900, goal: 24_000 },
+  binding: { ceiling: 42_200, goal: 24_000 },
+  borders: { ceiling: 44_100, goal: 24_000 },
+  sleeve: { ceiling: 39_300 },
+  block: { ceiling: 58_200 },
+  top: { ceiling: 51_300, goal: 27_000 },
+  cutting: { ceiling: 54_800 },
+  fabric: { ceiling: 37_800 },
+  worksheet: { ceiling: 60_000 },
+  'backing, binding, borders, batting together': { ceiling: 57_300, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 87_700, goal: 53_000 },
-  'everything, classic script': { ceiling: 87_600, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 60_100 },
+  everything: { ceiling: 91_500, goal: 53_000 },
+  'everything, classic script': { ceiling: 91_500, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 61_700 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

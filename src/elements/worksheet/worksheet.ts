@@ -274,7 +274,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     if (!open) return html`<p class="actions">${fold}</p>`;
     const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
     const png = action(t.say(say('savePng')), () => this.#save('png'));
-    return html`<div class="quilt">${this.#drawn(quilt, t)}</div>
+    return html`<div class="whole">${this.#drawn(quilt, t)}</div>
       <p class="actions">${fold} ${svg} ${png}</p>`;
   }
 
@@ -307,7 +307,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   /** Saves the picture of the whole quilt as a file. */
   async #save(kind: 'svg' | 'png'): Promise<void> {
-    const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
+    const drawing = this.shadowRoot?.querySelector('.whole')?.querySelector('svg');
     if (!drawing) return;
     const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;
     const pictures = await this.#loaded();

@@ -9,7 +9,7 @@ const QUILT = `<quilt-fabric letter="A" swatch="#3f6f86"></quilt-fabric><quilt-f
   <quilt-top block="12" across="2" down="3" sashing="2" fabric="C"></quilt-top>
   <quilt-borders borders="3" fabric="B"></quilt-borders><quilt-binding fabric="C"></quilt-binding>`;
 const quilt = (): Promise<Worksheet> => worksheet(QUILT);
-const drawing = (sheet: Sheet): SVGSVGElement | null => find<SVGSVGElement>(sheet, '.quilt svg');
+const drawing = (sheet: Sheet): SVGSVGElement | null => find<SVGSVGElement>(sheet, '.whole svg');
 const open = async (sheet: Sheet): Promise<void> => {
   await pressButton(sheet, 'Show the whole quilt');
   await until(() => !!drawing(sheet));
@@ -53,6 +53,7 @@ describe('the picture of the whole quilt', () => {
     );
     const fills = [...drawing(sheet)!.querySelectorAll('path[fill]')].map((at) => at.getAttribute('fill'));
     expect([...new Set(fills)].sort()).to.deep.equal(['#3f6f86', '#48505c', '#d9c7a3']);
+    expect(getComputedStyle(drawing(sheet)!.querySelector('path[fill]')!).strokeDasharray).to.equal('none');
     await pressButton(sheet, 'Hide the whole quilt');
     expect(drawing(sheet)).to.equal(null);
   });
