@@ -66,7 +66,9 @@ export abstract class GridFace<A extends Answer = Answer> extends ListFace<A> {
 
   protected override placeOf(id: string): ReturnType<ListFace['placeOf']> {
     const place = super.placeOf(id);
-    const show = (state: CellState): TemplateResult | undefined => this.grid(state);
+    // Somebody who types it as a text goes on with the text, also if it would fit in cells by now.
+    const isText = this.editing?.id === this.gridKey && !this.entered;
+    const show = (state: CellState): TemplateResult | undefined => (isText ? undefined : this.grid(state));
     return id === this.gridKey && place.field
       ? { ...place, field: { ...place.field, show } as typeof place.field }
       : place;

@@ -219,6 +219,13 @@ describe('the cut list as a grid of cells', () => {
     expect(all(sheet, '.lines')).to.have.length(0);
     expect(sheet.shadowRoot!.activeElement).to.equal(cell(sheet, 'list'));
     expect(cell(sheet, 'list').localName).to.equal('textarea');
+    // While it is typed as a text it stays one.
+    cell(sheet, 'list').select();
+    document.execCommand('insertText', false, 'A | square | 3 | 1');
+    await settled(sheet);
+    expect(sheet.shadowRoot!.activeElement).to.equal(cell(sheet, 'list'));
+    await leave(sheet);
+    expect(rows(sheet)).to.deep.equal([['A', 'square', '3', '', '1', 'rectangle']]);
   });
 
   it('says in words how a piece is cut, and takes another way', async () => {
