@@ -130,11 +130,10 @@ class Drawing {
     return words;
   }
 
-  /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. */
+  /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. A letter stays level. */
   #wordsFor({ label, short }: Worded, letter: string | undefined): string[] {
     const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
-    if (!letter) return own;
-    if (!this.#isOfSeveral) return [...own, letter];
+    if (!letter || !this.#isOfSeveral) return own;
     return [
       ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
       ...own,
@@ -148,7 +147,7 @@ class Drawing {
     const fits = (words: string, along: number, across: number): boolean =>
       along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
     const words = this.#wordsFor(worded, fabric).find(
-      (words) => fits(words, width, height) || fits(words, height, width),
+      (words) => fits(words, width, height) || (words !== fabric && fits(words, height, width)),
     );
     if (!words) return nothing;
     const turn = fits(words, width, height) ? '' : 'rotate(-90)';
