@@ -40,13 +40,17 @@ export interface ShownRow extends Pick<WorkingRow, 'id' | 'label' | 'role'> {
   typeIn: (sign: string) => void;
 }
 
-/** How a value was got, or the value that it replaces, and what is wrong with it. */
-const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }: ShownRow): TemplateResult =>
-  html`${
-    instead === undefined
-      ? unbroken(how)
-      : html`${t.say(sayInFace(field ? 'yourOwn' : 'measured'))} ${action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off })}`
-  } ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}`;
+/** How a value was got and what is wrong with it, which describe its cell; then the buttons. */
+const howOf = (shown: ShownRow): TemplateResult => {
+  const { id, field, how, message, instead, takeAway, off, t, putBack, take } = shown;
+  const isOwn = instead !== undefined;
+  return html`<span id="how-${id}"
+      >${isOwn ? t.say(sayInFace(field ? 'yourOwn' : 'measured')) : unbroken(how)}
+      ${message && html`<span part="error" class="error">${unbroken(message)}</span>`}</span
+    >
+    ${isOwn ? action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off }) : nothing}
+    ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)}`;
+};
 
 /** A row of three columns: its name, its value, how it was got. */
 export const row = (shown: ShownRow): TemplateResult => {
@@ -64,8 +68,8 @@ export const row = (shown: ShownRow): TemplateResult => {
           : html`<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`
       }
       ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing}
-      ${wide && html`<p part="how" class="how" id="how-${id}">${how}</p>`}
+      ${wide && html`<p part="how" class="how">${how}</p>`}
     </td>
-    ${wide ? nothing : html`<td part="how" class="how" id="how-${id}">${how}</td>`}
+    ${wide ? nothing : html`<td part="how" class="how">${how}</td>`}
   </tr>`;
 };

@@ -127,7 +127,8 @@ export const looksStale = (element: Element | null): boolean => {
 export const words = (sheet: Sheet): string =>
   [
     sheet.shadowRoot!.textContent,
-    ...all(sheet, '[aria-label], title').map((at) => at.getAttribute('aria-label') ?? at.textContent),
+    // The name of the sheet itself may have a number, for there may be another on the page.
+    ...all(sheet, 'section [aria-label], title').map((at) => at.getAttribute('aria-label') ?? at.textContent),
     ...all<SVGElement>(sheet, 'svg *').flatMap((at) => [...at.attributes].map(({ value }) => value)),
   ]
     .join('\n')

@@ -44,7 +44,7 @@ class Drawing {
         this.wordsIn = (worded, fabric) => {
             const { x, y, width, height } = worded.room ?? worded;
             const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
-            const words = this.#wordsFor(worded, fabric).find((words) => fits(words, width, height) || fits(words, height, width));
+            const words = this.#wordsFor(worded, fabric).find((words) => fits(words, width, height) || (words !== fabric && fits(words, height, width)));
             if (!words)
                 return nothing;
             const turn = fits(words, width, height) ? '' : 'rotate(-90)';
@@ -138,13 +138,11 @@ class Drawing {
             this.#captions.set(caption, (words = this.t.caption(caption)));
         return words;
     }
-    /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. */
+    /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. A letter stays level. */
     #wordsFor({ label, short }, letter) {
         const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
-        if (!letter)
+        if (!letter || !this.#isOfSeveral)
             return own;
-        if (!this.#isOfSeveral)
-            return [...own, letter];
         return [
             ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
             ...own,

@@ -99,7 +99,9 @@ class GridFace extends ListFace {
     }
     placeOf(id) {
         const place = super.placeOf(id);
-        const show = (state) => this.grid(state);
+        // Somebody who types it as a text goes on with the text, also if it would fit in cells by now.
+        const isText = this.editing?.id === this.gridKey && !this.entered;
+        const show = (state) => (isText ? undefined : this.grid(state));
         return id === this.gridKey && place.field
             ? { ...place, field: { ...place.field, show } }
             : place;

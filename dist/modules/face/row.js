@@ -4,10 +4,12 @@ import { sayInFace } from '../words/face-sayings.js';
 import { cell, fractionKeys, action } from './cell.js';
 import { parted } from './lists.js';
 
-/** How a value was got, or the value that it replaces, and what is wrong with it. */
-const howOf = ({ field, how, message, instead, takeAway, off, t, putBack, take }) => html `${instead === undefined
-    ? unbroken(how)
-    : html `${t.say(sayInFace(field ? 'yourOwn' : 'measured'))} ${action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off })}`} ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}`;
+/** How a value was got and what is wrong with it, which describe its cell; then the buttons. */
+const howOf = (shown) => {
+    const { id, field, how, message, instead, takeAway, off, t, putBack, take } = shown;
+    const isOwn = instead !== undefined;
+    return html `<span id="how-${id}">${isOwn ? t.say(sayInFace(field ? 'yourOwn' : 'measured')) : unbroken(how)} ${message && html `<span part="error" class="error">${unbroken(message)}</span>`}</span> ${isOwn ? action(unbroken(t.say(sayInFace('putBack', { value: instead }))), putBack, { off }) : nothing} ${takeAway === undefined ? nothing : action(t.say(sayInFace('takeAway', { label: parted(takeAway) })), take)}`;
+};
 /** A row of three columns: its name, its value, how it was got. */
 const row = (shown) => {
     const { id, label, role, field, text, choices, isOpen, isOwn, isWrong, t } = shown;
@@ -17,7 +19,7 @@ const row = (shown) => {
     const how = howOf(shown);
     return html `<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''} ${shown.isFolded ? 'folded' : ''}"> <th scope="row" part="label">${isOpen ? html `<label for=${id}>${parted(label)}</label>` : parted(label)}</th> <td class="amount" colspan=${wide ? 2 : nothing}> ${isOpen
         ? cell({ id, field, text, label, choices, isOwn, wrong: isWrong, t })
-        : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how" id="how-${id}">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how" id="how-${id}">${how}</td>`} </tr>`;
+        : html `<span part="value" data-row=${id} tabindex="-1">${unbroken(shown.words) || '–'}</span>`} ${shown.isEdited && takesFractions ? fractionKeys(shown.typeIn, t.say(sayInFace('fractionKeys'))) : nothing} ${wide && html `<p part="how" class="how">${how}</p>`} </td> ${wide ? nothing : html `<td part="how" class="how">${how}</td>`} </tr>`;
 };
 
 export { row };

@@ -59,7 +59,7 @@ export const planned: Sentences<PlannedSayings> = {
 /** What is said only if it is cut from sheets, in German. */
 export const onSheets: Sentences<SheetSayings> = {
   notSheet: ({ text }, t) =>
-    `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
+    `${t.quote(text)} ist kein Stoffstück. Eines aus der Liste wählen oder ein Maß schreiben, zum Beispiel ${SHEET}.`,
   sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
   sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
   stripsOnSheets: ({ width, strips, room, isLeast }, t) =>

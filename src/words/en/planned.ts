@@ -58,7 +58,7 @@ export const planned: Sentences<PlannedSayings> = {
 /** What is said only if it is cut from sheets, in English. */
 export const onSheets: Sentences<SheetSayings> = {
   notSheet: ({ text }, t) =>
-    `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+    `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.`,
   sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
   sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
   stripsOnSheets: ({ width, strips, room, isLeast }, t) =>

@@ -274,7 +274,7 @@ class QuiltWorksheet extends ReadingFace {
             return html `<p class="actions">${fold}</p>`;
         const svg = action(t.say(say('saveSvg')), () => this.#save('svg'));
         const png = action(t.say(say('savePng')), () => this.#save('png'));
-        return html `<div class="quilt">${this.#drawn(quilt, t)}</div> <p class="actions">${fold} ${svg} ${png}</p>`;
+        return html `<div class="whole">${this.#drawn(quilt, t)}</div> <p class="actions">${fold} ${svg} ${png}</p>`;
     }
     /** What draws the whole quilt, once it is loaded. */
     #draw;
@@ -301,7 +301,7 @@ class QuiltWorksheet extends ReadingFace {
     }
     /** Saves the picture of the whole quilt as a file. */
     async #save(kind) {
-        const drawing = this.shadowRoot?.querySelector('.quilt')?.querySelector('svg');
+        const drawing = this.shadowRoot?.querySelector('.whole')?.querySelector('svg');
         if (!drawing)
             return;
         const name = `${this.teller.say(say('wholeQuilt')).toLowerCase()}.${kind}`;

@@ -42,7 +42,7 @@ const planned = {
 };
 /** What is said only if it is cut from sheets, in German. */
 const onSheets = {
-    notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Möglich: Fat Quarter, Fat Eighth oder ein Maß wie ${SHEET}.`,
+    notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Eines aus der Liste wählen oder ein Maß schreiben, zum Beispiel ${SHEET}.`,
     sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
     stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,

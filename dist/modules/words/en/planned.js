@@ -41,7 +41,7 @@ const planned = {
 };
 /** What is said only if it is cut from sheets, in English. */
 const onSheets = {
-    notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.`,
+    notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.`,
     sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
     stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
