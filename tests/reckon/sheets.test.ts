@@ -113,7 +113,7 @@ describe('a list whose fabrics are bought in different ways', () => {
   test('says which fabric’s sheets it cannot read', () => {
     expect(errorsOf(reckonCutting)({ list, sheets: { A: 'a lot' } })).toEqual([
       'sheet',
-      'What fabric A is bought in: “a lot” is not a sheet of cloth. Write fat-quarter, fat-eighth or a size like 18 x 20.',
+      'What fabric A is bought in: “a lot” is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.',
     ]);
   });
 
