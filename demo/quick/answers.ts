@@ -95,7 +95,11 @@ const isSizeless = (): boolean => {
 };
 
 /** What the list says too: that it has no cloth for the blocks, or for fewer of them. */
-const BLOCKLESS: string[] = ['noClothForBlocks', 'listForOtherBlocks'] satisfies (keyof FlowSayings)[];
+const BLOCKLESS: string[] = [
+  'noClothForBlocks',
+  'listForOtherBlocks',
+  'blocksForOtherPlaces',
+] satisfies (keyof FlowSayings)[];
 const lacksBlocks = (): boolean =>
   worksheet.outcome.reckoning.notes.some(({ code }) => BLOCKLESS.includes(code));
 
@@ -136,6 +140,7 @@ const aboutSize = (shared: Shared): string[] => {
 /** What stands in the heading of a part that the quilt does not have. */
 const ABSENT: Partial<Record<PartName, string>> = {
   top: 'not from blocks',
+  block: 'no chart',
   borders: 'none',
   cutting: 'no cut list',
   sleeve: 'none',

@@ -16,8 +16,8 @@ const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];
 const COLOURS = ['#d9c7a3', '#3f6f86', '#b9bdc1', '#a63d40', '#6f8f5b', '#8a6a9b', '#d08c3c', '#48505c'];
 const KEYS = ['name', 'price', 'swatch'] as const;
 
-/** Parts whose fabric is said elsewhere: batting is no fabric, and a cut list names a fabric in every line. */
-const ELSEWHERE = ['batting', 'cutting'];
+/** Parts whose fabric is said elsewhere: batting is no fabric, and a cut list and a chart name the fabric of every piece. */
+const ELSEWHERE = ['batting', 'cutting', 'block'];
 
 let cloths: Cloth[] = [];
 const section = find('#fabrics');

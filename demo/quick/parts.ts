@@ -2,7 +2,16 @@ import type { Face } from '../../src/face/face.js';
 import { find } from './page.js';
 
 /** The parts of a quilt, in the order in which they are made. */
-export const PARTS = ['top', 'borders', 'binding', 'backing', 'batting', 'cutting', 'sleeve'] as const;
+export const PARTS = [
+  'top',
+  'block',
+  'borders',
+  'binding',
+  'backing',
+  'batting',
+  'cutting',
+  'sleeve',
+] as const;
 export type PartName = (typeof PARTS)[number];
 
 /** Those that a quilt has if nobody says otherwise. */
@@ -10,6 +19,8 @@ const USUAL: PartName[] = ['binding', 'backing', 'batting'];
 
 export interface Part {
   name: PartName;
+  /** What a link calls it. */
+  key: string;
   element: Face;
   section: HTMLDetailsElement;
   /** Where the element is while the quilt has this part. */
@@ -18,14 +29,19 @@ export interface Part {
   wish: HTMLInputElement | null;
 }
 
+/** In a link, `block` is the size of a block. */
+const keyOf = (name: PartName): string => (name === 'block' ? 'chart' : name);
+
 const partNamed = (name: PartName): Part => {
   const section = find<HTMLDetailsElement>(`#${name}`);
+  const key = keyOf(name);
   return {
     name,
+    key,
     element: find<Face>(`quilt-${name}`, section),
     section,
     place: find('.place', section),
-    wish: section.querySelector<HTMLInputElement>(`input[name=${name}]`),
+    wish: section.querySelector<HTMLInputElement>(`input[name=${key}]`),
   };
 };
 

@@ -1,11 +1,12 @@
-import { render } from 'lit';
+import { nothing, render } from 'lit';
 import { say } from '../../src/calculators/batting/shape.js';
 import { figures } from '../../src/face/lists.js';
 import { giveStyles } from '../../src/face/shadow-styles.js';
 import { corner, drawnSize, type Picture } from '../../src/ledger/picture.js';
 import type { Size } from '../../src/ledger/quilt.js';
 import { find, write } from './page.js';
-import { batting, borders, top } from './parts.js';
+import { wholeQuilt } from '../../src/workbook/whole-quilt.js';
+import { batting, worksheet } from './parts.js';
 
 const section = find('#picture');
 const place = find('.picture', section);
@@ -20,17 +21,12 @@ const plain = (size: Size): Picture => ({
   dimensions: corner(size),
 });
 
-/** The largest part of the quilt that there is a picture of. */
-const pictured = (size: Size) => {
-  if (borders.isConnected && borders.answer)
-    return { pictures: borders.calculator.draw(borders.answer), teller: borders.teller };
-  if (top.isConnected && top.answer) return { pictures: top.calculator.draw(top.answer), teller: top.teller };
-  return { pictures: [plain(size)], teller: batting.teller };
-};
-
-/** Draws the quilt to scale. The picture of the whole quilt goes here. */
+/** Draws the quilt to scale: the whole of it, as far as its parts say how it looks. */
 export const draw = (size: Size | undefined): void => {
-  const { pictures, teller } = size ? pictured(size) : { pictures: [], teller: batting.teller };
-  render(figures(pictures.slice(0, 1), teller), root);
+  const { quilt, teller, swatches } = worksheet;
+  const whole = size && wholeQuilt(quilt);
+  const alone = size && !whole && plain(size);
+  const picture = whole ?? alone;
+  render(picture ? figures([picture], whole ? teller : batting.teller, swatches) : nothing, root);
   write(find('.said', section), size ? teller.size(size) : 'not yet');
 };

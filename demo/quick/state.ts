@@ -19,8 +19,8 @@ interface Sheet {
 }
 
 const sheets: Sheet[] = [
-  ...parts.map(({ name, element }) => ({
-    name,
+  ...parts.map(({ key, element }) => ({
+    name: key,
     element,
     inputs: [...Object.keys(element.calculator.fields).filter((key) => !ASKED.includes(key)), 'fabric'],
   })),
@@ -64,9 +64,9 @@ export const state = (): URLSearchParams => {
     for (const [id, value] of Object.entries(element.measured ?? {}))
       kept.set(`${name}.measured.${id}`, value);
   }
-  for (const { name, wish } of parts)
-    if (wish && (wish.checked !== isUsual(name, way()) || (!wish.checked && isTold(kept, name))))
-      kept.set(name, wish.checked ? 'yes' : 'no');
+  for (const { name, key, wish } of parts)
+    if (wish && (wish.checked !== isUsual(name, way()) || (!wish.checked && isTold(kept, key))))
+      kept.set(key, wish.checked ? 'yes' : 'no');
   keepFabrics(kept);
   return kept;
 };
@@ -82,11 +82,11 @@ export const recall = (kept: URLSearchParams): void => {
   worksheet.units = units();
   offer();
   for (const one of cells) if (one.name !== 'units') choose(one, kept.get(one.name) ?? startOf(one));
-  for (const { name, wish } of parts) {
+  for (const { name, key, wish } of parts) {
     if (!wish) continue;
-    const said = kept.get(name);
+    const said = kept.get(key);
     // A link from before does not say that there are borders, only how they are.
-    wish.checked = said ? said === 'yes' : isTold(kept, name) || isUsual(name, way());
+    wish.checked = said ? said === 'yes' : isTold(kept, key) || isUsual(name, way());
   }
   for (const sheet of sheets) recallSheet(sheet, kept);
   forgetFabrics();

@@ -260,13 +260,18 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     });
   }
 
+  /** What there is of the quilt, for a picture of it. */
+  get quilt(): QuiltParts {
+    return quiltOf(this.#given, this.#blocks);
+  }
+
   override get swatches(): Swatches {
     return this.#swatches;
   }
 
   /** The whole quilt as one picture. It is made only while somebody looks at it. */
   protected override above(good: Good<WorksheetAnswer>): unknown {
-    const quilt = quiltOf(this.#given, this.#blocks);
+    const { quilt } = this;
     if (!quilt.top && !quilt.borders) return nothing;
     const { t } = good;
     const open = this.isOpen(QUILT);
@@ -353,7 +358,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
       parts: this.#given,
       pieces: this.#pieces,
       key: keyOf(good, this.#swatches),
-      quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
+      quilt: this.#drawn(this.quilt, t),
       joint: [
         ...pictures,
         ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),

@@ -3,7 +3,7 @@ import type { Blocks } from '../../calculators/top/shape.js';
 import type { FaceSayings } from '../face-sayings.js';
 import type { Forms, Teller } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
-import { CUT_LINE, listed } from './examples.js';
+import { listed } from './examples.js';
 
 /** After „für“. */
 const BLOCKS: Forms = { one: 'Block', other: 'Blöcke' };
@@ -86,7 +86,7 @@ export const face: Sentences<FaceSayings> = {
     );
     return [t.say(first), ...also].join('; ');
   },
-  noClothForBlocks: `Der Stoff für die Blöcke fehlt in dieser Liste. Einen Zuschneideplan mit ihren Teilen ergänzen, zum Beispiel ${CUT_LINE}.`,
+  noClothForBlocks: 'Der Stoff für die Blöcke fehlt in dieser Liste. Einen Block mit seinem Raster ergänzen oder eine Zuschneideliste.',
   listForOtherBlocks: ({ now, written }, t) =>
     `Der Stoff für ${blocksOf(now, t)} fehlt in dieser Liste: Die Zuschneideliste gilt für ${blocksOf(written, t)}. Bitte Anzahl und Maß der Teile dafür eintragen.`,
   blocksForOtherPlaces: ({ places, made, difference }, t) =>

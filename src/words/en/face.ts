@@ -3,7 +3,6 @@ import type { Blocks } from '../../calculators/top/shape.js';
 import type { FaceSayings } from '../face-sayings.js';
 import type { Forms, Teller } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
-import { CUT_LINE } from './examples.js';
 
 const BLOCKS: Forms = { one: 'block', other: 'blocks' };
 const PLACES: Forms = { one: 'place', other: 'places' };
@@ -84,8 +83,7 @@ export const face: Sentences<FaceSayings> = {
     );
     return [t.say(first), ...also].join('; ');
   },
-  noClothForBlocks: (_, t) =>
-    `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
+  noClothForBlocks: 'This list has no cloth for the blocks yet. Add a block with its chart, or a list of what to cut.',
   listForOtherBlocks: ({ now, written }, t) =>
     `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
   blocksForOtherPlaces: ({ places, made, difference }, t) =>

@@ -110,7 +110,7 @@ class QuiltWorksheet extends ReadingFace {
                 parts: this.#given,
                 pieces: this.#pieces,
                 key: keyOf(good, this.#swatches),
-                quilt: this.#drawn(quiltOf(this.#given, this.#blocks), t),
+                quilt: this.#drawn(this.quilt, t),
                 joint: [
                     ...pictures,
                     ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),
@@ -259,12 +259,16 @@ class QuiltWorksheet extends ReadingFace {
             answer?.focus();
         });
     }
+    /** What there is of the quilt, for a picture of it. */
+    get quilt() {
+        return quiltOf(this.#given, this.#blocks);
+    }
     get swatches() {
         return this.#swatches;
     }
     /** The whole quilt as one picture. It is made only while somebody looks at it. */
     above(good) {
-        const quilt = quiltOf(this.#given, this.#blocks);
+        const { quilt } = this;
         if (!quilt.top && !quilt.borders)
             return nothing;
         const { t } = good;

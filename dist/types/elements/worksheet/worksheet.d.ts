@@ -8,6 +8,7 @@ import type { Good } from '../../face/outcome.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { type Swatches } from '../../face/swatch.js';
 import { type WorksheetAnswer } from '../../workbook/shape.js';
+import type { QuiltParts } from '../../workbook/whole-quilt.js';
 import { Teller } from '../../words/teller.js';
 /**
  * One quilt: the size of the top flows to the borders, and the size with borders to backing, binding and batting. The cloth of all
@@ -44,6 +45,8 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected render(): TemplateResult;
     /** Under the question which block to make more or fewer of: a button for each block that can be. */
     protected under(note: Message): unknown;
+    /** What there is of the quilt, for a picture of it. */
+    get quilt(): QuiltParts;
     get swatches(): Swatches;
     /** The whole quilt as one picture. It is made only while somebody looks at it. */
     protected above(good: Good<WorksheetAnswer>): unknown;
