@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Answer } from '../ledger/answer.js';
-import type { ListCell, Listing } from '../ledger/listing.js';
+import { Entry, type ListCell, type Listing } from '../ledger/listing.js';
 import type { Picture } from '../ledger/picture.js';
 import { unbroken, unbrokenSize } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
@@ -22,7 +22,10 @@ export const parted = (text: string): string =>
     return `${word.slice(0, half)}\u00ad${word.slice(half)}`;
   });
 
-const ruled = (caption: string, head: string[], rows: string[][]): TemplateResult => html`<table part="list">
+/** A text of a list, or a cell to write in. */
+type Shown = string | TemplateResult;
+
+const ruled = (caption: string, head: string[], rows: Shown[][]): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
   ${
     head[0] &&
@@ -33,11 +36,15 @@ const ruled = (caption: string, head: string[], rows: string[][]): TemplateResul
   </thead>`
   }
   <tbody>
-    ${rows.map((cells) => html`<tr>${cells.map((text, at) => html`<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)}
+    ${rows.map((cells) => html`<tr>${cells.map((text, at) => html`<td data-head=${(text && head[at]) || nothing}>${typeof text === 'string' ? parted(text) : text}</td>`)}</tr>`)}
   </tbody>
 </table>`;
 
-const shown = (cell: ListCell, t: Teller): string => unbroken(t.cell(cell));
+const entry = ({ key, text, called }: Entry, t: Teller): TemplateResult =>
+  html`<input part="cell" type="text" size="12" autocomplete="off" data-entry=${key} aria-label=${t.say(called)} .value=${text} />`;
+
+const shown = (cell: ListCell, t: Teller): Shown =>
+  cell instanceof Entry ? entry(cell, t) : unbroken(t.cell(cell));
 
 /** A ruled table with its caption. */
 export const listing = ({ caption, head = [], rows }: Listing, t: Teller): TemplateResult =>

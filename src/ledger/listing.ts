@@ -1,3 +1,4 @@
+import { Branded } from '../measure/brand.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import type { Money, Purchase } from './purchase.js';
@@ -8,8 +9,25 @@ export interface ListSayings {
   buyHead: undefined;
 }
 
+/** A cell in which the reader writes. */
+export class Entry extends Branded {
+  override get brand(): 'entry' {
+    return 'entry';
+  }
+
+  constructor(
+    /** What it is about. */
+    readonly key: string,
+    readonly text: string,
+    /** Its name. */
+    readonly called: Message,
+  ) {
+    super();
+  }
+}
+
 /** A cell of a list. An exact number is a length, a plain number is a count, and a text is somebody's own words. */
-export type ListCell = Exact | Message | Purchase | Money | number | string | undefined;
+export type ListCell = Exact | Message | Purchase | Money | Entry | number | string | undefined;
 
 /** A table under the drawing, such as other layouts or the packages of a shop. */
 export interface Listing {

@@ -24,6 +24,13 @@ const lying = ({ width, height, count, turn }: CutPiece): CutPiece => {
 
 const byBoth = (a: Exact, b: Exact, c: Exact, d: Exact): number => b.compare(a) || d.compare(c);
 
+const bySize = (a: CutPiece, b: CutPiece): number =>
+  byBoth(a.width, b.width, a.height, b.height) || Number(a.turn) - Number(b.turn);
+
+/** The pieces in an order that does not depend on theirs: the largest first, and of equal ones the line with most of them. */
+export const inSizeOrder = <P extends CutPiece>(pieces: P[]): P[] =>
+  pieces.map((piece): P => ({ ...piece, ...lying(piece) })).sort((a, b) => bySize(a, b) || b.count - a.count);
+
 /** The pieces of several lists as one list, with equal pieces together. */
 export const joined = <P extends CutPiece>(lists: P[][]): Joined<P> => {
   const sizes = new Map<string, { piece: CutPiece; wanted: number[]; from: P[] }>();
@@ -42,10 +49,7 @@ export const joined = <P extends CutPiece>(lists: P[][]): Joined<P> => {
       known.wanted[at] = (known.wanted[at] ?? 0) + piece.count;
     }
   });
-  const sorted = [...sizes.values()].sort(
-    ({ piece: a }, { piece: b }) =>
-      byBoth(a.width, b.width, a.height, b.height) || Number(a.turn) - Number(b.turn),
-  );
+  const sorted = [...sizes.values()].sort((a, b) => bySize(a.piece, b.piece));
   return {
     pieces: sorted.map(({ piece }) => piece),
     wanted: lists.map((_, at) => sorted.map(({ wanted }) => wanted[at] ?? 0)),

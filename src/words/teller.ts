@@ -1,6 +1,6 @@
 import type { Field, Label } from '../ledger/field.js';
 import { ownLength } from '../ledger/lengths.js';
-import type { ListCell } from '../ledger/listing.js';
+import { Entry, type ListCell } from '../ledger/listing.js';
 import type { Caption } from '../ledger/picture.js';
 import { Money, Purchase } from '../ledger/purchase.js';
 import { type Quantity, type Stated } from '../ledger/quantity.js';
@@ -202,6 +202,7 @@ export class Teller {
   cell(cell: ListCell): string {
     if (cell === undefined) return '';
     if (typeof cell !== 'object') return `${cell}`;
+    if (cell instanceof Entry) return cell.text;
     return isExact(cell) ? this.l(cell) : this.value(cell);
   }
 

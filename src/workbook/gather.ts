@@ -6,7 +6,7 @@ import { isPlanning } from '../ledger/planning.js';
 import type { Cut } from '../ledger/purchase.js';
 import type { Message } from '../measure/message.js';
 import type { Fabrics } from './fabrics.js';
-import type { WorkbookInput } from './input.js';
+import type { WorkbookInput, WorkbookMaker } from './input.js';
 import { letterOf } from './parts.js';
 import { say } from './sayings.js';
 import { takesOf, type PartTake } from './takes.js';
@@ -49,6 +49,13 @@ const splitName = (part: PartOnPage, letters: string[], takes: PartTake[], fabri
     : [say('readAsSeveral', { title: titleOf(part), written, letters })];
 };
 
+/** What a part makes several of, once it is reckoned. */
+const makerOf = (part: PartOnPage): WorkbookMaker[] => {
+  const { own } = part.reckoning;
+  const making = own && part.calculator.makes?.(own);
+  return making ? [{ ...making, title: making.title ?? titleOf(part) }] : [];
+};
+
 /** What all parts take from which fabric, what they buy by the piece, and every piece to cut. */
 export const gather = (
   parts: PartOnPage[],
@@ -69,14 +76,16 @@ export const gather = (
       troubles: [...fabrics.troubles(isColour), ...taken.flatMap(({ troubles }) => troubles)],
       unfinished: parts.flatMap(whyNot),
       named: taken.flatMap(({ letters }) => letters),
-      fabrics: fabrics.declared.map(({ letter, name, price, sheet, fabricWidth }) => ({
+      fabrics: fabrics.declared.map(({ letter, name, price, sheet, fabricWidth, atHand }) => ({
         letter: textOf(letter),
         name,
         price,
         sheet,
         fabricWidth,
+        atHand,
       })),
       parts: takes.flatMap(({ part }) => part ?? []),
+      makers: parts.flatMap(makerOf),
       items: takes.flatMap(({ item }) => item ?? []),
     },
   };

@@ -12,6 +12,8 @@ import { boltsFor } from './bolts.js';
 import type { WorkbookPart } from './input.js';
 import { buyLengths, noteLengths, type BoughtLengths } from './lengths.js';
 import { byWidth, titlesOf, type Declared, type Group } from './parts.js';
+import type { Stock } from './own-cloth.js';
+import { leftToBuy } from './own-length.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import type { ShoppingLine, WorksheetLedger } from './shape.js';
@@ -37,6 +39,8 @@ interface OfFabric {
   price: Exact | undefined;
   /** It is cut from cloth of several widths. Each width has its own line. */
   several: boolean;
+  /** What the reader has of it, if she is asked. */
+  stock: Stock | undefined;
 }
 
 const calledOf = (letter: string, [first]: WorkbookPart[]): Message =>
@@ -79,7 +83,7 @@ export const linesOf = (
     const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
     ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
   }
-  const ofFabric = { called, name: fabric?.name ?? '', price, several };
+  const ofFabric = { called, name: fabric?.name ?? '', price, several, stock: fabric?.stock };
   return widths.map((parts, at) =>
     lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric),
   );
@@ -108,13 +112,13 @@ const rowsOf = (
   { key, parts }: Group,
   label: Message,
   wide: Exact | undefined,
-  { need, spare, buy, lengths }: BoughtLengths & { need: Exact; spare: Exact },
+  { need, left, buy, lengths }: BoughtLengths & { need: Exact; left: Exact | undefined },
 ): void => {
   const added = sum(parts.map(({ need }) => need));
-  const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
+  const isEnough = !left && enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
   const isAdded = need.equals(added);
   const needed = isAdded ? total(parts.map(({ need }) => inches(need))) : inches(need);
-  const row = ledger.row(`need-${key}`, needed, {
+  const whole = ledger.row(`need-${key}`, needed, {
     label,
     how: say('needOfParts', {
       parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
@@ -122,6 +126,14 @@ const rowsOf = (
       together: need.lt(added) ? { need, isEnough } : undefined,
     }),
   });
+  const row = left
+    ? ledger.row(`left-${key}`, inches(left), {
+        label: say('leftRow'),
+        how: say('ownFirst'),
+        from: [`need-${key}`],
+      })
+    : whole;
+  const spare = buy.inches.sub(left ?? need);
   const called = wide ? say('toBuy', { buy, width: wide }) : buy.called;
   ledger.row(`buy-${key}`, new Purchase(buy.inches, buy.amount, buy.unit, called), {
     label: say('buyRow'),
@@ -133,32 +145,39 @@ const rowsOf = (
       step: ledger.stated('increment'),
       spare,
     }),
-    from: [`need-${key}`],
+    from: [left ? `left-${key}` : `need-${key}`],
     formula: total(lengths.map(({ need }) => cutFor(ledger, lengths.length > 1 ? inches(need) : row))),
   });
 };
+
+/** What to buy in words. If own cloth is cut first, it is what is missing. */
+export const textOfLine = (text: Message, hasOwn: boolean, { amount }: Purchase): Message =>
+  hasOwn ? (amount.gt(0) ? say('stillMissing', { text }) : say('youHaveEnough')) : text;
 
 /** The line of parts that are cut from one cloth. */
 const lineOf = (
   ledger: WorksheetLedger,
   plan: Planner,
   group: Group,
-  { called, name, price: ofFabric, several }: OfFabric,
+  { called, name, price: ofFabric, several, stock }: OfFabric,
 ): CountedLine => {
   const { letter, parts } = group;
   const { increment, bolt, kits } = ledger.values;
   const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
   const { width, wide } = widthOf(ledger, parts, several);
   const cloth = say('clothOf', { what: called, width: wide });
-  const { laid, lengths: planned } = planTogether(ledger, parts, plan, cloth);
+  const joint = planTogether(ledger, parts, plan, cloth);
+  const need = sum(joint.lengths.map(({ need }) => need));
+  const own = stock?.written ? leftToBuy(ledger, parts, joint.lengths, stock, plan) : undefined;
+  const { laid, lengths: planned } = own ?? joint;
   const bought = buyLengths(ledger, planned, cloth);
   const { buy, lengths } = bought;
-  const need = sum(lengths.map(({ need }) => need));
-  const spare = buy.inches.sub(need);
+  const left = own && sum(lengths.map(({ need }) => need));
+  const spare = buy.inches.sub(left ?? need);
   const isOne = lengths.length === 1;
   if (!isOne) noteLengths(ledger, cloth, lengths);
   const label = name ? say('clothNamed', { cloth, name }) : cloth;
-  rowsOf(ledger, group, label, wide, { ...bought, need, spare });
+  rowsOf(ledger, group, label, wide, { ...bought, need, left });
   const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
   const costOf = (length: Exact): Money | undefined =>
     price && ledger.paid(toPriced(length, increment).mul(price));
@@ -175,7 +194,7 @@ const lineOf = (
     need,
     saved: sum(parts.map(({ need }) => need)).sub(need),
     buy,
-    text: say('toBuy', { buy, width: wide }),
+    text: textOfLine(say('toBuy', { buy, width: wide }), !!own, buy),
     width,
     spare,
     lengths: isOne
@@ -184,6 +203,7 @@ const lineOf = (
     price: price && ledger.priced(price),
     cost: paid,
     bolts,
+    own: stock && { written: stock.written, isEnough: buy.inches.equals(0), plans: own?.own ?? [] },
     together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
   };
   return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };

@@ -1,8 +1,13 @@
 import { readSheet } from '../calculators/cutting/sheets.js';
 import { textOf } from '../ledger/field.js';
+import { usualLength } from '../ledger/lengths.js';
+import { sayOfShop } from '../ledger/shop.js';
 import { ONE, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import { COTTON_WIDTH } from '../trade/conventions.js';
+import { readAtHand, type AtHand } from './at-hand.js';
 import type { WorkbookFabric, WorkbookPart } from './input.js';
+import { Stock } from './own-cloth.js';
 import { readWritten, tried } from './prices.js';
 import { say } from './sayings.js';
 import { worksheetFields, type WorksheetLedger } from './shape.js';
@@ -18,17 +23,20 @@ export interface Declared {
   price: unknown;
   /** What it is bought in, if that is not cloth by length. */
   sheet: string;
+  /** What the reader has of it, and the rest of that while the lines of the list are made. Undefined if nobody asks. */
+  atHand: AtHand[] | undefined;
+  stock: Stock | undefined;
 }
 
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]): Declared[] => {
   const declared: Declared[] = [];
-  for (const { name, price, fabricWidth, sheet, ...fabric } of fabrics) {
+  for (const { name, price, fabricWidth, sheet, atHand, ...fabric } of fabrics) {
     const letter = letterOf(fabric.letter);
     if (!letter) ledger.note(say('noLetter'));
     else if (declared.some((one) => one.letter === letter)) ledger.note(say('sameLetter', { letter }));
     else {
-      tried(ledger, say('widthOfFabric', { letter }), () =>
+      const width = tried(ledger, say('widthOfFabric', { letter }), () =>
         readWritten(ledger, worksheetFields.fabricWidth, fabricWidth, 'fabricWidth'),
       );
       const written = textOf(sheet).trim();
@@ -36,10 +44,32 @@ export const readFabrics = (ledger: WorksheetLedger, fabrics: WorkbookFabric[]):
         tried(ledger, say('fabricOf', { letter }), () =>
           readSheet(written, ledger.style, { oneWay: false, kept: ONE }),
         );
-      declared.push({ letter, name: textOf(name), price, sheet: written });
+      declared.push({
+        letter,
+        name: textOf(name),
+        price,
+        sheet: written,
+        ...ownOf(ledger, letter, atHand, width),
+      });
     }
   }
   return declared;
+};
+
+/** What the reader has of a fabric. Kits are for others, so her own cloth does not count there. */
+const ownOf = (
+  ledger: WorksheetLedger,
+  letter: string,
+  atHand: unknown,
+  width: Exact | undefined,
+): Pick<Declared, 'atHand' | 'stock'> => {
+  const { values, style } = ledger;
+  if (atHand === undefined || atHand === null || values.kits) return { atHand: undefined, stock: undefined };
+  const written = textOf(atHand).trim();
+  const usual = width ?? values.fabricWidth ?? usualLength(COTTON_WIDTH, style);
+  const { pieces, problems } = readAtHand(written, usual, style);
+  for (const says of problems) ledger.note(sayOfShop('about', { what: say('atHandOf', { letter }), says }));
+  return { atHand: pieces, stock: new Stock(written, pieces) };
 };
 
 /** All that is cut from one fabric. */

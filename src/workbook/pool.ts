@@ -42,7 +42,7 @@ export const poolsOf = (parts: WorkbookPart[]): Pool[] => {
 };
 
 /** A piece for the planner, with the name that its part gives it. */
-interface NamedPiece extends CutPiece {
+export interface NamedPiece extends CutPiece {
   name: Message;
 }
 
@@ -114,13 +114,13 @@ const apart = ({ parts }: Pool, alone: number[]): PlannedPool => {
 const MOST_NUMBERS = 1000;
 
 /** The layout of a plan with its sheets in the order in which they are opened. */
-const inOrder = (laid: LaidPlan, { order }: SharedOut): LaidPlan => {
+export const inOrder = (laid: LaidPlan, { order }: SharedOut): LaidPlan => {
   const numbers = new Map(order.map((place, number) => [place, number]));
   const layout = laid.layout.map((piece) => ({ ...piece, sheet: numbers.get(piece.sheet) ?? piece.sheet }));
   return { ...laid, layout: layout.sort((a, b) => a.sheet - b.sheet) };
 };
 
-const weeksOf = ({ parts }: Pool, { shares }: SharedOut): SheetsOfPart[] =>
+export const weeksOf = ({ parts }: Pool, { shares }: SharedOut): SheetsOfPart[] =>
   parts.flatMap((part, at) => {
     const share = shares[at];
     return share

@@ -7,6 +7,7 @@ import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput } from './input.js';
 import { linesOf, type CountedLine } from './lines.js';
 import { sheetLinesOf } from './sheet-lines.js';
+import { blocksFromOwn } from './makes.js';
 import { groupsOf, readFabrics, type Declared } from './parts.js';
 import { adoptCurrency } from './prices.js';
 import { say } from './sayings.js';
@@ -55,6 +56,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
   ledger.given();
   const { lines, onSheets } = allLines(ledger, declared, input, plan);
   const items = [...onSheets, ...countItems(ledger, input.items, declared)];
+  const makes = blocksFromOwn(input.makers, declared, plan);
   const sums = totals(ledger, lines, items, isUnfinished);
   const need = sum(lines.map(({ line }) => line.need));
   const inches = sum(lines.map(({ line }) => line.buy.inches));
@@ -66,6 +68,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
     cuts: [],
     fabrics: lines.map(({ line }) => line),
     items: items.map(({ item }) => item),
+    makes: makes.length ? makes : undefined,
     ...sums,
     used: {},
   };

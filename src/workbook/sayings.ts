@@ -57,6 +57,23 @@ interface LineSayings {
   sheetsByWeek: { kind: SheetKind; hasWeeks: boolean };
   piecesHead: undefined;
   numbersHead: undefined;
+  atHandHead: undefined;
+  /** The cell for what the reader has of a fabric. */
+  atHandCell: { letter: string };
+  atHandOf: { letter: string };
+  notAtHand: { text: string };
+  /** What is left to buy after own cloth is cut. */
+  leftRow: undefined;
+  ownFirst: undefined;
+  stillMissing: { text: Message };
+  youHaveEnough: undefined;
+  /** A piece of own cloth, in a drawing. */
+  ownPiece: { width: Exact; length: Exact };
+  makesList: undefined;
+  blockHead: undefined;
+  blocksHead: undefined;
+  runsOutHead: undefined;
+  blocksOf: { blocks: number; of: number };
   newHead: undefined;
   piecesOfPart: { pieces: Cut[] };
   sheetNumbers: { numbers: number[] };

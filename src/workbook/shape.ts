@@ -28,7 +28,8 @@ export const worksheetFields = /* @__PURE__ */ inputsOf(() => ({
 }));
 
 /** The rows: for each line the need, what to buy and the bolts; then the totals. */
-export type WorksheetRow = `need-${string}` | `buy-${string}` | `bolts-${string}` | 'total' | 'kitCost';
+export type WorksheetRow =
+  `need-${string}` | `buy-${string}` | `bolts-${string}` | `left-${string}` | 'total' | 'kitCost';
 
 export type WorksheetLedger = Ledger<typeof worksheetFields, WorksheetRow>;
 
@@ -42,6 +43,25 @@ export interface PlannedTogether extends LaidPlan {
   /** How many sheets, if it is cut from sheets. */
   sheets?: number | undefined;
   used?: { sheet: Sheet | undefined; isNumbered: boolean };
+}
+
+/** What a reader has of a fabric, and what is cut from it. */
+export interface OwnCloth {
+  /** As she wrote it. */
+  written: string;
+  /** Nothing of this line is left to buy. */
+  isEnough: boolean;
+  /** How to cut it. Sheets of the size that is bought are in the plan of all sheets. */
+  plans: PlannedTogether[];
+}
+
+/** How many of its blocks a reader's own cloth makes. */
+export interface BlocksFromOwn {
+  title: Message;
+  blocks: number;
+  of: number;
+  /** The letter of the fabric that runs out first. */
+  runsOut?: string | undefined;
 }
 
 /** One fabric, in one width, on the shopping list. Lengths are exact inches. */
@@ -68,6 +88,8 @@ export interface ShoppingLine {
   cost?: Money | undefined;
   /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
   bolts?: number | undefined;
+  /** What the reader has of it, if she is asked. Then `buy` is what is missing. */
+  own?: OwnCloth | undefined;
   /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
   together?: PlannedTogether | undefined;
 }
@@ -99,6 +121,8 @@ export interface ShoppingItem {
   parts?: { title: Message; sheets: number }[] | undefined;
   /** What each part cuts from which sheets, in the order of the weeks. Undefined if there are too many sheets. */
   weeks?: SheetsOfPart[] | undefined;
+  /** What the reader has of it, if she is asked. Then what to buy is what is missing. */
+  own?: OwnCloth | undefined;
   /** How to cut the parts from the sheets together, if there are several parts. */
   together?: PlannedTogether | undefined;
   /** The same as an amount, if we know it as an amount. */
@@ -119,4 +143,6 @@ export interface Sums {
 export interface WorksheetAnswer extends Answer, Sums {
   fabrics: ShoppingLine[];
   items: ShoppingItem[];
+  /** How many blocks the reader's own cloth makes. */
+  makes?: BlocksFromOwn[] | undefined;
 }

@@ -1,11 +1,11 @@
 import type { ListCell, Listing } from '../ledger/listing.js';
-import { sayInList } from '../ledger/listing.js';
+import { Entry, sayInList } from '../ledger/listing.js';
 import { manyOf, Purchase, type Money } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
-import type { WorksheetAnswer } from './shape.js';
+import type { OwnCloth, WorksheetAnswer } from './shape.js';
 
 /** One line of the shopping list: cloth by length, or something bought by the piece. */
 export interface ListLine {
@@ -22,12 +22,14 @@ export interface ListLine {
   cost?: Money | undefined;
   bolts?: number | undefined;
   width?: Exact | undefined;
+  /** What the reader has of it, if she is asked. */
+  own?: OwnCloth | undefined;
 }
 
 /** The lines of the list, sorted by letter. Those without a letter come last. */
 export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 'items'>): ListLine[] =>
   [
-    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }): ListLine => {
+    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width, own }): ListLine => {
       const uses = say('uses', { titles: titlesOf(parts) });
       // The amount alone: `text` says which lengths it is bought in.
       const { inches, amount, unit } = buy;
@@ -42,11 +44,12 @@ export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 
         cost,
         bolts,
         width,
+        own,
       };
     }),
-    ...items.map(({ title, parts, fabric, name, text, cost, used: { buy } }): ListLine => {
+    ...items.map(({ title, parts, fabric, name, text, cost, own, used: { buy } }): ListLine => {
       const titles = parts ? titlesOf(parts) : [title];
-      return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost };
+      return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
     }),
   ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 
@@ -55,6 +58,12 @@ const forKits = ({ bolts, buy, text }: ListLine, kits: number): Message | Purcha
   bolts
     ? say('bolts', { count: bolts })
     : ((buy && manyOf(buy, kits)) ?? say('timesEach', { times: kits, what: text }));
+
+/** The cell for what the reader has of a fabric: in its first line. */
+const entryOf = (line: ListLine, lines: ListLine[]): Entry | undefined =>
+  line.own && lines.find(({ letter }) => letter === line.letter) === line
+    ? new Entry(line.letter, line.own.written, say('atHandCell', { letter: line.letter }))
+    : undefined;
 
 const totalLine = ({ soFar }: WorksheetAnswer): Message => say('totalLine', { soFar: !!soFar });
 
@@ -66,6 +75,8 @@ export const namedOf = ({ letter, name }: { letter: string; name: string }): str
 export const shopping = (answer: WorksheetAnswer): Listing => {
   const { total, kits } = answer;
   const count = kits?.count;
+  const lines = listLines(answer);
+  const asks = lines.some(({ own }) => own);
   const row = (line: ListLine): ListCell[] => [
     namedOf(line),
     line.uses,
@@ -73,6 +84,7 @@ export const shopping = (answer: WorksheetAnswer): Listing => {
     line.text,
     ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
     ...(count ? [forKits(line, count)] : []),
+    ...(asks ? [entryOf(line, lines)] : []),
   ];
   return {
     caption: count ? say('shoppingListOfKit') : say('shoppingList'),
@@ -83,13 +95,39 @@ export const shopping = (answer: WorksheetAnswer): Listing => {
       sayInList('buyHead'),
       ...(total ? [say('priceHead'), say('costHead')] : []),
       ...(count ? [say('forKitsHead', { kits: count })] : []),
+      ...(asks ? [say('atHandHead')] : []),
     ],
     rows: [
-      ...listLines(answer).map(row),
-      ...(total ? [[totalLine(answer), ...Array<undefined>(4), total, ...(count ? [undefined] : [])]] : []),
+      ...lines.map(row),
+      ...(total
+        ? [
+            [
+              totalLine(answer),
+              ...Array<undefined>(4),
+              total,
+              ...Array<undefined>(Number(!!count) + Number(asks)),
+            ],
+          ]
+        : []),
     ],
   };
 };
+
+/** How many blocks the reader's own cloth makes. */
+export const makesList = ({ makes }: Pick<WorksheetAnswer, 'makes'>): Listing[] =>
+  makes
+    ? [
+        {
+          caption: say('makesList'),
+          head: [say('blockHead'), say('blocksHead'), say('runsOutHead')],
+          rows: makes.map(({ title, blocks, of, runsOut }) => [
+            title,
+            say('blocksOf', { blocks, of }),
+            runsOut,
+          ]),
+        },
+      ]
+    : [];
 
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
 export const fabricKey = (

@@ -3,10 +3,10 @@ import { laidOut, type LaidPlan } from '../ledger/strips.js';
 import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { inLengths, toStep } from '../measure/shop.js';
-import { joined } from '../planner/canonical.js';
+import { inSizeOrder } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
 import type { WorkbookPart } from './input.js';
-import { namedPieces, namesOf } from './pool.js';
+import { namedPieces } from './pool.js';
 import { say } from './sayings.js';
 import type { WorksheetLedger } from './shape.js';
 
@@ -20,7 +20,7 @@ const needOf = (lengths: Length[]): Exact => sum(lengths.map(({ need }) => need)
 const alone = (part: WorkbookPart): Length => ({ parts: [part], need: part.need });
 
 /** The lengths to buy for groups of parts, each of which needs to be in one length. */
-const lengthsOf = ({ values: { increment } }: WorksheetLedger, lengths: Length[]): Length[] =>
+export const lengthsOf = ({ values: { increment } }: WorksheetLedger, lengths: Length[]): Length[] =>
   inLengths(
     lengths.map(({ need }) => need),
     increment,
@@ -42,8 +42,7 @@ export const planTogether = (
   const apart = lengthsOf(ledger, parts.map(alone));
   const cut = parts.filter(({ pieces }) => pieces.length);
   if (parts.length < 2 || !cut.length) return { lengths: apart };
-  const all = joined(cut.map(namedPieces));
-  const { pieces } = all;
+  const pieces = inSizeOrder(cut.flatMap(namedPieces));
   const width = { width: least(...cut.map(({ width }) => width)) };
   const layout = plan(pieces, width);
   if (typeof layout === 'number') ledger.note(say('planningTogether', { cloth }));
@@ -56,5 +55,12 @@ export const planTogether = (
     sum(lengths.map(({ need }) => toStep(need, ledger.values.increment)));
   const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
   if (less <= 0) return { lengths: apart };
-  return { lengths, laid: laidOut(layout, width, namesOf(all)) };
+  return {
+    lengths,
+    laid: laidOut(
+      layout,
+      width,
+      pieces.map(({ name }) => name),
+    ),
+  };
 };

@@ -32,7 +32,7 @@ export const weekByWeek = ({ items }: Pick<WorksheetAnswer, 'items'>): Listing |
         part,
         namedOf({ letter: of.fabric, name: of.name }),
         say('piecesOfPart', { pieces }),
-        say('sheetNumbers', { numbers: from }),
+        from.length ? say('sheetNumbers', { numbers: from }) : undefined,
         opened,
       ]),
   };

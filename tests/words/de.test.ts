@@ -17,7 +17,7 @@ import { Fabrics } from '../../src/workbook/fabrics.js';
 import { gather } from '../../src/workbook/gather.js';
 import { reckonPlain } from '../../src/workbook/plain.js';
 import { reckon } from '../../src/workbook/reckon.js';
-import { headline, shopping } from '../../src/workbook/shopping.js';
+import { headline, makesList, shopping } from '../../src/workbook/shopping.js';
 import { weekByWeek } from '../../src/workbook/weeks.js';
 import { de } from '../../src/words/de/de.js';
 import { faultIn, inEnglish, inGerman, NAMES, numbersIn } from './german.js';
@@ -56,13 +56,19 @@ const worksheetOf = (parts: [CalculatorName, Input, string?][], fields: object =
       : [];
   });
   const declared = [
-    { letter: 'A', name: 'Sand', price: '12', swatch: 'sandig' },
+    { letter: 'A', name: 'Sand', price: '12', swatch: 'sandig', atHand: '1 Fat Quarter, 20 x 60, viel' },
     { letter: 'B', fabricWidth: '60', sheet: 'viel' },
   ];
   const { gathered } = gather(onPage, new Fabrics(declared, undefined, { units: 'in' }), () => false);
   const reckoning = reckon(fields, gathered);
   const { own } = reckoning;
-  return [reckoning, own && shopping(own), own && weekByWeek(own), own && headline(own)];
+  return [
+    reckoning,
+    own && shopping(own),
+    own && weekByWeek(own),
+    own && makesList(own),
+    own && headline(own),
+  ];
 };
 
 const QUILT = { width: 58, length: 70 };

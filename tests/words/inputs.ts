@@ -240,10 +240,10 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
     kits: fc.constantFrom(undefined, undefined, 1, 12),
     bolt: fc.constantFrom(undefined, '2 yd', '15 yd'),
     fabrics: fc.subarray([
-      { letter: 'A', name: 'Sand', price: '12', fabricWidth: '40' },
-      { letter: 'B', price: 'teuer' },
+      { letter: 'A', name: 'Sand', price: '12', fabricWidth: '40', atHand: '2 fat quarters, 1 yd, viel' },
+      { letter: 'B', price: 'teuer', atHand: '' },
       { letter: 'A' },
-      { letter: 'C', sheet: 'x', price: '3' },
+      { letter: 'C', sheet: 'x', price: '3', atHand: '1 yd' },
       { letter: '' },
       { letter: 'D', fabricWidth: 'x' },
     ]),

@@ -12,6 +12,13 @@ export const block: Calculator<BlockAnswer> = {
   reckon,
   draw,
   lists,
+  makes: ({ count, used: { name, oneWay, kept, piecesOf } }) => ({
+    ...(name && { title: ownWords(name) }),
+    count,
+    oneWay,
+    kept,
+    piecesOf,
+  }),
   takes: ({ fabrics, week, used: { name, oneWay } }) =>
     fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
       fabric,

@@ -5,7 +5,7 @@ import type { Planner } from '../../ledger/planning.js';
 import { Purchase } from '../../ledger/purchase.js';
 import { count, inches, type Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
-import { least, sum, ZERO, type Exact } from '../../measure/exact.js';
+import { least, ONE, sum, ZERO, type Exact } from '../../measure/exact.js';
 import { planCloth } from '../../planner/plan.js';
 import type { ListedPiece } from '../cutting/cut-list.js';
 import type { FabricPlan, Job } from '../cutting/plan-shape.js';
@@ -71,10 +71,38 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
       week,
       cuts: fabrics.flatMap(({ pieces }) => pieces),
       summary: say('summary', { name, count: blocks, block, says: summaryOf(job, fabrics) }),
-      used: { ...(sheets.own ? {} : { cloth }), chart, name, oneWay },
+      used: {
+        ...(sheets.own ? {} : { cloth }),
+        chart,
+        name,
+        oneWay,
+        ...making(ledger, chart, method, oneWay),
+      },
     };
   });
 };
+
+/** The pieces of each fabric for so many blocks, and how much a wash leaves of the cloth. */
+const making = (
+  { values }: BlockLedger,
+  chart: Chart,
+  method: Method,
+  oneWay: boolean,
+): Pick<BlockAnswer['used'], 'kept' | 'piecesOf'> => ({
+  kept: ONE.sub(values.shrinkage),
+  piecesOf: (count) => {
+    const listed = piecesFor(chart, values.block, count, method, values);
+    return lettersOf(listed).map((fabric) => ({
+      fabric,
+      pieces: ofFabric(listed, fabric).map(({ width, length, count }) => ({
+        width,
+        length,
+        count,
+        turn: !oneWay,
+      })),
+    }));
+  },
+});
 
 /** The inputs that a plan of a block comes from. */
 const FROM = ['block', 'count', 'method'];

@@ -18,6 +18,7 @@ import type {
   PlannedSayings,
   SheetSayings,
 } from '../cutting/plan-shape.js';
+import type { Making } from '../calculator.js';
 import { writeChart, type ChartSayings } from './chart.js';
 import type { Chart } from './patch.js';
 import type { Method, PieceSayings } from './pieces.js';
@@ -142,5 +143,12 @@ export interface BlockAnswer extends Answer {
   /** All sheets together, if fabrics are cut from sheets. */
   sheets?: number | undefined;
   week?: number | undefined;
-  used: { cloth?: Cloth; chart: Chart; name: string; oneWay: boolean };
+  used: {
+    cloth?: Cloth;
+    chart: Chart;
+    name: string;
+    oneWay: boolean;
+    kept: Exact;
+    piecesOf: Making['piecesOf'];
+  };
 }

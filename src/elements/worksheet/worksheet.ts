@@ -1,4 +1,4 @@
-import { html, isServer, nothing, type TemplateResult } from 'lit';
+import { html, isServer, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
 import type { Calculator } from '../../calculators/calculator.js';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import type { Input } from '../../ledger/ledger.js';
@@ -26,10 +26,11 @@ import { flow, isSame, type FlowSource } from '../../workbook/flow.js';
 import type { FlowSayings } from '../../workbook/flow-sayings.js';
 import { gather, type PieceOfPart } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
+import { letterOf } from '../../workbook/parts.js';
 import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields, type PlannedTogether, type WorksheetAnswer } from '../../workbook/shape.js';
-import { headline, shopping } from '../../workbook/shopping.js';
+import { headline, makesList, shopping } from '../../workbook/shopping.js';
 import type { QuiltParts } from '../../workbook/whole-quilt.js';
 import { weekByWeek } from '../../workbook/weeks.js';
 import { inEnglish } from '../../words/en/english.js';
@@ -67,12 +68,18 @@ const givenBy = new WeakMap<Face, QuiltWorksheet>();
  */
 export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   static override styles = [...ReadingFace.styles, worksheetStyles];
-  static override properties = propertiesOf(worksheetFields);
+  static override properties: PropertyDeclarations = {
+    ...propertiesOf(worksheetFields),
+    atHand: { attribute: 'at-hand', type: Boolean },
+  };
 
   /** How many kits to cut, for a shop. Default none. */
   declare kits: string | number | undefined;
   /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   declare bolt: string | number | undefined;
+
+  /** The shopping list has a cell for every fabric, where the reader writes what she has of it. Default false. */
+  declare atHand: boolean;
 
   /** What the parts and the fabrics say. */
   #gathered = NOTHING;
@@ -97,7 +104,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
         : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
     headline,
     draw: (answer) => drawPlans(plansOf(answer)),
-    lists: (answer) => [shopping(answer), ...joint(answer)],
+    lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
   };
   protected override readonly english = inEnglish(words);
   // Its list is what it is for.
@@ -105,6 +112,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
   constructor() {
     super();
+    this.atHand = false;
     answerOnServer(this, (first: QuiltWorksheet) => {
       first.readInside();
       // The worksheet needs their words.
@@ -190,6 +198,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
     const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
+    if (this.atHand) for (const fabric of gathered.fabrics) fabric.atHand ??= '';
     this.#pieces = pieces;
     this.#blocks = counted.flatMap(({ part: { part }, count }) => (isBlock(part) ? { part, count } : []));
     const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
@@ -232,6 +241,29 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return (this.#spoken = new Teller({ ...own.words, others }, own.style, own.lang));
   }
   #spoken: Teller | undefined;
+
+  readonly #typed = this.typed;
+  protected override typed = (event: Event): void => {
+    if (!this.#isWritten(event)) this.#typed(event);
+  };
+
+  readonly #changed = this.changed;
+  protected override changed = (event: Event): void => {
+    if (!this.#isWritten(event)) this.#changed(event);
+  };
+
+  /** Gives a fabric what the reader wrote about it, and says so from there. False if she wrote something else. */
+  #isWritten(event: Event): boolean {
+    const { target, type } = event;
+    const letter = target instanceof HTMLInputElement ? target.dataset['entry'] : undefined;
+    const fabric = this.#fabrics.find((one) => letterOf(one.letter) === letter);
+    if (letter === undefined || !(target instanceof HTMLInputElement)) return false;
+    event.stopPropagation();
+    if (!fabric) return true;
+    fabric.atHand = target.value;
+    fabric.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+    return true;
+  }
 
   protected override render(): TemplateResult {
     return html`<slot></slot>${super.render()}`;
@@ -370,7 +402,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
 
 /** The plans of parts that are laid out together. */
 const plansOf = ({ fabrics, items }: WorksheetAnswer): PlannedTogether[] =>
-  [...fabrics, ...items].flatMap(({ together }) => together ?? []);
+  [...fabrics, ...items].flatMap(({ own, together }) => [
+    ...(own?.plans ?? []),
+    ...(together ? [together] : []),
+  ]);
 
 /** The strips of parts that are laid out together. */
 const joint = (answer: WorksheetAnswer): Listing[] => {

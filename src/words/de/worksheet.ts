@@ -165,6 +165,21 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     sheetsByWeek: ({ kind, hasWeeks }) =>
       `${SHEETS[kind].other}, ${hasWeeks ? 'Woche für Woche' : 'Teil für Teil'}`,
     piecesHead: 'Teile',
+    atHandHead: 'Vorhanden',
+    atHandCell: ({ letter }) => `Vorhanden von Stoff ${letter}`,
+    atHandOf: ({ letter }) => `Vorhanden von Stoff ${letter}`,
+    notAtHand: ({ text }, t) =>
+      `${t.quote(text)} zählt nicht mit. Zum Beispiel 9 Fat Quarters, ${so('1,5 m', t)} oder 20 x 100 cm.`,
+    leftRow: 'Noch zu kaufen',
+    ownFirst: 'neu geplant, der vorhandene Stoff zuerst',
+    stillMissing: ({ text }, t) => `noch ${t.say(text)}`,
+    youHaveEnough: 'Genug vorhanden',
+    ownPiece: (size, t) => `vorhandenes Stück, ${t.size(size)}`,
+    makesList: 'Das ergibt der vorhandene Stoff',
+    blockHead: 'Block',
+    blocksHead: 'Blöcke',
+    runsOutHead: 'Reicht zuerst nicht',
+    blocksOf: ({ blocks, of }) => `${blocks} von ${of}`,
     numbersHead: 'Aus Nummer',
     newHead: 'Neu',
     piecesOfPart: ({ pieces }, t) =>

@@ -169,6 +169,21 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     sheetsByWeek: ({ kind, hasWeeks }) =>
       `${upperFirst(SHEETS[kind].other)}, ${hasWeeks ? 'week by week' : 'part by part'}`,
     piecesHead: 'Pieces',
+    atHandHead: 'At hand',
+    atHandCell: ({ letter }) => `What you have of fabric ${letter}`,
+    atHandOf: ({ letter }) => `What you have of fabric ${letter}`,
+    notAtHand: ({ text }, t) =>
+      `${t.quote(text)} counts as nothing. Write it like ${t.forUnits({ in: '9 fat quarters, 1 1/2 yd or 9 x 40 in', cm: '9 fat quarters, 1.5 m or 20 x 100 cm' })}.`,
+    leftRow: 'Left to buy',
+    ownFirst: 'planned anew, with your own cloth cut first',
+    stillMissing: ({ text }, t) => `${t.say(text)} more`,
+    youHaveEnough: 'You have enough',
+    ownPiece: (size, t) => `your own piece, ${t.size(size)}`,
+    makesList: 'What your cloth makes',
+    blockHead: 'Block',
+    blocksHead: 'Blocks',
+    runsOutHead: 'Runs out first',
+    blocksOf: ({ blocks, of }) => `${blocks} of ${of}`,
     numbersHead: 'From number',
     newHead: 'New',
     piecesOfPart: ({ pieces }, t) =>

@@ -135,3 +135,74 @@ describe('fat quarters of several weeks', () => {
     expect(all(sheet, '[part~=action]').map(text)).to.not.include(LIST);
   });
 });
+
+describe('what the reader has at hand', () => {
+  const STAR = '<quilt-block name="Star" chart="A B; B A" block="11" count="20"></quilt-block>';
+  const asking = (a: string, attributes = '', inside = STAR): Promise<Worksheet> =>
+    worksheet(
+      `<quilt-fabric letter="A" sheet="fat-quarter" ${a}></quilt-fabric><quilt-fabric letter="B"></quilt-fabric>${inside}`,
+      attributes,
+    );
+  const entries = (sheet: Worksheet): HTMLInputElement[] => all<HTMLInputElement>(sheet, '[data-entry]');
+  const write = async (sheet: Worksheet, at: HTMLInputElement, written: string): Promise<void> => {
+    at.focus();
+    at.value = written;
+    at.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    at.dispatchEvent(new Event('change', { bubbles: true }));
+    await calm(sheet);
+  };
+
+  it('is asked only where the page says so', async () => {
+    expect(entries(await asking(''))).to.have.length(0);
+    expect(entries(await asking('at-hand')).map(({ dataset }) => dataset['entry'])).to.deep.equal(['A']);
+    const all = entries(await asking('', 'at-hand'));
+    expect(all.map((one) => one.getAttribute('aria-label'))).to.deep.equal([
+      'What you have of fabric A',
+      'What you have of fabric B',
+    ]);
+  });
+
+  it('counts as the page wrote it', async () => {
+    const sheet = await asking('at-hand="3 fat quarters"');
+    // Geometry: 40 squares of 6 in, 9 on a fat quarter, take 5.
+    expect(list(sheet).items.map(({ text }) => text)).to.deep.equal(['2 fat quarters more']);
+    expect(entries(sheet)[0]!.value).to.equal('3 fat quarters');
+  });
+
+  it('follows what she writes, which is in the fabric and nowhere else', async () => {
+    const sheet = await asking('at-hand');
+    const fabric = sheet.querySelector('quilt-fabric')!;
+    const heard: string[] = [];
+    for (const type of ['input', 'change'])
+      sheet.addEventListener(type, ({ target }) => {
+        if (target === fabric) heard.push(`${type} ${fabric.atHand ?? ''}`);
+      });
+    await write(sheet, entries(sheet)[0]!, '5 fat quarters');
+    expect(heard).to.deep.equal(['input 5 fat quarters', 'change 5 fat quarters']);
+    expect(list(sheet).items.map(({ text }) => text)).to.deep.equal(['You have enough']);
+    expect(fabric.getAttribute('at-hand')).to.equal('');
+    expect(entries(sheet)[0]!.value).to.equal('5 fat quarters');
+    expect(sheet.shadowRoot!.activeElement).to.equal(entries(sheet)[0]);
+    await write(sheet, entries(sheet)[0]!, 'lots');
+    expect(list(sheet).items.map(({ text }) => text)).to.deep.equal(['5 fat quarters']);
+    expect(list(sheet).notes.join()).to.include('“lots” counts as nothing');
+  });
+
+  it('says how many blocks it makes', async () => {
+    const sheet = await asking('at-hand="2 fat quarters"');
+    expect(list(sheet).makes).to.deep.equal([{ title: 'Star', blocks: 9, of: 20, runsOut: 'A' }]);
+    const table = all(sheet, '[part~=list]').find((one) => text(one).includes('What your cloth makes'));
+    expect([...table!.querySelectorAll('tbody td')].map(text)).to.deep.equal(['Star', '9 of 20', 'A']);
+  });
+
+  it('is written beside prices too, in a page of any width', async () => {
+    const sheet = await asking('at-hand price="3"', 'currency="EUR"');
+    const row = entries(sheet)[0]!.closest('tr')!;
+    expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '', '€15.00', '']);
+    sheet.parentElement!.style.inlineSize = '300px';
+    await settled(sheet);
+    expect(entries(sheet)[0]!.getBoundingClientRect().right).to.be.below(
+      sheet.getBoundingClientRect().right + 1,
+    );
+  });
+});
