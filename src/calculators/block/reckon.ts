@@ -5,6 +5,7 @@ import type { Planner } from '../../ledger/planning.js';
 import { count, inches } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { least, sum, ZERO, type Exact } from '../../measure/exact.js';
+import type { Message } from '../../measure/message.js';
 import { planCloth } from '../../planner/plan.js';
 import type { ListedPiece } from '../cutting/cut-list.js';
 import type { FabricPlan, Job } from '../cutting/plan-shape.js';
@@ -16,10 +17,12 @@ import {
   noteMarks,
   planFabrics,
   summaryOf,
+  widthOf,
 } from '../cutting/planned.js';
 import { readChart } from './chart.js';
 import { partsOf, PIECES, type Chart, type PlacedPatch } from './patch.js';
 import { piecesFor, sizeOf, type Method } from './pieces.js';
+import { stripsFor } from './strip-sets.js';
 import {
   blockFields,
   METHODS,
@@ -28,6 +31,7 @@ import {
   type BlockFabric,
   type BlockInput,
   type BlockLedger,
+  type FabricNeed,
 } from './shape.js';
 
 /**
@@ -45,9 +49,12 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
     const sizes = sizesOf(ledger, chart);
     const cloth = clothOf(ledger);
     ledger.given('mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-    const listed = piecesFor(chart, block, blocks, method, ledger.values);
-    const isOne = lettersOf(listed).length === 1;
+    const letters = lettersIn(chart);
+    const isOne = letters.length === 1;
     const job: Job = { ledger, source: 'chart', from: FROM, input, plan, cloth, turn: true, isOne };
+    const made = listedFor(job, ledger, chart, method);
+    if (!made) ledger.note(say('notOfStrips'));
+    const listed = made ?? piecesFor(chart, block, blocks, method, ledger.values);
     const fabrics = planFabrics(job, listed);
     sayOtherWays(job, ledger, chart, fabrics);
     noteMarks(ledger, listed, mark);
@@ -123,13 +130,65 @@ const hasUnlikeSkies = ({ patches }: Chart, { geese }: Method): boolean =>
   geese === 'four' &&
   patches.some(({ kind, letters: [before, , after] }) => kind === 'goose' && before !== after);
 
+const lettersIn = ({ patches }: Pick<Chart, 'patches'>): string[] => [
+  ...new Set(patches.flatMap(({ letters }) => letters)),
+];
+
+/** The pieces to cut by a method. Undefined if the block cannot be made so. */
+const listedFor = (
+  job: Job,
+  { values }: BlockLedger,
+  chart: Chart,
+  method: Method,
+): ListedPiece[] | undefined => {
+  const { block, count } = values;
+  if (method.rows === 'patches') return piecesFor(chart, block, count, method, values);
+  // The strips of a set are as long as its narrowest cloth is wide.
+  const width = least(...lettersIn(chart).map((letter) => widthOf(job, letter).width));
+  return stripsFor(chart, block, count, values, width);
+};
+
+/** Another way to make the same block, and the row that says what it takes. */
+interface OtherWay {
+  row: 'halvesOtherwise' | 'geeseOtherwise' | 'rowsOtherwise';
+  method: Method;
+  how: (fabrics: FabricNeed[]) => Message;
+}
+
+/** The other ways to make what is in the chart. */
+const otherWays = ({ patches }: Chart, method: Method): OtherWay[] => {
+  const has = (kind: PlacedPatch['kind']): boolean => patches.some((patch) => patch.kind === kind);
+  const halves = method.halves === 'two' ? 'eight' : 'two';
+  const geese = method.geese === 'one' ? 'four' : 'one';
+  const rows = method.rows === 'patches' ? 'strips' : 'patches';
+  const ways: OtherWay[] = [];
+  if (has('half'))
+    ways.push({
+      row: 'halvesOtherwise',
+      method: { ...method, halves },
+      how: (fabrics) => say('halvesOtherWay', { way: halves, fabrics }),
+    });
+  if (has('goose'))
+    ways.push({
+      row: 'geeseOtherwise',
+      method: { ...method, geese },
+      how: (fabrics) => say('geeseOtherWay', { way: geese, fabrics }),
+    });
+  // From one fabric, nobody sews strips together.
+  if (patches.every(({ kind }) => kind === 'plain') && lettersIn({ patches }).length > 1)
+    ways.push({
+      row: 'rowsOtherwise',
+      method: { ...method, rows },
+      how: (fabrics) => say('rowsOtherWay', { way: rows, fabrics }),
+    });
+  return ways;
+};
+
 /** Says what the other methods would take, if that differs. */
 const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: FabricPlan[]): void => {
-  const method: Method = METHODS[ledger.values.method];
-  const has = (kind: PlacedPatch['kind']): boolean => chart.patches.some((patch) => patch.kind === kind);
-  const needs = (other: Method): { fabric: string; need: Exact }[] | undefined => {
-    const { block, count } = ledger.values;
-    const listed = piecesFor(chart, block, count, other, ledger.values);
+  const needs = (other: Method): FabricNeed[] | undefined => {
+    const listed = listedFor(job, ledger, chart, other);
+    if (!listed) return undefined;
     const all = lettersOf(listed).map((fabric) => ({
       fabric,
       need: needOf(job, fabric, ofFabric(listed, fabric)),
@@ -140,24 +199,10 @@ const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: Fabr
     );
     return known.length < all.length || isSame ? undefined : known;
   };
-  const from = ['chart', ...FROM];
-  if (has('half')) {
-    const way = method.halves === 'two' ? 'eight' : 'two';
-    const other = needs({ ...method, halves: way });
-    if (other)
-      ledger.row('halvesOtherwise', inches(sum(other.map(({ need }) => need))), {
-        how: say('halvesOtherWay', { way, fabrics: other }),
-        from,
-      });
-  }
-  if (has('goose')) {
-    const way = method.geese === 'one' ? 'four' : 'one';
-    const other = needs({ ...method, geese: way });
-    if (other)
-      ledger.row('geeseOtherwise', inches(sum(other.map(({ need }) => need))), {
-        how: say('geeseOtherWay', { way, fabrics: other }),
-        from,
-      });
+  for (const { row, method, how } of otherWays(chart, METHODS[ledger.values.method])) {
+    const other = needs(method);
+    const all = other && inches(sum(other.map(({ need }) => need)));
+    if (all) ledger.row(row, all, { how: how(other), from: ['chart', ...FROM] });
   }
 };
 

@@ -35,7 +35,7 @@ export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purch
   new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 
 /** The width of a fabric after the wash, and as sold. */
-const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
+export const widthOf = ({ ledger, input, sheet, cloth }: Job, fabric: string): OwnCloth => {
   const { widths, usualWidth } = input;
   const written =
     widths && Object.hasOwn(widths, fabric) && !isBlank(widths[fabric]) ? widths[fabric] : usualWidth;
