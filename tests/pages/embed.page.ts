@@ -326,7 +326,10 @@ describe('the embed maker', () => {
     const snippet = await choose(page, form, `${form === 'frame' ? files.address : host}/dist/`, host);
     const pasted = await openWith(`<main>${snippet}</main>`);
     const own = form === 'frame' ? frameIn(pasted.page) : pasted.page;
-    expect(await resultsIn(own)).toEqual(answers);
+    // The snippet’s table has a head, which the cells of the page do without.
+    const headless = (results: string[]): string[] =>
+      results.map((result) => result.replace('Fabric | Piece | Cut size | How many\\n', ''));
+    expect(headless(await resultsIn(own))).toEqual(answers);
     expect(answers[0]).toContain('Dock');
     expect(await own.$$eval('img', (all) => all.length)).toBe(0);
     await pasted.page.setJavaScriptEnabled(false);

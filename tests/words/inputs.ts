@@ -181,7 +181,7 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
     chart: fc.constantFrom(...CHARTS, ...CHARTS.slice(0, 4), ...CHARTS.slice(0, 4)),
     block: orWrong(length(1, 24)),
     count: orWrong(fc.integer({ min: 1, max: 40 })),
-    method: fc.constantFrom(undefined, 'eight', 'four', 'two one', 'eight-four', 'three'),
+    method: fc.constantFrom(undefined, 'eight', 'four', 'two one', 'eight-four', 'strips', 'three'),
     name: fc.constantFrom(undefined, undefined, 'Sturm'),
     sheet: maybe(sheet),
     sheets,

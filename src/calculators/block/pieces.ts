@@ -34,6 +34,8 @@ const say = sayings<PieceSayings>();
 export interface Method {
   halves: 'two' | 'eight';
   geese: 'one' | 'four';
+  /** Rows of equal patches: patch by patch, or from strips that are sewn together and cut across. */
+  rows: 'patches' | 'strips';
 }
 
 /** The seam allowance, and the marks that cut sizes fall on. */

@@ -6,6 +6,7 @@ import { Purchase } from '../../ledger/purchase.js';
 import { count, inches, type Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { least, ONE, sum, ZERO, type Exact } from '../../measure/exact.js';
+import type { Message } from '../../measure/message.js';
 import { planCloth } from '../../planner/plan.js';
 import type { ListedPiece } from '../cutting/cut-list.js';
 import type { FabricPlan, Job } from '../cutting/plan-shape.js';
@@ -19,10 +20,12 @@ import {
   noteMarks,
   planFabrics,
   summaryOf,
+  widthOf,
 } from '../cutting/planned.js';
 import { readChart } from './chart.js';
 import { partsOf, PIECES, type Chart, type PlacedPatch } from './patch.js';
 import { piecesFor, sizeOf, type Method } from './pieces.js';
+import { stripsFor } from './strip-sets.js';
 import {
   blockFields,
   METHODS,
@@ -50,9 +53,10 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
     const sheets = sheetsOf(ledger, input);
     const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
     ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-    const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
     const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
-    const job = jobFor(about, listed);
+    const job = jobFor(about, blocks ? lettersIn(chart) : []);
+    if (!listedFor(job, ledger, chart, method)) ledger.note(say('notOfStrips'));
+    const listed = blocks ? madeBy(job, ledger, chart, method, blocks) : [];
     const fabrics = planFabrics(job, listed);
     if (blocks) sayOtherWays(job, ledger, chart, fabrics);
     noteMarks(ledger, listed, mark);
@@ -76,7 +80,7 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
         chart,
         name,
         oneWay,
-        ...making(ledger, chart, method, oneWay),
+        ...making(job, ledger, chart, method),
       },
     };
   });
@@ -84,21 +88,21 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
 
 /** The pieces of each fabric for so many blocks, and how much a wash leaves of the cloth. */
 const making = (
-  { values }: BlockLedger,
+  job: Job,
+  ledger: BlockLedger,
   chart: Chart,
   method: Method,
-  oneWay: boolean,
 ): Pick<BlockAnswer['used'], 'kept' | 'piecesOf'> => ({
-  kept: ONE.sub(values.shrinkage),
+  kept: ONE.sub(ledger.values.shrinkage),
   piecesOf: (count) => {
-    const listed = piecesFor(chart, values.block, count, method, values);
+    const listed = madeBy(job, ledger, chart, method, count);
     return lettersOf(listed).map((fabric) => ({
       fabric,
       pieces: ofFabric(listed, fabric).map(({ width, length, count }) => ({
         width,
         length,
         count,
-        turn: !oneWay,
+        turn: job.turn,
       })),
     }));
   },
@@ -156,13 +160,71 @@ const hasUnlikeSkies = ({ patches }: Chart, { geese }: Method): boolean =>
   geese === 'four' &&
   patches.some(({ kind, letters: [before, , after] }) => kind === 'goose' && before !== after);
 
+const lettersIn = ({ patches }: Pick<Chart, 'patches'>): string[] => [
+  ...new Set(patches.flatMap(({ letters }) => letters)),
+];
+
+/** The pieces to cut by a method. Undefined if the block cannot be made so. */
+const listedFor = (
+  job: Job,
+  { values }: BlockLedger,
+  chart: Chart,
+  method: Method,
+  count = values.count,
+): ListedPiece[] | undefined => {
+  const { block } = values;
+  if (method.rows === 'patches') return piecesFor(chart, block, count, method, values);
+  // The strips of a set are as long as its narrowest cloth is wide.
+  const width = least(...lettersIn(chart).map((letter) => widthOf(job, letter).width));
+  return stripsFor(chart, block, count, values, width);
+};
+
+/** The same. What cannot be made from strips is cut patch by patch. */
+const madeBy = (job: Job, ledger: BlockLedger, chart: Chart, method: Method, count: number): ListedPiece[] =>
+  listedFor(job, ledger, chart, method, count) ??
+  piecesFor(chart, ledger.values.block, count, method, ledger.values);
+
+/** Another way to make the same block, and the row that says what it takes. */
+interface OtherWay {
+  row: 'halvesOtherwise' | 'geeseOtherwise' | 'rowsOtherwise';
+  method: Method;
+  how: (fabrics: FabricNeed[]) => Message;
+}
+
+/** The other ways to make what is in the chart. */
+const otherWays = ({ patches }: Chart, method: Method): OtherWay[] => {
+  const has = (kind: PlacedPatch['kind']): boolean => patches.some((patch) => patch.kind === kind);
+  const halves = method.halves === 'two' ? 'eight' : 'two';
+  const geese = method.geese === 'one' ? 'four' : 'one';
+  const rows = method.rows === 'patches' ? 'strips' : 'patches';
+  const ways: OtherWay[] = [];
+  if (has('half'))
+    ways.push({
+      row: 'halvesOtherwise',
+      method: { ...method, halves },
+      how: (fabrics) => say('halvesOtherWay', { way: halves, fabrics }),
+    });
+  if (has('goose'))
+    ways.push({
+      row: 'geeseOtherwise',
+      method: { ...method, geese },
+      how: (fabrics) => say('geeseOtherWay', { way: geese, fabrics }),
+    });
+  // From one fabric, nobody sews strips together.
+  if (patches.every(({ kind }) => kind === 'plain') && lettersIn({ patches }).length > 1)
+    ways.push({
+      row: 'rowsOtherwise',
+      method: { ...method, rows },
+      how: (fabrics) => say('rowsOtherWay', { way: rows, fabrics }),
+    });
+  return ways;
+};
+
 /** Says what the other methods would take, if that differs. */
 const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: FabricPlan[]): void => {
-  const method: Method = METHODS[ledger.values.method];
-  const has = (kind: PlacedPatch['kind']): boolean => chart.patches.some((patch) => patch.kind === kind);
   const needs = (other: Method): FabricNeed[] | undefined => {
-    const { block, count } = ledger.values;
-    const listed = piecesFor(chart, block, count, other, ledger.values);
+    const listed = listedFor(job, ledger, chart, other);
+    if (!listed) return undefined;
     const all = lettersOf(listed).map((fabric) => ({
       fabric,
       need: needOf(job, fabric, ofFabric(listed, fabric)),
@@ -171,18 +233,9 @@ const sayOtherWays = (job: Job, ledger: BlockLedger, chart: Chart, fabrics: Fabr
     const isSame = fabrics.every((plan) => known.some((one) => takesSame(one, plan)));
     return known.length < all.length || isSame ? undefined : known;
   };
-  const from = ['chart', ...FROM];
-  if (has('half')) {
-    const way = method.halves === 'two' ? 'eight' : 'two';
-    const fabrics = needs({ ...method, halves: way });
-    const how = fabrics && say('halvesOtherWay', { way, fabrics });
-    if (fabrics) ledger.row('halvesOtherwise', allNeeded(fabrics), { how, from });
-  }
-  if (has('goose')) {
-    const way = method.geese === 'one' ? 'four' : 'one';
-    const fabrics = needs({ ...method, geese: way });
-    const how = fabrics && say('geeseOtherWay', { way, fabrics });
-    if (fabrics) ledger.row('geeseOtherwise', allNeeded(fabrics), { how, from });
+  for (const { row, method, how } of otherWays(chart, METHODS[ledger.values.method])) {
+    const other = needs(method);
+    if (other) ledger.row(row, allNeeded(other), { how: how(other), from: ['chart', ...FROM] });
   }
 };
 

@@ -22,17 +22,20 @@ import type { Making } from '../calculator.js';
 import { writeChart, type ChartSayings } from './chart.js';
 import type { Chart } from './patch.js';
 import type { Method, PieceSayings } from './pieces.js';
+import type { StripSetSayings } from './strip-sets.js';
 
 /** Each method by its code: half-square triangles first, then geese. */
 export const METHODS = {
-  'two-one': { halves: 'two', geese: 'one' },
-  'two-four': { halves: 'two', geese: 'four' },
-  'eight-one': { halves: 'eight', geese: 'one' },
-  'eight-four': { halves: 'eight', geese: 'four' },
+  'two-one': { halves: 'two', geese: 'one', rows: 'patches' },
+  'two-four': { halves: 'two', geese: 'four', rows: 'patches' },
+  'eight-one': { halves: 'eight', geese: 'one', rows: 'patches' },
+  'eight-four': { halves: 'eight', geese: 'four', rows: 'patches' },
+  // A chart that is made of strips has no triangles.
+  strips: { halves: 'two', geese: 'one', rows: 'strips' },
 } as const satisfies Record<string, Method>;
 export type MethodCode = keyof typeof METHODS;
 
-const CODES = ['two-one', 'two-four', 'eight-one', 'eight-four'] as const;
+const CODES = ['two-one', 'two-four', 'eight-one', 'eight-four', 'strips'] as const;
 
 /** An author may leave out what stays as usual, and write the rest in any order: `four`, `four, eight`. */
 const codeOf = (written: string): string => {
@@ -85,19 +88,24 @@ export type BlockRow =
   | 'patches'
   | 'halvesOtherwise'
   | 'geeseOtherwise'
+  | 'rowsOtherwise'
   | 'washedWidth'
   | ShopRow;
 
 export type BlockLedger = Ledger<typeof blockFields, BlockRow | FabricRow>;
 
 /** What it says. */
-export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings {
+export interface BlockSayings
+  extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings, StripSetSayings {
   /** A patch would finish smaller than a mark of the ruler. */
   patchTooSmall: { patch: Size; mark: Exact };
   unlikeSkies: undefined;
   /** What the other method takes of each fabric. */
   halvesOtherWay: { way: Method['halves']; fabrics: FabricNeed[] };
   geeseOtherWay: { way: Method['geese']; fabrics: FabricNeed[] };
+  rowsOtherWay: { way: Method['rows']; fabrics: FabricNeed[] };
+  /** Strips were chosen, but some row is not made of equal patches, or is too long. */
+  notOfStrips: undefined;
   summary: { name: string; count: number; block: Exact; says: Message };
   picture: { name: string; block: Exact; columns: number; rows: number };
   letter: { letter: string };

@@ -21,9 +21,8 @@ export const lettersOf = (listed: ListedPiece[]): string[] => [
   ...new Set(listed.map(({ fabric }) => fabric)),
 ];
 
-/** The job of a list with these lines. */
-export const jobFor = (about: Omit<Job, 'isOne' | 'hasCloth'>, listed: ListedPiece[]): Job => {
-  const letters = lettersOf(listed);
+/** The job of a list of these fabrics. */
+export const jobFor = (about: Omit<Job, 'isOne' | 'hasCloth'>, letters: string[]): Job => {
   const hasCloth = letters.some((letter) => !about.sheets.of(letter));
   return { ...about, isOne: letters.length === 1, hasCloth };
 };
@@ -39,7 +38,7 @@ export const planFabrics = (job: Job, listed: ListedPiece[]): FabricPlan[] =>
   );
 
 /** The width of a fabric after the wash, and as sold. */
-const widthOf = ({ ledger, input, sheets, cloth }: Job, fabric: string): OwnCloth => {
+export const widthOf = ({ ledger, input, sheets, cloth }: Job, fabric: string): OwnCloth => {
   const sheet = sheets.of(fabric);
   if (sheet) return { width: sheet.width, sold: sheet.width };
   const { widths, usualWidth } = input;

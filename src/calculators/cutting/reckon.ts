@@ -4,7 +4,7 @@ import type { Planner } from '../../ledger/planning.js';
 import { planCloth } from '../../planner/plan.js';
 import { readCutList } from './cut-list.js';
 import { noteFolds } from './folds.js';
-import { boughtFor, cautionsOf, jobFor, noteMarks, planFabrics, summaryOf } from './planned.js';
+import { boughtFor, cautionsOf, jobFor, lettersOf, noteMarks, planFabrics, summaryOf } from './planned.js';
 import { cuttingFields, type CuttingAnswer, type CuttingInput, type CuttingLedger } from './shape.js';
 import { clothOfSheet, sheetsOf } from './sheets.js';
 
@@ -37,7 +37,7 @@ export const reckon = (
       'currency',
     );
     const about = { ledger, source: 'list', from: ['oneWay'], input, plan, sheets, cloth, turn: !oneWay };
-    const job = jobFor(about, listed);
+    const job = jobFor(about, lettersOf(listed));
     const fabrics = planFabrics(job, listed);
     noteMarks(ledger, listed, mark);
     noteFolds(ledger, fabrics);

@@ -86,7 +86,8 @@ export const face: Sentences<FaceSayings> = {
     );
     return [t.say(first), ...also].join('; ');
   },
-  noClothForBlocks: 'Der Stoff für die Blöcke fehlt in dieser Liste. Einen Block mit seinem Raster ergänzen oder eine Zuschneideliste.',
+  noClothForBlocks:
+    'Der Stoff für die Blöcke fehlt in dieser Liste. Einen Block mit seinem Raster ergänzen oder eine Zuschneideliste.',
   listForOtherBlocks: ({ now, written }, t) =>
     `Der Stoff für ${blocksOf(now, t)} fehlt in dieser Liste: Die Zuschneideliste gilt für ${blocksOf(written, t)}. Bitte Anzahl und Maß der Teile dafür eintragen.`,
   blocksForOtherPlaces: ({ places, made, difference }, t) =>

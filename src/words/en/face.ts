@@ -83,7 +83,8 @@ export const face: Sentences<FaceSayings> = {
     );
     return [t.say(first), ...also].join('; ');
   },
-  noClothForBlocks: 'This list has no cloth for the blocks yet. Add a block with its chart, or a list of what to cut.',
+  noClothForBlocks:
+    'This list has no cloth for the blocks yet. Add a block with its chart, or a list of what to cut.',
   listForOtherBlocks: ({ now, written }, t) =>
     `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
   blocksForOtherPlaces: ({ places, made, difference }, t) =>
