@@ -1,2 +1,2 @@
 /*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */
-import{aR as t,ar as e,E as r}from"./chunks/sheet-tIkhEdKr.js";class s extends t{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},price:{},swatch:{}}}render(){return e}updated(){this.dispatchEvent(new Event("reckoned",{bubbles:!0}))}}r("quilt-fabric",s);export{s as QuiltFabric};
+import{aR as t,ar as e,D as r}from"./chunks/sheet-msnRfkRA.js";class s extends t{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},price:{},swatch:{}}}render(){return e}updated(){this.dispatchEvent(new Event("reckoned",{bubbles:!0}))}}r("quilt-fabric",s);export{s as QuiltFabric};

@@ -190,10 +190,8 @@ a square. Default: the table inside the element. */
   chart?: QuiltBlock['chart'] | undefined;
   /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   block?: QuiltBlock['block'] | undefined;
-  /** How many blocks, a whole number. Default 1. In a worksheet an only block follows the places of the top. */
+  /** How many blocks, a whole number. Default 1. */
   count?: QuiltBlock['count'] | undefined;
-  /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
-  fills?: QuiltBlock['fills'] | undefined;
   /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
 Default `two-one`. */
   method?: QuiltBlock['method'] | undefined;

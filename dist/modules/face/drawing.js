@@ -1,5 +1,4 @@
 import { css, nothing, svg, html } from 'lit';
-import { fillOf } from './swatch.js';
 
 const PICTURE_WIDTH = 260;
 const TALLEST = 175;
@@ -11,10 +10,6 @@ const LETTER = 6.1;
 /** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
-/** The side of a tile of a picture that fills a piece. */
-const TILE = 40;
-/** How many patterns there are on the page so far: each has a name of its own. */
-let patterns = 0;
 const round = (value) => Math.round(value * 100) / 100;
 const roomFor = ({ text }) => text.length * LETTER + EDGE;
 const stands = ({ side }) => side === 'left' || side === 'right';
@@ -23,11 +18,9 @@ class Drawing {
     /** Where the words on each side end so far. */
     #ends;
     #captions;
-    #isOfSeveral;
-    constructor(picture, t, swatches) {
+    constructor(picture, t) {
         this.picture = picture;
         this.t = t;
-        this.swatches = swatches;
         /** Where the words on each side end so far. */
         this.#ends = {};
         this.#captions = new Map();
@@ -38,24 +31,17 @@ class Drawing {
             return `M${this.x(box.x)} ${this.y(box.y)}h${wide}v${tall}h${-wide}z`;
         };
         /** The words in a place, level, or upright if only that fits. */
-        this.wordsIn = (worded, fabric) => {
-            const { x, y, width, height } = worded.room ?? worded;
+        this.wordsIn = ({ label, short, ...box }) => {
+            const { x, y, width, height } = box.room ?? box;
             const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
-            const words = this.#wordsFor(worded, fabric).find((words) => fits(words, width, height) || fits(words, height, width));
+            const words = [label, short]
+                .map((caption) => this.#words(caption))
+                .find((words) => words && (fits(words, width, height) || fits(words, height, width)));
             if (!words)
                 return nothing;
             const turn = fits(words, width, height) ? '' : 'rotate(-90)';
-            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric)}>${words}</text>`;
+            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}">${words}</text>`;
         };
-        /** What a piece of a fabric is filled with. */
-        this.fill = (fabric) => {
-            const fill = fillOf(this.swatches, fabric);
-            if (!fill)
-                return nothing;
-            return 'colour' in fill ? fill.colour : `url(#${this.#patternOf(fill.picture)})`;
-        };
-        /** The pictures of fabrics, each with the name of its pattern. */
-        this.#patterns = new Map();
         /** A dimension line, drawn level; one at the left or right is turned as a whole. */
         this.dimension = (line) => {
             const { side, from, to, text } = line;
@@ -70,8 +56,7 @@ class Drawing {
             const gap = lies ? 0 : Math.min(roomFor(line), end - start) / 2;
             return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${this.isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${lies ? level + (outward * roomFor(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
         };
-        const { width, height, boxes, shapes = [], dimensions = [] } = picture;
-        this.#isOfSeveral = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || [])).size > 1;
+        const { width, height, dimensions = [] } = picture;
         this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
         const [left, right] = [this.#margin('left'), this.#margin('right')];
         this.top = this.#margin('top');
@@ -112,7 +97,7 @@ class Drawing {
         const { boxes, isTiled } = this.picture;
         const alike = new Map();
         for (const box of boxes) {
-            const key = isTiled ? `${box.is} ${box.fabric ?? ''}` : box;
+            const key = isTiled ? box.is : box;
             const others = alike.get(key);
             if (others)
                 others.push(box);
@@ -129,35 +114,6 @@ class Drawing {
             this.#captions.set(caption, (words = this.t.caption(caption)));
         return words;
     }
-    /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. */
-    #wordsFor({ label, short }, letter) {
-        const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
-        if (!letter)
-            return own;
-        if (!this.#isOfSeveral)
-            return [...own, letter];
-        return [
-            ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
-            ...own,
-            letter,
-        ];
-    }
-    /** The look of words on a fabric. */
-    #lookOf(fabric) {
-        const fill = fillOf(this.swatches, fabric);
-        return fill ? ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light') : nothing;
-    }
-    /** The pictures of fabrics, each with the name of its pattern. */
-    #patterns;
-    #patternOf(address) {
-        const name = this.#patterns.get(address) ?? `swatch-${(patterns += 1)}`;
-        this.#patterns.set(address, name);
-        return name;
-    }
-    /** The patterns of all pictures that fill something. */
-    patterns() {
-        return [...this.#patterns].map(([address, name]) => svg `<pattern id=${name} patternUnits="userSpaceOnUse" width=${TILE} height=${TILE}> <rect class="cloth" width=${TILE} height=${TILE} /> <image href=${address} width=${TILE} height=${TILE} preserveAspectRatio="xMidYMid slice" /> </pattern>`);
-    }
     /** The edge that a dimension line goes along. */
     #edgeOf(side) {
         const { left, top, scale, picture } = this;
@@ -165,22 +121,14 @@ class Drawing {
         return { left, top, right, bottom }[side];
     }
 }
-/** Draws to scale, with its dimension lines round it. What is cut from a fabric with a swatch is filled with that. */
-const draw = (picture, t, swatches) => {
-    const drawing = new Drawing(picture, t, swatches);
-    const { full, fill } = drawing;
+/** Draws to scale, with its dimension lines round it. */
+const draw = (picture, t) => {
+    const drawing = new Drawing(picture, t);
+    const { full } = drawing;
     const { title, boxes, shapes, lines } = picture;
-    const pieces = [
-        drawing
-            .alike()
-            .map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} fill=${fill(alike[0]?.fabric)} />`),
-        boxes.map((box) => drawing.wordsIn(box, box.fabric)),
-        shapes?.map(({ is, points, fabric }) => svg `<path class=${is} d="${drawing.path(points)}Z" fill=${fill(fabric)} />`),
-        shapes?.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
-    ];
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.patterns()} ${pieces} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.alike().map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(drawing.outline).join('')} />`)} ${boxes.map(drawing.wordsIn)} ${shapes?.map(({ is, points }) => svg `<path class=${is} d="${drawing.path(points)}Z" />`)} ${shapes?.map(({ words }) => words && drawing.wordsIn(words))} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor}path:not([fill]){fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth:not([fill]){fill:var(--_wash)}.piece:not([fill]){fill:var(--_wash-strong)}.other:not([fill]){fill:var(--_faint)}.on-light{fill:#000;stroke:#fff}.on-dark{fill:#fff;stroke:#000}.on-light,.on-dark{stroke-width:2px;stroke-linejoin:round;paint-order:stroke}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}[fill]{print-color-adjust:exact}@media (forced-colors: active){[fill]{fill:none}text{fill:CanvasText;stroke:none}}`;
+const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor;fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth{fill:var(--_wash)}.piece{fill:var(--_wash-strong)}.other{fill:var(--_faint)}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}`;
 
 export { draw, drawingStyles };

@@ -82,10 +82,10 @@ class Face extends Folding {
         const title = this.teller.words.title || english.title;
         const rows = this.rows();
         // The first picture stands beside the rows.
-        const pictures = good ? this.pictures(good.answer) : [];
+        const pictures = good ? this.calculator.draw(good.answer) : [];
         const folds = good ? this.#folds(good, pictures.slice(1)) : [];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${title} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t)} <div>${this.#table(title, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -116,12 +116,7 @@ class Face extends Folding {
         const caution = html `<p class=${saysCaution ? nothing : 'folded'}>${t.say(sayInFace('cutterCaution'))}</p>`;
         return [
             ...(others[0]
-                ? [
-                    {
-                        caption: sayInFace('otherPictures', { count: others.length }),
-                        shown: [figures(others, t, this.swatches)],
-                    },
-                ]
+                ? [{ caption: sayInFace('otherPictures', { count: others.length }), shown: [figures(others, t)] }]
                 : []),
             ...(cuts[0] ? [{ caption: sayInFace('cutCaption'), shown: [cutList(answer, t), caution] }] : []),
             ...lists.map((list) => ({ caption: list.caption, shown: [listing(list, t)] })),
@@ -155,14 +150,6 @@ class Face extends Folding {
     lists(answer) {
         return this.calculator.lists?.(answer, this.#letters) ?? [];
     }
-    /** Its drawings. */
-    pictures(answer) {
-        return this.calculator.draw(answer, this.#letters);
-    }
-    /** The swatches of the worksheet's fabrics, by letter. */
-    get swatches() {
-        return this.flow?.values['swatches'];
-    }
     /** The letters of the fabrics that it is cut from, as its worksheet reads them, or as they are written. */
     get #letters() {
         const { letters } = this.flow?.values ?? {};
@@ -188,23 +175,21 @@ class Face extends Folding {
     }
     /** The sentence and the notes under the answer. */
     #notesOf(good) {
-        const { said } = this;
+        const { said, teller: t } = this;
         if (said[0]) {
             const inputs = said.map((issue) => this.labelOf(this.cellOf(issue)));
-            return [sayInFace('notReckonedYet', { inputs, hasAnswer: !!good })];
+            return [t.say(sayInFace('notReckonedYet', { inputs, hasAnswer: !!good }))];
         }
         const { issues, notes } = this.outcome.reckoning;
-        return issues.length ? [] : [this.overStock ?? [], this.strayLock(), notes].flat();
-    }
-    /** What the reader can do about a note, in the note itself. */
-    under(_note) {
-        return nothing;
+        if (issues.length)
+            return [];
+        return [this.overStock ?? [], this.strayLock(), notes].flat().map((note) => t.say(note));
     }
     #answer(rows) {
         const { good, teller: t } = this;
         const { lead, large } = good ? this.#headline(good) : { lead: '', large: '' };
         const strays = this.said.filter(({ input }) => !rows.some(({ id }) => id === input));
-        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(t.say(note))} ${this.under(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
+        return html `<div part="answer" class="answer"> ${good && html `<p class="buy">${lead} <strong part="amount">${unbroken(large)}</strong> ${good.result.cost?.text}</p> <p>${unbroken(good.t.say(good.answer.summary))}</p>`} ${this.#notesOf(good).map((note) => html `<p class="note">${unbroken(note)}</p>`)} ${strays.map((issue) => html `<p part="error" class="error">${t.say(issue)}</p>`)} </div>`;
     }
     /** Announces the answer once, when the reader pauses. It does not announce each digit, or changes elsewhere. */
     #acted = ({ target }) => {
@@ -218,7 +203,7 @@ class Face extends Folding {
         const { issues, own } = outcome.reckoning;
         if (issues.length && !said[0])
             return;
-        const notes = this.#notesOf(good).map((note) => t.say(note));
+        const notes = this.#notesOf(good);
         const answer = own && good
             ? [
                 t.say(sayInFace('announced', { ...this.#headline(good), cost: good.result.cost?.text ?? '' })),

@@ -25,7 +25,6 @@ const cutList = ({ cuts }, t) => cuts[0]
         unbroken(unbrokenSize(t.size(cut))),
     ]))
     : nothing;
-/** Drawings with their captions, in the cloth of these swatches. */
-const figures = (pictures, t, swatches) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t, swatches)} </figure>`);
+const figures = (pictures, t) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t)} </figure>`);
 
 export { cutList, figures, listing, parted };

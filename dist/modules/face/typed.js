@@ -151,7 +151,7 @@ class Typed extends Reckoned {
         };
         this.switchUnits = () => {
             this.change('shown', this.lengthStyle.units === 'in' ? 'cm' : 'in');
-            this.tellBoth();
+            this.#tellBoth();
         };
         // Lit would make it later, when the element comes into a page. If there is one, Lit keeps it.
         if (!isServer)
@@ -273,7 +273,7 @@ class Typed extends Reckoned {
     takeAway(id) {
         const { key, at } = this.placeOf(id);
         this.change(key, this.#listWith(key, at));
-        this.tellBoth();
+        this.#tellBoth();
         this.#goTo(id);
     }
     /** What was pressed there is gone, and the focus with it. */
@@ -311,10 +311,10 @@ class Typed extends Reckoned {
             this.change(id, null);
         else
             this.#forget(id);
-        this.tellBoth();
+        this.#tellBoth();
         this.#goTo(id);
     }
-    tellBoth() {
+    #tellBoth() {
         this.tell('input');
         this.tell('change');
     }

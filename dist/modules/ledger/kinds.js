@@ -22,13 +22,12 @@ const readNumber = (raw, what, { least, most, like }, bare = (text) => text) => 
         refuse(say('outOfRange', { what, least, most, like }));
     return parsed.value;
 };
-/** A whole number of things, at least one if `least` says nothing else. */
-const countField = (most, about = {}, least = 1) => ({
+const countField = (most, about = {}) => ({
     kind: 'count',
     example: ['4'],
     ...about,
     read: (raw, _style, what) => {
-        const value = readNumber(raw, what, { least, most, like: ['4'] });
+        const value = readNumber(raw, what, { least: 1, most, like: ['4'] });
         return value.d === 1n ? value.valueOf() : refuse(say('notWhole', { what }));
     },
 });

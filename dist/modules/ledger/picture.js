@@ -1,8 +1,6 @@
 import { sayings } from '../measure/message.js';
 
 const sayInPicture = sayings();
-/** The letter of a part's fabric, by its place among those of the part. The last one is for all that come after it. */
-const letterAt = (letters = [], at = 0) => letters[at] ?? letters.at(-1);
 /** A size to draw with. */
 const drawnSize = ({ width, length }) => ({
     width: width.valueOf(),
@@ -21,4 +19,4 @@ const inner = (x, y, { width, length }, called) => [
 /** Turns what was drawn for one direction into the other: `turned` swaps across and along. */
 const turning = (turned) => (across, along) => turned ? [along, across] : [across, along];
 
-export { corner, drawnSize, inner, letterAt, sayInPicture, turning };
+export { corner, drawnSize, inner, sayInPicture, turning };

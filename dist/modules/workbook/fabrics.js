@@ -81,13 +81,12 @@ class Fabrics {
     get widths() {
         return Object.fromEntries([...this.#byLetter].flatMap(([letter, { fabricWidth }]) => isBlank(fabricWidth) ? [] : [[letter, this.widthOf(letter).width]]));
     }
-    /** What each fabric looks like, as it is written; empty if nobody says it. */
     get swatches() {
-        return Object.fromEntries([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
+        return new Map([...this.#byLetter].map(([letter, { swatch }]) => [letter, swatch ?? '']));
     }
     /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour) {
-        return Object.entries(this.swatches).flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
+        return [...this.swatches].flatMap(([letter, swatch]) => swatchTrouble(letter, swatch, isColour));
     }
 }
 

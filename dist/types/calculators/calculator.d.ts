@@ -41,8 +41,7 @@ export interface Calculator<A extends Answer = Answer> {
     name: CalculatorName;
     fields: Fields;
     reckon(input: Input | null): Reckoning<A>;
-    /** What it draws. `letters` are the fabrics that the author gave it. */
-    draw(answer: A, letters?: string[]): Picture[];
+    draw(answer: A): Picture[];
     /** Tables under the drawing. `letters` are the fabrics that the author gave it. */
     lists?(answer: A, letters?: string[]): Listing[];
     /** What to show in large type in place of the amount to buy, with a lead before it. */

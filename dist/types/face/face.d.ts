@@ -1,12 +1,9 @@
 import { type TemplateResult } from 'lit';
 import type { Answer } from '../ledger/answer.js';
 import type { Listing } from '../ledger/listing.js';
-import type { Picture } from '../ledger/picture.js';
-import type { Message } from '../measure/message.js';
 import { type Cells } from './export.js';
 import { Folding } from './folding.js';
 import type { Good } from './outcome.js';
-import type { Swatches } from './swatch.js';
 /**
  * The shared face of every calculator: the answer, the rows with their working, the drawing, the cut list. It reckons
  * again as the reader types. If her text is wrong, it keeps the text and marks the last good answer as out of date.
@@ -42,10 +39,6 @@ export declare abstract class Face<A extends Answer = Answer> extends Folding<A>
     protected render(): TemplateResult;
     /** The lists under the drawing. */
     lists(answer: A): Listing[];
-    /** Its drawings. */
-    pictures(answer: A): Picture[];
-    /** The swatches of the worksheet's fabrics, by letter. */
-    get swatches(): Swatches | undefined;
     /** Further content of an element, under its lists. */
     protected more(_good: Good<A>): unknown;
     /** What a calculator says in large type in place of what to buy, with its lead. */
@@ -53,8 +46,6 @@ export declare abstract class Face<A extends Answer = Answer> extends Folding<A>
         lead: string;
         large: string;
     } | undefined;
-    /** What the reader can do about a note, in the note itself. */
-    protected under(_note: Message): unknown;
     /** What is copied and downloaded. */
     protected cells({ answer, result, t }: Good<A>): Cells;
     /** Lists for the spreadsheet file, in place of the cut list. */

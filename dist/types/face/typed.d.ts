@@ -50,7 +50,6 @@ export declare abstract class Typed<A extends Answer = Answer> extends Reckoned<
     protected clicked: ({ target }: Event) => void;
     protected focusOut: ({ target }: Event) => void;
     protected putBack(id: string): void;
-    protected tellBoth(): void;
     protected typeIn: (sign: string) => void;
     protected keyDown: (event: KeyboardEvent) => void;
     protected switchUnits: () => void;

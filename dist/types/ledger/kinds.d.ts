@@ -1,8 +1,7 @@
 import { type Exact } from '../measure/exact.js';
 import { type Step } from '../measure/shop.js';
 import { type About, type Field } from './field.js';
-/** A whole number of things, at least one if `least` says nothing else. */
-export declare const countField: (most: number, about?: About, least?: number) => Field<number>;
+export declare const countField: (most: number, about?: About) => Field<number>;
 /** A share, written in percent. */
 export declare const percentField: (about: About) => Field<Exact>;
 export declare const moneyField: () => Field<Exact | undefined>;

@@ -23,15 +23,11 @@ export interface Worded extends Rectangle {
 }
 export interface Box extends Worded {
     is: Stuff;
-    /** The letter of the fabric that it is cut from. */
-    fabric?: string | undefined;
 }
 /** Any other closed shape: corner points in inches. */
 export interface Shape {
     points: [number, number][];
     is: Stuff;
-    /** The letter of the fabric that it is cut from. */
-    fabric?: string | undefined;
     words?: Worded;
 }
 export interface Line {
@@ -74,8 +70,6 @@ export interface PictureSayings {
     };
 }
 export declare const sayInPicture: <Code extends "quiltSide" | "topSide" | "boughtSide">(code: Code, ...[values]: PictureSayings[Code] extends undefined ? [] : [values: PictureSayings[Code]]) => Message<Code>;
-/** The letter of a part's fabric, by its place among those of the part. The last one is for all that come after it. */
-export declare const letterAt: (letters?: string[], at?: number) => string | undefined;
 /** A size to draw with. */
 export declare const drawnSize: ({ width, length }: Size) => {
     width: number;

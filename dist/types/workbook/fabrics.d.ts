@@ -45,8 +45,7 @@ export declare class Fabrics {
     widthsOf([first, ...others]: string[]): FlowingWidths;
     /** The widths of those that say their own. */
     get widths(): Record<string, unknown>;
-    /** What each fabric looks like, as it is written; empty if nobody says it. */
-    get swatches(): Record<string, string>;
+    get swatches(): Map<string, string>;
     /** What the author has to correct. Only a page knows what is a colour, so it gives the function. */
     troubles(isColour: (swatch: string) => boolean): Message[];
 }

@@ -25,11 +25,5 @@ export interface FlowSayings {
         now: Blocks;
         written: Blocks;
     };
-    /** The blocks are fewer or more than the top has places for. The difference is below 0 if they are too many. */
-    blocksForOtherPlaces: {
-        places: number;
-        made: number;
-        difference: number;
-    };
 }
-export declare const sayOfFlow: <Code extends "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks" | "blocksForOtherPlaces">(code: Code, ...[values]: FlowSayings[Code] extends undefined ? [] : [values: FlowSayings[Code]]) => Message<Code>;
+export declare const sayOfFlow: <Code extends "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks">(code: Code, ...[values]: FlowSayings[Code] extends undefined ? [] : [values: FlowSayings[Code]]) => Message<Code>;

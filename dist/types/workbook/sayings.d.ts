@@ -192,12 +192,6 @@ interface GatherSayings {
         letter: string;
         swatch: string;
     };
-    /** More of a block, or fewer if it is below 0: its name or, without one, its number. */
-    moreOfBlock: {
-        by: number;
-        name: string;
-        number: number;
-    };
 }
 /** The shopping list and the cut list, as they are shown and as cells. */
 interface ListSayings {
@@ -274,5 +268,5 @@ interface ListSayings {
 /** What the worksheet may say. */
 export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, ListSayings {
 }
-export declare const say: <Code extends "money" | "summary" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "money" | "summary" | "widthOfFabric" | "fabricHead" | "stripsTogether" | "bolts" | "things" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "noSwatch" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "timesEach" | "unitOf" | "cutSize" | "leadForKits" | "leadTotal" | "leadBuy">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

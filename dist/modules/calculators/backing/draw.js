@@ -1,9 +1,8 @@
-import { letterAt, drawnSize, corner, inner, turning } from '../../ledger/picture.js';
+import { drawnSize, corner, inner, turning } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** The back from behind: its panels and seams, and the quilt within its overage. */
-const draw = ({ layouts, need, used, summary }, letters) => {
-    const fabric = letterAt(letters);
+const draw = ({ layouts, need, used, summary }) => {
     const { panels = 1, strip, direction = 'lengthwise' } = layouts[0] ?? {};
     const { width, height } = drawnSize(need);
     const at = turning(direction === 'crosswise');
@@ -26,7 +25,7 @@ const draw = ({ layouts, need, used, summary }, letters) => {
     };
     const add = (from, to, label, start = 0, end = long) => {
         const room = rectangle(Math.max(from, edge), Math.min(to, reach - edge), Math.max(start, edge), Math.min(end, long - edge));
-        boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', fabric, label, room });
+        boxes.push({ ...rectangle(from, to, start, end), is: 'cloth', label, room });
         if (from)
             sew(from, start, from, end);
         if (start)

@@ -1,15 +1,12 @@
-import { letterAt, corner } from '../../ledger/picture.js';
+import { corner } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** Strips across the cloth with their joins, or a square for bias. */
-const draw = (answer, letters) => {
-    const fabric = letterAt(letters);
-    return [
-        answer.square ? biasSquare(answer.square, answer.stripWidth, fabric) : straightStrips(answer, fabric),
-    ];
-};
+const draw = (answer) => [
+    answer.square ? biasSquare(answer.square, answer.stripWidth) : straightStrips(answer),
+];
 /** The cut along a square's diagonal, and its strips beside it. */
-const biasSquare = (square, strip, fabric) => {
+const biasSquare = (square, strip) => {
     const side = square.valueOf();
     const apart = strip.valueOf() * Math.SQRT2;
     const lines = [{ is: 'seam', from: [0, 0], to: [side, side] }];
@@ -19,7 +16,7 @@ const biasSquare = (square, strip, fabric) => {
         title: say('biasPicture', { side: square }),
         width: side,
         height: side,
-        boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth', fabric }],
+        boxes: [{ x: 0, y: 0, width: side, height: side, is: 'cloth' }],
         lines,
         dimensions: corner({ width: square, length: square }),
     };
@@ -27,14 +24,14 @@ const biasSquare = (square, strip, fabric) => {
 /** More strips than this are drawn as one block. */
 const MOST_STRIPS = 24;
 /** The strips across the cloth, each with the join at its end. */
-const straightStrips = ({ strips, stripWidth, summary, used }, fabric) => {
+const straightStrips = ({ strips, stripWidth, summary, used }) => {
     const cloth = used.cloth.width.value;
     const tall = stripWidth.mul(strips);
     const [width, height, strip] = [cloth.valueOf(), tall.valueOf(), stripWidth.valueOf()];
     const joint = width - used.loss.valueOf();
     const boxes = [];
     const lines = [];
-    const sheet = { x: 0, y: 0, width, height, is: 'cloth', fabric };
+    const sheet = { x: 0, y: 0, width, height, is: 'cloth' };
     if (strips > MOST_STRIPS)
         boxes.push({ ...sheet, label: say('stripCount', { count: strips }) });
     else

@@ -81,7 +81,6 @@ const looksOf = () => {
     return (letter = '') => {
         const look = looks.get(letter) ?? {
             is: LOOKS[looks.size % LOOKS.length] ?? 'other',
-            fabric: letter,
             label: say('letter', { letter }),
         };
         looks.set(letter, look);
@@ -102,9 +101,9 @@ const blockPicture = ({ block, used: { chart, name } }) => {
         if (patch.kind === 'plain')
             boxes.push({ x: left, y: top, width, height, ...lookOf(letters[0]) });
         for (const [at, ...corners] of partsOf(patch)) {
-            const { is, fabric, label } = lookOf(letters[at]);
+            const { is, label } = lookOf(letters[at]);
             const points = corners.map(([x, y]) => [left + x * width, top + y * height]);
-            shapes.push({ points, is, fabric, words: { ...roomIn(points), label } });
+            shapes.push({ points, is, words: { ...roomIn(points), label } });
         }
     }
     return {

@@ -25,12 +25,11 @@ const reckon = (given = {}, plan = planCloth) => {
         const sizes = sizesOf(ledger, chart);
         const cloth = clothOf(ledger);
         ledger.given('mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-        const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
+        const listed = piecesFor(chart, block, blocks, method, ledger.values);
         const isOne = lettersOf(listed).length === 1;
         const job = { ledger, source: 'chart', from: FROM, input, plan, cloth, turn: true, isOne };
         const fabrics = planFabrics(job, listed);
-        if (blocks)
-            sayOtherWays(job, ledger, chart, fabrics);
+        sayOtherWays(job, ledger, chart, fabrics);
         noteMarks(ledger, listed, mark);
         if (hasUnlikeSkies(chart, method))
             ledger.note(say('unlikeSkies'));

@@ -40,8 +40,7 @@ const blockFields = /* @__PURE__ */ inputsOf(() => ({
         write: writeChart,
     },
     block: lengthField({ most: '200 in' }),
-    // A block that takes what others leave of a top may be left with none.
-    count: countField(20_000, { initial: '1' }, 0),
+    count: countField(10_000, { initial: '1' }),
     method: methodField(),
     ...clothFields,
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),

@@ -1,21 +1,20 @@
-import { drawnSize, letterAt, corner, inner } from '../../ledger/picture.js';
+import { drawnSize, corner, inner } from '../../ledger/picture.js';
 import { most, ZERO, sum } from '../../measure/exact.js';
 import { say } from './shape.js';
 
 /** The borders round the top, from the inside out. Each piece has its cut length. */
-const draw = ({ borders, finished, summary }, letters) => {
+const draw = ({ borders, finished, summary }) => {
     const top = within(finished, borders);
     const [x, y] = [sidesOf(borders).valueOf(), endsOf(borders).valueOf()];
     let inside = { x, y, ...drawnSize(top) };
     const boxes = [{ ...inside, is: 'quilt', label: say('quiltTop') }];
     const shapes = [];
-    for (const [at, border] of borders.entries()) {
+    for (const border of borders) {
         const outside = grown(inside, border);
-        const fabric = letterAt(letters, at);
         if (border.corners === 'mitred')
-            shapes.push(...mitred(inside, outside, fabric));
+            shapes.push(...mitred(inside, outside));
         else
-            boxes.push(...strips(border, inside, outside, fabric));
+            boxes.push(...strips(border, inside, outside));
         inside = outside;
     }
     return [
@@ -44,14 +43,13 @@ const grown = ({ x, y, width, height }, border) => {
     return { x: x - side, y: y - end, width: width + 2 * side, height: height + 2 * end };
 };
 /** The four strips of a mitred border. */
-const mitred = (inside, outside, fabric) => {
+const mitred = (inside, outside) => {
     const inner = pointsOf(inside);
     const outer = pointsOf(outside);
     const round = (points) => [...points.slice(1), ...points.slice(0, 1)];
     const [nextInner, nextOuter] = [round(inner), round(outer)];
     return inner.map((point, at) => ({
         is: 'cloth',
-        fabric,
         points: [point, outer[at], nextOuter[at], nextInner[at]].filter((corner) => corner !== undefined),
     }));
 };
@@ -62,7 +60,7 @@ const pointsOf = ({ x, y, width, height }) => [
     [x, y + height],
 ];
 /** The strips of a border, and its corner squares. */
-const strips = (border, inside, outside, fabric) => {
+const strips = (border, inside, outside) => {
     const { corners, pieces } = border;
     const [sides, ends] = [border.finished.valueOf(), endOf(border).valueOf()];
     const cutTo = (kind) => pieces.find(({ piece }) => piece === kind)?.length;
@@ -71,13 +69,13 @@ const strips = (border, inside, outside, fabric) => {
     const lefts = [outside.x, inside.x + inside.width];
     const tops = [outside.y, inside.y + inside.height];
     const boxes = [
-        ...lefts.map((x) => ({ ...upright, x, width: sides, is: 'cloth', fabric, label: cutTo('side') })),
-        ...tops.map((y) => ({ ...level, y, height: ends, is: 'piece', fabric, label: cutTo('end') })),
+        ...lefts.map((x) => ({ ...upright, x, width: sides, is: 'cloth', label: cutTo('side') })),
+        ...tops.map((y) => ({ ...level, y, height: ends, is: 'piece', label: cutTo('end') })),
     ];
     if (corners === 'squares')
         for (const x of lefts)
             for (const y of tops)
-                boxes.push({ x, y, width: sides, height: ends, is: 'other', fabric });
+                boxes.push({ x, y, width: sides, height: ends, is: 'other' });
     return boxes.filter(({ width, height }) => width > 0 && height > 0);
 };
 

@@ -1,4 +1,4 @@
-import { corner, letterAt } from '../../ledger/picture.js';
+import { corner } from '../../ledger/picture.js';
 import { sayOfLayout } from '../../ledger/strips.js';
 import { say } from './plan-shape.js';
 
@@ -6,12 +6,12 @@ import { say } from './plan-shape.js';
 const MOST_SHEETS = 8;
 const LOOKS = ['piece', 'cloth', 'other'];
 /** The cloth of each fabric to scale, with its pieces. Equal sheets are drawn once, with their number. */
-const draw = ({ fabrics, used: { sheet } }, letters) => drawPlans(fabrics, sheet, letterAt(letters));
-/** The same for plans that do not come from a cut list. `letter` is the fabric of a plan that names none. */
-const drawPlans = (plans, sheet, letter) => plans.flatMap((plan) => {
+const draw = ({ fabrics, used: { sheet } }) => drawPlans(fabrics, sheet);
+/** The same for plans that do not come from a cut list. */
+const drawPlans = (plans, sheet) => plans.flatMap((plan) => {
     const { fabric, buy, sheets = 0, width, height } = plan;
     const kinds = [...new Set(plan.layout.map(({ piece }) => piece))];
-    const boxes = boxesOf(plan.layout, kinds, fabric || letter);
+    const boxes = boxesOf(plan.layout, kinds);
     const spare = { x: 0, y: 0, width: width.valueOf(), height: height.valueOf(), is: 'spare' };
     const dimensions = corner({ width, length: height });
     if (!sheets)
@@ -41,7 +41,7 @@ const drawPlans = (plans, sheet, letter) => plans.flatMap((plan) => {
     });
 });
 /** The pieces as boxes. Pieces of one size share the same words, because there may be a thousand of them. */
-const boxesOf = (layout, kinds, fabric) => {
+const boxesOf = (layout, kinds) => {
     const looks = new Map(kinds.map((kind, at) => [kind, LOOKS[at % LOOKS.length] ?? 'other']));
     const sizes = new Map();
     return layout.map(({ piece, ...at }) => {
@@ -51,7 +51,7 @@ const boxesOf = (layout, kinds, fabric) => {
         let short = sizes.get(size);
         if (!short)
             sizes.set(size, (short = sidesOf(at)));
-        return { x, y, width, height, is: looks.get(piece) ?? 'other', fabric, label: piece, short };
+        return { x, y, width, height, is: looks.get(piece) ?? 'other', label: piece, short };
     });
 };
 /** The sides of a piece in short: the shorter one first. A square has only one. */

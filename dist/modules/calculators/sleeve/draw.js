@@ -1,8 +1,7 @@
-import { letterAt } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** The quilt's top edge from behind, with the sleeve along it. */
-const draw = ({ finished, used, summary }, letters) => {
+const draw = ({ finished, used, summary }) => {
     const quilt = used.quilt.valueOf();
     const [long, deep, short] = [finished.width.valueOf(), finished.length.valueOf(), used.short.valueOf()];
     const gap = deep / 8;
@@ -14,15 +13,7 @@ const draw = ({ finished, used, summary }, letters) => {
             height: tall,
             boxes: [
                 { x: 0, y: 0, width: quilt, height: tall, is: 'quilt' },
-                {
-                    x: short,
-                    y: gap,
-                    width: long,
-                    height: deep,
-                    is: 'cloth',
-                    fabric: letterAt(letters),
-                    label: say('sleeve'),
-                },
+                { x: short, y: gap, width: long, height: deep, is: 'cloth', label: say('sleeve') },
             ],
             dimensions: [
                 { side: 'top', from: 0, to: quilt, text: used.quilt },

@@ -1,59 +1,48 @@
-import { corner, letterAt } from '../../ledger/picture.js';
+import { corner } from '../../ledger/picture.js';
 import { say } from './shape.js';
 
 /** More blocks than this are drawn as one field: nobody could tell them apart. */
 const MOST_DRAWN = 900;
-/** The letter of each kind of piece that a top has, by the order of its kinds. */
-const fabricsOf = (parts, letters) => Object.fromEntries(parts.map(({ used: { kind } }, at) => [kind, letterAt(letters, at)]));
 /** The top to scale, block by block, with its sashing or its setting triangles. */
-const draw = ({ used: { layout }, parts, finished, summary }, letters) => {
+const draw = ({ used: { layout }, finished, summary }) => {
     const { onPoint, across, down, cornerstones, frame, count } = layout;
     const block = layout.block.valueOf();
     const sashing = layout.sashing.valueOf();
     const pitch = block + sashing;
     const edge = frame ? sashing : 0;
-    const fabrics = fabricsOf(parts, letters);
-    const drawn = { across, down, cornerstones, block, sashing, pitch, edge, fabrics };
+    const drawn = { across, down, cornerstones, block, sashing, pitch, edge };
     /** The reckoned size. A measured top is drawn in it too, with its own size written beside it. */
     const reach = (blocks) => onPoint ? (pitch * blocks + sashing) * Math.SQRT2 : pitch * blocks - sashing + 2 * edge;
     const [width, height] = [reach(across), reach(down)];
     // The background shows where no block is drawn: setting triangles, sashing, or too many blocks to draw.
     const rest = sashing && onPoint ? 'cloth' : sashing || onPoint ? 'other' : 'piece';
     const isDrawn = count <= MOST_DRAWN;
-    // No words lie under the blocks.
-    const room = onPoint ? { x: 0, y: 0, width: block / 2, height: block / 2 } : sashRoom(drawn);
     return [
         {
             title: say('picture', { summary }),
             width,
             height,
-            boxes: [
-                { x: 0, y: 0, width, height, is: rest, fabric: onPoint ? fabrics.triangles : fabrics.sashing, room },
-                ...(isDrawn && !onPoint ? straight(drawn) : []),
-            ],
+            boxes: [{ x: 0, y: 0, width, height, is: rest }, ...(isDrawn && !onPoint ? straight(drawn) : [])],
             shapes: isDrawn && onPoint ? tilted(drawn) : [],
             dimensions: corner(finished).map((line, at) => ({ ...line, to: at ? height : width })),
         },
     ];
 };
-/** The first strip of sashing. */
-const sashRoom = ({ block, sashing, edge }) => edge ? { x: 0, y: edge, width: edge, height: block } : { x: block, y: 0, width: sashing, height: block };
 /** Squares of this size in a grid, starting at this place. */
-const grid = (is, start, size, pitch, across, down, fabric) => Array.from({ length: Math.max(0, across * down) }, (_, at) => ({
+const grid = (is, start, size, pitch, across, down) => Array.from({ length: Math.max(0, across * down) }, (_, at) => ({
     x: start + (at % across) * pitch,
     y: start + Math.floor(at / across) * pitch,
     width: size,
     height: size,
     is,
-    fabric,
 }));
 /** Blocks in rows, and the cornerstones between them. */
-const straight = ({ across, down, cornerstones, block, sashing, pitch, edge, fabrics }) => {
+const straight = ({ across, down, cornerstones, block, sashing, pitch, edge }) => {
     const blocks = grid('piece', edge, block, pitch, across, down);
     if (!sashing || !cornerstones)
         return blocks;
     const more = edge ? 1 : -1;
-    const stones = grid('cloth', edge ? 0 : block, sashing, pitch, across + more, down + more, fabrics.cornerstones);
+    const stones = grid('cloth', edge ? 0 : block, sashing, pitch, across + more, down + more);
     return [...blocks, ...stones];
 };
 /** A rectangle on point. If it is not a square, it has a far and a near corner, and a direction in which it leans. */
@@ -64,39 +53,37 @@ const pointsOf = (x, y, far, near, lean) => [
     [x - near, y + lean * far],
 ];
 /** Blocks on point, and the sashing and the cornerstones round each. */
-const tilted = ({ across, down, block, sashing, pitch, fabrics }) => {
+const tilted = ({ across, down, block, sashing, pitch }) => {
     const shapes = [];
     const step = pitch * Math.SQRT2;
     const half = block / Math.SQRT2;
     const start = (sashing * Math.SQRT2 + step) / 2;
     const stone = sashing / Math.SQRT2;
     const seen = new Set();
-    const sash = { is: 'other', fabric: fabrics.sashing };
-    const corner = { is: 'cloth', fabric: fabrics.cornerstones };
     /** Draws what two blocks share only once. */
-    const add = (look, x, y, far, near = 0, lean = 1) => {
+    const add = (is, x, y, far, near = 0, lean = 1) => {
         const key = `${x.toFixed(2)} ${y.toFixed(2)}`;
         if (!seen.has(key))
-            shapes.push({ ...look, points: pointsOf(x, y, far, near, lean) });
+            shapes.push({ is, points: pointsOf(x, y, far, near, lean) });
         seen.add(key);
     };
     const addSashing = (x, y) => {
         const [far, near] = [(half + stone) / 2, (half - stone) / 2];
         for (const right of [1, -1])
             for (const low of [1, -1]) {
-                add(sash, x + (right * step) / 4, y + (low * step) / 4, far, near, right * low);
-                add(corner, x + ((right + low) * step) / 4, y + ((right - low) * step) / 4, stone);
+                add('other', x + (right * step) / 4, y + (low * step) / 4, far, near, right * low);
+                add('cloth', x + ((right + low) * step) / 4, y + ((right - low) * step) / 4, stone);
             }
     };
     for (let row = 0; row < 2 * down - 1; row += 1)
         for (let column = 0; column < across - (row % 2); column += 1) {
             const x = start + column * step + ((row % 2) * step) / 2;
             const y = start + (row * step) / 2;
-            add({ is: row % 2 && !sashing ? 'cloth' : 'piece' }, x, y, half);
+            add(row % 2 && !sashing ? 'cloth' : 'piece', x, y, half);
             if (sashing)
                 addSashing(x, y);
         }
     return shapes;
 };
 
-export { draw, fabricsOf };
+export { draw };

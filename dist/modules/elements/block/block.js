@@ -20,7 +20,7 @@ const WRITTEN = ['chart', 'count', 'block'];
  */
 class QuiltBlock extends ListFace {
     static { this.styles = [...ListFace.styles, gridStyles]; }
-    static { this.properties = { ...propertiesOf(blockFields), fills: { type: Boolean } }; }
+    static { this.properties = propertiesOf(blockFields); }
     /** A name is what the block is called. Only in a form is it the name of a field. */
     get isSent() {
         return super.isSent && !!this.form;
@@ -85,18 +85,8 @@ class QuiltBlock extends ListFace {
             this.#take(chartWith(target, text));
             this.tell('input');
         };
-        this.fills = false;
         if (!isServer)
             this.addEventListener('paste', this.#pasted);
-    }
-    /** Whether the reader may change how many blocks there are. */
-    get isCounted() {
-        return !this.off && !this.locks('count');
-    }
-    /** Changes how many blocks there are, as if the reader had typed it. */
-    countAs(many) {
-        this.change('count', `${many}`);
-        this.tellBoth();
     }
     /** The chart's row has a cell for each patch. */
     placeOf(id) {

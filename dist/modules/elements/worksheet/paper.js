@@ -1,11 +1,12 @@
-import { html, nothing, isServer } from 'lit';
+import { html, isServer, nothing } from 'lit';
 import { listing, figures } from '../../face/lists.js';
-import { swatchIn, isColour } from '../../face/swatch.js';
 import { isPicture } from '../../workbook/swatch.js';
 import { shopping, fabricKey, namedOf } from '../../workbook/shopping.js';
 import { say } from '../../workbook/sayings.js';
 import { sayInFace } from '../../words/face-sayings.js';
 
+/** Whether a text is a colour. A server cannot know that, so there every text counts as one. */
+const isColour = (swatch) => isServer || CSS.supports('color', swatch);
 /** A swatch as a page shows it. */
 const swatchOf = (swatch) => {
     if (isServer)
@@ -19,7 +20,7 @@ const keyOf = ({ answer, t }, swatches) => {
     const key = fabricKey(answer);
     const box = (swatch) => html `<td class="swatch">${swatch ? swatchOf(swatch) : nothing}</td>`;
     return key.length
-        ? html `<table part="list" class="key"> <caption>${t.say(say('fabricKey'))}</caption> <tbody> ${key.map(({ letter, name, amounts }) => html `<tr>${box(swatchIn(swatches, letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)} </tbody> </table>`
+        ? html `<table part="list" class="key"> <caption>${t.say(say('fabricKey'))}</caption> <tbody> ${key.map(({ letter, name, amounts }) => html `<tr>${box(swatches.get(letter))}<th scope="row">${letter}</th><td>${name}</td><td>${t.say(say('allAmounts', { amounts }))}</td></tr>`)} </tbody> </table>`
         : nothing;
 };
 /** The cut list, by fabric. */
@@ -39,10 +40,10 @@ const cutLists = (pieces, t) => {
 };
 /** The drawings of a part, with its summary and the lists that say how to cut. */
 const drawn = (part) => {
-    const { answer, teller: t, outcome } = part;
+    const { answer, calculator, teller: t, outcome } = part;
     if (!answer)
         return nothing;
-    const [first, ...others] = figures(part.pictures(answer), t, part.swatches);
+    const [first, ...others] = figures(calculator.draw(answer), t);
     const strips = part.lists(answer).filter(({ toCut }) => toCut);
     const said = [answer.summary, ...outcome.reckoning.notes].map((message) => t.say(message));
     return html `<section><h2>${t.words.title}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
@@ -50,4 +51,4 @@ const drawn = (part) => {
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 const requirementSheet = ({ answer, reckoning, t }, about) => html `<section class="paper"> <h1>${document.title}</h1> <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p> ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html `<p class="note">${t.say(note)}</p>`)} ${about.key} <div class="columns"> <p>${t.say(sayInFace('cutterCaution'))}</p> ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)} </div> </section>`;
 
-export { keyOf, requirementSheet };
+export { isColour, keyOf, requirementSheet };

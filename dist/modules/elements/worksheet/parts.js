@@ -1,18 +1,10 @@
-import { flowing } from '../../workbook/fabrics.js';
 import { isSame } from '../../workbook/flow.js';
-import { unitsOr } from '../../measure/units.js';
+import { isBlank } from '../../ledger/field.js';
 
 /** A list of what to cut for the blocks. */
 const isCutList = (part) => 'isAsWritten' in part;
-const isBlock = (part) => 'fills' in part;
 const isTop = (part) => 'blocks' in part;
-/** What the places of the top ask of a block. Its own size is in its own units, or in those of the worksheet. */
-const placedOf = ({ count, fills, block, units }, style) => ({
-    count,
-    fills,
-    block: flowing(block, { ...style, bare: unitsOr(units, style.bare ?? style.units) }).inches,
-});
-const flowingPart = (part, style) => ({
+const flowingPart = (part) => ({
     part,
     calculator: part.calculator,
     fabric: part.fabric,
@@ -20,7 +12,7 @@ const flowingPart = (part, style) => ({
         return part.reckonInput();
     },
     isCutList: isCutList(part),
-    placed: isBlock(part) ? placedOf(part, style) : undefined,
+    followsBlock: 'chart' in part.calculator.fields && isBlank(part.block),
     // It knows its blocks only after it has its sizes.
     get blocks() {
         return isTop(part) ? part.blocks : undefined;
@@ -39,4 +31,4 @@ const partOnPage = ({ calculator, outcome, fabric }) => ({
     fabric,
 });
 
-export { flowingPart, giveTo, isBlock, isCutList, partOnPage };
+export { flowingPart, giveTo, isCutList, partOnPage };

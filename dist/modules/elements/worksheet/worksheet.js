@@ -1,15 +1,13 @@
 import { isServer, html } from 'lit';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import { stripList } from '../../ledger/strip-list.js';
-import { isBlank, textOf } from '../../ledger/field.js';
+import { isBlank } from '../../ledger/field.js';
 import { isExact } from '../../measure/exact.js';
 import { propertiesOf } from '../../face/calculator.js';
-import { action } from '../../face/cell.js';
 import { spreadsheetCell } from '../../face/export.js';
 import { figures, listing } from '../../face/lists.js';
 import { ReadingFace } from '../../face/planning-face.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
-import { isColour } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
@@ -24,15 +22,13 @@ import { inEnglish } from '../../words/en/english.js';
 import { worksheet } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
 import { contentOf, passedOn } from './content.js';
-import { flowingPart, partOnPage, isBlock, isCutList, giveTo } from './parts.js';
-import { requirementSheet, keyOf } from './paper.js';
+import { flowingPart, partOnPage, isCutList, giveTo } from './parts.js';
+import { requirementSheet, keyOf, isColour } from './paper.js';
 import { worksheetStyles } from './styles.js';
 
 /** A part or a fabric whose element is defined. Others are left out until they are. */
 const isPart = (element) => 'outcome' in element;
 const isFabric = (element) => 'swatch' in element;
-/** That there are fewer or more blocks than places. */
-const UNEVEN = 'blocksForOtherPlaces';
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap();
 /**
@@ -52,10 +48,8 @@ class QuiltWorksheet extends ReadingFace {
     #pieces;
     #swatches;
     #size;
-    /** What the reader has to write: there are other blocks than places, or she changed the blocks but not their cut list. */
+    /** Whether the reader changed the blocks but not their cut list. */
     #outgrown;
-    /** The blocks that lie in the places of the top. */
-    #blocks;
     /** Whether a part has drawn itself since this was last read. */
     #isUnread;
     constructor() {
@@ -65,9 +59,7 @@ class QuiltWorksheet extends ReadingFace {
         /** Parts that sizes were given to. */
         this.#given = [];
         this.#pieces = [];
-        this.#swatches = {};
-        /** The blocks that lie in the places of the top. */
-        this.#blocks = [];
+        this.#swatches = new Map();
         /** Whether a part has drawn itself since this was last read. */
         this.#isUnread = false;
         this.calculator = {
@@ -99,7 +91,7 @@ class QuiltWorksheet extends ReadingFace {
         };
         this.paper = (good) => {
             const { answer, t } = good;
-            const pictures = figures(this.pictures(answer), t, this.swatches);
+            const pictures = figures(this.calculator.draw(answer), t);
             return requirementSheet(good, {
                 parts: this.#given,
                 pieces: this.#pieces,
@@ -168,25 +160,20 @@ class QuiltWorksheet extends ReadingFace {
         this.#isUnread = false;
         if (!isServer)
             passedOn(this).forEach((passed) => this.watch(passed));
-        const { lengthStyle } = this;
         const parts = this.#parts;
-        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
-        const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
-        const { size, caution, uneven, outgrown, blockParts } = flow(this.#source, flowingParts, fabrics, giveTo);
+        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, this.lengthStyle);
+        const { size, caution } = flow(this.#source, parts.map(flowingPart), fabrics, giveTo);
         this.#takeOn(parts);
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
         const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
         this.#pieces = pieces;
-        this.#blocks = blockParts.map(({ part }) => part).filter(isBlock);
-        const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
-        this.#outgrown = uneven ?? (isWritten ? caution : undefined);
-        if (uneven)
-            gathered.unfinished.push(uneven);
-        if (caution && (isWritten || !outgrown[0]))
+        const lists = parts.filter(isCutList);
+        this.#outgrown = lists.some(({ isAsWritten }) => isAsWritten) ? caution : undefined;
+        if (caution && (this.#outgrown || !lists[0]))
             gathered.unfinished.push(caution);
         const { swatches } = fabrics;
-        if (isSame([gathered, swatches], [this.#gathered, this.#swatches]))
+        if (isSame([gathered, ...swatches], [this.#gathered, ...this.#swatches]))
             return;
         this.#swatches = swatches;
         this.#gathered = gathered;
@@ -220,35 +207,6 @@ class QuiltWorksheet extends ReadingFace {
     #spoken;
     render() {
         return html `<slot></slot>${super.render()}`;
-    }
-    /** Under the question which block to make more or fewer of: a button for each block that can be. */
-    under(note) {
-        const { difference: by } = note.values;
-        if (note.code !== UNEVEN || typeof by !== 'number')
-            return super.under(note);
-        const buttons = this.#blocks.flatMap((block, at) => {
-            const now = block.answer?.count ?? 0;
-            if (!block.isCounted || now + by < 0)
-                return [];
-            const words = say('moreOfBlock', { by, name: textOf(block.name), number: at + 1 });
-            return action(this.teller.say(words), () => this.#make(block, now + by));
-        });
-        return buttons[0] && html `<span class="actions">${buttons}</span>`;
-    }
-    /** Makes so many of a block. If the question goes away, the answer has the focus in place of its button. */
-    #make(block, many) {
-        block.countAs(many);
-        void this.updateComplete.then(() => {
-            if (this.shadowRoot.activeElement)
-                return;
-            const answer = this.shadowRoot.querySelector('[part=answer]');
-            if (answer)
-                answer.tabIndex = -1;
-            answer?.focus();
-        });
-    }
-    get swatches() {
-        return this.#swatches;
     }
     more(good) {
         return keyOf(good, this.#swatches);

@@ -71,7 +71,7 @@ const block = {
         unlikeSkies: 'Gänse mit zwei verschiedenen Stoffen daneben werden einzeln genäht: Je vier wäre die Hälfte spiegelverkehrt.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
-        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
+        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}. ${t.say(says)}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'Der Block'}, fertig ${t.l(block)}: ${columns} mal ${rows} Felder.`,
         letter: ({ letter }) => letter,
         cellName: ({ row, cell }) => `Reihe ${row}, Patch ${cell}`,

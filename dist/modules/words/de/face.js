@@ -2,7 +2,6 @@ import { CUT_LINE, listed } from './examples.js';
 
 /** After „für“. */
 const BLOCKS = { one: 'Block', other: 'Blöcke' };
-const PLACES = { one: 'Platz', other: 'Plätze' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} zu ${t.typed(block)}`;
 const FROM = {
     top: 'vom Quilttop',
@@ -64,9 +63,6 @@ const face = {
     },
     noClothForBlocks: `Der Stoff für die Blöcke fehlt in dieser Liste. Einen Zuschneideplan mit ihren Teilen ergänzen, zum Beispiel ${CUT_LINE}.`,
     listForOtherBlocks: ({ now, written }, t) => `Der Stoff für ${blocksOf(now, t)} fehlt in dieser Liste: Die Zuschneideliste gilt für ${blocksOf(written, t)}. Bitte Anzahl und Maß der Teile dafür eintragen.`,
-    blocksForOtherPlaces: ({ places, made, difference }, t) => `Das Top hat ${t.many(places, PLACES)}, die Blöcke sind ${made}. ${difference > 0
-        ? `Von welchem Block sollen es ${difference} mehr sein?`
-        : `Von welchem Block sollen es ${-difference} weniger sein?`}`,
 };
 
 export { face };

@@ -98,7 +98,6 @@ const worksheet = {
         notYet: ({ title, isPlanning }, t) => `${t.say(title)}: noch nicht auf der Liste, ${isPlanning ? 'der Plan entsteht gerade' : 'dort ist etwas zu berichtigen'}.`,
         readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" wird als ${letters.length} Stoffe gelesen, ${listed(letters)}. Soll ein Stoff so heißen, ihn anlegen: <quilt-fabric letter="${written}">.`,
         noSwatch: ({ letter, swatch }, t) => `Das Stoffmuster von Stoff ${letter}, ${t.quote(swatch)}, ist weder eine Farbe noch die Adresse eines Bildes. Zum Beispiel #d9c7a3 oder pictures/sand.png.`,
-        moreOfBlock: ({ by, name, number }) => `${by > 0 ? `${by} mehr` : `${-by} weniger`} von ${name || `Block ${number}`}`,
         // The lists.
         shoppingList: 'Einkaufsliste',
         shoppingListOfKit: 'Einkaufsliste für eine Materialpackung',

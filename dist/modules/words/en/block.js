@@ -71,7 +71,7 @@ const block = {
         unlikeSkies: 'Geese with two different fabrics beside them are made one at a time: four at a time, half of them would come out mirrored.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
-        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
+        summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}. ${t.say(says)}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'The block'}, ${t.l(block)} finished: ${columns} by ${rows} cells.`,
         letter: ({ letter }) => letter,
         cellName: ({ row, cell }) => `Row ${row}, patch ${cell}`,

@@ -1,7 +1,6 @@
 import { CUT_LINE } from './examples.js';
 
 const BLOCKS = { one: 'block', other: 'blocks' };
-const PLACES = { one: 'place', other: 'places' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
 const FROM = {
     top: 'from the quilt top',
@@ -63,9 +62,6 @@ const face = {
     },
     noClothForBlocks: (_, t) => `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
     listForOtherBlocks: ({ now, written }, t) => `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
-    blocksForOtherPlaces: ({ places, made, difference }, t) => `The top has ${t.many(places, PLACES)} and the blocks are ${made}. ${difference > 0
-        ? `Which block do you want ${difference} more of?`
-        : `Which block do you want ${-difference} fewer of?`}`,
 };
 
 export { face };

@@ -101,10 +101,6 @@ const worksheet = {
         notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'something in it is wrong'}.`,
         readAsSeveral: ({ title, written, letters }, t) => `${t.say(title)}: fabric="${written}" is read as ${letters.length} fabrics, ${letters.join(' and ')}. If that is one name, add a fabric with the letter “${written}”.`,
         noSwatch: ({ letter, swatch }, t) => `The swatch of fabric ${letter}, ${t.quote(swatch)}, is neither a colour nor the address of a picture. Write it like #d9c7a3 or pictures/sand.png.`,
-        moreOfBlock: ({ by, name, number }) => {
-            const more = by > 0 ? `${by} more` : `${-by} fewer`;
-            return name ? `${more} ${name}` : `${more} of block ${number}`;
-        },
         // The lists.
         shoppingList: 'Shopping list',
         shoppingListOfKit: 'Shopping list for one kit',

@@ -14,8 +14,8 @@ export declare const battingFields: {
     increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
     price: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
     currency: import("../../ledger/field.js").Field<string | undefined>;
-    bed: import("../../ledger/field.js").Field<"none" | "full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200"> & {
-        options: readonly ("none" | "full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200")[];
+    bed: import("../../ledger/field.js").Field<"full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none"> & {
+        options: readonly ("full" | "crib" | "twin" | "twin-long" | "queen" | "king" | "california-king" | "60x120" | "70x140" | "90x190" | "90x200" | "120x200" | "135x190" | "140x200" | "150x200" | "160x200" | "180x200" | "200x200" | "none")[];
     };
     width: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;
     length: import("../../ledger/field.js").Field<import("fraction.js").default | undefined>;

@@ -124,7 +124,7 @@ export interface SheetSayings {
         isLeast: boolean;
     };
 }
-export declare const say: <Code extends "sheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "stripsOnSheets">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
+export declare const say: <Code extends "sheets" | "betweenMarks" | "squareFor" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric" | "stripsOnSheets">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
 /** One fabric's plan. */
 export interface FabricPlan extends LaidPlan {
     /** Its letter, as the list names it. */

@@ -49,7 +49,7 @@ export interface CuttingSayings extends CutListSayings, PlannedSayings, SheetSay
     /** The price is for what the list was cut from before. */
     otherPrice: undefined;
 }
-export declare const say: <Code extends "piece" | "sheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "inLine" | "cellsTogether" | "sizeOfZero" | "noCount" | "countTooLarge" | "emptyList" | "noSizeColumn" | "noCountColumn" | "tooManyLines" | "noPiece" | "stripsOnSheets" | "notSheet" | "sheetOfNothing" | "foldAcross" | "tooWideToFold" | "foldStrips" | "tooTallToFold" | "otherPrice">(code: Code, ...[values]: CuttingSayings[Code] extends undefined ? [] : [values: CuttingSayings[Code]]) => import("../../measure/message.js").Message<Code>;
+export declare const say: <Code extends "piece" | "sheets" | "betweenMarks" | "squareFor" | "widthOfFabric" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "fabricHead" | "noFabric" | "inLine" | "cellsTogether" | "sizeOfZero" | "noCount" | "countTooLarge" | "emptyList" | "noSizeColumn" | "noCountColumn" | "tooManyLines" | "noPiece" | "stripsOnSheets" | "notSheet" | "sheetOfNothing" | "foldAcross" | "tooWideToFold" | "foldStrips" | "tooTallToFold" | "otherPrice">(code: Code, ...[values]: CuttingSayings[Code] extends undefined ? [] : [values: CuttingSayings[Code]]) => import("../../measure/message.js").Message<Code>;
 /** What {@link reckonCutting} gives back. */
 export interface CuttingAnswer extends Answer {
     /** All sheets together, if the list is cut from sheets. */

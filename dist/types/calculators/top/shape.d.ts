@@ -121,7 +121,7 @@ export interface TopSayings {
         summary: Message;
     };
 }
-export declare const say: <Code extends "part" | "summary" | "picture" | "stripsTogether" | "finished" | "upToMark" | "stripsAcross" | "needsCornerstones" | "runsRound" | "unfinishedSize" | "moreEachWay" | "onlyBlocks" | "ifAllFromOne" | "littleTooLong" | "mayTakeLess" | "sash" | "sashBetweenBlocks" | "sashBetweenRows" | "sashBetweenRowsInOne" | "cornerstone" | "wholeToJoin" | "endToJoin" | "squareForSides" | "squareForCorners" | "partTitle" | "allParts" | "finishedSize" | "clothApart" | "stripsApart" | "partHead">(code: Code, ...[values]: TopSayings[Code] extends undefined ? [] : [values: TopSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "part" | "summary" | "picture" | "finished" | "upToMark" | "stripsAcross" | "needsCornerstones" | "runsRound" | "unfinishedSize" | "moreEachWay" | "onlyBlocks" | "ifAllFromOne" | "littleTooLong" | "mayTakeLess" | "sash" | "sashBetweenBlocks" | "sashBetweenRows" | "sashBetweenRowsInOne" | "cornerstone" | "wholeToJoin" | "endToJoin" | "squareForSides" | "squareForCorners" | "partTitle" | "allParts" | "finishedSize" | "clothApart" | "stripsApart" | "stripsTogether" | "partHead">(code: Code, ...[values]: TopSayings[Code] extends undefined ? [] : [values: TopSayings[Code]]) => Message<Code>;
 /** Pieces of one kind: their strips, and their cloth, rounded on its own. */
 export interface TopPart {
     part: Message;

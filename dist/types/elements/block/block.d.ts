@@ -12,11 +12,7 @@ import type { Input } from '../../ledger/ledger.js';
 export declare class QuiltBlock extends ListFace<BlockAnswer> {
     #private;
     static styles: import("lit").CSSResult[];
-    static properties: {
-        fills: {
-            type: BooleanConstructor;
-        };
-    };
+    static properties: import("lit").PropertyDeclarations;
     /**
      * The chart: rows of cells, or text with a line for each row and `|` between the cells. `A` is a patch of one fabric, `A/B` and
      * `A\B` are half-square triangles, `A/B/C/D` quarter-square triangles clockwise from the top, `B A B` a goose, `B in A` a square in
@@ -25,10 +21,8 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     chart: string | unknown[][] | undefined;
     /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
     block: string | number | undefined;
-    /** How many blocks, a whole number. Default 1. In a worksheet an only block follows the places of the top. */
+    /** How many blocks, a whole number. Default 1. */
     count: string | number | undefined;
-    /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
-    fills: boolean;
     /**
      * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
      * Default `two-one`.
@@ -43,10 +37,6 @@ export declare class QuiltBlock extends ListFace<BlockAnswer> {
     /** A name is what the block is called. Only in a form is it the name of a field. */
     protected get isSent(): boolean;
     constructor();
-    /** Whether the reader may change how many blocks there are. */
-    get isCounted(): boolean;
-    /** Changes how many blocks there are, as if the reader had typed it. */
-    countAs(many: number): void;
     /** The chart's row has a cell for each patch. */
     protected placeOf(id: string): ReturnType<ListFace['placeOf']>;
     /** A week is of use only in a sew-along. */

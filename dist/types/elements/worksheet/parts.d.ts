@@ -4,16 +4,13 @@ import type { Face } from '../../face/face.js';
 import { type Flow, type FlowingPart } from '../../workbook/flow.js';
 import type { PartOnPage } from '../../workbook/gather.js';
 import type { ListFace } from '../../face/list-face.js';
-import type { Style } from '../../measure/format.js';
-import type { QuiltBlock } from '../block/block.js';
 /** A list of what to cut for the blocks. */
 export declare const isCutList: (part: Face) => part is ListFace;
-export declare const isBlock: (part: Face) => part is QuiltBlock;
 /** A part that sizes flow through. */
 interface PartInPage extends FlowingPart {
     part: Face;
 }
-export declare const flowingPart: (part: Face, style: Style) => PartInPage;
+export declare const flowingPart: (part: Face) => PartInPage;
 /** Gives a part what flows to it, and returns its new result. */
 export declare const giveTo: ({ part }: PartInPage, flow: Flow) => Reckoning<Answer>;
 /** A part, and its result. */

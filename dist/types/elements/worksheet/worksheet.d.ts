@@ -1,12 +1,10 @@
 import { type TemplateResult } from 'lit';
 import type { Calculator } from '../../calculators/calculator.js';
 import type { Input } from '../../ledger/ledger.js';
-import type { Message } from '../../measure/message.js';
 import { type Cells } from '../../face/export.js';
 import type { Fault } from '../../face/form-field.js';
 import type { Good } from '../../face/outcome.js';
 import { ReadingFace } from '../../face/planning-face.js';
-import { type Swatches } from '../../face/swatch.js';
 import { type WorksheetAnswer } from '../../workbook/shape.js';
 import { Teller } from '../../words/teller.js';
 /**
@@ -42,9 +40,6 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     /** The teller, with the words of its parts, because it says what they say. */
     get teller(): Teller;
     protected render(): TemplateResult;
-    /** Under the question which block to make more or fewer of: a button for each block that can be. */
-    protected under(note: Message): unknown;
-    get swatches(): Swatches;
     protected more(good: Good<WorksheetAnswer>): unknown;
     protected cells(good: Good<WorksheetAnswer>): Cells;
     /** The shopping list and the cut list. */

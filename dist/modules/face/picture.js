@@ -1,4 +1,0 @@
-/** Loads what saves a drawing as a file: few readers want one. In the bundles it is a file of its own; see tests/tools/bundle.mjs. */
-const loadPicture = () => import('./picture-file.js');
-
-export { loadPicture };
