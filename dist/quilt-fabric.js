@@ -1,2 +1,2 @@
 /*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */
-import{b2 as e,ay as t,E as s}from"./chunks/sheet-CpW7jmSg.js";class r extends e{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},sheet:{},price:{},swatch:{}}}render(){return t}updated(){this.dispatchEvent(new Event("reckoned",{bubbles:!0}))}}s("quilt-fabric",r);export{r as QuiltFabric};
+import{b1 as t,az as e,E as a}from"./chunks/sheet-CPCfF0xX.js";class r extends t{static{this.properties={letter:{},name:{},fabricWidth:{attribute:"fabric-width"},sheet:{},price:{},swatch:{},atHand:{attribute:"at-hand"}}}render(){return e}updated(){this.dispatchEvent(new Event("reckoned",{bubbles:!0}))}}a("quilt-fabric",r);export{r as QuiltFabric};

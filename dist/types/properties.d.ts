@@ -195,7 +195,7 @@ a square. Default: the table inside the element. */
   /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
   fills?: QuiltBlock['fills'] | undefined;
   /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
-Default `two-one`. */
+Default `two-one`. `strips`: rows of equal patches are cut across from strips that are sewn together. */
   method?: QuiltBlock['method'] | undefined;
   /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
 or cloth by length. */
@@ -377,6 +377,10 @@ then plan its pieces on these. Default: cloth by length. */
   /** A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
 `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into. */
   swatch?: QuiltFabric['swatch'] | undefined;
+  /** What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. With this
+attribute, also if it is empty, the shopping list has a cell for it. What she writes there is in this property, and the fabric
+fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none. */
+  atHand?: QuiltFabric['atHand'] | undefined;
 }
 
 /** What can be set on `<quilt-sleeve>`. */
@@ -503,6 +507,8 @@ export interface QuiltWorksheetProperties {
   kits?: QuiltWorksheet['kits'] | undefined;
   /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
   bolt?: QuiltWorksheet['bolt'] | undefined;
+  /** The shopping list has a cell for every fabric, where the reader writes what she has of it. Default false. */
+  atHand?: QuiltWorksheet['atHand'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
   working?: QuiltWorksheet['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */

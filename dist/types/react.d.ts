@@ -73,6 +73,10 @@ export interface QuiltCuttingProps extends Props<QuiltCutting, QuiltCuttingPrope
 export interface QuiltFabricProps extends Props<QuiltFabric, QuiltFabricProperties> {
   /** Its usable width, selvages off. A length. Default: the worksheet's. */
   'fabric-width'?: QuiltFabric['fabricWidth'] | undefined;
+  /** What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. With this
+attribute, also if it is empty, the shopping list has a cell for it. What she writes there is in this property, and the fabric
+fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none. */
+  'at-hand'?: QuiltFabric['atHand'] | undefined;
 }
 
 /** Props of `<quilt-sleeve>` in JSX. */
@@ -91,6 +95,8 @@ export interface QuiltTopProps extends Props<QuiltTop, QuiltTopProperties> {
 
 /** Props of `<quilt-worksheet>` in JSX. */
 export interface QuiltWorksheetProps extends Props<QuiltWorksheet, QuiltWorksheetProperties> {
+  /** The shopping list has a cell for every fabric, where the reader writes what she has of it. Default false. */
+  'at-hand'?: QuiltWorksheet['atHand'] | undefined;
   /** Usable width of the cloth, selvages off. Default `40 in`, or `105 cm` in metric. */
   'fabric-width'?: QuiltWorksheet['fabricWidth'] | undefined;
 }

@@ -215,6 +215,11 @@ const LOADS: [string, string, string[]][] = [
   ],
 ];
 
+/** What draws the whole quilt is loaded when somebody asks for it, and she does. */
+const PICTURE = filesIn('dist')
+  .filter((path) => path.startsWith('dist/chunks/picture-'))
+  .map((path) => `/${path}`);
+
 describe('a page with all the elements, all used', () => {
   it.each(LOADS)(
     '%s: asks for nothing but its own files, keeps nothing, and adds no name',
@@ -225,7 +230,8 @@ describe('a page with all the elements, all used', () => {
       const { requests, calls, kept, names, elements } = await doings();
       const { origin } = new URL(page.url());
       const asked = requests.filter((url) => !url.startsWith('data:') && !url.startsWith(`blob:${origin}/`));
-      expect([...new Set(asked)].sort()).toEqual(['/made.html', ...own].map((path) => origin + path).sort());
+      const files = ['/made.html', ...own, ...PICTURE];
+      expect([...new Set(asked)].sort()).toEqual(files.map((path) => origin + path).sort());
       expect(calls).toEqual([]);
       expect(kept).toEqual(NOTHING_KEPT);
       expect(names).toEqual([]);

@@ -1,4 +1,5 @@
 import { html, nothing } from 'lit';
+import { Entry } from '../ledger/listing.js';
 import { unbroken, unbrokenSize } from '../measure/format.js';
 import { sayInFace } from '../words/face-sayings.js';
 import { draw } from './drawing.js';
@@ -13,8 +14,9 @@ const parted = (text) => text.replace(JOINTS, '$&\u00ad').replace(HALVES, (word)
     return `${word.slice(0, half)}\u00ad${word.slice(half)}`;
 });
 const ruled = (caption, head, rows) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
-    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${parted(words)}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${parted(text)}</td>`)}</tr>`)} </tbody> </table>`;
-const shown = (cell, t) => unbroken(t.cell(cell));
+    html `<thead> <tr> ${head.map((words) => html `<th scope="col">${parted(words)}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${typeof text === 'string' ? parted(text) : text}</td>`)}</tr>`)} </tbody> </table>`;
+const entry = ({ key, text, called }, t) => html `<input part="cell" type="text" size="12" autocomplete="off" data-entry=${key} aria-label=${t.say(called)} .value=${text} />`;
+const shown = (cell, t) => cell instanceof Entry ? entry(cell, t) : unbroken(t.cell(cell));
 /** A ruled table with its caption. */
 const listing = ({ caption, head = [], rows }, t) => ruled(t.say(caption), head.map((one) => t.say(one)), rows.map((cells) => cells.map((cell) => shown(cell, t))));
 /** The cut list, if there is anything to cut. */

@@ -11,6 +11,9 @@ const lying = ({ width, height, count, turn }) => {
         : { width, height, count, turn: false };
 };
 const byBoth = (a, b, c, d) => b.compare(a) || d.compare(c);
+const bySize = (a, b) => byBoth(a.width, b.width, a.height, b.height) || Number(a.turn) - Number(b.turn);
+/** The pieces in an order that does not depend on theirs: the largest first, and of equal ones the line with most of them. */
+const inSizeOrder = (pieces) => pieces.map((piece) => ({ ...piece, ...lying(piece) })).sort((a, b) => bySize(a, b) || b.count - a.count);
 /** The pieces of several lists as one list, with equal pieces together. */
 const joined = (lists) => {
     const sizes = new Map();
@@ -29,7 +32,7 @@ const joined = (lists) => {
             known.wanted[at] = (known.wanted[at] ?? 0) + piece.count;
         }
     });
-    const sorted = [...sizes.values()].sort(({ piece: a }, { piece: b }) => byBoth(a.width, b.width, a.height, b.height) || Number(a.turn) - Number(b.turn));
+    const sorted = [...sizes.values()].sort((a, b) => bySize(a.piece, b.piece));
     return {
         pieces: sorted.map(({ piece }) => piece),
         wanted: lists.map((_, at) => sorted.map(({ wanted }) => wanted[at] ?? 0)),
@@ -37,4 +40,4 @@ const joined = (lists) => {
     };
 };
 
-export { joined };
+export { inSizeOrder, joined };

@@ -1,4 +1,5 @@
 import { ownLength } from '../ledger/lengths.js';
+import { Entry } from '../ledger/listing.js';
 import { Purchase, Money } from '../ledger/purchase.js';
 import '../ledger/quantity.js';
 import { exact, isExact, upTo } from '../measure/exact.js';
@@ -155,6 +156,8 @@ class Teller {
             return '';
         if (typeof cell !== 'object')
             return `${cell}`;
+        if (cell instanceof Entry)
+            return cell.text;
         return isExact(cell) ? this.l(cell) : this.value(cell);
     }
     /** Words or a length in a drawing. */

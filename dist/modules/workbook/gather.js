@@ -20,6 +20,12 @@ const splitName = (part, letters, takes, fabrics) => {
         ? []
         : [say('readAsSeveral', { title: titleOf(part), written, letters })];
 };
+/** What a part makes several of, once it is reckoned. */
+const makerOf = (part) => {
+    const { own } = part.reckoning;
+    const making = own && part.calculator.makes?.(own);
+    return making ? [{ ...making, title: making.title ?? titleOf(part) }] : [];
+};
 /** What all parts take from which fabric, what they buy by the piece, and every piece to cut. */
 const gather = (parts, fabrics, isColour) => {
     const taken = parts.map((part) => {
@@ -34,14 +40,16 @@ const gather = (parts, fabrics, isColour) => {
             troubles: [...fabrics.troubles(isColour), ...taken.flatMap(({ troubles }) => troubles)],
             unfinished: parts.flatMap(whyNot),
             named: taken.flatMap(({ letters }) => letters),
-            fabrics: fabrics.declared.map(({ letter, name, price, sheet, fabricWidth }) => ({
+            fabrics: fabrics.declared.map(({ letter, name, price, sheet, fabricWidth, atHand }) => ({
                 letter: textOf(letter),
                 name,
                 price,
                 sheet,
                 fabricWidth,
+                atHand,
             })),
             parts: takes.flatMap(({ part }) => part ?? []),
+            makers: parts.flatMap(makerOf),
             items: takes.flatMap(({ item }) => item ?? []),
         },
     };

@@ -3,6 +3,7 @@ const NOTHING = {
     fabrics: [],
     parts: [],
     items: [],
+    makers: [],
     troubles: [],
     unfinished: [],
     named: [],

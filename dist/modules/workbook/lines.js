@@ -9,6 +9,7 @@ import { COTTON_WIDTH } from '../trade/conventions.js';
 import { boltsFor } from './bolts.js';
 import { buyLengths, noteLengths } from './lengths.js';
 import { byWidth, titlesOf } from './parts.js';
+import { leftToBuy } from './own-length.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import { planTogether } from './together.js';
@@ -40,7 +41,7 @@ const linesOf = (ledger, declared, group, plan) => {
         const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
         ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
     }
-    const ofFabric = { called, name: fabric?.name ?? '', price, several };
+    const ofFabric = { called, name: fabric?.name ?? '', price, several, stock: fabric?.stock };
     return widths.map((parts, at) => lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric));
 };
 /** The part's own price, as a price of the worksheet's unit. The part itself may be priced by the other one: yard or metre. */
@@ -55,12 +56,12 @@ const widthOf = ({ values, style }, parts, several) => {
     return { width, wide: width && (several || !width.equals(usual)) ? width : undefined };
 };
 /** The rows with the need of all parts and with the amount to buy. */
-const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths }) => {
+const rowsOf = (ledger, { key, parts }, label, wide, { need, left, buy, lengths }) => {
     const added = sum(parts.map(({ need }) => need));
-    const isEnough = enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
+    const isEnough = !left && enoughFor(added, ledger.values.increment).inches.lte(buy.inches);
     const isAdded = need.equals(added);
     const needed = isAdded ? total(parts.map(({ need }) => inches(need))) : inches(need);
-    const row = ledger.row(`need-${key}`, needed, {
+    const whole = ledger.row(`need-${key}`, needed, {
         label,
         how: say('needOfParts', {
             parts: parts.map(({ title, need }) => ({ need: inches(need), titles: [title] })),
@@ -68,6 +69,14 @@ const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths
             together: need.lt(added) ? { need, isEnough } : undefined,
         }),
     });
+    const row = left
+        ? ledger.row(`left-${key}`, inches(left), {
+            label: say('leftRow'),
+            how: say('ownFirst'),
+            from: [`need-${key}`],
+        })
+        : whole;
+    const spare = buy.inches.sub(left ?? need);
     const called = wide ? say('toBuy', { buy, width: wide }) : buy.called;
     ledger.row(`buy-${key}`, new Purchase(buy.inches, buy.amount, buy.unit, called), {
         label: say('buyRow'),
@@ -79,27 +88,32 @@ const rowsOf = (ledger, { key, parts }, label, wide, { need, spare, buy, lengths
             step: ledger.stated('increment'),
             spare,
         }),
-        from: [`need-${key}`],
+        from: [left ? `left-${key}` : `need-${key}`],
         formula: total(lengths.map(({ need }) => cutFor(ledger, lengths.length > 1 ? inches(need) : row))),
     });
 };
+/** What to buy in words. If own cloth is cut first, it is what is missing. */
+const textOfLine = (text, hasOwn, { amount }) => hasOwn ? (amount.gt(0) ? say('stillMissing', { text }) : say('youHaveEnough')) : text;
 /** The line of parts that are cut from one cloth. */
-const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several }) => {
+const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several, stock }) => {
     const { letter, parts } = group;
     const { increment, bolt, kits } = ledger.values;
     const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
     const { width, wide } = widthOf(ledger, parts, several);
     const cloth = say('clothOf', { what: called, width: wide });
-    const { laid, lengths: planned } = planTogether(ledger, parts, plan, cloth);
+    const joint = planTogether(ledger, parts, plan, cloth);
+    const need = sum(joint.lengths.map(({ need }) => need));
+    const own = stock?.written ? leftToBuy(ledger, parts, joint.lengths, stock, plan) : undefined;
+    const { laid, lengths: planned } = own ?? joint;
     const bought = buyLengths(ledger, planned, cloth);
     const { buy, lengths } = bought;
-    const need = sum(lengths.map(({ need }) => need));
-    const spare = buy.inches.sub(need);
+    const left = own && sum(lengths.map(({ need }) => need));
+    const spare = buy.inches.sub(left ?? need);
     const isOne = lengths.length === 1;
     if (!isOne)
         noteLengths(ledger, cloth, lengths);
     const label = name ? say('clothNamed', { cloth, name }) : cloth;
-    rowsOf(ledger, group, label, wide, { ...bought, need, spare });
+    rowsOf(ledger, group, label, wide, { ...bought, need, left });
     const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
     const costOf = (length) => price && ledger.paid(toPriced(length, increment).mul(price));
     const costs = price &&
@@ -114,7 +128,7 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several })
         need,
         saved: sum(parts.map(({ need }) => need)).sub(need),
         buy,
-        text: say('toBuy', { buy, width: wide }),
+        text: textOfLine(say('toBuy', { buy, width: wide }), !!own, buy),
         width,
         spare,
         lengths: isOne
@@ -123,9 +137,10 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several })
         price: price && ledger.priced(price),
         cost: paid,
         bolts,
+        own: stock && { written: stock.written, isEnough: buy.inches.equals(0), plans: own?.own ?? [] },
         together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
     };
     return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };
 
-export { linesOf };
+export { linesOf, textOfLine };

@@ -95,6 +95,7 @@ const readInput = (ledger, input) => {
         fabrics,
         parts: parts.map((part) => readPart(part, words)),
         items,
+        makers: [],
         troubles: texts(input.troubles).map(ownWords),
         unfinished: texts(input.unfinished).map(ownWords),
         named: texts(input.named),

@@ -126,4 +126,4 @@ const planPool = (ledger, pool, plan, cloth) => {
     };
 };
 
-export { namedPieces, namesOf, planPool, poolsOf };
+export { inOrder, namedPieces, namesOf, planPool, poolsOf, weeksOf };

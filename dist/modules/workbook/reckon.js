@@ -4,6 +4,7 @@ import { sum } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
 import { linesOf } from './lines.js';
 import { sheetLinesOf } from './sheet-lines.js';
+import { blocksFromOwn } from './makes.js';
 import { readFabrics, groupsOf } from './parts.js';
 import { adoptCurrency } from './prices.js';
 import { say } from './sayings.js';
@@ -45,6 +46,7 @@ const reckonOn = (ledger, input, plan) => {
     ledger.given();
     const { lines, onSheets } = allLines(ledger, declared, input, plan);
     const items = [...onSheets, ...countItems(ledger, input.items, declared)];
+    const makes = blocksFromOwn(input.makers, declared, plan);
     const sums = totals(ledger, lines, items, isUnfinished);
     const need = sum(lines.map(({ line }) => line.need));
     const inches = sum(lines.map(({ line }) => line.buy.inches));
@@ -56,6 +58,7 @@ const reckonOn = (ledger, input, plan) => {
         cuts: [],
         fabrics: lines.map(({ line }) => line),
         items: items.map(({ item }) => item),
+        makes: makes.length ? makes : undefined,
         ...sums,
         used: {},
     };

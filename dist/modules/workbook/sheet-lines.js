@@ -1,6 +1,8 @@
 import { sheetsToBuy, isSoldAs, readSheet } from '../calculators/cutting/sheets.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { exact, ONE, ZERO } from '../measure/exact.js';
+import { textOfLine } from './lines.js';
+import { sheetsLeftToBuy } from './own-sheets.js';
 import { titlesOf } from './parts.js';
 import { poolsOf, planPool } from './pool.js';
 import { priceOf } from './prices.js';
@@ -43,15 +45,20 @@ const lineOf = (ledger, { key, letter }, pool, fabric, plan) => {
     const [first] = parts;
     const what = letter || !first ? say('fabricOf', { letter }) : first.title;
     const cloth = say('clothOf', { what, width: undefined });
-    const planned = planPool(ledger, pool, plan, cloth);
+    const without = planPool(ledger, pool, plan, cloth);
+    const { stock } = fabric ?? {};
+    const left = stock?.written ? sheetsLeftToBuy(pool, without, stock, plan) : undefined;
+    const planned = left?.planned ?? without;
     const name = fabric?.name ?? '';
     const label = name ? say('clothNamed', { cloth, name }) : cloth;
     if (parts.length > 1)
-        rowOf(ledger, key, label, pool, planned);
-    const buy = sheetsToBuy(sheet, planned.count);
+        rowOf(ledger, key, label, pool, without);
+    const missing = left?.buy ?? planned.count;
+    const buy = sheetsToBuy(sheet, missing);
     const price = priceOfSheet(ledger, pool, fabric);
-    const paid = price && ledger.paid(exact(planned.count).mul(price));
-    const text = say('toBuy', { buy, width: undefined });
+    const paid = price && ledger.paid(exact(missing).mul(price));
+    const hasOwn = missing < without.count;
+    const text = textOfLine(say('toBuy', { buy, width: undefined }), hasOwn, buy);
     const titles = titlesOf(parts);
     return {
         item: {
@@ -63,6 +70,7 @@ const lineOf = (ledger, { key, letter }, pool, fabric, plan) => {
             sheets: planned.count,
             parts: parts.map(({ title }, at) => ({ title, sheets: planned.alone[at] ?? 0 })),
             weeks: planned.weeks,
+            own: stock && { written: stock.written, isEnough: !missing, plans: left?.own ?? [] },
             together: togetherOf(letter, pool, planned),
             used: { buy, sheet },
         },

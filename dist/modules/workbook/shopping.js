@@ -1,11 +1,11 @@
-import { sayInList } from '../ledger/listing.js';
+import { sayInList, Entry } from '../ledger/listing.js';
 import { Purchase, manyOf } from '../ledger/purchase.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
 
 /** The lines of the list, sorted by letter. Those without a letter come last. */
 const listLines = ({ fabrics, items }) => [
-    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width }) => {
+    ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width, own }) => {
         const uses = say('uses', { titles: titlesOf(parts) });
         // The amount alone: `text` says which lengths it is bought in.
         const { inches, amount, unit } = buy;
@@ -20,17 +20,22 @@ const listLines = ({ fabrics, items }) => [
             cost,
             bolts,
             width,
+            own,
         };
     }),
-    ...items.map(({ title, parts, fabric, name, text, cost, used: { buy } }) => {
+    ...items.map(({ title, parts, fabric, name, text, cost, own, used: { buy } }) => {
         const titles = parts ? titlesOf(parts) : [title];
-        return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost };
+        return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
     }),
 ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
 /** What all the kits take: whole bolts, or a multiple of one kit. */
 const forKits = ({ bolts, buy, text }, kits) => bolts
     ? say('bolts', { count: bolts })
     : ((buy && manyOf(buy, kits)) ?? say('timesEach', { times: kits, what: text }));
+/** The cell for what the reader has of a fabric: in its first line. */
+const entryOf = (line, lines) => line.own && lines.find(({ letter }) => letter === line.letter) === line
+    ? new Entry(line.letter, line.own.written, say('atHandCell', { letter: line.letter }))
+    : undefined;
 const totalLine = ({ soFar }) => say('totalLine', { soFar: !!soFar });
 /** The name of a fabric in the list: `A · Sand`. */
 const namedOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · ') || '–';
@@ -38,6 +43,8 @@ const namedOf = ({ letter, name }) => [letter, name].filter(Boolean).join(' · '
 const shopping = (answer) => {
     const { total, kits } = answer;
     const count = kits?.count;
+    const lines = listLines(answer);
+    const asks = lines.some(({ own }) => own);
     const row = (line) => [
         namedOf(line),
         line.uses,
@@ -45,6 +52,7 @@ const shopping = (answer) => {
         line.text,
         ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
         ...(count ? [forKits(line, count)] : []),
+        ...(asks ? [entryOf(line, lines)] : []),
     ];
     return {
         caption: count ? say('shoppingListOfKit') : say('shoppingList'),
@@ -55,13 +63,37 @@ const shopping = (answer) => {
             sayInList('buyHead'),
             ...(total ? [say('priceHead'), say('costHead')] : []),
             ...(count ? [say('forKitsHead', { kits: count })] : []),
+            ...(asks ? [say('atHandHead')] : []),
         ],
         rows: [
-            ...listLines(answer).map(row),
-            ...(total ? [[totalLine(answer), ...Array(4), total, ...(count ? [undefined] : [])]] : []),
+            ...lines.map(row),
+            ...(total
+                ? [
+                    [
+                        totalLine(answer),
+                        ...Array(4),
+                        total,
+                        ...Array(Number(!!count) + Number(asks)),
+                    ],
+                ]
+                : []),
         ],
     };
 };
+/** How many blocks the reader's own cloth makes. */
+const makesList = ({ makes }) => makes
+    ? [
+        {
+            caption: say('makesList'),
+            head: [say('blockHead'), say('blocksHead'), say('runsOutHead')],
+            rows: makes.map(({ title, blocks, of, runsOut }) => [
+                title,
+                say('blocksOf', { blocks, of }),
+                runsOut,
+            ]),
+        },
+    ]
+    : [];
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
 const fabricKey = (answer) => {
     const key = new Map();
@@ -86,4 +118,4 @@ const headline = ({ total, soFar = false, fabrics, items, kits, }) => {
     return { lead: say('leadBuy', { soFar }), large: say('things', { count: fabrics.length + items.length }) };
 };
 
-export { fabricKey, headline, listLines, namedOf, shopping };
+export { fabricKey, headline, listLines, makesList, namedOf, shopping };

@@ -1,9 +1,9 @@
 import { laidOut } from '../ledger/strips.js';
 import { least, most, ONE, sum } from '../measure/exact.js';
 import { inLengths, toStep } from '../measure/shop.js';
-import { joined } from '../planner/canonical.js';
+import { inSizeOrder } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
-import { namedPieces, namesOf } from './pool.js';
+import { namedPieces } from './pool.js';
 import { say } from './sayings.js';
 
 const needOf = (lengths) => sum(lengths.map(({ need }) => need));
@@ -22,8 +22,7 @@ const planTogether = (ledger, parts, plan, cloth) => {
     const cut = parts.filter(({ pieces }) => pieces.length);
     if (parts.length < 2 || !cut.length)
         return { lengths: apart };
-    const all = joined(cut.map(namedPieces));
-    const { pieces } = all;
+    const pieces = inSizeOrder(cut.flatMap(namedPieces));
     const width = { width: least(...cut.map(({ width }) => width)) };
     const layout = plan(pieces, width);
     if (typeof layout === 'number')
@@ -37,7 +36,10 @@ const planTogether = (ledger, parts, plan, cloth) => {
     const less = bought(apart).compare(bought(lengths)) || needOf(apart).compare(needOf(lengths));
     if (less <= 0)
         return { lengths: apart };
-    return { lengths, laid: laidOut(layout, width, namesOf(all)) };
+    return {
+        lengths,
+        laid: laidOut(layout, width, pieces.map(({ name }) => name)),
+    };
 };
 
-export { planTogether };
+export { lengthsOf, planTogether };

@@ -26,7 +26,7 @@ const weekByWeek = ({ items }) => {
             part,
             namedOf({ letter: of.fabric, name: of.name }),
             say('piecesOfPart', { pieces }),
-            say('sheetNumbers', { numbers: from }),
+            from.length ? say('sheetNumbers', { numbers: from }) : undefined,
             opened,
         ]),
     };

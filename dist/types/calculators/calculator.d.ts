@@ -43,6 +43,20 @@ export interface Take {
     item?: Purchase;
     cost?: Money | undefined;
 }
+/** Something that is made several times. */
+export interface Making {
+    /** Its name, if it has one. */
+    title?: Message | undefined;
+    count: number;
+    /** The pieces of each fabric for so many of them. */
+    piecesOf: (count: number) => {
+        fabric: string;
+        pieces: Omit<LooseCut, 'piece'>[];
+    }[];
+    oneWay: boolean;
+    /** How much a wash leaves of one inch. */
+    kept: Exact;
+}
 /** A calculator: its inputs, its sum, and what to show of the result. It knows no page and no words. */
 export interface Calculator<A extends Answer = Answer> {
     /** The name of its folder, its words and its element. */
@@ -72,6 +86,8 @@ export interface Calculator<A extends Answer = Answer> {
     };
     /** Inputs that do not flow in from a worksheet, because they mean something else here. */
     own?: string[];
+    /** What it makes several of, for the question how many of them a reader's own cloth gives. */
+    makes?(answer: A): Making;
     /** Whether it buys by the piece, so that its cloth is not added to that of other parts. Default: no. */
     byPiece?(input: Input): boolean;
 }

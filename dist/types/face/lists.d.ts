@@ -1,6 +1,6 @@
 import { type TemplateResult } from 'lit';
 import type { Answer } from '../ledger/answer.js';
-import type { Listing } from '../ledger/listing.js';
+import { type Listing } from '../ledger/listing.js';
 import type { Picture } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
 import type { Swatches } from './swatch.js';

@@ -8,5 +8,7 @@ export interface Joined<P extends CutPiece = CutPiece> {
     /** For each of these pieces: those of the lists that it stands for. */
     from: P[][];
 }
+/** The pieces in an order that does not depend on theirs: the largest first, and of equal ones the line with most of them. */
+export declare const inSizeOrder: <P extends CutPiece>(pieces: P[]) => P[];
 /** The pieces of several lists as one list, with equal pieces together. */
 export declare const joined: <P extends CutPiece>(lists: P[][]) => Joined<P>;

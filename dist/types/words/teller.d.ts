@@ -1,5 +1,5 @@
 import type { Field, Label } from '../ledger/field.js';
-import type { ListCell } from '../ledger/listing.js';
+import { type ListCell } from '../ledger/listing.js';
 import type { Caption } from '../ledger/picture.js';
 import { Money, Purchase } from '../ledger/purchase.js';
 import { type Quantity, type Stated } from '../ledger/quantity.js';

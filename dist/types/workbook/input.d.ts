@@ -1,4 +1,4 @@
-import type { LooseCut } from '../calculators/calculator.js';
+import type { LooseCut, Making } from '../calculators/calculator.js';
 import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
@@ -17,6 +17,8 @@ export interface WorkbookFabric {
     sheet?: unknown;
     /** Of one yard or metre, or of one sheet. */
     price?: unknown;
+    /** What the reader has of it, as she wrote it. Undefined if nobody asks. */
+    atHand?: unknown;
     /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */
     fabricWidth?: unknown;
 }
@@ -59,11 +61,16 @@ export interface WorkbookItem {
     buy: Purchase | Message;
     cost?: Price | undefined;
 }
+/** Blocks that are made, for the question how many of them a reader's own cloth gives. */
+export interface WorkbookMaker extends Making {
+    title: Message;
+}
 /** Everything that goes onto the shopping list. */
 export interface WorkbookInput {
     fabrics: WorkbookFabric[];
     parts: WorkbookPart[];
     items: WorkbookItem[];
+    makers: WorkbookMaker[];
     /** What is wrong elsewhere on the worksheet. */
     troubles: Message[];
     /** What is not on the list yet. */

@@ -1,5 +1,5 @@
 import type { Planner } from '../ledger/planning.js';
-import { type Money } from '../ledger/purchase.js';
+import { Purchase, type Money } from '../ledger/purchase.js';
 import { Quantity } from '../ledger/quantity.js';
 import type { Message } from '../measure/message.js';
 import { type Declared, type Group } from './parts.js';
@@ -18,3 +18,5 @@ export interface CountedLine {
 }
 /** The lines of one fabric: one for each width of cloth that its parts are cut from. */
 export declare const linesOf: (ledger: WorksheetLedger, declared: Declared[], group: Group, plan: Planner) => CountedLine[];
+/** What to buy in words. If own cloth is cut first, it is what is missing. */
+export declare const textOfLine: (text: Message, hasOwn: boolean, { amount }: Purchase) => Message;

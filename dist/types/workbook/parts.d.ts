@@ -1,5 +1,7 @@
 import type { Message } from '../measure/message.js';
+import { type AtHand } from './at-hand.js';
 import type { WorkbookFabric, WorkbookPart } from './input.js';
+import { Stock } from './own-cloth.js';
 import { type WorksheetLedger } from './shape.js';
 /** The letter of a fabric, with single spaces in it. */
 export declare const letterOf: (written: unknown) => string;
@@ -11,6 +13,9 @@ export interface Declared {
     price: unknown;
     /** What it is bought in, if that is not cloth by length. */
     sheet: string;
+    /** What the reader has of it, and the rest of that while the lines of the list are made. Undefined if nobody asks. */
+    atHand: AtHand[] | undefined;
+    stock: Stock | undefined;
 }
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 export declare const readFabrics: (ledger: WorksheetLedger, fabrics: WorkbookFabric[]) => Declared[];

@@ -7,6 +7,8 @@ export interface FabricInput {
     name?: string | undefined;
     /** What it is bought in, if that is not cloth by length: `fat-quarter`, or a size. Then its price is of one of these. */
     sheet?: unknown;
+    /** What the reader has of it: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these. */
+    atHand?: unknown;
     /** Of one yard or metre. */
     price?: unknown;
     /** Its usable width. It is only for a note if it cannot be read: each part says how wide its cloth is. */

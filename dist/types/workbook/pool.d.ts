@@ -4,6 +4,7 @@ import { type LaidPlan } from '../ledger/strips.js';
 import type { Message } from '../measure/message.js';
 import { type Joined } from '../planner/canonical.js';
 import type { CutPiece } from '../planner/plan.js';
+import { type SharedOut } from '../planner/share-out.js';
 import type { WorkbookPart } from './input.js';
 import type { SheetsOfPart, WorksheetLedger } from './shape.js';
 /** Parts of one fabric that are cut from the same sheets, in the order of their weeks. */
@@ -15,7 +16,7 @@ export interface Pool {
 /** The parts that are cut from the same sheets. Those that are cut from cloth by length are left out. */
 export declare const poolsOf: (parts: WorkbookPart[]) => Pool[];
 /** A piece for the planner, with the name that its part gives it. */
-interface NamedPiece extends CutPiece {
+export interface NamedPiece extends CutPiece {
     name: Message;
 }
 export declare const namedPieces: ({ title, pieces }: WorkbookPart) => NamedPiece[];
@@ -29,10 +30,12 @@ export interface PlannedPool {
     weeks: SheetsOfPart[] | undefined;
     laid: LaidPlan | undefined;
 }
+/** The layout of a plan with its sheets in the order in which they are opened. */
+export declare const inOrder: (laid: LaidPlan, { order }: SharedOut) => LaidPlan;
+export declare const weeksOf: ({ parts }: Pool, { shares }: SharedOut) => SheetsOfPart[];
 /**
  * The sheets for all parts of a pool: as one list of all their pieces takes, and never more than the parts take one after the other.
  * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its
  * pieces.
  */
 export declare const planPool: (ledger: WorksheetLedger, pool: Pool, plan: Planner, cloth: Message) => PlannedPool;
-export {};

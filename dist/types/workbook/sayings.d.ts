@@ -139,6 +139,37 @@ interface LineSayings {
     };
     piecesHead: undefined;
     numbersHead: undefined;
+    atHandHead: undefined;
+    /** The cell for what the reader has of a fabric. */
+    atHandCell: {
+        letter: string;
+    };
+    atHandOf: {
+        letter: string;
+    };
+    notAtHand: {
+        text: string;
+    };
+    /** What is left to buy after own cloth is cut. */
+    leftRow: undefined;
+    ownFirst: undefined;
+    stillMissing: {
+        text: Message;
+    };
+    youHaveEnough: undefined;
+    /** A piece of own cloth, in a drawing. */
+    ownPiece: {
+        width: Exact;
+        length: Exact;
+    };
+    makesList: undefined;
+    blockHead: undefined;
+    blocksHead: undefined;
+    runsOutHead: undefined;
+    blocksOf: {
+        blocks: number;
+        of: number;
+    };
     newHead: undefined;
     piecesOfPart: {
         pieces: Cut[];
@@ -334,5 +365,5 @@ interface ListSayings {
 /** What the worksheet may say. */
 export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings, Pick<SheetSayings, 'sheets' | 'notSheet' | 'sheetOfNothing'> {
 }
-export declare const say: <Code extends "money" | "sheets" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "money" | "sheets" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "atHandHead" | "atHandCell" | "atHandOf" | "notAtHand" | "leftRow" | "ownFirst" | "stillMissing" | "youHaveEnough" | "ownPiece" | "makesList" | "blockHead" | "blocksHead" | "runsOutHead" | "blocksOf" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

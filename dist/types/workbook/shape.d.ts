@@ -32,7 +32,7 @@ export declare const worksheetFields: {
     currency: import("../ledger/field.js").Field<string | undefined>;
 };
 /** The rows: for each line the need, what to buy and the bolts; then the totals. */
-export type WorksheetRow = `need-${string}` | `buy-${string}` | `bolts-${string}` | 'total' | 'kitCost';
+export type WorksheetRow = `need-${string}` | `buy-${string}` | `bolts-${string}` | `left-${string}` | 'total' | 'kitCost';
 export type WorksheetLedger = Ledger<typeof worksheetFields, WorksheetRow>;
 /** Parts that are cut from one length together. */
 export interface PlannedTogether extends LaidPlan {
@@ -47,6 +47,23 @@ export interface PlannedTogether extends LaidPlan {
         sheet: Sheet | undefined;
         isNumbered: boolean;
     };
+}
+/** What a reader has of a fabric, and what is cut from it. */
+export interface OwnCloth {
+    /** As she wrote it. */
+    written: string;
+    /** Nothing of this line is left to buy. */
+    isEnough: boolean;
+    /** How to cut it. Sheets of the size that is bought are in the plan of all sheets. */
+    plans: PlannedTogether[];
+}
+/** How many of its blocks a reader's own cloth makes. */
+export interface BlocksFromOwn {
+    title: Message;
+    blocks: number;
+    of: number;
+    /** The letter of the fabric that runs out first. */
+    runsOut?: string | undefined;
 }
 /** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
@@ -79,6 +96,8 @@ export interface ShoppingLine {
     cost?: Money | undefined;
     /** Where kits are cut: bolts needed; with what one kit buys in one length, fewer would not do. */
     bolts?: number | undefined;
+    /** What the reader has of it, if she is asked. Then `buy` is what is missing. */
+    own?: OwnCloth | undefined;
     /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
     together?: PlannedTogether | undefined;
 }
@@ -111,6 +130,8 @@ export interface ShoppingItem {
     }[] | undefined;
     /** What each part cuts from which sheets, in the order of the weeks. Undefined if there are too many sheets. */
     weeks?: SheetsOfPart[] | undefined;
+    /** What the reader has of it, if she is asked. Then what to buy is what is missing. */
+    own?: OwnCloth | undefined;
     /** How to cut the parts from the sheets together, if there are several parts. */
     together?: PlannedTogether | undefined;
     /** The same as an amount, if we know it as an amount. */
@@ -136,4 +157,6 @@ export interface Sums {
 export interface WorksheetAnswer extends Answer, Sums {
     fabrics: ShoppingLine[];
     items: ShoppingItem[];
+    /** How many blocks the reader's own cloth makes. */
+    makes?: BlocksFromOwn[] | undefined;
 }

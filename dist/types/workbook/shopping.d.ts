@@ -2,7 +2,7 @@ import type { Listing } from '../ledger/listing.js';
 import { Purchase, type Money } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
-import type { WorksheetAnswer } from './shape.js';
+import type { OwnCloth, WorksheetAnswer } from './shape.js';
 /** One line of the shopping list: cloth by length, or something bought by the piece. */
 export interface ListLine {
     letter: string;
@@ -18,6 +18,8 @@ export interface ListLine {
     cost?: Money | undefined;
     bolts?: number | undefined;
     width?: Exact | undefined;
+    /** What the reader has of it, if she is asked. */
+    own?: OwnCloth | undefined;
 }
 /** The lines of the list, sorted by letter. Those without a letter come last. */
 export declare const listLines: ({ fabrics, items }: Pick<WorksheetAnswer, "fabrics" | "items">) => ListLine[];
@@ -28,6 +30,8 @@ export declare const namedOf: ({ letter, name }: {
 }) => string;
 /** The shopping list as it is shown. */
 export declare const shopping: (answer: WorksheetAnswer) => Listing;
+/** How many blocks the reader's own cloth makes. */
+export declare const makesList: ({ makes }: Pick<WorksheetAnswer, "makes">) => Listing[];
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
 export declare const fabricKey: (answer: Pick<WorksheetAnswer, "fabrics" | "items">) => {
     letter: string;

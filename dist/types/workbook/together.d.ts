@@ -9,6 +9,8 @@ export interface Length {
     parts: WorkbookPart[];
     need: Exact;
 }
+/** The lengths to buy for groups of parts, each of which needs to be in one length. */
+export declare const lengthsOf: ({ values: { increment } }: WorksheetLedger, lengths: Length[]) => Length[];
 /**
  * The lengths to buy for several parts of one cloth. Parts are planned together if that takes less than one after the other. A
  * part that is cut as its own plan says still takes no more than its pieces need.

@@ -11,6 +11,13 @@ const block = {
     reckon,
     draw,
     lists,
+    makes: ({ count, used: { name, oneWay, kept, piecesOf } }) => ({
+        ...(name && { title: ownWords(name) }),
+        count,
+        oneWay,
+        kept,
+        piecesOf,
+    }),
     takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
         fabric,
         ...(name && { title: ownWords(name) }),

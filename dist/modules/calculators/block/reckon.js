@@ -3,13 +3,14 @@ import { textOf } from '../../ledger/field.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { Purchase } from '../../ledger/purchase.js';
 import { count, inches } from '../../ledger/quantity.js';
-import { ZERO, least, sum } from '../../measure/exact.js';
+import { least, ONE, ZERO, sum } from '../../measure/exact.js';
 import { planCloth } from '../../planner/plan.js';
 import { sheetsOf, clothOfSheet } from '../cutting/sheets.js';
-import { jobFor, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor, lettersOf, needOf } from '../cutting/planned.js';
+import { jobFor, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor, widthOf, lettersOf, needOf } from '../cutting/planned.js';
 import { readChart } from './chart.js';
 import { PIECES, partsOf } from './patch.js';
-import { piecesFor, sizeOf } from './pieces.js';
+import { sizeOf, piecesFor } from './pieces.js';
+import { stripsFor } from './strip-sets.js';
 import { blockFields, say, METHODS } from './shape.js';
 
 /**
@@ -28,9 +29,11 @@ const reckon = (given = {}, plan = planCloth) => {
         const sheets = sheetsOf(ledger, input);
         const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
         ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
-        const listed = blocks ? piecesFor(chart, block, blocks, method, ledger.values) : [];
         const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
-        const job = jobFor(about, listed);
+        const job = jobFor(about, blocks ? lettersIn(chart) : []);
+        if (!listedFor(job, ledger, chart, method))
+            ledger.note(say('notOfStrips'));
+        const listed = blocks ? madeBy(job, ledger, chart, method, blocks) : [];
         const fabrics = planFabrics(job, listed);
         if (blocks)
             sayOtherWays(job, ledger, chart, fabrics);
@@ -51,10 +54,32 @@ const reckon = (given = {}, plan = planCloth) => {
             week,
             cuts: fabrics.flatMap(({ pieces }) => pieces),
             summary: say('summary', { name, count: blocks, block, says: summaryOf(job, fabrics) }),
-            used: { ...(sheets.own ? {} : { cloth }), chart, name, oneWay },
+            used: {
+                ...(sheets.own ? {} : { cloth }),
+                chart,
+                name,
+                oneWay,
+                ...making(job, ledger, chart, method),
+            },
         };
     });
 };
+/** The pieces of each fabric for so many blocks, and how much a wash leaves of the cloth. */
+const making = (job, ledger, chart, method) => ({
+    kept: ONE.sub(ledger.values.shrinkage),
+    piecesOf: (count) => {
+        const listed = madeBy(job, ledger, chart, method, count);
+        return lettersOf(listed).map((fabric) => ({
+            fabric,
+            pieces: ofFabric(listed, fabric).map(({ width, length, count }) => ({
+                width,
+                length,
+                count,
+                turn: job.turn,
+            })),
+        }));
+    },
+});
 /** The inputs that a plan of a block comes from. */
 const FROM = ['block', 'count', 'method'];
 /** The sizes of the block and of its cells, with their rows. */
@@ -99,13 +124,55 @@ const coveredBy = (chart, block) => {
 };
 const hasUnlikeSkies = ({ patches }, { geese }) => geese === 'four' &&
     patches.some(({ kind, letters: [before, , after] }) => kind === 'goose' && before !== after);
+const lettersIn = ({ patches }) => [
+    ...new Set(patches.flatMap(({ letters }) => letters)),
+];
+/** The pieces to cut by a method. Undefined if the block cannot be made so. */
+const listedFor = (job, { values }, chart, method, count = values.count) => {
+    const { block } = values;
+    if (method.rows === 'patches')
+        return piecesFor(chart, block, count, method, values);
+    // The strips of a set are as long as its narrowest cloth is wide.
+    const width = least(...lettersIn(chart).map((letter) => widthOf(job, letter).width));
+    return stripsFor(chart, block, count, values, width);
+};
+/** The same. What cannot be made from strips is cut patch by patch. */
+const madeBy = (job, ledger, chart, method, count) => listedFor(job, ledger, chart, method, count) ??
+    piecesFor(chart, ledger.values.block, count, method, ledger.values);
+/** The other ways to make what is in the chart. */
+const otherWays = ({ patches }, method) => {
+    const has = (kind) => patches.some((patch) => patch.kind === kind);
+    const halves = method.halves === 'two' ? 'eight' : 'two';
+    const geese = method.geese === 'one' ? 'four' : 'one';
+    const rows = method.rows === 'patches' ? 'strips' : 'patches';
+    const ways = [];
+    if (has('half'))
+        ways.push({
+            row: 'halvesOtherwise',
+            method: { ...method, halves },
+            how: (fabrics) => say('halvesOtherWay', { way: halves, fabrics }),
+        });
+    if (has('goose'))
+        ways.push({
+            row: 'geeseOtherwise',
+            method: { ...method, geese },
+            how: (fabrics) => say('geeseOtherWay', { way: geese, fabrics }),
+        });
+    // From one fabric, nobody sews strips together.
+    if (patches.every(({ kind }) => kind === 'plain') && lettersIn({ patches }).length > 1)
+        ways.push({
+            row: 'rowsOtherwise',
+            method: { ...method, rows },
+            how: (fabrics) => say('rowsOtherWay', { way: rows, fabrics }),
+        });
+    return ways;
+};
 /** Says what the other methods would take, if that differs. */
 const sayOtherWays = (job, ledger, chart, fabrics) => {
-    const method = METHODS[ledger.values.method];
-    const has = (kind) => chart.patches.some((patch) => patch.kind === kind);
     const needs = (other) => {
-        const { block, count } = ledger.values;
-        const listed = piecesFor(chart, block, count, other, ledger.values);
+        const listed = listedFor(job, ledger, chart, other);
+        if (!listed)
+            return undefined;
         const all = lettersOf(listed).map((fabric) => ({
             fabric,
             need: needOf(job, fabric, ofFabric(listed, fabric)),
@@ -114,20 +181,10 @@ const sayOtherWays = (job, ledger, chart, fabrics) => {
         const isSame = fabrics.every((plan) => known.some((one) => takesSame(one, plan)));
         return known.length < all.length || isSame ? undefined : known;
     };
-    const from = ['chart', ...FROM];
-    if (has('half')) {
-        const way = method.halves === 'two' ? 'eight' : 'two';
-        const fabrics = needs({ ...method, halves: way });
-        const how = fabrics && say('halvesOtherWay', { way, fabrics });
-        if (fabrics)
-            ledger.row('halvesOtherwise', allNeeded(fabrics), { how, from });
-    }
-    if (has('goose')) {
-        const way = method.geese === 'one' ? 'four' : 'one';
-        const fabrics = needs({ ...method, geese: way });
-        const how = fabrics && say('geeseOtherWay', { way, fabrics });
-        if (fabrics)
-            ledger.row('geeseOtherwise', allNeeded(fabrics), { how, from });
+    for (const { row, method, how } of otherWays(chart, METHODS[ledger.values.method])) {
+        const other = needs(method);
+        if (other)
+            ledger.row(row, allNeeded(other), { how: how(other), from: ['chart', ...FROM] });
     }
 };
 const takesSame = ({ fabric, need }, plan) => fabric === plan.fabric &&

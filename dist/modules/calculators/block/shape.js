@@ -11,12 +11,14 @@ import { writeChart } from './chart.js';
 
 /** Each method by its code: half-square triangles first, then geese. */
 const METHODS = {
-    'two-one': { halves: 'two', geese: 'one' },
-    'two-four': { halves: 'two', geese: 'four' },
-    'eight-one': { halves: 'eight', geese: 'one' },
-    'eight-four': { halves: 'eight', geese: 'four' },
+    'two-one': { halves: 'two', geese: 'one', rows: 'patches' },
+    'two-four': { halves: 'two', geese: 'four', rows: 'patches' },
+    'eight-one': { halves: 'eight', geese: 'one', rows: 'patches' },
+    'eight-four': { halves: 'eight', geese: 'four', rows: 'patches' },
+    // A chart that is made of strips has no triangles.
+    strips: { halves: 'two', geese: 'one', rows: 'strips' },
 };
-const CODES = ['two-one', 'two-four', 'eight-one', 'eight-four'];
+const CODES = ['two-one', 'two-four', 'eight-one', 'eight-four', 'strips'];
 /** An author may leave out what stays as usual, and write the rest in any order: `four`, `four, eight`. */
 const codeOf = (written) => {
     const words = written

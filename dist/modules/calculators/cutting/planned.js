@@ -18,9 +18,8 @@ import { say } from './plan-shape.js';
 const lettersOf = (listed) => [
     ...new Set(listed.map(({ fabric }) => fabric)),
 ];
-/** The job of a list with these lines. */
-const jobFor = (about, listed) => {
-    const letters = lettersOf(listed);
+/** The job of a list of these fabrics. */
+const jobFor = (about, letters) => {
     const hasCloth = letters.some((letter) => !about.sheets.of(letter));
     return { ...about, isOne: letters.length === 1, hasCloth };
 };
@@ -232,4 +231,4 @@ const cautionsOf = (caution) => {
     return text ? [say('caution', { text })] : [];
 };
 
-export { boughtFor, cautionsOf, jobFor, lettersOf, needOf, noteMarks, planFabrics, summaryOf };
+export { boughtFor, cautionsOf, jobFor, lettersOf, needOf, noteMarks, planFabrics, summaryOf, widthOf };

@@ -3,7 +3,7 @@ import { Ledger } from '../../ledger/ledger.js';
 import { planCloth } from '../../planner/plan.js';
 import { readCutList } from './cut-list.js';
 import { noteFolds } from './folds.js';
-import { jobFor, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor } from './planned.js';
+import { jobFor, lettersOf, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor } from './planned.js';
 import { cuttingFields } from './shape.js';
 import { sheetsOf, clothOfSheet } from './sheets.js';
 
@@ -22,7 +22,7 @@ const reckon = (given = {}, plan = planCloth) => {
         const cloth = sheets.own ? clothOfSheet(sheets.own) : clothOf(ledger);
         ledger.given('oneWay', 'seam', 'ruler', 'mat', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
         const about = { ledger, source: 'list', from: ['oneWay'], input, plan, sheets, cloth, turn: !oneWay };
-        const job = jobFor(about, listed);
+        const job = jobFor(about, lettersOf(listed));
         const fabrics = planFabrics(job, listed);
         noteMarks(ledger, listed, mark);
         noteFolds(ledger, fabrics);

@@ -5,6 +5,8 @@ import { isUnknown } from '../../face/server.js';
  * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
  *
  * @tagname quilt-fabric
+ * @fires input - The reader wrote in the shopping list what she has of it; `atHand` already follows it.
+ * @fires change - She left that cell with another text.
  */
 class QuiltFabric extends LitElement {
     static { this.properties = {
@@ -14,6 +16,7 @@ class QuiltFabric extends LitElement {
         sheet: {},
         price: {},
         swatch: {},
+        atHand: { attribute: 'at-hand' },
     }; }
     render() {
         // On a server, this is how the worksheet learns of it.

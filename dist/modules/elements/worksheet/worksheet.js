@@ -17,10 +17,11 @@ import { Fabrics } from '../../workbook/fabrics.js';
 import { flow, isSame } from '../../workbook/flow.js';
 import { gather } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
+import { letterOf } from '../../workbook/parts.js';
 import { reckon } from '../../workbook/reckon.js';
 import { say } from '../../workbook/sayings.js';
 import { worksheetFields } from '../../workbook/shape.js';
-import { headline, shopping } from '../../workbook/shopping.js';
+import { headline, shopping, makesList } from '../../workbook/shopping.js';
 import { weekByWeek } from '../../workbook/weeks.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet } from '../../words/en/worksheet.js';
@@ -49,7 +50,10 @@ const givenBy = new WeakMap();
  */
 class QuiltWorksheet extends ReadingFace {
     static { this.styles = [...ReadingFace.styles, worksheetStyles]; }
-    static { this.properties = propertiesOf(worksheetFields); }
+    static { this.properties = {
+        ...propertiesOf(worksheetFields),
+        atHand: { attribute: 'at-hand', type: Boolean },
+    }; }
     /** What the parts and the fabrics say. */
     #gathered;
     /** Parts that sizes were given to. */
@@ -83,7 +87,7 @@ class QuiltWorksheet extends ReadingFace {
                 : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
             headline,
             draw: (answer) => drawPlans(plansOf(answer)),
-            lists: (answer) => [shopping(answer), ...joint(answer)],
+            lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
         };
         this.english = inEnglish(worksheet);
         // Its list is what it is for.
@@ -102,6 +106,16 @@ class QuiltWorksheet extends ReadingFace {
                 queueMicrotask(() => this.settle());
             }
         };
+        this.#typed = this.typed;
+        this.typed = (event) => {
+            if (!this.#isWritten(event))
+                this.#typed(event);
+        };
+        this.#changed = this.changed;
+        this.changed = (event) => {
+            if (!this.#isWritten(event))
+                this.#changed(event);
+        };
         this.readyForPaper = () => this.#loaded();
         this.paper = (good) => {
             const { answer, t } = good;
@@ -118,6 +132,7 @@ class QuiltWorksheet extends ReadingFace {
                 size: this.#size ? `${t.size(this.#size)}.` : '',
             });
         };
+        this.atHand = false;
         answerOnServer(this, (first) => {
             first.readInside();
             // The worksheet needs their words.
@@ -187,6 +202,9 @@ class QuiltWorksheet extends ReadingFace {
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
         const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
+        if (this.atHand)
+            for (const fabric of gathered.fabrics)
+                fabric.atHand ??= '';
         this.#pieces = pieces;
         this.#blocks = counted.flatMap(({ part: { part }, count }) => (isBlock(part) ? { part, count } : []));
         const isWritten = outgrown.some(({ part }) => isCutList(part) && part.isAsWritten);
@@ -231,6 +249,22 @@ class QuiltWorksheet extends ReadingFace {
         return (this.#spoken = new Teller({ ...own.words, others }, own.style, own.lang));
     }
     #spoken;
+    #typed;
+    #changed;
+    /** Gives a fabric what the reader wrote about it, and says so from there. False if she wrote something else. */
+    #isWritten(event) {
+        const { target, type } = event;
+        const letter = target instanceof HTMLInputElement ? target.dataset['entry'] : undefined;
+        const fabric = this.#fabrics.find((one) => letterOf(one.letter) === letter);
+        if (letter === undefined || !(target instanceof HTMLInputElement))
+            return false;
+        event.stopPropagation();
+        if (!fabric)
+            return true;
+        fabric.atHand = target.value;
+        fabric.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
+        return true;
+    }
     render() {
         return html `<slot></slot>${super.render()}`;
     }
@@ -344,7 +378,10 @@ class QuiltWorksheet extends ReadingFace {
     }
 }
 /** The plans of parts that are laid out together. */
-const plansOf = ({ fabrics, items }) => [...fabrics, ...items].flatMap(({ together }) => together ?? []);
+const plansOf = ({ fabrics, items }) => [...fabrics, ...items].flatMap(({ own, together }) => [
+    ...(own?.plans ?? []),
+    ...(together ? [together] : []),
+]);
 /** The strips of parts that are laid out together. */
 const joint = (answer) => {
     const plans = plansOf(answer);

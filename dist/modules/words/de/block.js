@@ -3,6 +3,7 @@ import { BLOCK } from './examples.js';
 import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const WAYS = { one: 'einzeln', two: 'je zwei', four: 'je vier', eight: 'je acht' };
+const ROWS = { patches: 'Patch für Patch', strips: 'aus verbundenen Streifen' };
 const PATCHES = 'A, oder A/B, A\\B, A/B/C/D, B A B, B in A';
 /** What each fabric takes. */
 const needs = (fabrics, t) => fabrics
@@ -15,7 +16,7 @@ const block = {
         chart: 'Raster',
         block: 'Block, fertig',
         count: 'Anzahl Blöcke',
-        method: 'Nähweise der Dreiecke',
+        method: 'Nähweise',
         sheet: 'Zuschneiden aus',
         oneWay: 'Muster mit Richtung',
         seam: 'Nahtzugabe',
@@ -27,6 +28,7 @@ const block = {
         patches: 'Patches insgesamt',
         halvesOtherwise: 'Stoff bei der anderen Nähweise der Halbquadrate',
         geeseOtherwise: 'Stoff bei der anderen Nähweise der Gänse',
+        rowsOtherwise: 'Stoff bei der anderen Nähweise der Reihen',
     },
     hints: {
         chart: 'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
@@ -39,6 +41,7 @@ const block = {
             'two-four': 'Halbquadrate je zwei, Gänse je vier',
             'eight-one': 'Halbquadrate je acht, Gänse einzeln',
             'eight-four': 'Halbquadrate je acht, Gänse je vier',
+            strips: 'Reihen gleicher Patches aus Streifen',
         },
     },
     entries: {},
@@ -74,10 +77,13 @@ const block = {
         gooseSquare: 'Quadrat für fliegende Gänse, je vier',
         skySquare: 'Himmelquadrat für fliegende Gänse, je vier',
         middleSquare: 'Quadrat der Mitte, auf der Spitze',
+        rowStrip: 'Streifen, zum Zusammennähen und Querschneiden',
         cornerTriangles: 'Eckdreiecke um ein Quadrat',
         // What is worth saying.
         unlikeSkies: 'Gänse mit zwei verschiedenen Stoffen daneben werden einzeln genäht: Je vier wäre die Hälfte spiegelverkehrt.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+        rowsOtherWay: ({ way, fabrics }, t) => `${ROWS[way]}: ${needs(fabrics, t)}`,
+        notOfStrips: 'Dieser Block besteht nicht aus Reihen gleicher Patches, oder eine Reihe ist länger als die Stoffbreite. Darum ohne Streifen gerechnet.',
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCK)} zu ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'Der Block'}, fertig ${t.l(block)}: ${columns} mal ${rows} Felder.`,

@@ -1,4 +1,4 @@
-import { CUT_LINE, listed } from './examples.js';
+import { listed } from './examples.js';
 
 /** After „für“. */
 const BLOCKS = { one: 'Block', other: 'Blöcke' };
@@ -63,7 +63,7 @@ const face = {
         const also = others.map(({ letter, width }) => `Stoff ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`);
         return [t.say(first), ...also].join('; ');
     },
-    noClothForBlocks: `Der Stoff für die Blöcke fehlt in dieser Liste. Einen Zuschneideplan mit ihren Teilen ergänzen, zum Beispiel ${CUT_LINE}.`,
+    noClothForBlocks: 'Der Stoff für die Blöcke fehlt in dieser Liste. Einen Block mit seinem Raster ergänzen oder eine Zuschneideliste.',
     listForOtherBlocks: ({ now, written }, t) => `Der Stoff für ${blocksOf(now, t)} fehlt in dieser Liste: Die Zuschneideliste gilt für ${blocksOf(written, t)}. Bitte Anzahl und Maß der Teile dafür eintragen.`,
     blocksForOtherPlaces: ({ places, made, difference }, t) => `Das Top hat ${t.many(places, PLACES)}, die Blöcke sind ${made}. ${difference > 0
         ? `Von welchem Block sollen es ${difference} mehr sein?`

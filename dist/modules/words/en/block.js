@@ -3,6 +3,7 @@ import { onSheets, planned, SHEET_HINT } from './planned.js';
 
 const BLOCKS = { one: 'block', other: 'blocks' };
 const WAYS = { one: 'one at a time', two: 'two at a time', four: 'four at a time', eight: 'eight at a time' };
+const ROWS = { patches: 'patch by patch', strips: 'from strips, sewn and cut across' };
 const PATCHES = 'A, or A/B, A\\B, A/B/C/D, B A B, B in A';
 /** What each fabric takes: `A 12 in, B 9 1/2 in`. */
 const needs = (fabrics, t) => fabrics
@@ -15,7 +16,7 @@ const block = {
         chart: 'Chart',
         block: 'Block, finished',
         count: 'How many blocks',
-        method: 'How triangles are made',
+        method: 'How it is made',
         sheet: 'Cut from',
         oneWay: 'One-way print',
         seam: 'Seam allowance',
@@ -27,6 +28,7 @@ const block = {
         patches: 'Patches in all',
         halvesOtherwise: 'Cloth, half-square triangles made the other way',
         geeseOtherwise: 'Cloth, geese made the other way',
+        rowsOtherwise: 'Cloth, rows made the other way',
     },
     hints: {
         chart: 'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
@@ -39,6 +41,7 @@ const block = {
             'two-four': 'half-square triangles two at a time, geese four at a time',
             'eight-one': 'half-square triangles eight at a time, geese one at a time',
             'eight-four': 'half-square triangles eight at a time, geese four at a time',
+            strips: 'rows of equal patches from strips',
         },
     },
     entries: {},
@@ -74,10 +77,13 @@ const block = {
         gooseSquare: 'square for flying geese, four at a time',
         skySquare: 'sky square for flying geese, four at a time',
         middleSquare: 'middle square, on point',
+        rowStrip: 'strip, to sew together and cut across',
         cornerTriangles: 'corner triangles round a square',
         // What is worth saying.
         unlikeSkies: 'Geese with two different fabrics beside them are made one at a time: four at a time, half of them would come out mirrored.',
         halvesOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
+        rowsOtherWay: ({ way, fabrics }, t) => `${ROWS[way]}: ${needs(fabrics, t)}`,
+        notOfStrips: 'This block is not made of rows of equal patches, or a row is longer than the cloth is wide. So we did not use strips.',
         geeseOtherWay: ({ way, fabrics }, t) => `${WAYS[way]}: ${needs(fabrics, t)}`,
         summary: ({ name, count, block, says }, t) => `${name && `${name}: `}${t.many(count, BLOCKS)} of ${t.l(block)}.${count ? ` ${t.say(says)}` : ''}`,
         picture: ({ name, block, columns, rows }, t) => `${name || 'The block'}, ${t.l(block)} finished: ${columns} by ${rows} cells.`,

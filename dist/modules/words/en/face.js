@@ -1,5 +1,3 @@
-import { CUT_LINE } from './examples.js';
-
 const BLOCKS = { one: 'block', other: 'blocks' };
 const PLACES = { one: 'place', other: 'places' };
 const blocksOf = ({ count, block }, t) => `${t.many(count, BLOCKS)} of ${t.typed(block)}`;
@@ -62,7 +60,7 @@ const face = {
         const also = others.map(({ letter, width }) => `fabric ${letter}: ${typeof width === 'string' ? width : t.typed(width)}`);
         return [t.say(first), ...also].join('; ');
     },
-    noClothForBlocks: (_, t) => `This list has no cloth for the blocks yet. Add a cutting plan with what to cut for them, like ${t.forUnits(CUT_LINE)}.`,
+    noClothForBlocks: 'This list has no cloth for the blocks yet. Add a block with its chart, or a list of what to cut.',
     listForOtherBlocks: ({ now, written }, t) => `This list has no cloth for ${blocksOf(now, t)} yet: the cut list is for ${blocksOf(written, t)}. Change the cut list to the pieces that you need now.`,
     blocksForOtherPlaces: ({ places, made, difference }, t) => `The top has ${t.many(places, PLACES)} and the blocks are ${made}. ${difference > 0
         ? `Which block do you want ${difference} more of?`

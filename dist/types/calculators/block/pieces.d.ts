@@ -23,6 +23,8 @@ export interface PieceSayings {
 export interface Method {
     halves: 'two' | 'eight';
     geese: 'one' | 'four';
+    /** Rows of equal patches: patch by patch, or from strips that are sewn together and cut across. */
+    rows: 'patches' | 'strips';
 }
 /** The seam allowance, and the marks that cut sizes fall on. */
 export interface Seams {

@@ -8,26 +8,37 @@ import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
 import type { Purchase } from '../../ledger/purchase.js';
 import type { FabricPlan, FabricRow, ListSurroundings, PlannedSayings, SheetSayings } from '../cutting/plan-shape.js';
+import type { Making } from '../calculator.js';
 import { type ChartSayings } from './chart.js';
 import type { Chart } from './patch.js';
 import type { Method, PieceSayings } from './pieces.js';
+import type { StripSetSayings } from './strip-sets.js';
 /** Each method by its code: half-square triangles first, then geese. */
 export declare const METHODS: {
     readonly 'two-one': {
         readonly halves: "two";
         readonly geese: "one";
+        readonly rows: "patches";
     };
     readonly 'two-four': {
         readonly halves: "two";
         readonly geese: "four";
+        readonly rows: "patches";
     };
     readonly 'eight-one': {
         readonly halves: "eight";
         readonly geese: "one";
+        readonly rows: "patches";
     };
     readonly 'eight-four': {
         readonly halves: "eight";
         readonly geese: "four";
+        readonly rows: "patches";
+    };
+    readonly strips: {
+        readonly halves: "two";
+        readonly geese: "one";
+        readonly rows: "strips";
     };
 };
 export type MethodCode = keyof typeof METHODS;
@@ -49,7 +60,7 @@ export declare const blockFields: {
     };
     block: Field<import("fraction.js").default>;
     count: Field<number>;
-    method: Field<"two-one" | "two-four" | "eight-one" | "eight-four"> & {
+    method: Field<"strips" | "two-one" | "two-four" | "eight-one" | "eight-four"> & {
         options: readonly MethodCode[];
     };
     sheet: Field<string | undefined>;
@@ -61,10 +72,10 @@ export type BlockInput = Input<typeof blockFields> & ListSurroundings & {
     name?: unknown;
 };
 /** The rows that it reckons. If there are several fabrics, each has its own row. */
-export type BlockRow = 'cell' | 'cellLength' | 'unfinished' | 'patches' | 'halvesOtherwise' | 'geeseOtherwise' | 'washedWidth' | ShopRow;
+export type BlockRow = 'cell' | 'cellLength' | 'unfinished' | 'patches' | 'halvesOtherwise' | 'geeseOtherwise' | 'rowsOtherwise' | 'washedWidth' | ShopRow;
 export type BlockLedger = Ledger<typeof blockFields, BlockRow | FabricRow>;
 /** What it says. */
-export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings {
+export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings, SheetSayings, StripSetSayings {
     /** A patch would finish smaller than a mark of the ruler. */
     patchTooSmall: {
         patch: Size;
@@ -80,6 +91,12 @@ export interface BlockSayings extends ChartSayings, PieceSayings, PlannedSayings
         way: Method['geese'];
         fabrics: FabricNeed[];
     };
+    rowsOtherWay: {
+        way: Method['rows'];
+        fabrics: FabricNeed[];
+    };
+    /** Strips were chosen, but some row is not made of equal patches, or is too long. */
+    notOfStrips: undefined;
     summary: {
         name: string;
         count: number;
@@ -106,7 +123,7 @@ export interface FabricNeed {
     fabric: string;
     need: Exact | Purchase;
 }
-export declare const say: <Code extends "square" | "sheets" | "rectangle" | "summary" | "picture" | "letter" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "tooManyCells" | "emptyChart" | "inCell" | "marksNeeded" | "tooManyFabrics" | "emptyCell" | "notPatch" | "notSpan" | "outside" | "overlaps" | "gap" | "halfNotSquare" | "quarterNotSquare" | "insideNotSquare" | "gooseNotTwoByOne" | "gooseWay" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "pairSquareTwo" | "pairSquareEight" | "quarterTriangles" | "gooseRectangle" | "skyCorner" | "gooseSquare" | "skySquare" | "middleSquare" | "cornerTriangles" | "patchTooSmall" | "unlikeSkies" | "halvesOtherWay" | "geeseOtherWay" | "cellName">(code: Code, ...[values]: BlockSayings[Code] extends undefined ? [] : [values: BlockSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "square" | "sheets" | "rectangle" | "summary" | "picture" | "letter" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "tooManyCells" | "emptyChart" | "inCell" | "marksNeeded" | "tooManyFabrics" | "emptyCell" | "notPatch" | "notSpan" | "outside" | "overlaps" | "gap" | "halfNotSquare" | "quarterNotSquare" | "insideNotSquare" | "gooseNotTwoByOne" | "gooseWay" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric" | "pairSquareTwo" | "pairSquareEight" | "quarterTriangles" | "gooseRectangle" | "skyCorner" | "gooseSquare" | "skySquare" | "middleSquare" | "cornerTriangles" | "rowStrip" | "patchTooSmall" | "unlikeSkies" | "halvesOtherWay" | "geeseOtherWay" | "rowsOtherWay" | "notOfStrips" | "cellName">(code: Code, ...[values]: BlockSayings[Code] extends undefined ? [] : [values: BlockSayings[Code]]) => Message<Code>;
 /** What one block has of one fabric. */
 export interface BlockFabric {
     fabric: string;
@@ -141,5 +158,7 @@ export interface BlockAnswer extends Answer {
         chart: Chart;
         name: string;
         oneWay: boolean;
+        kept: Exact;
+        piecesOf: Making['piecesOf'];
     };
 }

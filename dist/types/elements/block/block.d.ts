@@ -33,7 +33,7 @@ export declare class QuiltBlock extends GridFace<BlockAnswer> {
     fills: boolean;
     /**
      * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
-     * Default `two-one`.
+     * Default `two-one`. `strips`: rows of equal patches are cut across from strips that are sewn together.
      */
     method: string | undefined;
     /**

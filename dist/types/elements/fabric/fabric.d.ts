@@ -3,6 +3,8 @@ import { LitElement, nothing, type PropertyDeclarations } from 'lit';
  * Declares a fabric of the worksheet around it; shows nothing itself. Parts name it by its letter.
  *
  * @tagname quilt-fabric
+ * @fires input - The reader wrote in the shopping list what she has of it; `atHand` already follows it.
+ * @fires change - She left that cell with another text.
  */
 export declare class QuiltFabric extends LitElement {
     static properties: PropertyDeclarations;
@@ -24,6 +26,12 @@ export declare class QuiltFabric extends LitElement {
      * `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into.
      */
     swatch: string | undefined;
+    /**
+     * What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. With this
+     * attribute, also if it is empty, the shopping list has a cell for it. What she writes there is in this property, and the fabric
+     * fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none.
+     */
+    atHand: string | undefined;
     protected render(): typeof nothing;
     protected updated(): void;
 }

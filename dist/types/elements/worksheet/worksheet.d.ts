@@ -1,4 +1,4 @@
-import { type TemplateResult } from 'lit';
+import { type PropertyDeclarations, type TemplateResult } from 'lit';
 import type { Calculator } from '../../calculators/calculator.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Message } from '../../measure/message.js';
@@ -20,11 +20,13 @@ import { Teller } from '../../words/teller.js';
 export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     #private;
     static styles: import("lit").CSSResult[];
-    static properties: import("lit").PropertyDeclarations;
+    static properties: PropertyDeclarations;
     /** How many kits to cut, for a shop. Default none. */
     kits: string | number | undefined;
     /** How much cloth a bolt holds. A length. Default `15 yd`, or `13.5 m` in metric. */
     bolt: string | number | undefined;
+    /** The shopping list has a cell for every fabric, where the reader writes what she has of it. Default false. */
+    atHand: boolean;
     readonly calculator: Calculator<WorksheetAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;
     protected readonly foldsLists = false;
@@ -42,6 +44,8 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected readInside(): void;
     /** The teller, with the words of its parts, because it says what they say. */
     get teller(): Teller;
+    protected typed: (event: Event) => void;
+    protected changed: (event: Event) => void;
     protected render(): TemplateResult;
     /** Under the question which block to make more or fewer of: a button for each block that can be. */
     protected under(note: Message): unknown;
