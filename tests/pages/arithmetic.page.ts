@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { site, whole, type Visited } from './site.js';
 
 const { open } = site();
-const RULES = ['backing', 'binding', 'bias', 'borders', 'batting', 'top', 'cutting', 'sleeve'];
+const RULES = ['backing', 'binding', 'bias', 'borders', 'batting', 'top', 'block', 'cutting', 'sleeve'];
 
 const arithmetic = async (): Promise<Visited> => {
   const visited = await open('/arithmetic.html');

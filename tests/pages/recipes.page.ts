@@ -14,6 +14,7 @@ const RECIPES = [
   ['kit', 'A kit for a class'],
   ['working', 'The working open from the start'],
   ['whole', 'A whole quilt, one shopping list'],
+  ['sew-along', 'Run a sew-along'],
   ['colours', 'In your own colours'],
 ] as const;
 
