@@ -1,7 +1,8 @@
+import { sheetsToBuy } from '../calculators/cutting/sheets.js';
 import { Ledger, type Input, type Reckoning } from '../ledger/ledger.js';
 import type { Planner } from '../ledger/planning.js';
 import { ofCloth } from '../ledger/purchase.js';
-import { sum } from '../measure/exact.js';
+import { sum, ZERO } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput } from './input.js';
@@ -14,12 +15,29 @@ import { say } from './sayings.js';
 import { worksheetFields, type WorksheetAnswer, type WorksheetLedger } from './shape.js';
 import { countItems, totals, type CountedItem } from './sums.js';
 
+/** What is bought by the piece. Equal sheets of several fabrics are counted together. */
+const thingsOf = (items: CountedItem[]): Message[] => {
+  const alike = new Map<unknown, CountedItem[]>();
+  for (const counted of items) {
+    const { sheet } = counted.item.used;
+    const sides = sheet && [sheet.width, sheet.length].map((side) => side.toFraction());
+    const key = sheet ? [sheet.kind, ...(sides ?? [])].join(' ') : counted;
+    alike.set(key, [...(alike.get(key) ?? []), counted]);
+  }
+  return [...alike.values()].flatMap((several) => {
+    const sheet = several[0]?.item.used.sheet;
+    if (!sheet || several.length < 2) return several.map(({ called }) => called);
+    const counts = several.map(({ item }) => item.used.buy?.amount ?? ZERO);
+    return say('toBuy', { buy: sheetsToBuy(sheet, sum(counts).valueOf()), width: undefined });
+  });
+};
+
 /** What is on the list, in a sentence. */
 const summaryOf = (lines: CountedLine[], items: CountedItem[], isUnfinished: boolean): Message =>
   say('summary', {
     fabrics: new Set(lines.map(({ line }, at) => line.letter || at)).size,
     byLength: items.some(({ item }) => item.fabric),
-    items: items.map(({ called }) => called),
+    items: thingsOf(items),
     isUnfinished,
   });
 

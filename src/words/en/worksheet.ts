@@ -1,4 +1,4 @@
-import type { Message } from '../../measure/message.js';
+import { isMessage, type Message } from '../../measure/message.js';
 import type { worksheetFields } from '../../workbook/shape.js';
 import type { WorksheetSayings } from '../../workbook/sayings.js';
 import type { CommonLabel } from '../common.js';
@@ -16,8 +16,15 @@ const BOLTS: Forms = { one: 'bolt', other: 'bolts' };
 const LENGTHS: Forms = { one: 'length', other: 'lengths' };
 const THINGS: Forms = { one: 'thing', other: 'things' };
 
+/** What an author calls a block keeps its capital. */
+const isName = ({ code, values }: Message): boolean => {
+  const { says }: { says?: unknown } = values;
+  return code === 'saidBy' && isMessage(says) && says.code === 'ownWords';
+};
+
 /** A title inside a sentence. */
-const inSentence = (title: Message, t: Teller): string => t.say(title).toLowerCase();
+const inSentence = (title: Message, t: Teller): string =>
+  isName(title) ? t.say(title) : t.say(title).toLowerCase();
 const and = (titles: Message[], t: Teller): string =>
   titles.map((title) => inSentence(title, t)).join(' and ');
 const upperFirst = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
