@@ -1,6 +1,7 @@
+import { sheetsToBuy } from '../calculators/cutting/sheets.js';
 import { Ledger } from '../ledger/ledger.js';
 import { ofCloth } from '../ledger/purchase.js';
-import { sum } from '../measure/exact.js';
+import { sum, ZERO } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
 import { linesOf } from './lines.js';
 import { sheetLinesOf } from './sheet-lines.js';
@@ -11,11 +12,28 @@ import { say } from './sayings.js';
 import { worksheetFields } from './shape.js';
 import { countItems, totals } from './sums.js';
 
+/** What is bought by the piece. Equal sheets of several fabrics are counted together. */
+const thingsOf = (items) => {
+    const alike = new Map();
+    for (const counted of items) {
+        const { sheet } = counted.item.used;
+        const sides = sheet && [sheet.width, sheet.length].map((side) => side.toFraction());
+        const key = sheet ? [sheet.kind, ...(sides ?? [])].join(' ') : counted;
+        alike.set(key, [...(alike.get(key) ?? []), counted]);
+    }
+    return [...alike.values()].flatMap((several) => {
+        const sheet = several[0]?.item.used.sheet;
+        if (!sheet || several.length < 2)
+            return several.map(({ called }) => called);
+        const counts = several.map(({ item }) => item.used.buy?.amount ?? ZERO);
+        return say('toBuy', { buy: sheetsToBuy(sheet, sum(counts).valueOf()), width: undefined });
+    });
+};
 /** What is on the list, in a sentence. */
 const summaryOf = (lines, items, isUnfinished) => say('summary', {
     fabrics: new Set(lines.map(({ line }, at) => line.letter || at)).size,
     byLength: items.some(({ item }) => item.fabric),
-    items: items.map(({ called }) => called),
+    items: thingsOf(items),
     isUnfinished,
 });
 /** The lines of all fabrics, in the order in which they are declared; says which of them nothing is cut from. */

@@ -1,3 +1,4 @@
+import { isMessage } from '../../measure/message.js';
 import { equals } from '../teller.js';
 import { stepOf } from './common.js';
 import { ranges } from '../ranges.js';
@@ -10,8 +11,13 @@ const FABRICS = { one: 'fabric', other: 'fabrics' };
 const BOLTS = { one: 'bolt', other: 'bolts' };
 const LENGTHS = { one: 'length', other: 'lengths' };
 const THINGS = { one: 'thing', other: 'things' };
+/** What an author calls a block keeps its capital. */
+const isName = ({ code, values }) => {
+    const { says } = values;
+    return code === 'saidBy' && isMessage(says) && says.code === 'ownWords';
+};
 /** A title inside a sentence. */
-const inSentence = (title, t) => t.say(title).toLowerCase();
+const inSentence = (title, t) => isName(title) ? t.say(title) : t.say(title).toLowerCase();
 const and = (titles, t) => titles.map((title) => inSentence(title, t)).join(' and ');
 const upperFirst = (text) => text.replace(/^./, (first) => first.toUpperCase());
 const soFarOr = (soFar) => (soFar ? ' so far' : '');
