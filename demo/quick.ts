@@ -1,6 +1,6 @@
 import '../src/index.js';
 import { announce, show } from './quick/answers.js';
-import { draw as drawFabrics } from './quick/fabrics.js';
+import { draw as drawFabrics, readBack as readFabric } from './quick/fabrics.js';
 import { quiltIn, save } from './quick/files.js';
 import { fractionKeys } from './quick/keys.js';
 import { find, write } from './quick/page.js';
@@ -81,6 +81,7 @@ document.addEventListener('input', ({ target }) => {
   if (target === cell('units')) switchUnits();
   if (target instanceof HTMLInputElement && target.type === 'radio') switchWay();
   readBack(target);
+  readFabric(target);
   if (target instanceof Node && form.contains(target)) give();
   settle();
   keep();

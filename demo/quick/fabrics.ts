@@ -1,4 +1,5 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
+import { textOf } from '../../src/ledger/field.js';
 import { find, write } from './page.js';
 import { present, type Part } from './parts.js';
 import { cell } from './question.js';
@@ -9,12 +10,19 @@ interface Cloth {
   name: string;
   price: string;
   swatch: string;
+  /** What it is bought in, if not by length. */
+  sheet: string;
+  /** What its maker has already. */
+  hand: string;
 }
 
 const LETTERS = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'];
 /** The first colours, so that two fabrics never look the same. */
 const COLOURS = ['#d9c7a3', '#3f6f86', '#b9bdc1', '#a63d40', '#6f8f5b', '#8a6a9b', '#d08c3c', '#48505c'];
-const KEYS = ['name', 'price', 'swatch'] as const;
+const KEYS = ['name', 'price', 'swatch', 'sheet', 'hand'] as const;
+
+/** What a fabric may be bought in. */
+const BOUGHT = { '': 'a length', 'fat-quarter': 'fat quarters', 'fat-eighth': 'fat eighths' } as const;
 
 /** Parts whose fabric is said elsewhere: batting is no fabric, and a cut list and a chart name the fabric of every piece. */
 const ELSEWHERE = ['batting', 'cutting', 'block'];
@@ -24,7 +32,14 @@ const section = find('#fabrics');
 const place = find('.fabrics', section);
 
 const colourOf = (letter: string): string => COLOURS[LETTERS.indexOf(letter) % COLOURS.length] ?? '';
-const fabric = (letter: string): Cloth => ({ letter, name: '', price: '', swatch: colourOf(letter) });
+const fabric = (letter: string): Cloth => ({
+  letter,
+  name: '',
+  price: '',
+  swatch: colourOf(letter),
+  sheet: '',
+  hand: '',
+});
 const called = ({ letter, name }: Cloth): string => (name ? `${letter} · ${name}` : letter);
 
 /** Writes the fabrics into a link. Every fabric has a colour, so each has an entry. */
@@ -40,14 +55,17 @@ export const forget = (): void => {
 
 export const recall = (kept: URLSearchParams): void => {
   for (const letter of LETTERS) {
-    const [name, price, swatch] = KEYS.map((key) => kept.get(`fabric.${letter}.${key}`));
-    if ([name, price, swatch].every((text) => typeof text !== 'string')) continue;
+    const texts = KEYS.map((key) => kept.get(`fabric.${letter}.${key}`));
+    if (texts.every((text) => typeof text !== 'string')) continue;
+    const [name, price, swatch, sheet, hand] = texts;
     const isColour = /^#[0-9a-f]{6}$/i.test(swatch ?? '');
     cloths.push({
       letter,
       name: name ?? '',
       price: price ?? '',
       swatch: isColour ? (swatch ?? '') : colourOf(letter),
+      sheet: sheet && Object.hasOwn(BOUGHT, sheet) ? sheet : '',
+      hand: hand ?? '',
     });
   }
 };
@@ -111,19 +129,31 @@ const chooser = (part: Part): TemplateResult[] =>
   });
 
 /** A price is for what the shop counts in. */
-const priced = (): string => `Price of a ${cell('increment').value.endsWith('m') ? 'metre' : 'yard'}`;
+const priced = ({ sheet }: Cloth): string => {
+  const each = cell('increment').value.endsWith('m') ? 'metre' : 'yard';
+  return `Price of a ${sheet ? sheet.replace('-', ' ') : each}`;
+};
+
+/** What somebody wrote in the shopping list. */
+export const readBack = (target: EventTarget | null): void => {
+  if (!(target instanceof Element) || target.localName !== 'quilt-fabric') return;
+  const { letter, atHand } = target as HTMLElementTagNameMap['quilt-fabric'];
+  for (const cloth of cloths) if (cloth.letter === letter) cloth.hand = textOf(atHand);
+};
 
 const rowOf = (cloth: Cloth): TemplateResult => {
   const type = (key: (typeof KEYS)[number]) => (event: Event) => {
-    cloth[key] = (event.target as HTMLInputElement).value;
+    cloth[key] = (event.target as HTMLInputElement | HTMLSelectElement).value;
     draw();
   };
-  const { letter, name, price, swatch } = cloth;
+  const { letter, name, price, swatch, sheet, hand } = cloth;
   return html`<fieldset data-letter=${letter}>
     <legend>Fabric ${letter}</legend>
     <label>Name <input name="name" autocomplete="off" .value=${name} @input=${type('name')} /></label>
-    <label>${priced()} <input name="price" inputmode="decimal" autocomplete="off" .value=${price} @input=${type('price')} /></label>
+    <label>${priced(cloth)} <input name="price" inputmode="decimal" autocomplete="off" .value=${price} @input=${type('price')} /></label>
     <label>Colour <input type="color" name="swatch" .value=${swatch} @input=${type('swatch')} /></label>
+    <label>Bought in <select name="sheet" @change=${type('sheet')}>${Object.entries(BOUGHT).map(([code, words]) => html`<option value=${code} .selected=${code === sheet}>${words}</option>`)}</select></label>
+    <label>I have <input name="hand" autocomplete="off" placeholder="9 fat quarters" .value=${hand} @input=${type('hand')} /></label>
     <button type="button" @click=${() => takeAway(letter)}>Take away ${letter}</button>
   </fieldset>`;
 };
@@ -135,7 +165,7 @@ export const draw = (): void => {
     html`${cloths.map(rowOf)}
     ${cloths.length < LETTERS.length ? html`<button type="button" name="add" @click=${add}>Add a fabric</button>` : nothing}
     ${cloths[0] ? html`<div class="uses">${used.map(chooser)}</div>` : nothing}
-    ${cloths.map(({ letter, name, price, swatch }) => html`<quilt-fabric letter=${letter} name=${name} price=${price} swatch=${swatch}></quilt-fabric>`)}`,
+    ${cloths.map(({ letter, name, price, swatch, sheet, hand }) => html`<quilt-fabric letter=${letter} name=${name} price=${price} swatch=${swatch} sheet=${sheet || nothing} .atHand=${hand || undefined}></quilt-fabric>`)}`,
     place,
   );
   write(find('.said', section), cloths.map(called).join(', ') || 'none named');

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+
 /** Each calculator as an author writes it in a page of its own. */
 export const ALONE = {
   backing: '<quilt-backing width="58" length="70" price="12"></quilt-backing>',
@@ -29,3 +31,8 @@ C | hanging sleeve | 9 x 35 in | 2"></quilt-cutting>
   <quilt-backing fabric="E"></quilt-backing>
   <quilt-batting packages="small 60 x 60 @ 18; middle 72 x 90 @ 27; large 120 x 130 @ 38.50"></quilt-batting>
 </quilt-worksheet>`;
+
+const DEMO = readFileSync(new URL('../../demo/sew-along.html', import.meta.url), 'utf8');
+
+/** The sew-along of the demo: eight kinds of block, fifteen fabrics. */
+export const SEW_ALONG = /<quilt-worksheet[^]*<\/quilt-worksheet>/.exec(DEMO)[0];

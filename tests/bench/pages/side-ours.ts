@@ -26,7 +26,7 @@ const nameOf = ({ localName }: Sheet, at: number): string => {
 /** Every cell that holds a number, by the name of its sheet and its row: `top: block`. */
 const first = new Map<
   string,
-  { sheet: Sheet; row: string; text: string; property: string; before: unknown }
+  { sheet: Sheet; row: string; at: string | undefined; text: string; property: string; before: unknown }
 >();
 sheets.forEach((sheet, at) => {
   for (const { value, dataset } of cellsOf(sheet)) {
@@ -34,7 +34,10 @@ sheets.forEach((sheet, at) => {
     const property = row in sheet ? row : 'measured';
     const before = (sheet as unknown as Record<string, unknown>)[property];
     if (/\d/.test(value))
-      first.set(`${nameOf(sheet, at)}: ${row}`, { sheet, row, text: value, property, before });
+      // Of a grid, the last cell that holds a number.
+      first.set(`${nameOf(sheet, at)}: ${row}`, {
+        ...{ sheet, row, at: dataset['at'], text: value, property, before },
+      });
   }
 });
 
@@ -53,8 +56,8 @@ const type = (cell: Cell, text: string): void => {
   cell.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
 };
 const cellAt = (name: string): Cell => {
-  const { sheet, row } = first.get(name)!;
-  return cellsOf(sheet).find(({ dataset }) => dataset['row'] === row)!;
+  const { sheet, row, at } = first.get(name)!;
+  return cellsOf(sheet).find(({ dataset }) => dataset['row'] === row && dataset['at'] === at)!;
 };
 /** What is not drawn within the turn is drawn after a frame, or when its plan is ready. */
 const quiet = async (): Promise<void> => {

@@ -1,10 +1,10 @@
-import { ALONE, WORKSHEET } from '../elements.mjs';
+import { ALONE, SEW_ALONG, WORKSHEET } from '../elements.mjs';
 import { isThere } from '../peers.mjs';
 import { pageOf } from '../site.mjs';
 import { atMost, median } from '../table.mjs';
 
 export const title =
-  'A keystroke, ms of the page’s thread, until all that changes is drawn and laid out: the slowest cell of each calculator, alone and in a worksheet of seven parts';
+  'A keystroke, ms of the page’s thread, until all that changes is drawn and laid out: the slowest cell of each calculator, alone, in a worksheet of seven parts, and in the sew-along of the demo';
 
 const SHEET = 'jspreadsheet, 40 formulas';
 const FEW = 3;
@@ -129,6 +129,7 @@ export const measure = async (site) => {
     rows.push(...(await slowest(site, name, markup)).flatMap(rowsOf('alone', limit)));
   }
   rows.push(...(await slowest(site, 'worksheet', WORKSHEET)).flatMap(rowsOf('in a worksheet', 4)));
+  rows.push(...(await slowest(site, 'sew-along', SEW_ALONG)).flatMap(rowsOf('in the sew-along', 4)));
   return { rows, skipped: isThere('jspreadsheet-ce') ? [] : ['jspreadsheet-ce, which is not installed'] };
 };
 
