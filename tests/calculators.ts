@@ -30,7 +30,7 @@ export const CALCULATORS: Record<string, { given: Attributes; typed: Typed[] }> 
   },
   sleeve: { given: { width: '58' }, typed: [['width', '61 3/4']] },
   top: { given: { block: '12', across: '4', down: '5', sashing: '2' }, typed: [['sashing', '2 1/4']] },
-  cutting: { given: { list: 'A | square | 3 1/2 in | 12' }, typed: [['fabricWidth', '42']] },
+  cutting: { given: { list: 'A | square | 3 1/2 in | 12' }, typed: [['list', 'B']] },
 };
 
 /** All that reckon, the worksheet last. */

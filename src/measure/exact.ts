@@ -32,8 +32,12 @@ export const isExact = (value: unknown): value is Exact =>
   'd' in value &&
   typeof value.d === 'bigint' &&
   // Somebody else's object may have such a part by chance.
+  'n' in value &&
+  typeof value.n === 'bigint' &&
   'toFraction' in value &&
-  typeof value.toFraction === 'function';
+  typeof value.toFraction === 'function' &&
+  'gte' in value &&
+  typeof value.gte === 'function';
 
 export const ZERO = exact(0);
 export const ONE = exact(1);

@@ -26,7 +26,8 @@ export const headless = <I extends Input, A extends object, More extends unknown
   const { name, fields } = calculator;
   const teller = tellerOf(name, words);
   return (input = null, ...more) => {
-    const reckoning = calculator.reckon(input, ...more);
+    // `list.map(reckonBlock)` gives a number where a planner may be.
+    const reckoning = calculator.reckon(input, ...(more.filter((one) => typeof one === 'function') as More));
     return told(reckoning, fields, teller(reckoning));
   };
 };

@@ -24,6 +24,12 @@ const NAMES: [name: string, written: RegExp][] = [
   ['fat-eighth', /^(fat[ -]?eighths?|f8s?)$/i],
 ];
 
+/** More than one side each way, a sign of a sum, or a size in yards or metres. */
+const MAY_BE_A_SUM = /[*()=]|(x|×|by)[^]*(x|×|by)|(x|×|by)[^]*(yd|yard|\bm\b|met|\d\s*m\b)/i;
+
+/** Stands for a comma between two digits, which no number has where decimals have a point. */
+const LOW_COMMA = '\u201a';
+
 /** A number of pieces, and what each of them is: `3 fat quarters`, `2 pieces of 9 x 40 in`. */
 const counted = (text: string): { count: number; what: string } => {
   const [, number = '1', named = ''] =
@@ -36,13 +42,15 @@ const counted = (text: string): { count: number; what: string } => {
 /** One piece, or several equal ones. `width` is that of the fabric. Throws a `Refusal`. */
 const readPiece = (text: string, width: Exact, style: Style): AtHand => {
   const { count, what } = counted(text);
-  const bad = (): never => refuse(say('notAtHand', { text }));
+  const bad = (): never => refuse(say('notAtHand', { text: text.replaceAll(LOW_COMMA, ',') }));
   if (count < 1 || count > MOST_PIECES) return bad();
   const name = NAMES.find(([, written]) => written.test(what))?.[0];
   if (name) {
     const { kind, ...size } = readSheet(name, style, { oneWay: false, kept: ONE });
     return { kind, width: size.width, length: size.length, count };
   }
+  // “2 x 9 x 40 in” and “2 x 1/2 yd” may mean a number of pieces or a sum. Read as a sum, cloth would be missing.
+  if (MAY_BE_A_SUM.test(what)) return bad();
   const sides = splitSize(what);
   // A number alone could be yards, inches or pieces.
   if (!sides && !/\p{N}\s*(["'”″]|\p{L})/u.test(what)) return bad();
@@ -64,7 +72,9 @@ export const readAtHand = (
   style: Style,
 ): { pieces: AtHand[]; problems: Message[] } => {
   const problems: Message[] = [];
-  const pieces = placesOf(written.replace(/\s+(and|und)\s+|\s*[&+]\s*/gi, '; '), style.comma)
+  // Where decimals have a point, “1,5 yd” could be two things, and 5 yd would be too much.
+  const clear = style.comma ? written : written.replace(/(\d),(\d)/g, `$1${LOW_COMMA}$2`);
+  const pieces = placesOf(clear.replace(/\s+(and|und)\s+|\s*[&+]\s*/gi, '; '), style.comma)
     .filter(Boolean)
     .flatMap((text) =>
       unlessRefused(

@@ -17,12 +17,19 @@ export class Stock {
     /** As the reader wrote it. */
     readonly written: string,
     pieces: AtHand[],
+    /** Whether the fabric says how wide it is. */
+    readonly isWide: boolean,
   ) {
     this.#left = pieces.map((piece) => ({ ...piece }));
   }
 
   get pieces(): AtHand[] {
     return this.#left;
+  }
+
+  /** Lengths of cloth are as wide as the cloth of the parts, if the fabric does not say how wide it is. */
+  asWideAs(width: Exact): void {
+    if (!this.isWide) for (const piece of this.#left) if (piece.kind === 'length') piece.width = width;
   }
 
   /** Takes so many of a piece. */

@@ -13,7 +13,8 @@ import { say } from './sayings.js';
 import { worksheetFields, type WorksheetLedger } from './shape.js';
 
 /** The letter of a fabric, with single spaces in it. */
-export const letterOf = (written: unknown): string => textOf(written).replace(/\s+/g, ' ').trim();
+export const letterOf = (written: unknown): string =>
+  textOf(written).normalize('NFC').replace(/\s+/g, ' ').trim();
 
 /** A fabric that parts may name. */
 export interface Declared {
@@ -69,7 +70,7 @@ const ownOf = (
   const usual = width ?? values.fabricWidth ?? usualLength(COTTON_WIDTH, style);
   const { pieces, problems } = readAtHand(written, usual, style);
   for (const says of problems) ledger.note(sayOfShop('about', { what: say('atHandOf', { letter }), says }));
-  return { atHand: pieces, stock: new Stock(written, pieces) };
+  return { atHand: pieces, stock: new Stock(written, pieces, !!width) };
 };
 
 /** All that is cut from one fabric. */

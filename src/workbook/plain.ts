@@ -7,7 +7,7 @@ import { ownWords } from '../ledger/own-words.js';
 import type { Planner } from '../ledger/planning.js';
 import { refuse, unlessRefused } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
-import { ONE, ZERO, type Exact } from '../measure/exact.js';
+import { most, ONE, ZERO, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput, WorkbookItem, WorkbookPart } from './input.js';
@@ -132,16 +132,28 @@ const readSheets = (written: unknown, pieces: LooseCut[], washed: Exact): Workbo
   return { sheet: readSheet(text, { units: 'in' }, { oneWay: pieces.some(({ turn }) => !turn), kept }) };
 };
 
+/** How much is bought for what a wash leaves: never less than that. */
+const readWashed = (written: unknown): Exact => most(ONE, readAmount(written));
+
+const MOST_WEEKS = 520;
+
+/** A whole number of weeks. Anything else says no week. */
+const readWeek = (written: unknown): number | undefined => {
+  const week = Number(textOf(written) || NaN);
+  return Number.isInteger(week) && week > 0 && week <= MOST_WEEKS ? week : undefined;
+};
+
 const readPart = (
   { title, fabric, need, width = '0', sold = width, washed = '1', ...part }: AsWritten<PartInput>,
   words: Words,
 ): WorkbookPart => {
   const name = textOf(title);
   const called = name ? words(name) : say('somePart');
-  const week = typeof part.week === 'number' && part.week > 0 ? part.week : undefined;
+  const week = readWeek(part.week);
   const read = (): WorkbookPart => {
     const pieces = Array.isArray(part.pieces) ? readPieces(part.pieces, words) : [];
-    const sheets = readSheets(part.sheet, pieces, readAmount(washed));
+    const perInch = readWashed(washed);
+    const sheets = readSheets(part.sheet, pieces, perInch);
     return {
       title: called,
       when: week ? say('inWeek', { week, title: called }) : called,
@@ -150,7 +162,7 @@ const readPart = (
       need: sheets ? ZERO : readAmount(need),
       width: readAmount(width),
       sold: readAmount(sold),
-      washed: readAmount(washed),
+      washed: perInch,
       pieces,
       sheets,
       price: { written: part.price },

@@ -81,7 +81,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
   return {
     buy: ofCloth(inches, ledger.values.increment),
     fabric: need,
-    spare: inches.sub(need),
+    spare: sum(lines.map(({ line }) => line.spare)),
     summary: summaryOf(lines, items, isUnfinished),
     cuts: [],
     fabrics: lines.map(({ line }) => line),

@@ -152,7 +152,11 @@ describe('the embed maker', () => {
     await page.waitForSelector('#live quilt-backing:defined');
     await tile(page, 'units', 'cm');
     await tile(page, 'calculator', 'cutting');
-    await write(page, '#live quilt-cutting >>> [data-row=sheet]', '45 x 50');
+    const sheet = '#live quilt-cutting >>> select[data-row=sheet]';
+    // The last choice is a size of one's own.
+    const own = await page.$eval(sheet, (at) => [...(at as HTMLSelectElement).options].at(-1)!.value);
+    await (await page.$(sheet))!.select(own);
+    await write(page, '#live quilt-cutting >>> input[data-row=sheet]', '45 x 50');
     await tile(page, 'units', 'in');
     await page.waitForFunction(() => document.querySelector<HTMLTextAreaElement>('#snippet')!.value);
     expect(await snippetIn(page)).toContain(' sheet="45 x 50 cm"');

@@ -328,6 +328,10 @@ describe('the parts', () => {
     const { page, faults } = await alone();
     await tick(page, 'input[name=batting]');
     expect(await summary(page)).toMatch(/^Binding [^·]* · Backing [^·]*$/);
+    await tick(page, 'input[name=chart]');
+    await page.$eval('quilt-block', (at) => {
+      at.chart = 'A | A/B\nB/A | B';
+    });
     await tick(page, 'input[name=sleeve]');
     expect(await summary(page)).toContain('Hanging sleeve');
     await tick(page, 'input[name=cutting]');
@@ -385,6 +389,54 @@ describe('the parts', () => {
     await write(page, '[name=width]', 'x');
     expect(await page.$('.picture >>> svg')).toBeNull();
     await page.close();
+  });
+});
+
+describe('a block', () => {
+  const BLOCKS = '#size=blocks&block=9&across=4&down=5&chart=yes';
+
+  it('has as many as the top has places, and the picture shows them all', async () => {
+    const { page, faults } = await alone(BLOCKS);
+    expect(await page.$eval('quilt-block', ({ result }) => (result as { count?: number }).count)).toBe(20);
+    await page.$eval('#picture', (at) => ((at as HTMLDetailsElement).open = true));
+    // A nine-patch has nine patches.
+    const patches = await page.$$eval('.picture >>> path', (all) =>
+      all.reduce((sum, path) => sum + (path.getAttribute('d')!.match(/Z/gi) ?? []).length, 0),
+    );
+    expect(patches).toBeGreaterThanOrEqual(20 * 9);
+    await write(page, 'input[name=down]', '6');
+    expect(await page.$eval('quilt-block', ({ result }) => (result as { count?: number }).count)).toBe(24);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('is cut from the fat quarters that somebody has, and the list says whether they are enough', async () => {
+    const { page, faults } = await alone(BLOCKS);
+    await tick(page, '#fabrics [name=add]');
+    await choose(page, '[data-letter=A] [name=sheet]', 'fat-quarter');
+    const ofA = async (): Promise<string> => {
+      await atRest(page);
+      return page.$eval(
+        'quilt-worksheet',
+        ({ result }) =>
+          (result as { items: { fabric: string; text: string }[] }).items.find(
+            ({ fabric }) => fabric === 'A',
+          )!.text,
+      );
+    };
+    // Geometry: a square that finishes at 3 in is cut 3 1/2; 5 × 5 of them fit 20 × 18 in, and 20 blocks have 100 of A.
+    expect(await ofA()).toBe('4 fat quarters');
+    await write(page, '[data-letter=A] [name=hand]', '3 fat quarters');
+    expect(await ofA()).toBe('1 fat quarter more');
+    await write(page, '[data-letter=A] [name=hand]', '9 fat quarters');
+    expect(await ofA()).toBe('You have enough');
+    const fresh = await alone(link(page));
+    expect(
+      await fresh.page.$eval('[data-letter=A] [name=hand]', (at) => (at as HTMLInputElement).value),
+    ).toBe('9 fat quarters');
+    expect([...faults, ...fresh.faults]).toEqual([]);
+    await page.close();
+    await fresh.page.close();
   });
 });
 
@@ -472,6 +524,8 @@ const changeAll = async (page: Page): Promise<void> => {
   await tick(page, '#fabrics [name=add]');
   await write(page, '[data-letter=A] [name=name]', 'Sand & “Sea” <i>');
   await write(page, '[data-letter=A] [name=price]', '9.80');
+  await choose(page, '[data-letter=A] [name=sheet]', 'fat-eighth');
+  await write(page, '[data-letter=A] [name=hand]', '2 fat eighths & “more”');
   await page.$eval('[data-letter=B] [type=color]', (at) => {
     (at as HTMLInputElement).value = '#123456';
     at.dispatchEvent(new Event('input', { bubbles: true }));

@@ -163,8 +163,12 @@ const useAll = async (page: Page): Promise<void> => {
       );
     await press('Show the working');
     await press('Change settings');
-    const cell = (await page.$(`${sheet}input[type=text]`))!;
-    await cell.focus();
+    // The first cell that holds something.
+    await page.$eval(`quilt-${name}`, (at) =>
+      [...at.shadowRoot!.querySelectorAll<HTMLInputElement>('input[type=text]')]
+        .find(({ value }) => value)!
+        .focus(),
+    );
     await page.keyboard.press('End');
     await page.keyboard.type(' ');
     await page.keyboard.down('Alt');

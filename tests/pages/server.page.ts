@@ -59,7 +59,10 @@ const type = async ({ page }: Watched, tag: string): Promise<[string, string]> =
     );
   const before = await answer();
   const input = await page.evaluateHandle(
-    (tag) => document.querySelector(tag)!.shadowRoot!.querySelector<HTMLInputElement>("input[type='text']")!,
+    (tag) =>
+      [
+        ...document.querySelector(tag)!.shadowRoot!.querySelectorAll<HTMLInputElement>("input[type='text']"),
+      ].find((at) => at.checkVisibility())!,
     tag,
   );
   await input.click({ clickCount: 3 });

@@ -62,6 +62,16 @@ describe('what a reader has at hand', () => {
     '0 x 4',
     'fat cat',
     '9 x y',
+    // What may be a sum, or a number with a comma: read wrong, cloth would be missing.
+    '2 x 9 x 40 in',
+    '9 x 40 in x 2',
+    '10 x 10 x 3',
+    '2 x 1/2 yd',
+    '2 × 1 m',
+    '3 by 1 yard',
+    '2 * 1/2 yd',
+    '1,5 yd',
+    '0,5 m',
   ])('counts as nothing if it is %j, and that is said', (text) => {
     const { pieces, problems } = readAtHand(`${text}, 1 yd`, exact(40), INCHES);
     expect([pieces.length, problems.map(({ code }) => code)]).toEqual([1, ['notAtHand']]);
@@ -69,7 +79,7 @@ describe('what a reader has at hand', () => {
     expect(notes.map((note) => t.say(note)).join()).toContain(
       'What you have of fabric A: “' +
         text +
-        '” counts as nothing. Write it like 9 fat quarters, 1 1/2 yd or 9 x 40 in.',
+        '” counts as nothing. Write it like 9 fat quarters, 1 1/2 yd, 9 x 40 in or 2 pieces of 9 x 40 in.',
     );
   });
 });
@@ -112,6 +122,22 @@ describe('the line of a fabric', () => {
       ...['9 fat quarters', '9 fat quarters', '4 fat quarters more'],
       ...['You have enough', 'You have enough', '9 fat quarters'],
     ]);
+  });
+
+  // Geometry: 36 in take 3 pieces of 10 in across, and 18 in take 2 of 9 in: half a yard gives 6 of 8.
+  test('takes a length to be as wide as the cloth of the part, if the fabric does not say it', () => {
+    const part = (width: string): PartInput => ({
+      ...{ title: 'Strips', fabric: 'A', need: '27', width },
+      pieces: [{ width: '10', length: '9', count: 8, turn: false }],
+    });
+    const isEnough = (width: string): boolean | undefined => ofLength([part(width)], '1/2 yd').own?.isEnough;
+    expect([isEnough('40'), isEnough('36')]).toEqual([true, false]);
+  });
+
+  test('never has less than nothing to spare', () => {
+    // 27 in are needed, and a yard is there.
+    const { own } = listed([{ title: 'Back', fabric: 'A', need: '27', width: '40' }], '1 yd');
+    expect(own?.spare.valueOf()).toBeGreaterThanOrEqual(0);
   });
 
   // Geometry: 6 squares of 6 in lie across 40 in, so a yard gives 6 × 6 = 36 of them: 44 are left, on 5 fat quarters. 9 × 40 in gives 6.

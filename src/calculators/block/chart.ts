@@ -49,9 +49,11 @@ const CELLS = /(?:\S+ in )?\S+/giu;
 /** The size of a patch, or the way that a goose flies. Without marks, nobody could say which letters they belong to. */
 const NEEDS_MARKS = / (\d+x\d+|up|down|left|right)( |$)/iu;
 
-/** Text with one kind of each sign, and single spaces. */
+/** Text with one kind of each sign, single spaces, and no marks that nobody sees. */
 const plain = (text: string): string =>
   text
+    .normalize('NFC')
+    .replace(/\p{Cf}/gu, '')
     .replace(/[⁄∕／]/gu, '/')
     .replace(/[∖＼]/gu, '\\')
     .replace(/\s+/gu, ' ')
@@ -85,8 +87,9 @@ const isCell = (cell: unknown): cell is WrittenCell =>
 /** Rows of cells: a table's, or lists of texts, or text with an end of line or a semicolon after each row. */
 const rowsOf = (chart: unknown): WrittenCell[][] => {
   if (Array.isArray(chart))
-    return chart.map((row: unknown) =>
-      (Array.isArray(row) ? row : [row]).map((cell: unknown) => (isCell(cell) ? cell : { text: cell })),
+    // A list may have holes, and `map` would leave them out.
+    return Array.from(chart, (row: unknown) =>
+      Array.from(Array.isArray(row) ? row : [row], (cell: unknown) => (isCell(cell) ? cell : { text: cell })),
     );
   const { lines, isMarked } = linesIn(textOf(chart));
   return lines.map((line) => cellsIn(line, isMarked).map((text) => ({ text })));

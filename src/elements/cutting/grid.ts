@@ -59,15 +59,12 @@ export const listGrid = ({ id, label, t }: CellState, list: ListGrid): TemplateR
 };
 
 export const listStyles = css`
-  /* A piece takes one line where there is room, and two on a phone. */
-  .sheet .lines { display: block; container-type: inline-size; min-inline-size: 14em; }
+  /* A piece takes one line where there is room, two or three where there is less. */
+  .sheet .lines { display: block; container-type: inline-size; min-inline-size: min(14em, 90cqi); }
   .sheet .line { display: grid; grid-template-columns: repeat(24, minmax(0, 1fr)); gap: 3px 5px; padding-block: 4px; border-block-end: var(--quilt-rule, 1px solid var(--_faint)); }
-  .line > * { grid-column: span 6; }
-  .line > :nth-child(1) { grid-column: span 6; }
-  .line > :nth-child(2) { grid-column: span 18; }
-  .line > :nth-child(5) { grid-column: span 4; }
-  .line > :nth-child(6) { grid-column: span 8; }
-  .line > .keys { grid-column: 1 / -1; }
+  /* With very large letters: two cells in a line. */
+  .line > * { grid-column: span 12; }
+  .line > :is(:nth-child(2), .keys) { grid-column: 1 / -1; }
   .line :is(input, select) { inline-size: 100%; margin: 0; min-inline-size: 0; padding-inline: 3px; }
   .line ::placeholder { color: inherit; opacity: 0.6; }
   .heads { font-size: 0.85em; color: var(--_soft); line-height: 1.2; }
@@ -75,10 +72,19 @@ export const listStyles = css`
   @media not (any-pointer: coarse) {
     .line :is(input, select) { min-block-size: max(1.7em, 24px); }
   }
-  @container (min-width: 34em) {
-    .line > :nth-child(1) { grid-column: span 3; }
-    .line > :nth-child(2) { grid-column: span 6; }
-    .line > :is(:nth-child(3), :nth-child(4), :nth-child(5)) { grid-column: span 3; }
-    .line > :nth-child(6) { grid-column: span 6; }
+  @container (min-width: 14em) {
+    .line > :nth-child(1) { grid-column: span 5; }
+    .line > :nth-child(2) { grid-column: span 19; }
+    .line > :is(:nth-child(3), :nth-child(4), :nth-child(5)) { grid-column: span 8; }
+    .line > :nth-child(6) { grid-column: 1 / -1; }
+  }
+  @container (min-width: 24em) {
+    .line > :is(:nth-child(3), :nth-child(4)) { grid-column: span 5; }
+    .line > :nth-child(5) { grid-column: span 4; }
+    .line > :nth-child(6) { grid-column: span 10; }
+  }
+  @container (min-width: 46em) {
+    .line > :is(:nth-child(1), :nth-child(3), :nth-child(4), :nth-child(5)) { grid-column: span 3; }
+    .line > :is(:nth-child(2), :nth-child(6)) { grid-column: span 6; }
   }
 `;
