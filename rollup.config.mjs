@@ -24,7 +24,7 @@ const elements = Object.fromEntries(
 
 /** What every calculator needs, in one chunk: each file is compressed by itself, and few compress better than many. */
 const SHARED =
-  /node_modules|src\/(measure|ledger\/(?!strips|strip-list|rough)|face\/(?!background|planning|list-face|table)|words\/(?!en\/)|words\/en\/(common|face|english)|planner\/joins)/;
+  /node_modules|src\/(measure|ledger\/(?!strips|strip-list|rough|bed)|face\/(?!background|planning|list-face|grid|table|picture-file)|words\/(?!en\/)|words\/en\/(common|face|english)|planner\/joins)/;
 
 /** `rollup -c` writes dist/; `rollup -c --configOut=FOLDER` writes the same elsewhere. */
 export default ({ configOut: out = 'dist' }) => {

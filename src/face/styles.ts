@@ -80,7 +80,7 @@ export const faceStyles = css`
   input, select, textarea, button { font: inherit; color: inherit; text-align: inherit; accent-color: var(--_accent); }
   [type='text'], select, textarea {
     inline-size: calc(100% + 0.4em);
-    min-block-size: 1.7em;
+    min-block-size: max(1.7em, 24px);
     padding-inline: 0.4em;
     margin-inline: -0.4em 0;
     background: color-mix(in srgb, currentColor 6%, transparent);

@@ -17,7 +17,10 @@ const sheetsIn = (within: ParentNode): Sheet[] =>
     (at) => at.localName.startsWith('quilt-') && 'result' in at,
   );
 const resultsIn = (within: ParentNode): string[] =>
-  sheetsIn(within).map(({ result }) => JSON.stringify(result));
+  // A table in a page has a head, and the cells of a sheet do not.
+  sheetsIn(within).map(({ result }) =>
+    JSON.stringify(result).replace('Fabric | Piece | Cut size | How many\\n', ''),
+  );
 
 /** Writes in a field, and leaves it. */
 const write = (field: Element, text: string): void => {

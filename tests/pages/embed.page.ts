@@ -44,7 +44,9 @@ const resultsIn = async (page: Page | Frame): Promise<string[]> => {
     [...document.querySelectorAll<Sheet>('*')].filter(({ localName }) => /^quilt-(?!fabric)/.test(localName));
   const source = `(${sheets.toString()})()`;
   await page.waitForFunction(`${source}.length && ${source}.every((at) => at.result?.buy)`);
-  return (await page.evaluate(`${source}.map((at) => JSON.stringify(at.result))`)) as string[];
+  const results = (await page.evaluate(`${source}.map((at) => JSON.stringify(at.result))`)) as string[];
+  // A table in a page has a head, and the cells of a sheet do not.
+  return results.map((text) => text.replace('Fabric | Piece | Cut size | How many\\n', ''));
 };
 
 /** The maker with this calculator set up by hand. */

@@ -101,9 +101,11 @@ describe('the sew-along', () => {
   it('shows the whole quilt in the cloth of its fabrics, on a phone too', async () => {
     const { page } = await sewAlong({ width: 320 });
     await unfold(page, 'quilt-worksheet');
-    await page.waitForSelector('quilt-worksheet >>> .quilt svg');
+    await page.waitForFunction(() =>
+      document.querySelector('quilt-worksheet')!.shadowRoot!.querySelector('.whole svg'),
+    );
     const drawn = await page.$eval('quilt-worksheet', (at) => {
-      const svg = at.shadowRoot!.querySelector('.quilt svg')!;
+      const svg = at.shadowRoot!.querySelector('.whole svg')!;
       return {
         title: svg.getAttribute('aria-label')!,
         colours: new Set([...svg.querySelectorAll('path')].map((path) => path.getAttribute('fill'))).size,

@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 40_400, goal: 20_000 },
-  batting: { ceiling: 42_900, goal: 24_000 },
-  binding: { ceiling: 42_200, goal: 24_000 },
-  borders: { ceiling: 44_100, goal: 24_000 },
-  sleeve: { ceiling: 39_300 },
-  block: { ceiling: 58_200 },
-  top: { ceiling: 51_300, goal: 27_000 },
-  cutting: { ceiling: 54_800 },
-  fabric: { ceiling: 37_800 },
-  worksheet: { ceiling: 60_000 },
-  'backing, binding, borders, batting together': { ceiling: 57_300, goal: 34_000 },
+  backing: { ceiling: 41_100, goal: 20_000 },
+  batting: { ceiling: 44_100, goal: 24_000 },
+  binding: { ceiling: 42_900, goal: 24_000 },
+  borders: { ceiling: 44_800, goal: 24_000 },
+  sleeve: { ceiling: 40_000 },
+  block: { ceiling: 62_700 },
+  top: { ceiling: 54_500, goal: 27_000 },
+  cutting: { ceiling: 60_700 },
+  fabric: { ceiling: 38_500 },
+  worksheet: { ceiling: 69_200 },
+  'backing, binding, borders, batting together': { ceiling: 58_400, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 91_500, goal: 53_000 },
-  'everything, classic script': { ceiling: 91_500, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 61_700 },
+  everything: { ceiling: 104_300, goal: 53_000 },
+  'everything, classic script': { ceiling: 104_200, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 70_200 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -26,8 +26,12 @@ const isExact = (value) => typeof value === 'object' &&
     'd' in value &&
     typeof value.d === 'bigint' &&
     // Somebody else's object may have such a part by chance.
+    'n' in value &&
+    typeof value.n === 'bigint' &&
     'toFraction' in value &&
-    typeof value.toFraction === 'function';
+    typeof value.toFraction === 'function' &&
+    'gte' in value &&
+    typeof value.gte === 'function';
 const ZERO = exact(0);
 const ONE = exact(1);
 /** Takes one value or more. */

@@ -14,7 +14,8 @@ const headless = (calculator, words) => {
     const { name, fields } = calculator;
     const teller = tellerOf(name, words);
     return (input = null, ...more) => {
-        const reckoning = calculator.reckon(input, ...more);
+        // `list.map(reckonBlock)` gives a number where a planner may be.
+        const reckoning = calculator.reckon(input, ...more.filter((one) => typeof one === 'function'));
         return told(reckoning, fields, teller(reckoning));
     };
 };

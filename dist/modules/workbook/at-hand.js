@@ -11,6 +11,10 @@ const NAMES = [
     ['fat-quarter', /^(fat[ -]?quarters?|fqs?|f\.q\.)$/i],
     ['fat-eighth', /^(fat[ -]?eighths?|f8s?)$/i],
 ];
+/** More than one side each way, a sign of a sum, or a size in yards or metres. */
+const MAY_BE_A_SUM = /[*()=]|(x|×|by)[^]*(x|×|by)|(x|×|by)[^]*(yd|yard|\bm\b|met|\d\s*m\b)/i;
+/** Stands for a comma between two digits, which no number has where decimals have a point. */
+const LOW_COMMA = '\u201a';
 /** A number of pieces, and what each of them is: `3 fat quarters`, `2 pieces of 9 x 40 in`. */
 const counted = (text) => {
     const [, number = '1', named = ''] = /^(\d{1,4})?\s*((?:fat|fq|f8|f\.q).*)$/i.exec(text) ??
@@ -21,7 +25,7 @@ const counted = (text) => {
 /** One piece, or several equal ones. `width` is that of the fabric. Throws a `Refusal`. */
 const readPiece = (text, width, style) => {
     const { count, what } = counted(text);
-    const bad = () => refuse(say('notAtHand', { text }));
+    const bad = () => refuse(say('notAtHand', { text: text.replaceAll(LOW_COMMA, ',') }));
     if (count < 1 || count > MOST_PIECES)
         return bad();
     const name = NAMES.find(([, written]) => written.test(what))?.[0];
@@ -29,6 +33,9 @@ const readPiece = (text, width, style) => {
         const { kind, ...size } = readSheet(name, style, { oneWay: false, kept: ONE });
         return { kind, width: size.width, length: size.length, count };
     }
+    // “2 x 9 x 40 in” and “2 x 1/2 yd” may mean a number of pieces or a sum. Read as a sum, cloth would be missing.
+    if (MAY_BE_A_SUM.test(what))
+        return bad();
     const sides = splitSize(what);
     // A number alone could be yards, inches or pieces.
     if (!sides && !/\p{N}\s*(["'”″]|\p{L})/u.test(what))
@@ -47,7 +54,9 @@ const readPiece = (text, width, style) => {
  */
 const readAtHand = (written, width, style) => {
     const problems = [];
-    const pieces = placesOf(written.replace(/\s+(and|und)\s+|\s*[&+]\s*/gi, '; '), style.comma)
+    // Where decimals have a point, “1,5 yd” could be two things, and 5 yd would be too much.
+    const clear = style.comma ? written : written.replace(/(\d),(\d)/g, `$1${LOW_COMMA}$2`);
+    const pieces = placesOf(clear.replace(/\s+(and|und)\s+|\s*[&+]\s*/gi, '; '), style.comma)
         .filter(Boolean)
         .flatMap((text) => unlessRefused(() => [readPiece(text.replace(/^(an?|one|eine?n?)\s+/i, '1 '), width, style)], ({ problem }) => {
         problems.push(problem);

@@ -37,8 +37,11 @@ const linesOf = (ledger, declared, group, plan) => {
         : undefined;
     const widths = byWidth(parts);
     const several = widths.length > 1;
+    const known = parts.map(({ sold }) => sold).filter((sold) => sold.gt(0));
+    if (known[0])
+        fabric?.stock?.asWideAs(least(...known));
     if (several) {
-        const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
+        const narrowest = least(...known);
         ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
     }
     const ofFabric = { called, name: fabric?.name ?? '', price, several, stock: fabric?.stock };

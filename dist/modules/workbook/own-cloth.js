@@ -10,12 +10,22 @@ class Stock {
     #left;
     constructor(
     /** As the reader wrote it. */
-    written, pieces) {
+    written, pieces, 
+    /** Whether the fabric says how wide it is. */
+    isWide) {
         this.written = written;
+        this.isWide = isWide;
         this.#left = pieces.map((piece) => ({ ...piece }));
     }
     get pieces() {
         return this.#left;
+    }
+    /** Lengths of cloth are as wide as the cloth of the parts, if the fabric does not say how wide it is. */
+    asWideAs(width) {
+        if (!this.isWide)
+            for (const piece of this.#left)
+                if (piece.kind === 'length')
+                    piece.width = width;
     }
     /** Takes so many of a piece. */
     take(piece, count) {

@@ -11,7 +11,7 @@ import { say } from './sayings.js';
 import { worksheetFields } from './shape.js';
 
 /** The letter of a fabric, with single spaces in it. */
-const letterOf = (written) => textOf(written).replace(/\s+/g, ' ').trim();
+const letterOf = (written) => textOf(written).normalize('NFC').replace(/\s+/g, ' ').trim();
 /** The fabrics that the page declares. If two have the same letter, the first one counts. */
 const readFabrics = (ledger, fabrics) => {
     const declared = [];
@@ -47,7 +47,7 @@ const ownOf = (ledger, letter, atHand, width) => {
     const { pieces, problems } = readAtHand(written, usual, style);
     for (const says of problems)
         ledger.note(sayOfShop('about', { what: say('atHandOf', { letter }), says }));
-    return { atHand: pieces, stock: new Stock(written, pieces) };
+    return { atHand: pieces, stock: new Stock(written, pieces, !!width) };
 };
 /** The parts of each fabric. A part that names no fabric is its own group, since its cloth may be any. */
 const groupsOf = (declared, parts) => {

@@ -5,7 +5,7 @@ import { readSheet } from '../calculators/cutting/sheets.js';
 import { ownWords } from '../ledger/own-words.js';
 import { unlessRefused, refuse } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
-import { ZERO, ONE } from '../measure/exact.js';
+import { ZERO, most, ONE } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
 import { letterOf } from './parts.js';
 import { adoptCurrency } from './prices.js';
@@ -50,13 +50,22 @@ const readSheets = (written, pieces, washed) => {
     const kept = washed.gt(1) ? ONE.div(washed) : ONE;
     return { sheet: readSheet(text, { units: 'in' }, { oneWay: pieces.some(({ turn }) => !turn), kept }) };
 };
+/** How much is bought for what a wash leaves: never less than that. */
+const readWashed = (written) => most(ONE, readAmount(written));
+const MOST_WEEKS = 520;
+/** A whole number of weeks. Anything else says no week. */
+const readWeek = (written) => {
+    const week = Number(textOf(written) || NaN);
+    return Number.isInteger(week) && week > 0 && week <= MOST_WEEKS ? week : undefined;
+};
 const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1', ...part }, words) => {
     const name = textOf(title);
     const called = name ? words(name) : say('somePart');
-    const week = typeof part.week === 'number' && part.week > 0 ? part.week : undefined;
+    const week = readWeek(part.week);
     const read = () => {
         const pieces = Array.isArray(part.pieces) ? readPieces(part.pieces, words) : [];
-        const sheets = readSheets(part.sheet, pieces, readAmount(washed));
+        const perInch = readWashed(washed);
+        const sheets = readSheets(part.sheet, pieces, perInch);
         return {
             title: called,
             when: week ? say('inWeek', { week, title: called }) : called,
@@ -65,7 +74,7 @@ const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1'
             need: sheets ? ZERO : readAmount(need),
             width: readAmount(width),
             sold: readAmount(sold),
-            washed: readAmount(washed),
+            washed: perInch,
             pieces,
             sheets,
             price: { written: part.price },

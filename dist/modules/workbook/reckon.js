@@ -71,7 +71,7 @@ const reckonOn = (ledger, input, plan) => {
     return {
         buy: ofCloth(inches, ledger.values.increment),
         fabric: need,
-        spare: inches.sub(need),
+        spare: sum(lines.map(({ line }) => line.spare)),
         summary: summaryOf(lines, items, isUnfinished),
         cuts: [],
         fabrics: lines.map(({ line }) => line),

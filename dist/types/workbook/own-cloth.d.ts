@@ -10,10 +10,16 @@ export declare class Stock {
     #private;
     /** As the reader wrote it. */
     readonly written: string;
+    /** Whether the fabric says how wide it is. */
+    readonly isWide: boolean;
     constructor(
     /** As the reader wrote it. */
-    written: string, pieces: AtHand[]);
+    written: string, pieces: AtHand[], 
+    /** Whether the fabric says how wide it is. */
+    isWide: boolean);
     get pieces(): AtHand[];
+    /** Lengths of cloth are as wide as the cloth of the parts, if the fabric does not say how wide it is. */
+    asWideAs(width: Exact): void;
     /** Takes so many of a piece. */
     take(piece: AtHand, count: number): void;
 }

@@ -13,8 +13,10 @@ const COVERED = '-';
 const CELLS = /(?:\S+ in )?\S+/giu;
 /** The size of a patch, or the way that a goose flies. Without marks, nobody could say which letters they belong to. */
 const NEEDS_MARKS = / (\d+x\d+|up|down|left|right)( |$)/iu;
-/** Text with one kind of each sign, and single spaces. */
+/** Text with one kind of each sign, single spaces, and no marks that nobody sees. */
 const plain = (text) => text
+    .normalize('NFC')
+    .replace(/\p{Cf}/gu, '')
     .replace(/[⁄∕／]/gu, '/')
     .replace(/[∖＼]/gu, '\\')
     .replace(/\s+/gu, ' ')
@@ -43,7 +45,8 @@ const isCell = (cell) => typeof cell === 'object' && cell !== null && 'text' in 
 /** Rows of cells: a table's, or lists of texts, or text with an end of line or a semicolon after each row. */
 const rowsOf = (chart) => {
     if (Array.isArray(chart))
-        return chart.map((row) => (Array.isArray(row) ? row : [row]).map((cell) => (isCell(cell) ? cell : { text: cell })));
+        // A list may have holes, and `map` would leave them out.
+        return Array.from(chart, (row) => Array.from(Array.isArray(row) ? row : [row], (cell) => (isCell(cell) ? cell : { text: cell })));
     const { lines, isMarked } = linesIn(textOf(chart));
     return lines.map((line) => cellsIn(line, isMarked).map((text) => ({ text })));
 };

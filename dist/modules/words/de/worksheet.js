@@ -138,7 +138,7 @@ const worksheet = {
         atHandHead: 'Vorhanden',
         atHandCell: ({ letter }) => `Vorhanden von Stoff ${letter}`,
         atHandOf: ({ letter }) => `Vorhanden von Stoff ${letter}`,
-        notAtHand: ({ text }, t) => `${t.quote(text)} zählt nicht mit. Zum Beispiel 9 Fat Quarters, ${so('1,5 m', t)} oder 20 x 100 cm.`,
+        notAtHand: ({ text }, t) => `${t.quote(text)} zählt nicht mit. Zum Beispiel 9 Fat Quarters, ${so('1,5 m', t)} 20 x 100 cm oder 2 Stücke zu 20 x 100 cm.`,
         leftRow: 'Noch zu kaufen',
         ownFirst: 'neu geplant, der vorhandene Stoff zuerst',
         stillMissing: ({ text }, t) => `noch ${t.say(text)}`,

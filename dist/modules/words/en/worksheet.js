@@ -151,7 +151,7 @@ const worksheet = {
         atHandHead: 'At hand',
         atHandCell: ({ letter }) => `What you have of fabric ${letter}`,
         atHandOf: ({ letter }) => `What you have of fabric ${letter}`,
-        notAtHand: ({ text }, t) => `${t.quote(text)} counts as nothing. Write it like ${t.forUnits({ in: '9 fat quarters, 1 1/2 yd or 9 x 40 in', cm: '9 fat quarters, 1.5 m or 20 x 100 cm' })}.`,
+        notAtHand: ({ text }, t) => `${t.quote(text)} counts as nothing. Write it like ${t.forUnits({ in: '9 fat quarters, 1 1/2 yd, 9 x 40 in or 2 pieces of 9 x 40 in', cm: '9 fat quarters, 1.5 m, 20 x 100 cm or 2 pieces of 20 x 100 cm' })}.`,
         leftRow: 'Left to buy',
         ownFirst: 'planned anew, with your own cloth cut first',
         stillMissing: ({ text }, t) => `${t.say(text)} more`,
