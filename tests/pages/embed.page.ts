@@ -156,7 +156,7 @@ describe('the embed maker', () => {
     await tile(page, 'calculator', 'cutting');
     const sheet = '#live quilt-cutting >>> select[data-row=sheet]';
     // The last choice is a size of one's own.
-    const own = await page.$eval(sheet, (at) => [...(at).options].at(-1)!.value);
+    const own = await page.$eval(sheet, (at) => [...at.options].at(-1)!.value);
     await (await page.$(sheet))!.select(own);
     await write(page, '#live quilt-cutting >>> input[data-row=sheet]', '45 x 50');
     await tile(page, 'units', 'in');
