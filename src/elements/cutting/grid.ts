@@ -72,6 +72,9 @@ export const listStyles = css`
   @media not (any-pointer: coarse) {
     .line :is(input, select) { min-block-size: max(1.7em, 24px); }
   }
+  @container (max-width: 13.9em) {
+    .line :is(input, select) { font-size: max(0.8em, 16px); }
+  }
   @container (min-width: 14em) {
     .line > :nth-child(1) { grid-column: span 5; }
     .line > :nth-child(2) { grid-column: span 19; }

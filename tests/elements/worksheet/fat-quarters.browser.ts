@@ -93,7 +93,7 @@ describe('fat quarters of several weeks', () => {
     const row = all(sheet, '[part~=list] tbody tr')
       .map(text)
       .find((row) => row.includes('fat quarters'));
-    expect(row).to.include('harbour, gull, week 3');
+    expect(row).to.include('Harbour, Gull, week 3');
   });
 
   it('say week by week which of them to cut, folded away at first', async () => {
