@@ -23,9 +23,14 @@ export const parted = (text: string): string =>
   });
 
 /** A text of a list, or a cell to write in. */
-type Shown = string | TemplateResult;
+export type Shown = string | TemplateResult;
 
-const ruled = (caption: string, head: string[], rows: Shown[][]): TemplateResult => html`<table part="list">
+/** A ruled table of texts and cells. */
+export const ruled = (
+  caption: string,
+  head: string[],
+  rows: Shown[][],
+): TemplateResult => html`<table part="list">
   <caption>${caption}</caption>
   ${
     head[0] &&

@@ -1,5 +1,6 @@
 import type { Exact } from '../measure/exact.js';
 import { canBeCut } from './check.js';
+import { areasOf, givenBy } from './given-by.js';
 import type { NoPlan } from './grid.js';
 import type { Cloth, CutPiece, CuttingPlan, Sheet } from './plan.js';
 
@@ -33,21 +34,13 @@ const fits = ({ width, height, turn }: CutPiece, own: OwnPiece): boolean =>
   (width.lte(own.width) && height.lte(own.height)) ||
   (turn && height.lte(own.width) && width.lte(own.height));
 
-/** How many of each piece one sheet gives. */
-const givenBy = ({ strips }: Sheet, pieces: number): number[] => {
-  const counts = Array<number>(pieces).fill(0);
-  for (const { cuts, times } of strips)
-    for (const { piece, count } of cuts) counts[piece] = (counts[piece] ?? 0) + count * times;
-  return counts;
-};
-
 /** The fullest sheets of a plan, at most so many. */
 const fullest = (
   plan: CuttingPlan,
   pieces: CutPiece[],
   most: number,
 ): { sheets: Sheet[]; counts: number[] } => {
-  const areas = pieces.map(({ width, height }) => width.mul(height).valueOf());
+  const areas = areasOf(pieces);
   const filled = plan.sheets
     .map((sheet) => {
       const gives = givenBy(sheet, pieces.length);

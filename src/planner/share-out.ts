@@ -1,3 +1,4 @@
+import { areasOf, givenBy } from './given-by.js';
 import type { CutPiece, CuttingPlan } from './plan.js';
 
 /** What one list cuts from one sheet. */
@@ -35,11 +36,9 @@ interface Kind {
 /** The sheets of a plan. Equal ones are together. */
 const kindsOf = ({ sheets }: CuttingPlan, pieces: number): Kind[] => {
   let place = 0;
-  return sheets.map(({ times, strips }) => {
-    const gives = Array<number>(pieces).fill(0);
-    for (const { cuts, times } of strips)
-      for (const { piece, count } of cuts) gives[piece] = (gives[piece] ?? 0) + count * times;
-    return { places: Array.from({ length: times }, () => place++), gives };
+  return sheets.map((sheet) => {
+    const { times } = sheet;
+    return { places: Array.from({ length: times }, () => place++), gives: givenBy(sheet, pieces) };
   });
 };
 
@@ -65,7 +64,7 @@ export const shareOut = (
   wanted: number[][],
 ): SharedOut | undefined => {
   if (plan.count > MOST_SHEETS) return undefined;
-  const areas = pieces.map(({ width, height }) => width.mul(height).valueOf());
+  const areas = areasOf(pieces);
   const kinds = kindsOf(plan, pieces.length);
   const open: number[][] = [];
   const order: number[] = [];

@@ -1,12 +1,11 @@
+import { onSheet } from '../calculators/cutting/sheets.js';
 import type { Planner } from '../ledger/planning.js';
-import { laidOut } from '../ledger/strips.js';
 import { exact, most, ONE } from '../measure/exact.js';
 import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
-import { shareOut } from '../planner/share-out.js';
 import type { AtHand } from './at-hand.js';
 import { asCut, drawnOwn, stillWanted, waysFrom, type OwnPlan, type Stock } from './own-cloth.js';
-import { inOrder, namedPieces, namesOf, weeksOf, type PlannedPool, type Pool } from './pool.js';
+import { namedPieces, namesOf, sharedPool, type PlannedPool, type Pool } from './pool.js';
 import type { PlannedTogether } from './shape.js';
 
 /** A piece that is so many times as large as a sheet gives more than one, so it is planned by itself. */
@@ -27,17 +26,10 @@ const restOf = (pool: Pool, { alone }: PlannedPool, way: OwnPlan, plan: Planner)
   const all = joined(parts.map(namedPieces));
   const wanted = stillWanted(all.wanted, way.rest);
   const pieces = all.pieces.map((piece, at) => ({ ...piece, count: way.rest[at] ?? 0 }));
-  const on = { width: sheet.width, height: sheet.length };
+  const on = onSheet(sheet);
   const planned = plan(pieces, on);
   if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, on, planned)) return undefined;
-  const shared = shareOut(planned, pieces, wanted);
-  const laid = laidOut(planned, on, namesOf(all));
-  return {
-    count: planned.count,
-    alone,
-    weeks: shared && weeksOf(pool, shared),
-    laid: planned.count ? (shared ? inOrder(laid, shared) : laid) : undefined,
-  };
+  return sharedPool(pool, alone, planned, { ...all, pieces, wanted });
 };
 
 /**

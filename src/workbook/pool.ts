@@ -1,6 +1,6 @@
 import type { LooseCut } from '../calculators/calculator.js';
 import type { Sheet } from '../calculators/cutting/plan-shape.js';
-import { isSameSheet } from '../calculators/cutting/sheets.js';
+import { isSameSheet, onSheet } from '../calculators/cutting/sheets.js';
 import { sayOfPlan, type Planner } from '../ledger/planning.js';
 import { refuse } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
@@ -23,6 +23,12 @@ export interface Pool {
   parts: WorkbookPart[];
 }
 
+/** In the order of the weeks. What has none comes last. */
+export const byWeek = (
+  { week: a }: { week?: number | undefined },
+  { week: b }: { week?: number | undefined },
+): number => (a === b ? 0 : (a ?? Infinity) - (b ?? Infinity));
+
 const isOneWay = ({ pieces }: WorkbookPart): boolean => pieces.some(({ turn }) => !turn);
 
 /** The parts that are cut from the same sheets. Those that are cut from cloth by length are left out. */
@@ -36,8 +42,7 @@ export const poolsOf = (parts: WorkbookPart[]): Pool[] => {
     if (known) known.parts.push(part);
     else pools.push({ sheet, oneWay, parts: [part] });
   }
-  const weekOf = ({ week = Infinity }: WorkbookPart): number => week;
-  for (const { parts } of pools) parts.sort((a, b) => (weekOf(a) === weekOf(b) ? 0 : weekOf(a) - weekOf(b)));
+  for (const { parts } of pools) parts.sort(byWeek);
   return pools;
 };
 
@@ -78,7 +83,7 @@ const aloneOf = (part: WorkbookPart, { sheet }: Pool, plan: Planner): number => 
   const known = part.sheets?.count;
   if (known !== undefined) return known;
   const { pieces } = joined([namedPieces(part)]);
-  const on = { width: sheet.width, height: sheet.length };
+  const on = onSheet(sheet);
   const planned = plan(pieces, on);
   if (typeof planned === 'number') return refuse(sayOfPlan('planning', { done: planned }), 'parts');
   if (!planned.ok) return refuse(sayOfShop('about', { what: part.title, says: planned.problem }), 'parts');
@@ -114,13 +119,13 @@ const apart = ({ parts }: Pool, alone: number[]): PlannedPool => {
 const MOST_NUMBERS = 1000;
 
 /** The layout of a plan with its sheets in the order in which they are opened. */
-export const inOrder = (laid: LaidPlan, { order }: SharedOut): LaidPlan => {
+const inOrder = (laid: LaidPlan, { order }: SharedOut): LaidPlan => {
   const numbers = new Map(order.map((place, number) => [place, number]));
   const layout = laid.layout.map((piece) => ({ ...piece, sheet: numbers.get(piece.sheet) ?? piece.sheet }));
   return { ...laid, layout: layout.sort((a, b) => a.sheet - b.sheet) };
 };
 
-export const weeksOf = ({ parts }: Pool, { shares }: SharedOut): SheetsOfPart[] =>
+const weeksOf = ({ parts }: Pool, { shares }: SharedOut): SheetsOfPart[] =>
   parts.flatMap((part, at) => {
     const share = shares[at];
     return share
@@ -132,6 +137,23 @@ export const weeksOf = ({ parts }: Pool, { shares }: SharedOut): SheetsOfPart[] 
       : [];
   });
 
+/** A joint plan, shared out to the parts. `all` has the pieces that they want. */
+export const sharedPool = (
+  pool: Pool,
+  alone: number[],
+  planned: CuttingPlan,
+  all: Joined<NamedPiece>,
+): PlannedPool => {
+  const shared = shareOut(planned, all.pieces, all.wanted);
+  const laid = planned.count ? laidOut(planned, onSheet(pool.sheet), namesOf(all)) : undefined;
+  return {
+    count: planned.count,
+    alone,
+    weeks: shared && weeksOf(pool, shared),
+    laid: laid && shared ? inOrder(laid, shared) : laid,
+  };
+};
+
 /** A joint plan of all parts that can be cut, or undefined. Says so if it is not ready yet. */
 const jointPlan = (
   ledger: WorksheetLedger,
@@ -140,7 +162,7 @@ const jointPlan = (
   plan: Planner,
   cloth: Message,
 ): CuttingPlan | undefined => {
-  const on = { width: sheet.width, height: sheet.length };
+  const on = onSheet(sheet);
   const planned = plan(pieces, on);
   if (typeof planned === 'number') ledger.note(say('planningTogether', { cloth }));
   return typeof planned !== 'number' && planned.ok && canBeCut(pieces, on, planned) ? planned : undefined;
@@ -152,19 +174,12 @@ const jointPlan = (
  * pieces.
  */
 export const planPool = (ledger: WorksheetLedger, pool: Pool, plan: Planner, cloth: Message): PlannedPool => {
-  const { parts, sheet } = pool;
+  const { parts } = pool;
   const alone = parts.map((part) => aloneOf(part, pool, plan));
   const separate = apart(pool, alone);
   if (parts.length < 2) return separate;
   const all = joined(parts.map(namedPieces));
   const planned = jointPlan(ledger, all.pieces, pool, plan, cloth);
   if (!planned || planned.count > separate.count) return separate;
-  const shared = shareOut(planned, all.pieces, all.wanted);
-  const laid = laidOut(planned, { width: sheet.width, height: sheet.length }, namesOf(all));
-  return {
-    count: planned.count,
-    alone,
-    weeks: shared && weeksOf(pool, shared),
-    laid: shared ? inOrder(laid, shared) : laid,
-  };
+  return sharedPool(pool, alone, planned, all);
 };

@@ -1,4 +1,4 @@
-import { sheetsToBuy } from '../calculators/cutting/sheets.js';
+import { isSameSheet, sheetsToBuy } from '../calculators/cutting/sheets.js';
 import { Ledger, type Input, type Reckoning } from '../ledger/ledger.js';
 import type { Planner } from '../ledger/planning.js';
 import { ofCloth } from '../ledger/purchase.js';
@@ -17,14 +17,17 @@ import { countItems, totals, type CountedItem } from './sums.js';
 
 /** What is bought by the piece. Equal sheets of several fabrics are counted together. */
 const thingsOf = (items: CountedItem[]): Message[] => {
-  const alike = new Map<unknown, CountedItem[]>();
+  const alike: CountedItem[][] = [];
   for (const counted of items) {
     const { sheet } = counted.item.used;
-    const sides = sheet && [sheet.width, sheet.length].map((side) => side.toFraction());
-    const key = sheet ? [sheet.kind, ...(sides ?? [])].join(' ') : counted;
-    alike.set(key, [...(alike.get(key) ?? []), counted]);
+    const others = alike.find(([first]) => {
+      const other = first?.item.used.sheet;
+      return sheet && other && isSameSheet(sheet, other);
+    });
+    if (others) others.push(counted);
+    else alike.push([counted]);
   }
-  return [...alike.values()].flatMap((several) => {
+  return alike.flatMap((several) => {
     const sheet = several[0]?.item.used.sheet;
     if (!sheet || several.length < 2) return several.map(({ called }) => called);
     const counts = several.map(({ item }) => item.used.buy?.amount ?? ZERO);

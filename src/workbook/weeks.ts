@@ -1,4 +1,5 @@
 import type { Listing } from '../ledger/listing.js';
+import { byWeek } from './pool.js';
 import { namedOf } from './shopping.js';
 import { say } from './sayings.js';
 import type { SheetsOfPart, ShoppingItem, WorksheetAnswer } from './shape.js';
@@ -16,7 +17,6 @@ export const weekByWeek = ({ items }: Pick<WorksheetAnswer, 'items'>): Listing |
   const inSheets = items.filter(({ weeks }) => weeks);
   if (!inSheets.some(({ parts = [] }) => parts.length > 1)) return undefined;
   const shares = inSheets.flatMap((of) => (of.weeks ?? []).map((share): Share => ({ ...share, of })));
-  const weekOf = ({ week = Infinity }: Share): number => week;
   const kinds = new Set(inSheets.map(({ used }) => used.sheet?.kind ?? 'sheet'));
   const [kind = 'sheet'] = kinds;
   return {
@@ -27,7 +27,7 @@ export const weekByWeek = ({ items }: Pick<WorksheetAnswer, 'items'>): Listing |
     toCut: true,
     head: [say('forHead'), say('fabricHead'), say('piecesHead'), say('numbersHead'), say('newHead')],
     rows: shares
-      .sort((a, b) => (weekOf(a) === weekOf(b) ? 0 : weekOf(a) - weekOf(b)))
+      .sort(byWeek)
       .map(({ part, of, pieces, from, opened }) => [
         part,
         namedOf({ letter: of.fabric, name: of.name }),

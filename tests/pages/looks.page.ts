@@ -85,10 +85,11 @@ const differing = (now: PNG, before: PNG, path: string): number => {
   if (now.width !== width || now.height !== height) return 1000;
   const shown = new PNG({ width, height });
   const pixels = pixelmatch(now.data, before.data, shown.data, width, height, { threshold: 0.15 });
-  mkdirSync(DIFFERENCES, { recursive: true });
   if (pixels) writeFileSync(path, PNG.sync.write(shown));
   return (1000 * pixels) / (width * height);
 };
+
+for (const folder of [DIFFERENCES, ...(RENEWS ? [PICTURES] : [])]) mkdirSync(folder, { recursive: true });
 
 describe.skipIf(!findFont(FONT))(`how each element looks, in ${FONT}`, () => {
   describe.each(NAMES)('%s', (name) => {
@@ -97,18 +98,12 @@ describe.skipIf(!findFont(FONT))(`how each element looks, in ${FONT}`, () => {
       const now = await look(page, name, given(name));
       const file = `${name}-${state.replaceAll(' ', '-')}.png`;
       const path = join(PICTURES, file);
-      if (RENEWS) {
-        mkdirSync(PICTURES, { recursive: true });
-        writeFileSync(path, kept(now));
-      }
+      if (RENEWS) writeFileSync(path, kept(now));
       expect(existsSync(path), `${path}: there is no picture yet; LOOKS=renew takes it`).toBe(true);
       const before = PNG.sync.read(readFileSync(path));
       const seen = join(DIFFERENCES, file);
       const differ = differing(now, before, seen);
-      if (differ > MAY_DIFFER) {
-        mkdirSync(DIFFERENCES, { recursive: true });
-        writeFileSync(seen.replace('.png', '-now.png'), PNG.sync.write(now));
-      }
+      if (differ > MAY_DIFFER) writeFileSync(seen.replace('.png', '-now.png'), PNG.sync.write(now));
       expect(differ, `it looks otherwise: see ${DIFFERENCES}, or take new pictures`).toBeLessThanOrEqual(
         MAY_DIFFER,
       );

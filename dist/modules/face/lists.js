@@ -13,6 +13,7 @@ const parted = (text) => text.replace(JOINTS, '$&\u00ad').replace(HALVES, (word)
     const half = word.length / 2;
     return `${word.slice(0, half)}\u00ad${word.slice(half)}`;
 });
+/** A ruled table of texts and cells. */
 const ruled = (caption, head, rows) => html `<table part="list"> <caption>${caption}</caption> ${head[0] &&
     html `<thead> <tr> ${head.map((words) => html `<th scope="col">${parted(words)}</th>`)} </tr> </thead>`} <tbody> ${rows.map((cells) => html `<tr>${cells.map((text, at) => html `<td data-head=${(text && head[at]) || nothing}>${typeof text === 'string' ? parted(text) : text}</td>`)}</tr>`)} </tbody> </table>`;
 const entry = ({ key, text, called }, t) => html `<input part="cell" type="text" size="12" autocomplete="off" data-entry=${key} aria-label=${t.say(called)} .value=${text} />`;
@@ -30,4 +31,4 @@ const cutList = ({ cuts }, t) => cuts[0]
 /** Drawings with their captions, in the cloth of these swatches. */
 const figures = (pictures, t, swatches) => pictures.map((picture) => html `<figure part="figure"> ${picture.caption && html `<figcaption>${unbroken(t.say(picture.caption))}</figcaption>`} ${draw(picture, t, swatches)} </figure>`);
 
-export { cutList, figures, listing, parted };
+export { cutList, figures, listing, parted, ruled };

@@ -1,18 +1,11 @@
 import { canBeCut } from './check.js';
+import { areasOf, givenBy } from './given-by.js';
 
 const fits = ({ width, height, turn }, own) => (width.lte(own.width) && height.lte(own.height)) ||
     (turn && height.lte(own.width) && width.lte(own.height));
-/** How many of each piece one sheet gives. */
-const givenBy = ({ strips }, pieces) => {
-    const counts = Array(pieces).fill(0);
-    for (const { cuts, times } of strips)
-        for (const { piece, count } of cuts)
-            counts[piece] = (counts[piece] ?? 0) + count * times;
-    return counts;
-};
 /** The fullest sheets of a plan, at most so many. */
 const fullest = (plan, pieces, most) => {
-    const areas = pieces.map(({ width, height }) => width.mul(height).valueOf());
+    const areas = areasOf(pieces);
     const filled = plan.sheets
         .map((sheet) => {
         const gives = givenBy(sheet, pieces.length);

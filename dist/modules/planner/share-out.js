@@ -1,14 +1,13 @@
+import { areasOf, givenBy } from './given-by.js';
+
 /** Nobody reads a list of more sheets. */
 const MOST_SHEETS = 1000;
 /** The sheets of a plan. Equal ones are together. */
 const kindsOf = ({ sheets }, pieces) => {
     let place = 0;
-    return sheets.map(({ times, strips }) => {
-        const gives = Array(pieces).fill(0);
-        for (const { cuts, times } of strips)
-            for (const { piece, count } of cuts)
-                gives[piece] = (gives[piece] ?? 0) + count * times;
-        return { places: Array.from({ length: times }, () => place++), gives };
+    return sheets.map((sheet) => {
+        const { times } = sheet;
+        return { places: Array.from({ length: times }, () => place++), gives: givenBy(sheet, pieces) };
     });
 };
 /** As much of a list's rest as a sheet has. Takes it from both. */
@@ -27,7 +26,7 @@ const isSome = (counts) => counts.some((count) => count > 0);
 const shareOut = (plan, pieces, wanted) => {
     if (plan.count > MOST_SHEETS)
         return undefined;
-    const areas = pieces.map(({ width, height }) => width.mul(height).valueOf());
+    const areas = areasOf(pieces);
     const kinds = kindsOf(plan, pieces.length);
     const open = [];
     const order = [];

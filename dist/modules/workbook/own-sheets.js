@@ -1,10 +1,9 @@
-import { laidOut } from '../ledger/strips.js';
+import { onSheet } from '../calculators/cutting/sheets.js';
 import { exact, ONE, most } from '../measure/exact.js';
 import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
-import { shareOut } from '../planner/share-out.js';
 import { waysFrom, drawnOwn, asCut, stillWanted } from './own-cloth.js';
-import { namedPieces, namesOf, inOrder, weeksOf } from './pool.js';
+import { namedPieces, namesOf, sharedPool } from './pool.js';
 
 /** A piece that is so many times as large as a sheet gives more than one, so it is planned by itself. */
 const MUCH_LARGER = exact(3, 2);
@@ -14,18 +13,11 @@ const restOf = (pool, { alone }, way, plan) => {
     const all = joined(parts.map(namedPieces));
     const wanted = stillWanted(all.wanted, way.rest);
     const pieces = all.pieces.map((piece, at) => ({ ...piece, count: way.rest[at] ?? 0 }));
-    const on = { width: sheet.width, height: sheet.length };
+    const on = onSheet(sheet);
     const planned = plan(pieces, on);
     if (typeof planned === 'number' || !planned.ok || !canBeCut(pieces, on, planned))
         return undefined;
-    const shared = shareOut(planned, pieces, wanted);
-    const laid = laidOut(planned, on, namesOf(all));
-    return {
-        count: planned.count,
-        alone,
-        weeks: shared && weeksOf(pool, shared),
-        laid: planned.count ? (shared ? inOrder(laid, shared) : laid) : undefined,
-    };
+    return sharedPool(pool, alone, planned, { ...all, pieces, wanted });
 };
 /**
  * The sheets to buy if own cloth is used first: own sheets of the same size as they are, and other cloth for the pieces that can be

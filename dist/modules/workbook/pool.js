@@ -1,4 +1,4 @@
-import { isSameSheet } from '../calculators/cutting/sheets.js';
+import { isSameSheet, onSheet } from '../calculators/cutting/sheets.js';
 import { sayOfPlan } from '../ledger/planning.js';
 import { refuse } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
@@ -10,6 +10,8 @@ import { shareOut } from '../planner/share-out.js';
 import { isSame } from './flow.js';
 import { say } from './sayings.js';
 
+/** In the order of the weeks. What has none comes last. */
+const byWeek = ({ week: a }, { week: b }) => (a === b ? 0 : (a ?? Infinity) - (b ?? Infinity));
 const isOneWay = ({ pieces }) => pieces.some(({ turn }) => !turn);
 /** The parts that are cut from the same sheets. Those that are cut from cloth by length are left out. */
 const poolsOf = (parts) => {
@@ -25,9 +27,8 @@ const poolsOf = (parts) => {
         else
             pools.push({ sheet, oneWay, parts: [part] });
     }
-    const weekOf = ({ week = Infinity }) => week;
     for (const { parts } of pools)
-        parts.sort((a, b) => (weekOf(a) === weekOf(b) ? 0 : weekOf(a) - weekOf(b)));
+        parts.sort(byWeek);
     return pools;
 };
 const namedPieces = ({ title, pieces }) => pieces.map(({ piece = title, width, length, count, turn }) => ({
@@ -52,7 +53,7 @@ const aloneOf = (part, { sheet }, plan) => {
     if (known !== undefined)
         return known;
     const { pieces } = joined([namedPieces(part)]);
-    const on = { width: sheet.width, height: sheet.length };
+    const on = onSheet(sheet);
     const planned = plan(pieces, on);
     if (typeof planned === 'number')
         return refuse(sayOfPlan('planning', { done: planned }), 'parts');
@@ -93,9 +94,20 @@ const weeksOf = ({ parts }, { shares }) => parts.flatMap((part, at) => {
         ? ofPart(part, share.cuts.map(({ sheet }) => sheet), share.opened)
         : [];
 });
+/** A joint plan, shared out to the parts. `all` has the pieces that they want. */
+const sharedPool = (pool, alone, planned, all) => {
+    const shared = shareOut(planned, all.pieces, all.wanted);
+    const laid = planned.count ? laidOut(planned, onSheet(pool.sheet), namesOf(all)) : undefined;
+    return {
+        count: planned.count,
+        alone,
+        weeks: shared && weeksOf(pool, shared),
+        laid: laid && shared ? inOrder(laid, shared) : laid,
+    };
+};
 /** A joint plan of all parts that can be cut, or undefined. Says so if it is not ready yet. */
 const jointPlan = (ledger, pieces, { sheet }, plan, cloth) => {
-    const on = { width: sheet.width, height: sheet.length };
+    const on = onSheet(sheet);
     const planned = plan(pieces, on);
     if (typeof planned === 'number')
         ledger.note(say('planningTogether', { cloth }));
@@ -107,7 +119,7 @@ const jointPlan = (ledger, pieces, { sheet }, plan, cloth) => {
  * pieces.
  */
 const planPool = (ledger, pool, plan, cloth) => {
-    const { parts, sheet } = pool;
+    const { parts } = pool;
     const alone = parts.map((part) => aloneOf(part, pool, plan));
     const separate = apart(pool, alone);
     if (parts.length < 2)
@@ -116,14 +128,7 @@ const planPool = (ledger, pool, plan, cloth) => {
     const planned = jointPlan(ledger, all.pieces, pool, plan, cloth);
     if (!planned || planned.count > separate.count)
         return separate;
-    const shared = shareOut(planned, all.pieces, all.wanted);
-    const laid = laidOut(planned, { width: sheet.width, height: sheet.length }, namesOf(all));
-    return {
-        count: planned.count,
-        alone,
-        weeks: shared && weeksOf(pool, shared),
-        laid: shared ? inOrder(laid, shared) : laid,
-    };
+    return sharedPool(pool, alone, planned, all);
 };
 
-export { inOrder, namedPieces, namesOf, planPool, poolsOf, weeksOf };
+export { byWeek, namedPieces, namesOf, planPool, poolsOf, sharedPool };

@@ -1,3 +1,4 @@
+import { byWeek } from './pool.js';
 import { namedOf } from './shopping.js';
 import { say } from './sayings.js';
 
@@ -10,7 +11,6 @@ const weekByWeek = ({ items }) => {
     if (!inSheets.some(({ parts = [] }) => parts.length > 1))
         return undefined;
     const shares = inSheets.flatMap((of) => (of.weeks ?? []).map((share) => ({ ...share, of })));
-    const weekOf = ({ week = Infinity }) => week;
     const kinds = new Set(inSheets.map(({ used }) => used.sheet?.kind ?? 'sheet'));
     const [kind = 'sheet'] = kinds;
     return {
@@ -21,7 +21,7 @@ const weekByWeek = ({ items }) => {
         toCut: true,
         head: [say('forHead'), say('fabricHead'), say('piecesHead'), say('numbersHead'), say('newHead')],
         rows: shares
-            .sort((a, b) => (weekOf(a) === weekOf(b) ? 0 : weekOf(a) - weekOf(b)))
+            .sort(byWeek)
             .map(({ part, of, pieces, from, opened }) => [
             part,
             namedOf({ letter: of.fabric, name: of.name }),

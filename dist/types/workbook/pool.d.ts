@@ -3,8 +3,7 @@ import { type Planner } from '../ledger/planning.js';
 import { type LaidPlan } from '../ledger/strips.js';
 import type { Message } from '../measure/message.js';
 import { type Joined } from '../planner/canonical.js';
-import type { CutPiece } from '../planner/plan.js';
-import { type SharedOut } from '../planner/share-out.js';
+import type { CutPiece, CuttingPlan } from '../planner/plan.js';
 import type { WorkbookPart } from './input.js';
 import type { SheetsOfPart, WorksheetLedger } from './shape.js';
 /** Parts of one fabric that are cut from the same sheets, in the order of their weeks. */
@@ -13,6 +12,12 @@ export interface Pool {
     oneWay: boolean;
     parts: WorkbookPart[];
 }
+/** In the order of the weeks. What has none comes last. */
+export declare const byWeek: ({ week: a }: {
+    week?: number | undefined;
+}, { week: b }: {
+    week?: number | undefined;
+}) => number;
 /** The parts that are cut from the same sheets. Those that are cut from cloth by length are left out. */
 export declare const poolsOf: (parts: WorkbookPart[]) => Pool[];
 /** A piece for the planner, with the name that its part gives it. */
@@ -30,9 +35,8 @@ export interface PlannedPool {
     weeks: SheetsOfPart[] | undefined;
     laid: LaidPlan | undefined;
 }
-/** The layout of a plan with its sheets in the order in which they are opened. */
-export declare const inOrder: (laid: LaidPlan, { order }: SharedOut) => LaidPlan;
-export declare const weeksOf: ({ parts }: Pool, { shares }: SharedOut) => SheetsOfPart[];
+/** A joint plan, shared out to the parts. `all` has the pieces that they want. */
+export declare const sharedPool: (pool: Pool, alone: number[], planned: CuttingPlan, all: Joined<NamedPiece>) => PlannedPool;
 /**
  * The sheets for all parts of a pool: as one list of all their pieces takes, and never more than the parts take one after the other.
  * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its

@@ -55,8 +55,9 @@ export const reckon = (given: BlockInput | null = {}, plan: Planner = planCloth)
     ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
     const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
     const job = jobFor(about, blocks ? lettersIn(chart) : []);
-    if (!listedFor(job, ledger, chart, method)) ledger.note(say('notOfStrips'));
-    const listed = blocks ? madeBy(job, ledger, chart, method, blocks) : [];
+    const made = listedFor(job, ledger, chart, method);
+    if (!made) ledger.note(say('notOfStrips'));
+    const listed = blocks ? (made ?? piecesFor(chart, block, blocks, method, ledger.values)) : [];
     const fabrics = planFabrics(job, listed);
     if (blocks) sayOtherWays(job, ledger, chart, fabrics);
     noteMarks(ledger, listed, mark);
@@ -95,7 +96,9 @@ const making = (
 ): Pick<BlockAnswer['used'], 'kept' | 'piecesOf'> => ({
   kept: ONE.sub(ledger.values.shrinkage),
   piecesOf: (count) => {
-    const listed = madeBy(job, ledger, chart, method, count);
+    const { block } = ledger.values;
+    const listed =
+      listedFor(job, ledger, chart, method, count) ?? piecesFor(chart, block, count, method, ledger.values);
     return lettersOf(listed).map((fabric) => ({
       fabric,
       pieces: ofFabric(listed, fabric).map(({ width, length, count }) => ({
@@ -178,11 +181,6 @@ const listedFor = (
   const width = least(...lettersIn(chart).map((letter) => widthOf(job, letter).width));
   return stripsFor(chart, block, count, values, width);
 };
-
-/** The same. What cannot be made from strips is cut patch by patch. */
-const madeBy = (job: Job, ledger: BlockLedger, chart: Chart, method: Method, count: number): ListedPiece[] =>
-  listedFor(job, ledger, chart, method, count) ??
-  piecesFor(chart, ledger.values.block, count, method, ledger.values);
 
 /** Another way to make the same block, and the row that says what it takes. */
 interface OtherWay {

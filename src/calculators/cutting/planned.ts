@@ -13,7 +13,7 @@ import { canBeCut } from '../../planner/check.js';
 import type { Cloth as PlanCloth, CutPiece, CuttingPlan } from '../../planner/plan.js';
 import { PATCHES } from '../../trade/patches.js';
 import type { ListedPiece } from './cut-list.js';
-import { isSameSheet, sheetsToBuy } from './sheets.js';
+import { isSameSheet, onSheet, sheetsToBuy } from './sheets.js';
 import { say, type FabricPlan, type Job, type PlanLedger, type Sheet } from './plan-shape.js';
 
 /** The letters of a list's fabrics, in its order. */
@@ -56,7 +56,7 @@ const clothFor = (job: Job, fabric: string): { on: PlanCloth; sold: Exact } => {
   const { increment } = ledger.values;
   const { width, sold } = widthOf(job, fabric);
   const sheet = sheets.of(fabric);
-  if (sheet) return { on: { width, height: sheet.length }, sold };
+  if (sheet) return { on: onSheet(sheet), sold };
   const [step] = increment.sizes;
   // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
   const inSteps = increment.sizes.length === 1 && !ledger.input.shared;

@@ -84,6 +84,12 @@ export const sheetsOf = (ledger: SheetLedger, { sheets, letters }: ListSurroundi
   return { own, of };
 };
 
+/** A sheet as the cloth that a plan is made on. */
+export const onSheet = ({ width, length }: Sheet): { width: Exact; height: Exact } => ({
+  width,
+  height: length,
+});
+
 /** A number of sheets to buy. */
 export const sheetsToBuy = ({ kind, sold, length }: Sheet, count: number): Purchase =>
   new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));

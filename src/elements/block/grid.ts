@@ -65,7 +65,7 @@ export const gridStyles = css`
   .chart input { margin: 0; inline-size: auto; min-inline-size: 100%; padding-inline: 2px; text-align: center; background: none; border-block-end-color: transparent; }
   /* Below 16px a phone zooms in on the cell. */
   @media not (any-pointer: coarse) {
-    .chart input { font-size: 0.85em; min-block-size: max(1.7em, 24px); }
+    .chart input { font-size: 0.85em; }
   }
   .chart [aria-invalid] { border-block-end-color: var(--_accent); }
   .chart .next input { min-inline-size: 0; background: color-mix(in srgb, currentColor 6%, transparent); }

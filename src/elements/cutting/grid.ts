@@ -69,9 +69,6 @@ export const listStyles = css`
   .line ::placeholder { color: inherit; opacity: 0.6; }
   .heads { font-size: 0.85em; color: var(--_soft); line-height: 1.2; }
   .line.next:not(:focus-within) { border: 0; }
-  @media not (any-pointer: coarse) {
-    .line :is(input, select) { min-block-size: max(1.7em, 24px); }
-  }
   @container (max-width: 13.9em) {
     .line :is(input, select) { font-size: max(0.8em, 16px); }
   }

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { BlockChoice } from '../../calculators/top/choices.js';
 import { say } from '../../calculators/top/shape.js';
 import { action } from '../../face/cell.js';
-import { parted } from '../../face/lists.js';
+import { ruled, type Shown } from '../../face/lists.js';
 import { unbroken } from '../../measure/format.js';
 import type { Teller } from '../../words/teller.js';
 
@@ -15,28 +15,11 @@ export const choiceList = (
   const heads = (['choiceHead', 'finishedHead', 'differenceHead', 'blocksHead'] as const).map((head) =>
     t.say(say(head)),
   );
-  const row = (choice: BlockChoice): TemplateResult => {
-    const { finished, blocks } = choice;
-    const button = action(unbroken(t.say(say('takeBlocks', choice))), () => take(choice), { off });
-    const cells = [
-      t.say(say('finishedSize', { size: finished })),
-      t.say(say('difference', choice)),
-      `${blocks}`,
-    ];
-    return html`<tr>
-      <td data-head=${heads[0] ?? ''}>${button}</td>
-      ${cells.map((text, at) => html`<td data-head=${heads[at + 1] ?? ''}>${unbroken(text)}</td>`)}
-    </tr>`;
-  };
-  return html`<table part="list">
-    <caption>${t.say(say('blocksForSize'))}</caption>
-    <thead>
-      <tr>
-        ${heads.map((head) => html`<th scope="col">${parted(head)}</th>`)}
-      </tr>
-    </thead>
-    <tbody>
-      ${choices.map(row)}
-    </tbody>
-  </table>`;
+  const row = (choice: BlockChoice): Shown[] => [
+    action(unbroken(t.say(say('takeBlocks', choice))), () => take(choice), { off }),
+    unbroken(t.say(say('finishedSize', { size: choice.finished }))),
+    unbroken(t.say(say('difference', choice))),
+    `${choice.blocks}`,
+  ];
+  return ruled(t.say(say('blocksForSize')), heads, choices.map(row));
 };

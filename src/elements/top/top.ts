@@ -108,8 +108,7 @@ export class QuiltTop extends PlanningFace<TopAnswer> {
     this.setOpen(say('blocksForSize').code, true);
     this.change('across', `${across}`);
     this.change('down', `${down}`);
-    this.tell('input');
-    this.tell('change');
+    this.tellBoth();
   };
 
   override readonly calculator: Calculator<TopAnswer> = {

@@ -255,9 +255,10 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** Gives a fabric what the reader wrote about it, and says so from there. False if she wrote something else. */
   #isWritten(event: Event): boolean {
     const { target, type } = event;
-    const letter = target instanceof HTMLInputElement ? target.dataset['entry'] : undefined;
+    if (!(target instanceof HTMLInputElement)) return false;
+    const { entry: letter } = target.dataset;
+    if (letter === undefined) return false;
     const fabric = this.#fabrics.find((one) => letterOf(one.letter) === letter);
-    if (letter === undefined || !(target instanceof HTMLInputElement)) return false;
     event.stopPropagation();
     if (!fabric) return true;
     fabric.atHand = target.value;

@@ -9,7 +9,7 @@ import { sheetsOf, clothOfSheet } from '../cutting/sheets.js';
 import { jobFor, planFabrics, noteMarks, cautionsOf, summaryOf, boughtFor, widthOf, lettersOf, needOf } from '../cutting/planned.js';
 import { readChart } from './chart.js';
 import { PIECES, partsOf } from './patch.js';
-import { sizeOf, piecesFor } from './pieces.js';
+import { piecesFor, sizeOf } from './pieces.js';
 import { stripsFor } from './strip-sets.js';
 import { blockFields, say, METHODS } from './shape.js';
 
@@ -31,9 +31,10 @@ const reckon = (given = {}, plan = planCloth) => {
         ledger.given('oneWay', 'mark', 'week', 'shrinkage', 'increment', 'price', 'currency');
         const about = { ledger, source: 'chart', from: FROM, input, plan, sheets, cloth, turn: !oneWay };
         const job = jobFor(about, blocks ? lettersIn(chart) : []);
-        if (!listedFor(job, ledger, chart, method))
+        const made = listedFor(job, ledger, chart, method);
+        if (!made)
             ledger.note(say('notOfStrips'));
-        const listed = blocks ? madeBy(job, ledger, chart, method, blocks) : [];
+        const listed = blocks ? (made ?? piecesFor(chart, block, blocks, method, ledger.values)) : [];
         const fabrics = planFabrics(job, listed);
         if (blocks)
             sayOtherWays(job, ledger, chart, fabrics);
@@ -68,7 +69,8 @@ const reckon = (given = {}, plan = planCloth) => {
 const making = (job, ledger, chart, method) => ({
     kept: ONE.sub(ledger.values.shrinkage),
     piecesOf: (count) => {
-        const listed = madeBy(job, ledger, chart, method, count);
+        const { block } = ledger.values;
+        const listed = listedFor(job, ledger, chart, method, count) ?? piecesFor(chart, block, count, method, ledger.values);
         return lettersOf(listed).map((fabric) => ({
             fabric,
             pieces: ofFabric(listed, fabric).map(({ width, length, count }) => ({
@@ -136,9 +138,6 @@ const listedFor = (job, { values }, chart, method, count = values.count) => {
     const width = least(...lettersIn(chart).map((letter) => widthOf(job, letter).width));
     return stripsFor(chart, block, count, values, width);
 };
-/** The same. What cannot be made from strips is cut patch by patch. */
-const madeBy = (job, ledger, chart, method, count) => listedFor(job, ledger, chart, method, count) ??
-    piecesFor(chart, ledger.values.block, count, method, ledger.values);
 /** The other ways to make what is in the chart. */
 const otherWays = ({ patches }, method) => {
     const has = (kind) => patches.some((patch) => patch.kind === kind);

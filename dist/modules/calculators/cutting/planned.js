@@ -11,7 +11,7 @@ import { isMessage } from '../../measure/message.js';
 import { toPriced } from '../../measure/shop.js';
 import { canBeCut } from '../../planner/check.js';
 import { PATCHES } from '../../trade/patches.js';
-import { isSameSheet, sheetsToBuy } from './sheets.js';
+import { isSameSheet, sheetsToBuy, onSheet } from './sheets.js';
 import { say } from './plan-shape.js';
 
 /** The letters of a list's fabrics, in its order. */
@@ -42,7 +42,7 @@ const clothFor = (job, fabric) => {
     const { width, sold } = widthOf(job, fabric);
     const sheet = sheets.of(fabric);
     if (sheet)
-        return { on: { width, height: sheet.length }, sold };
+        return { on: onSheet(sheet), sold };
     const [step] = increment.sizes;
     // If the shopping list adds this cloth to that of other parts, a saving of less than a step counts too.
     const inSteps = increment.sizes.length === 1 && !ledger.input.shared;

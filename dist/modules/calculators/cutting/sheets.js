@@ -68,6 +68,11 @@ const sheetsOf = (ledger, { sheets, letters }) => {
     };
     return { own, of };
 };
+/** A sheet as the cloth that a plan is made on. */
+const onSheet = ({ width, length }) => ({
+    width,
+    height: length,
+});
 /** A number of sheets to buy. */
 const sheetsToBuy = ({ kind, sold, length }, count) => new Purchase(length.mul(count), exact(count), 'sheet', say('sheets', { count, kind, size: sold }));
 /** Whether two sheets are the same, after the wash too. */
@@ -84,4 +89,4 @@ const clothOfSheet = ({ width }) => ({
     toBuy: (length) => length,
 });
 
-export { clothOfSheet, isSameSheet, isSoldAs, readSheet, sheetsOf, sheetsToBuy };
+export { clothOfSheet, isSameSheet, isSoldAs, onSheet, readSheet, sheetsOf, sheetsToBuy };

@@ -25,8 +25,7 @@ class QuiltTop extends PlanningFace {
             this.setOpen(say('blocksForSize').code, true);
             this.change('across', `${across}`);
             this.change('down', `${down}`);
-            this.tell('input');
-            this.tell('change');
+            this.tellBoth();
         };
         this.calculator = {
             ...top,

@@ -254,10 +254,12 @@ class QuiltWorksheet extends ReadingFace {
     /** Gives a fabric what the reader wrote about it, and says so from there. False if she wrote something else. */
     #isWritten(event) {
         const { target, type } = event;
-        const letter = target instanceof HTMLInputElement ? target.dataset['entry'] : undefined;
-        const fabric = this.#fabrics.find((one) => letterOf(one.letter) === letter);
-        if (letter === undefined || !(target instanceof HTMLInputElement))
+        if (!(target instanceof HTMLInputElement))
             return false;
+        const { entry: letter } = target.dataset;
+        if (letter === undefined)
+            return false;
+        const fabric = this.#fabrics.find((one) => letterOf(one.letter) === letter);
         event.stopPropagation();
         if (!fabric)
             return true;

@@ -12,6 +12,11 @@ interface Lying {
 export declare const readSheet: (written: string, style: Style, { oneWay, kept }: Lying) => Sheet;
 /** What a list says that it is cut from, and what the fabrics around it say. Reads each sheet once. */
 export declare const sheetsOf: (ledger: SheetLedger, { sheets, letters }: ListSurroundings) => SheetsOfList;
+/** A sheet as the cloth that a plan is made on. */
+export declare const onSheet: ({ width, length }: Sheet) => {
+    width: Exact;
+    height: Exact;
+};
 /** A number of sheets to buy. */
 export declare const sheetsToBuy: ({ kind, sold, length }: Sheet, count: number) => Purchase;
 /** Whether two sheets are the same, after the wash too. */
