@@ -1,10 +1,13 @@
 import { canBeCut } from '../planner/check.js';
 import { planCloth, planClothAsync } from '../planner/plan.js';
 import type { Planner } from '../ledger/planning.js';
+import { afterFrame } from './after-frame.js';
 import { isCrowd } from './turns.js';
 
-/** A list of at most this many pieces is planned at once. The page does not notice. */
+/** So many pieces are planned at once in a turn of the page, by all its elements together. The page does not notice. */
 const PLANNED_AT_ONCE = 30;
+/** How many of them are left in this turn. */
+let left = PLANNED_AT_ONCE;
 /** At first, this many more pieces in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
 const PLANNED_AT_FIRST = 300;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
@@ -16,12 +19,21 @@ type Plan = Exclude<ReturnType<Planner>, number>;
 /** Lets the page draw and answer. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
+/** Whether a list of so many pieces is short enough for what is left of this turn. If it is, it takes its share. */
+const fits = (count: number): boolean => {
+  if (count > left) return false;
+  if (left === PLANNED_AT_ONCE) void pause().then(() => (left = PLANNED_AT_ONCE));
+  left -= count;
+  return true;
+};
+
 /** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 export class BackgroundPlans {
   readonly #plans = new Map<string, Plan>();
   /** The plans that the last answer asked for. Lists without a plan yet are in `#wanted` too. */
   readonly #used = new Set<string>();
   readonly #wanted = new Map<string, Asked>();
+  #isEarly = false;
   #atFirst = PLANNED_AT_FIRST;
   #job: { key: string; stop: AbortController; done: number } | undefined;
 
@@ -34,13 +46,18 @@ export class BackgroundPlans {
     readonly tell: (ready: boolean) => void,
   ) {}
 
-  /** Reckons with the plans that are ready, and goes on with those that are not. */
-  reckon<R>(work: (plan: Planner) => R): R {
+  /**
+   * Reckons with the plans that are ready, and goes on with those that are not.
+   *
+   * @param isEarly no further plan is begun, since what is planned will be different soon.
+   */
+  reckon<R>(work: (plan: Planner) => R, isEarly = false): R {
     this.#used.clear();
     this.#wanted.clear();
+    this.#isEarly = isEarly;
     const result = work(this.#plan);
     if (this.#job && !this.#wanted.has(this.#job.key)) this.stop();
-    const [next] = this.#wanted;
+    const [next] = isEarly ? [] : this.#wanted;
     if (next && !this.#job) void this.#start(...next);
     return result;
   }
@@ -59,14 +76,17 @@ export class BackgroundPlans {
     if (ready) return ready;
     void pause().then(() => (this.#atFirst = 0));
     const count = asked[0].reduce((all, { count }) => all + count, 0);
-    // If elements take turns, the page is not complete at first anyway.
-    if (count <= Math.max(PLANNED_AT_ONCE, isCrowd() ? 0 : this.#atFirst)) {
-      this.#atFirst -= count;
-      return this.#keep(key, planCloth(...asked));
-    }
+    if (!this.#isEarly && this.#isShort(count)) return this.#keep(key, planCloth(...asked));
     this.#wanted.set(key, asked);
     return this.#job?.key === key ? this.#job.done : 0;
   };
+
+  /** If elements take turns, the page is not complete at first anyway. */
+  #isShort(count: number): boolean {
+    if (isCrowd() || count > this.#atFirst) return fits(count);
+    this.#atFirst -= count;
+    return true;
+  }
 
   #keep(key: string, plan: Plan): Plan {
     for (const old of this.#plans.keys())
@@ -78,6 +98,8 @@ export class BackgroundPlans {
   async #start(key: string, asked: Asked): Promise<void> {
     const job = (this.#job = { key, stop: new AbortController(), done: 0 });
     const { signal } = job.stop;
+    await afterFrame();
+    if (signal.aborted) return;
     const onProgress = (done: number): void => {
       if (done - job.done < 0.1) return;
       job.done = done;
@@ -95,6 +117,7 @@ export class BackgroundPlans {
     this.#job = undefined;
     this.renew();
     await pause();
-    if (this.#used.has(key)) this.tell(true);
+    // Another plan that the same answer waits for may be in work by now.
+    if (this.#used.has(key) && !this.#job) this.tell(true);
   }
 }

@@ -1,4 +1,5 @@
 import { LitElement, type PropertyDeclarations, type ReactiveElement } from 'lit';
+import { asksFor, canWait, drawLater, drawSoon, follow, unfollow } from './out-of-sight.js';
 import { comes, goesNow, isAsked, isCrowd, isDrawn, turnOf } from './turns.js';
 
 /** What keeps a form from being sent, in words for the reader. */
@@ -104,9 +105,19 @@ export abstract class FormField extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (!this.hasUpdated) comes(this);
+    if (this.hasUpdated) follow(this);
+    else comes(this);
     this.addEventListener('click', this.#clicked);
     this.addEventListener('invalid', this.#opened);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    unfollow(this);
+  }
+
+  protected override firstUpdated(): void {
+    follow(this);
   }
 
   /** Firefox sets the focus to the element itself, not to the wrong cell. So the element can have the focus at that moment. */
@@ -131,6 +142,7 @@ export abstract class FormField extends LitElement {
 
   /** A form may be sent before the element is drawn again. */
   override requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void {
+    asksFor(this, of[0]);
     super.requestUpdate(...of);
     if (of[0] !== undefined && this.hasUpdated && this.form) this.send();
   }
@@ -146,13 +158,15 @@ export abstract class FormField extends LitElement {
       isDrawn(this);
       void super.scheduleUpdate();
     };
+    if (this.hasUpdated && canWait(this)) return drawLater(this, draw);
     if (this.hasUpdated || this.#isNow || this.form || !isCrowd()) return draw();
     this.isOneOfMany = true;
     return turnOf(this, draw);
   }
 
   protected override getUpdateComplete(): Promise<boolean> {
-    if (!this.hasUpdated) isAsked(this);
+    if (this.hasUpdated) drawSoon(this);
+    else isAsked(this);
     return super.getUpdateComplete();
   }
 

@@ -1,4 +1,5 @@
 import { breathe } from '../planner/breathe.js';
+import { DrawQueue } from './draw-queue.js';
 
 /** At most this many elements are drawn at once when they come into a page together. More of them take turns, so that the page reacts. */
 const AT_ONCE = 12;
@@ -7,11 +8,7 @@ const SLICE = 40;
 
 /** Elements in the page that are not drawn yet. */
 const undrawn = new Set<Element>();
-/** Those that wait for their turn, each with the function that draws it; and the same, sorted from the end of the page. */
-const waiting = new Map<Element, () => void>();
-let fromEnd: Element[] = [];
-/** Those that somebody waits for. They come first, but one after another, because a page may wait for all. */
-let asked: Element[] = [];
+const queue = new DrawQueue(breathe, SLICE);
 
 /** A sheet has come into the page. */
 export const comes = (sheet: Element): void => void undrawn.add(sheet);
@@ -19,55 +16,15 @@ export const comes = (sheet: Element): void => void undrawn.add(sheet);
 export const isDrawn = (sheet: Element): void => void undrawn.delete(sheet);
 
 /** Whether there are so many that they take turns. */
-export const isCrowd = (): boolean => waiting.size > 0 || undrawn.size > AT_ONCE;
+export const isCrowd = (): boolean => !queue.isEmpty || undrawn.size > AT_ONCE;
 
 /** Somebody waits for it. */
 export const isAsked = (sheet: Element): void => {
-  if (isCrowd()) asked.push(sheet);
+  if (isCrowd()) queue.ask(sheet);
 };
 
 /** Draws an element now, before all others. */
-export const goesNow = (sheet: Element): void => {
-  const draw = waiting.get(sheet);
-  waiting.delete(sheet);
-  draw?.();
-};
+export const goesNow = (sheet: Element): void => queue.now(sheet);
 
-/** Before printing, all elements are drawn. */
-const allGo = (): void => [...waiting.keys()].forEach(goesNow);
-
-/** A worksheet comes before its parts. */
-const sorted = (): Element[] =>
-  [...waiting.keys()].sort((a, b) =>
-    a.compareDocumentPosition(b) & Node.DOCUMENT_POSITION_PRECEDING ? -1 : 1,
-  );
-
-const takeTurns = async (): Promise<void> => {
-  addEventListener('beforeprint', allGo);
-  while (waiting.size) {
-    await breathe();
-    for (const end = performance.now() + SLICE; waiting.size && performance.now() < end;) {
-      if (!fromEnd.length) fromEnd = sorted();
-      const next = asked.shift() ?? fromEnd.pop();
-      if (next) goesNow(next);
-      // What it tells those around it comes first.
-      await Promise.resolve();
-    }
-  }
-  asked = [];
-  removeEventListener('beforeprint', allGo);
-};
-
-/** Draws a sheet when its turn comes, from the top of the page. */
-export const turnOf = (sheet: Element, draw: () => void): Promise<void> =>
-  new Promise((done, fail) => {
-    fromEnd = [];
-    waiting.set(sheet, () => {
-      // An error reaches only those who wait for this element, not the other elements.
-      void new Promise<void>((drawn) => {
-        draw();
-        drawn();
-      }).then(done, fail);
-    });
-    if (waiting.size === 1) void takeTurns();
-  });
+/** Draws a sheet when its turn comes. */
+export const turnOf = (sheet: Element, draw: () => void): Promise<void> => queue.add(sheet, draw);

@@ -2,14 +2,25 @@ import { canBeCut } from '../planner/check.js';
 import { planCloth, planClothAsync } from '../planner/plan.js';
 import { isCrowd } from './turns.js';
 
-/** A list of at most this many pieces is planned at once. The page does not notice. */
+/** So many pieces are planned at once in a turn of the page, by all its elements together. The page does not notice. */
 const PLANNED_AT_ONCE = 30;
+/** How many of them are left in this turn. */
+let left = PLANNED_AT_ONCE;
 /** At first, this many more pieces in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
 const PLANNED_AT_FIRST = 300;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
 /** Lets the page draw and answer. */
 const pause = () => new Promise((done) => setTimeout(done));
+/** Whether a list of so many pieces is short enough for what is left of this turn. If it is, it takes its share. */
+const fits = (count) => {
+    if (count > left)
+        return false;
+    if (left === PLANNED_AT_ONCE)
+        void pause().then(() => (left = PLANNED_AT_ONCE));
+    left -= count;
+    return true;
+};
 /** Plans long lists in the background, one at a time, and only those that the last answer still asked for. */
 class BackgroundPlans {
     #plans = new Map();
@@ -50,14 +61,18 @@ class BackgroundPlans {
             return ready;
         void pause().then(() => (this.#atFirst = 0));
         const count = asked[0].reduce((all, { count }) => all + count, 0);
-        // If elements take turns, the page is not complete at first anyway.
-        if (count <= Math.max(PLANNED_AT_ONCE, isCrowd() ? 0 : this.#atFirst)) {
-            this.#atFirst -= count;
+        if (this.#isShort(count))
             return this.#keep(key, planCloth(...asked));
-        }
         this.#wanted.set(key, asked);
         return this.#job?.key === key ? this.#job.done : 0;
     };
+    /** If elements take turns, the page is not complete at first anyway. */
+    #isShort(count) {
+        if (isCrowd() || count > this.#atFirst)
+            return fits(count);
+        this.#atFirst -= count;
+        return true;
+    }
     #keep(key, plan) {
         for (const old of this.#plans.keys())
             if (this.#plans.size >= MOST_KEPT && !this.#used.has(old))

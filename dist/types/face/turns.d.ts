@@ -8,5 +8,5 @@ export declare const isCrowd: () => boolean;
 export declare const isAsked: (sheet: Element) => void;
 /** Draws an element now, before all others. */
 export declare const goesNow: (sheet: Element) => void;
-/** Draws a sheet when its turn comes, from the top of the page. */
+/** Draws a sheet when its turn comes. */
 export declare const turnOf: (sheet: Element, draw: () => void) => Promise<void>;

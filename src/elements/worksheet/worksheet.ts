@@ -3,6 +3,7 @@ import type { Calculator } from '../../calculators/calculator.js';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Listing } from '../../ledger/listing.js';
+import { isPlanning } from '../../ledger/planning.js';
 import type { Size } from '../../ledger/quilt.js';
 import { stripList } from '../../ledger/strip-list.js';
 import { isBlank, textOf } from '../../ledger/field.js';
@@ -17,6 +18,7 @@ import { figures, listing } from '../../face/lists.js';
 import type { Good } from '../../face/outcome.js';
 import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
+import { drawInTime, isPatient } from '../../face/out-of-sight.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
 import { isColour, type Swatches } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
@@ -92,6 +94,8 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   #outgrown: Message | undefined;
   /** The blocks that lie in the places of the top. */
   #blocks: CountedBlock[] = [];
+  /** Whether a part is still being planned. What it takes is not in the list yet. */
+  #isEarly = false;
   /** Whether a part has drawn itself since this was last read. */
   #isUnread = false;
 
@@ -101,7 +105,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     reckon: (input) =>
       isServer
         ? reckon(input, this.#gathered)
-        : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
+        : this.plans.reckon((plan) => reckon(input, this.#gathered, plan), this.#isEarly),
     headline,
     draw: (answer) => drawPlans(plansOf(answer)),
     lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
@@ -143,11 +147,13 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   };
 
   protected override get switchable(): boolean {
-    return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
+    const content = this.#content;
+    const priced = [...content.filter(isPart), ...content.filter(isFabric)];
+    return super.switchable && priced.every(({ price }) => isBlank(price));
   }
 
   protected override willUpdate(): void {
-    if (!isServer) this.readInside();
+    if (!isServer && !isPatient(this)) this.readInside();
   }
 
   /** An unfinished worksheet is valid if the author left something out, but not if the reader has to write something. */
@@ -176,10 +182,6 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return isServer ? insideOnServer(this) : contentOf(this);
   }
 
-  get #parts(): Face[] {
-    return this.#content.filter(isPart);
-  }
-
   get #fabrics(): QuiltFabric[] {
     return this.#content.filter(isFabric);
   }
@@ -187,16 +189,18 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** Lets the sizes flow through the parts, and gathers what they take. */
   protected override readInside(): void {
     this.#isUnread = false;
-    if (!isServer) passedOn(this).forEach((passed) => this.watch(passed));
     const { lengthStyle } = this;
-    const parts = this.#parts;
-    const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+    const content = this.#content;
+    if (!isServer) passedOn(content).forEach((passed) => this.watch(passed));
+    const parts = content.filter(isPart);
+    const fabrics = new Fabrics(content.filter(isFabric), this.fabricWidth, lengthStyle);
     const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
     const { size, caution, uneven, outgrown, counted } = flow(this.#source, flowingParts, fabrics, giveTo);
     this.#takeOn(parts);
     const { width, length } = size;
     this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
 
+    this.#isEarly = parts.some(({ outcome }) => outcome.reckoning.issues.some(isPlanning));
     const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
     if (this.atHand) for (const fabric of gathered.fabrics) fabric.atHand ??= '';
     this.#pieces = pieces;
@@ -211,7 +215,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     if (isSame([gathered, swatches], [this.#gathered, this.#swatches])) return;
     this.#swatches = swatches;
     this.#gathered = gathered;
-    this.requestUpdate();
+    drawInTime(this);
     // A listener may ask the form for its value at once.
     if (this.form) this.send();
   }

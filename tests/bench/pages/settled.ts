@@ -3,6 +3,14 @@ import type { LitElement } from 'lit';
 /** One of ours as the bench sees it; a plain table has no result. */
 export type Sheet = LitElement & { result?: { errors?: { message: string }[] } };
 
+/** Those that are on the screen, whole or in part. A worksheet holds its parts, so what counts is its own list. */
+export const inSight = (sheets: Sheet[]): Sheet[] =>
+  sheets.filter((sheet) => {
+    const box = sheet.shadowRoot?.querySelector('section') ?? sheet;
+    const { top, bottom } = box.getBoundingClientRect();
+    return bottom > 0 && top < innerHeight;
+  });
+
 /** Once nothing that was started in this turn is left to draw. */
 export const settled = async (sheets: Sheet[]): Promise<void> => {
   do {

@@ -1,4 +1,4 @@
-import { allDefined, framed, isPlanning, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
+import { allDefined, framed, inSight, isPlanning, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
 import type { Side } from './side.js';
 
 type Cell = HTMLInputElement | HTMLTextAreaElement;
@@ -59,10 +59,23 @@ const cellAt = (name: string): Cell => {
   const { sheet, row, at } = first.get(name)!;
   return cellsOf(sheet).find(({ dataset }) => dataset['row'] === row && dataset['at'] === at)!;
 };
-/** What is not drawn within the turn is drawn after a frame, or when its plan is ready. */
+/** What is out of sight is drawn after a frame, and what is planned when its plan is ready. */
+const isAtWork = (): boolean => isPlanning(sheets) || sheets.some(({ isUpdatePending }) => isUpdatePending);
 const quiet = async (): Promise<void> => {
-  for (let frames = 0; frames < 2; frames = isPlanning(sheets) ? 0 : frames + 1) await framed();
+  for (let frames = 0; frames < 2; frames = isAtWork() ? 0 : frames + 1) await framed();
 };
+/** What waits for a frame waits here, so that it is not counted as what is drawn at once. */
+const frames: FrameRequestCallback[] = [];
+const nextFrame = window.requestAnimationFrame.bind(window);
+const hold = (): void => {
+  window.requestAnimationFrame = (work) => frames.push(work);
+};
+const release = (): void => {
+  window.requestAnimationFrame = nextFrame;
+  frames.splice(0).forEach((work) => nextFrame(work));
+};
+/** The sheets that somebody who types sees. */
+let seen = sheets;
 
 window.side = {
   rows: sheets.reduce((all, sheet) => all + rowsOf(sheet), 0),
@@ -70,13 +83,17 @@ window.side = {
   enter: async (name) => {
     cellAt(name).focus();
     await settled(sheets);
+    layOut();
+    seen = inSight(sheets);
   },
   stroke: async (name, at) => {
+    hold();
     type(cellAt(name), another(first.get(name)!.text, at));
-    await settled(sheets);
+    await settled(seen);
     layOut();
   },
   finish: async () => {
+    release();
     await quiet();
     return sheets.every(({ result }) => !result?.errors);
   },
