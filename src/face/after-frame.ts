@@ -3,8 +3,10 @@ import { breathe } from '../planner/breathe.js';
 /** After the next frame of the page, so that what the reader waits for is on the screen. A page in the background has no frames. */
 export const afterFrame = async (): Promise<void> => {
   if (document.hidden) return breathe();
+  const over = new AbortController();
   await new Promise<unknown>((done) => {
     requestAnimationFrame(() => setTimeout(done));
-    document.addEventListener('visibilitychange', done, { once: true });
+    document.addEventListener('visibilitychange', done, { signal: over.signal });
   });
+  over.abort();
 };

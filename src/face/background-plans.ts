@@ -16,6 +16,8 @@ const MOST_KEPT = 20;
 type Asked = Parameters<Planner>;
 type Plan = Exclude<ReturnType<Planner>, number>;
 
+const countOf = ([pieces]: Asked): number => pieces.reduce((all, { count }) => all + count, 0);
+
 /** Lets the page draw and answer. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
 
@@ -75,8 +77,7 @@ export class BackgroundPlans {
     const ready = this.#plans.get(key);
     if (ready) return ready;
     void pause().then(() => (this.#atFirst = 0));
-    const count = asked[0].reduce((all, { count }) => all + count, 0);
-    if (!this.#isEarly && this.#isShort(count)) return this.#keep(key, planCloth(...asked));
+    if (!this.#isEarly && this.#isShort(countOf(asked))) return this.#keep(key, planCloth(...asked));
     this.#wanted.set(key, asked);
     return this.#job?.key === key ? this.#job.done : 0;
   };
@@ -109,14 +110,15 @@ export class BackgroundPlans {
       if (!signal.aborted) throw reason;
     });
     // Checking a long plan, using it and drawing it each take time, so the page gets its turn between them.
-    await pause();
+    const rest = countOf(asked) > PLANNED_AT_ONCE ? pause : () => Promise.resolve();
+    await rest();
     if (plan?.ok && !signal.aborted) canBeCut(...asked, plan);
-    await pause();
+    await rest();
     if (!plan || signal.aborted) return;
     this.#keep(key, plan);
     this.#job = undefined;
     this.renew();
-    await pause();
+    await rest();
     // Another plan that the same answer waits for may be in work by now.
     if (this.#used.has(key) && !this.#job) this.tell(true);
   }

@@ -46,7 +46,7 @@ const queue = new DrawQueue(afterFrame, SLICE);
 /** Those whose next drawing may wait while nobody sees them: neither page nor reader has changed them. */
 const patient = new WeakSet<Element>();
 /** Those in which nothing has changed but what flows in. The worksheet around them has reckoned with that already. */
-const flowAlone = new WeakSet<Element>();
+const flowAlone = new WeakSet<EventTarget>();
 
 /** An element asks to be drawn again, since a property of this name has changed. Without a name, something inside it has. */
 export const asksFor = (element: ReactiveElement, name: PropertyKey | undefined): void => {
@@ -61,7 +61,7 @@ export const asksFor = (element: ReactiveElement, name: PropertyKey | undefined)
   drawSoon(element);
 };
 
-export const isFlowAlone = (element: Element): boolean => flowAlone.has(element);
+export const isFlowAlone = (element: EventTarget | null): boolean => !!element && flowAlone.has(element);
 
 /** An element is asked to draw itself again after all that it shows was reckoned. */
 export const isPatient = (element: Element): boolean => patient.has(element);

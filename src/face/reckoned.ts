@@ -19,7 +19,6 @@ import { attributeOf } from './calculator.js';
 import { FormField, type Fault } from './form-field.js';
 import { followLanguage, languageAt, leaveLanguage } from './language.js';
 import { goodOf, Outcome, type Good } from './outcome.js';
-import { isFlowAlone } from './out-of-sight.js';
 import { isAsServed } from './server.js';
 import { overStock } from './stock.js';
 
@@ -255,8 +254,8 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
 
   protected override updated(): void {
     this.send();
-    // Tells a worksheet around it, for every kind of change that does not come from there.
-    if (!isFlowAlone(this)) this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+    // Tells a worksheet around it, for every kind of change.
+    this.dispatchEvent(new Event('reckoned', { bubbles: true }));
   }
 
   /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */

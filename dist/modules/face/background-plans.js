@@ -1,5 +1,6 @@
 import { canBeCut } from '../planner/check.js';
 import { planCloth, planClothAsync } from '../planner/plan.js';
+import { afterFrame } from './after-frame.js';
 import { isCrowd } from './turns.js';
 
 /** So many pieces are planned at once in a turn of the page, by all its elements together. The page does not notice. */
@@ -10,6 +11,7 @@ let left = PLANNED_AT_ONCE;
 const PLANNED_AT_FIRST = 300;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
+const countOf = ([pieces]) => pieces.reduce((all, { count }) => all + count, 0);
 /** Lets the page draw and answer. */
 const pause = () => new Promise((done) => setTimeout(done));
 /** Whether a list of so many pieces is short enough for what is left of this turn. If it is, it takes its share. */
@@ -27,6 +29,7 @@ class BackgroundPlans {
     /** The plans that the last answer asked for. Lists without a plan yet are in `#wanted` too. */
     #used = new Set();
     #wanted = new Map();
+    #isEarly = false;
     #atFirst = PLANNED_AT_FIRST;
     #job;
     /**
@@ -37,14 +40,19 @@ class BackgroundPlans {
         this.renew = renew;
         this.tell = tell;
     }
-    /** Reckons with the plans that are ready, and goes on with those that are not. */
-    reckon(work) {
+    /**
+     * Reckons with the plans that are ready, and goes on with those that are not.
+     *
+     * @param isEarly no further plan is begun, since what is planned will be different soon.
+     */
+    reckon(work, isEarly = false) {
         this.#used.clear();
         this.#wanted.clear();
+        this.#isEarly = isEarly;
         const result = work(this.#plan);
         if (this.#job && !this.#wanted.has(this.#job.key))
             this.stop();
-        const [next] = this.#wanted;
+        const [next] = isEarly ? [] : this.#wanted;
         if (next && !this.#job)
             void this.#start(...next);
         return result;
@@ -60,8 +68,7 @@ class BackgroundPlans {
         if (ready)
             return ready;
         void pause().then(() => (this.#atFirst = 0));
-        const count = asked[0].reduce((all, { count }) => all + count, 0);
-        if (this.#isShort(count))
+        if (!this.#isEarly && this.#isShort(countOf(asked)))
             return this.#keep(key, planCloth(...asked));
         this.#wanted.set(key, asked);
         return this.#job?.key === key ? this.#job.done : 0;
@@ -83,6 +90,9 @@ class BackgroundPlans {
     async #start(key, asked) {
         const job = (this.#job = { key, stop: new AbortController(), done: 0 });
         const { signal } = job.stop;
+        await afterFrame();
+        if (signal.aborted)
+            return;
         const onProgress = (done) => {
             if (done - job.done < 0.1)
                 return;
@@ -94,17 +104,19 @@ class BackgroundPlans {
                 throw reason;
         });
         // Checking a long plan, using it and drawing it each take time, so the page gets its turn between them.
-        await pause();
+        const rest = countOf(asked) > PLANNED_AT_ONCE ? pause : () => Promise.resolve();
+        await rest();
         if (plan?.ok && !signal.aborted)
             canBeCut(...asked, plan);
-        await pause();
+        await rest();
         if (!plan || signal.aborted)
             return;
         this.#keep(key, plan);
         this.#job = undefined;
         this.renew();
-        await pause();
-        if (this.#used.has(key))
+        await rest();
+        // Another plan that the same answer waits for may be in work by now.
+        if (this.#used.has(key) && !this.#job)
             this.tell(true);
     }
 }

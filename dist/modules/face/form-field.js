@@ -1,5 +1,5 @@
 import { LitElement } from 'lit';
-import { follow, unfollow, drawSoon, isOutOfSight, drawLater } from './out-of-sight.js';
+import { follow, unfollow, asksFor, canWait, drawLater, drawSoon } from './out-of-sight.js';
 import { comes, isCrowd, turnOf, isAsked, goesNow, isDrawn } from './turns.js';
 
 /** A field of a form, like the browser's own: name, value, validity, reset, disabled, restored after “back”. */
@@ -38,10 +38,6 @@ class FormField extends LitElement {
             if (this.labels.length && event.composedPath()[0] === this)
                 this.focus();
         };
-        /** Whether nothing has changed but what flows in. The worksheet around it has reckoned with that already. */
-        this.isFlowAlone = false;
-        /** Whether drawing it may wait while nobody sees it: neither its page nor its reader has changed it. */
-        this.#canWait = false;
         /** Whether it is drawn before its turn. */
         this.#isNow = false;
         /** Whether it was drawn in its turn, as one of very many. Such an element is not laid out while it is far off the screen. */
@@ -108,9 +104,10 @@ class FormField extends LitElement {
     }
     connectedCallback() {
         super.connectedCallback();
-        if (!this.hasUpdated)
+        if (this.hasUpdated)
+            follow(this);
+        else
             comes(this);
-        follow(this);
         this.addEventListener('click', this.#clicked);
         this.addEventListener('invalid', this.#opened);
     }
@@ -118,32 +115,20 @@ class FormField extends LitElement {
         super.disconnectedCallback();
         unfollow(this);
     }
+    firstUpdated() {
+        follow(this);
+    }
     /** Firefox sets the focus to the element itself, not to the wrong cell. So the element can have the focus at that moment. */
     #opened;
     /** The browser sends a click on a label to the element itself. */
     #clicked;
     /** A form may be sent before the element is drawn again. */
     requestUpdate(...of) {
-        const isNamed = of[0] !== undefined;
-        this.#waitOrNot(of[0]);
+        asksFor(this, of[0]);
         super.requestUpdate(...of);
-        if (isNamed && this.hasUpdated && this.form)
+        if (of[0] !== undefined && this.hasUpdated && this.form)
             this.send();
     }
-    #waitOrNot(changed) {
-        const isFlow = changed === 'flow';
-        if (!this.isUpdatePending)
-            this.#canWait = this.isFlowAlone = isFlow;
-        if (isFlow)
-            return;
-        this.isFlowAlone = false;
-        if (changed === undefined)
-            return;
-        this.#canWait = false;
-        drawSoon(this);
-    }
-    /** Whether drawing it may wait while nobody sees it: neither its page nor its reader has changed it. */
-    #canWait;
     /** Whether it is drawn before its turn. */
     #isNow;
     /** If there are very many elements, each is drawn in its turn, except those in a form. */
@@ -152,7 +137,7 @@ class FormField extends LitElement {
             isDrawn(this);
             void super.scheduleUpdate();
         };
-        if (this.hasUpdated && this.#canWait && isOutOfSight(this))
+        if (this.hasUpdated && canWait(this))
             return drawLater(this, draw);
         if (this.hasUpdated || this.#isNow || this.form || !isCrowd())
             return draw();

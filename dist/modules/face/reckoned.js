@@ -181,9 +181,8 @@ class Reckoned extends FormField {
     }
     updated() {
         this.send();
-        // Tells a worksheet around it, for every kind of change that does not come from there.
-        if (!this.isFlowAlone)
-            this.dispatchEvent(new Event('reckoned', { bubbles: true }));
+        // Tells a worksheet around it, for every kind of change.
+        this.dispatchEvent(new Event('reckoned', { bubbles: true }));
     }
     /** Whether the reader may switch units. She may not if a price or a form depends on the unit of sale. */
     get switchable() {

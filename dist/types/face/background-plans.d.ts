@@ -9,7 +9,11 @@ export declare class BackgroundPlans {
      * @param tell is called after that, to show it, and now and then before.
      */
     constructor(renew: () => void, tell: (ready: boolean) => void);
-    /** Reckons with the plans that are ready, and goes on with those that are not. */
-    reckon<R>(work: (plan: Planner) => R): R;
+    /**
+     * Reckons with the plans that are ready, and goes on with those that are not.
+     *
+     * @param isEarly no further plan is begun, since what is planned will be different soon.
+     */
+    reckon<R>(work: (plan: Planner) => R, isEarly?: boolean): R;
     stop(): void;
 }

@@ -52,10 +52,9 @@ export declare abstract class FormField extends LitElement {
     setCustomValidity(message: string): void;
     connectedCallback(): void;
     disconnectedCallback(): void;
+    protected firstUpdated(): void;
     /** A form may be sent before the element is drawn again. */
     requestUpdate(...of: Parameters<ReactiveElement['requestUpdate']>): void;
-    /** Whether nothing has changed but what flows in. The worksheet around it has reckoned with that already. */
-    protected isFlowAlone: boolean;
     /** Whether it was drawn in its turn, as one of very many. Such an element is not laid out while it is far off the screen. */
     protected isOneOfMany: boolean;
     /** If there are very many elements, each is drawn in its turn, except those in a form. */

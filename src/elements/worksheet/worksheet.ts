@@ -18,7 +18,7 @@ import { figures, listing } from '../../face/lists.js';
 import type { Good } from '../../face/outcome.js';
 import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
-import { drawInTime, isPatient } from '../../face/out-of-sight.js';
+import { drawInTime, isFlowAlone, isPatient } from '../../face/out-of-sight.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
 import { isColour, type Swatches } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
@@ -140,7 +140,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   #heard = ({ target, type }: Event): void => {
     if (target === this) return;
     if (type !== 'reckoned') this.readInside();
-    else if (!this.#isUnread) {
+    else if (!this.#isUnread && !isFlowAlone(target)) {
       this.#isUnread = true;
       queueMicrotask(() => this.settle());
     }

@@ -25,7 +25,7 @@ export const FABRICS = [
 ];
 
 /** That a layout is still being planned, in English and in the made-up language. */
-const PLANNING = ['being planned', otherWords('being planned')];
+export const PLANNING = ['being planned', otherWords('being planned')];
 
 /** Once nothing in the worksheet changes any more, and every plan is ready. */
 export const calm = async (worksheet: Sheet): Promise<void> => {

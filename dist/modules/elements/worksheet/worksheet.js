@@ -1,5 +1,6 @@
 import { isServer, html, nothing } from 'lit';
 import { drawPlans } from '../../calculators/cutting/draw.js';
+import { isPlanning } from '../../ledger/planning.js';
 import { stripList } from '../../ledger/strip-list.js';
 import { isBlank, textOf } from '../../ledger/field.js';
 import { isExact } from '../../measure/exact.js';
@@ -9,6 +10,7 @@ import { download, spreadsheetCell } from '../../face/export.js';
 import { figures, listing } from '../../face/lists.js';
 import { loadPicture } from '../../face/picture.js';
 import { ReadingFace } from '../../face/planning-face.js';
+import { isFlowAlone, isPatient, drawInTime } from '../../face/out-of-sight.js';
 import { answerOnServer, insideOnServer } from '../../face/server.js';
 import { isColour } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
@@ -65,6 +67,8 @@ class QuiltWorksheet extends ReadingFace {
     #outgrown;
     /** The blocks that lie in the places of the top. */
     #blocks;
+    /** Whether a part is still being planned. What it takes is not in the list yet. */
+    #isEarly;
     /** Whether a part has drawn itself since this was last read. */
     #isUnread;
     constructor() {
@@ -77,6 +81,8 @@ class QuiltWorksheet extends ReadingFace {
         this.#swatches = {};
         /** The blocks that lie in the places of the top. */
         this.#blocks = [];
+        /** Whether a part is still being planned. What it takes is not in the list yet. */
+        this.#isEarly = false;
         /** Whether a part has drawn itself since this was last read. */
         this.#isUnread = false;
         this.calculator = {
@@ -84,7 +90,7 @@ class QuiltWorksheet extends ReadingFace {
             fields: worksheetFields,
             reckon: (input) => isServer
                 ? reckon(input, this.#gathered)
-                : this.plans.reckon((plan) => reckon(input, this.#gathered, plan)),
+                : this.plans.reckon((plan) => reckon(input, this.#gathered, plan), this.#isEarly),
             headline,
             draw: (answer) => drawPlans(plansOf(answer)),
             lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
@@ -101,7 +107,7 @@ class QuiltWorksheet extends ReadingFace {
                 return;
             if (type !== 'reckoned')
                 this.readInside();
-            else if (!this.#isUnread) {
+            else if (!this.#isUnread && !isFlowAlone(target)) {
                 this.#isUnread = true;
                 queueMicrotask(() => this.settle());
             }
@@ -154,10 +160,12 @@ class QuiltWorksheet extends ReadingFace {
      */
     #heard;
     get switchable() {
-        return super.switchable && [...this.#parts, ...this.#fabrics].every(({ price }) => isBlank(price));
+        const content = this.#content;
+        const priced = [...content.filter(isPart), ...content.filter(isFabric)];
+        return super.switchable && priced.every(({ price }) => isBlank(price));
     }
     willUpdate() {
-        if (!isServer)
+        if (!isServer && !isPatient(this))
             this.readInside();
     }
     /** An unfinished worksheet is valid if the author left something out, but not if the reader has to write something. */
@@ -182,25 +190,24 @@ class QuiltWorksheet extends ReadingFace {
     get #content() {
         return isServer ? insideOnServer(this) : contentOf(this);
     }
-    get #parts() {
-        return this.#content.filter(isPart);
-    }
     get #fabrics() {
         return this.#content.filter(isFabric);
     }
     /** Lets the sizes flow through the parts, and gathers what they take. */
     readInside() {
         this.#isUnread = false;
-        if (!isServer)
-            passedOn(this).forEach((passed) => this.watch(passed));
         const { lengthStyle } = this;
-        const parts = this.#parts;
-        const fabrics = new Fabrics(this.#fabrics, this.fabricWidth, lengthStyle);
+        const content = this.#content;
+        if (!isServer)
+            passedOn(content).forEach((passed) => this.watch(passed));
+        const parts = content.filter(isPart);
+        const fabrics = new Fabrics(content.filter(isFabric), this.fabricWidth, lengthStyle);
         const flowingParts = parts.map((part) => flowingPart(part, lengthStyle));
         const { size, caution, uneven, outgrown, counted } = flow(this.#source, flowingParts, fabrics, giveTo);
         this.#takeOn(parts);
         const { width, length } = size;
         this.#size = isExact(width) && isExact(length) ? { width, length } : undefined;
+        this.#isEarly = parts.some(({ outcome }) => outcome.reckoning.issues.some(isPlanning));
         const { gathered, pieces } = gather(parts.map(partOnPage), fabrics, isColour);
         if (this.atHand)
             for (const fabric of gathered.fabrics)
@@ -221,7 +228,7 @@ class QuiltWorksheet extends ReadingFace {
             return;
         this.#swatches = swatches;
         this.#gathered = gathered;
-        this.requestUpdate();
+        drawInTime(this);
         // A listener may ask the form for its value at once.
         if (this.form)
             this.send();
