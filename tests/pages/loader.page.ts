@@ -92,7 +92,7 @@ describe('quilt-loader.js', () => {
       policy: `script-src 'nonce-${NONCE}'`,
     });
     await defined(page, 'quilt-backing');
-    // A chunk that was asked for twice would be one that the policy had stopped first.
+    // None comes before all are asked for. If the policy stopped one, the element would never be defined.
     expect(asked.sort()).toEqual(needed);
     expect(faults).toEqual([]);
     await page.close();
