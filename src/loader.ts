@@ -8,7 +8,10 @@ declare const CHUNKS: Record<string, string[]>;
 
 const waiting = new Set(Object.keys(CHUNKS));
 
-/** Asks for a script and for its chunks at once, so that none waits until another has come. */
+/**
+ * Asks for a script and for its chunks at once, so that none waits until another has come. It imports them: a page whose policy asks
+ * for a nonce lets its scripts import, but would stop a `<link rel="modulepreload">` that has none.
+ */
 const load = (tag: string): void => {
   waiting.delete(tag);
   // A page's own script may have brought it.

@@ -9,6 +9,8 @@ const { open } = site();
 /** Another origin than the page's, and a folder in it. */
 const ELSEWHERE = 'http://scripts.test/some/where/';
 const LOADER = `${ELSEWHERE}quilt-loader.js`;
+/** What a page's strict policy knows its own scripts by. */
+const NONCE = 'made-for-this-answer';
 
 /** What a script of dist/ imports, with all that this imports. */
 const importedBy = (name: string): string[] => {
@@ -38,8 +40,8 @@ interface Loading {
   asked: string[];
 }
 
-/** A page with this in it that loads the loader; what this asks for comes only once that many have been asked for. */
-const loading = async (body: string, { loader = LOADER, atOnce = 0 } = {}): Promise<Loading> => {
+/** A page with this in it that loads the loader; what this asks for comes only once that many have been asked for. A policy goes with the page. */
+const loading = async (body: string, { loader = LOADER, atOnce = 0, policy = '' } = {}): Promise<Loading> => {
   const { page, faults } = await open('/dist/third-party-licenses.txt');
   const asked: string[] = [];
   const held: HTTPRequest[] = [];
@@ -49,7 +51,8 @@ const loading = async (body: string, { loader = LOADER, atOnce = 0 } = {}): Prom
     if (new URL(url).pathname === '/made.html')
       return void request.respond({
         contentType: 'text/html; charset=utf-8',
-        body: `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><script type="module" src="${loader}"></script><body>${body}</body></html>`,
+        headers: policy ? { 'content-security-policy': policy } : {},
+        body: `<!doctype html><html lang="en"><title>A page</title><link rel="icon" href="data:,"><script type="module" nonce="${NONCE}" src="${loader}"></script><body>${body}</body></html>`,
       });
     if (!url.startsWith(ELSEWHERE)) return void request.continue();
     if (url === loader) return void answer(request);
@@ -78,6 +81,19 @@ describe('quilt-loader.js', () => {
     expect(asked.sort()).toEqual(needed);
     const text = await page.$eval('quilt-backing', (at) => (at as HTMLElement & { value: string }).value);
     expect(text).not.toBe('');
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('does so on a page whose policy lets only scripts with its nonce run, and what they load', async () => {
+    const needed = neededBy('quilt-backing');
+    const { page, faults, asked } = await loading('<quilt-backing width="58" length="70"></quilt-backing>', {
+      atOnce: needed.length,
+      policy: `script-src 'nonce-${NONCE}'`,
+    });
+    await defined(page, 'quilt-backing');
+    // None comes before all are asked for. If the policy stopped one, the element would never be defined.
+    expect(asked.sort()).toEqual(needed);
     expect(faults).toEqual([]);
     await page.close();
   });
