@@ -1,10 +1,10 @@
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { HOSTILE, pageOf, PREFERS_DARK, SHEETS, type Hostile } from '../hosts/hostile-pages.js';
-import { misfits, readingOf, settle, type Reading } from '../hosts/reading.js';
+import { misfits, readingOf, type Reading } from '../hosts/reading.js';
 import { faint } from './axe.js';
 import { picture } from './picture.js';
-import { site } from './site.js';
+import { atRest, site } from './site.js';
 
 const { openWith } = site();
 
@@ -44,7 +44,7 @@ describe.each(Object.entries({ ...HOSTILE, ...EMULATED } as Record<string, Emula
       if (then) await page.evaluate(then);
       if (media) await setMedia(page, media);
       if (paper) await page.emulateMediaType('print');
-      await page.evaluate(settle);
+      await atRest(page, true);
       await picture(page, `${name} ${width}`);
       const reading = await page.evaluate(readingOf);
       expect(reading.words.length).toBeGreaterThan(200);

@@ -7,7 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import type { CuttingResult } from '../../src/reckon.js';
 import type { WorksheetResult } from '../../src/reckon.js';
 import { QUILT } from '../hosts/quilt-parts.js';
-import { settle } from '../hosts/reading.js';
+import { settling } from '../hosts/reading.js';
 import { findPoppler, findWebKitPrinter } from '../tools/browsers.mjs';
 import { findFont, TEXT_FONTS } from '../tools/fonts.mjs';
 import { once } from '../tools/once.mjs';
@@ -54,7 +54,7 @@ const WORKSHEETS = Object.entries({
 }).map(([what, worksheet]): Sheet => ({ what, tag: 'quilt-worksheet', body: SCRIPT + worksheet }));
 
 /** Waits until everything on a page is drawn and planned. */
-const SETTLE = `(${settle.toString()})(document, false)`;
+const SETTLE = settling(false);
 
 /** Takes the copy for printing out of its frame, as HTML with its styles and the text of its cells. */
 const printCopy = (tag: string): Promise<string> => {
