@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { TEST_LIMIT } from '../config/limits.mjs';
+import { once } from '../tools/once.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { pageOf, POLICIES, SCRIPT, SHEETS, STRICT, WITHOUT_SCRIPTS } from '../hosts/hostile-pages.js';
 import { keptBy, readingOf, useAll, type Reading } from '../hosts/reading.js';
@@ -11,13 +12,13 @@ import { atRest, site, type Visited } from './site.js';
 
 const { openWith } = site();
 const LISTENING = readFileSync(`${ROOT}tests/hosts/listening.js`, 'utf8');
-const calmReading = async (): Promise<Reading> => {
-  const { page } = await openWith(pageOf(SHEETS));
+const calmReading = once(async (body: string): Promise<Reading> => {
+  const { page } = await openWith(pageOf(body));
   await atRest(page, true);
   const reading = await page.evaluate(readingOf);
   await page.close();
   return reading;
-};
+});
 
 describe('A strict content security policy', () => {
   const heardOn = (page: Page): Promise<string[]> =>
@@ -31,7 +32,7 @@ describe('A strict content security policy', () => {
     const { page, faults } = await under(policy, script);
     await atRest(page, true);
     await picture(page, `policy ${what} 1280`);
-    expect(await page.evaluate(readingOf)).toEqual(await calmReading());
+    expect(await page.evaluate(readingOf)).toEqual(await calmReading(SHEETS));
     await page.evaluate(useAll);
     expect(
       await page.$eval(
