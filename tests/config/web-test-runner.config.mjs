@@ -150,9 +150,9 @@ export default {
   middleware: [consumersServed()],
   browsers: inChromium,
   groups: groups.filter(({ browsers }) => browsers.length > 0),
-  // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
+  // One page at a time in a browser, so that focus is where a test put it. Three browsers at once keep two cores busy.
   concurrency: 1,
-  concurrentBrowsers: 2,
+  concurrentBrowsers: 3,
   // A file with all its tests; what hangs is a test, which has a limit of its own.
   testsFinishTimeout: 1_800_000,
   testFramework: { config: { timeout: TEST_LIMIT } },
