@@ -1,9 +1,9 @@
 import { readdirSync } from 'node:fs';
-import { ESLint } from 'eslint';
 import { describe, expect, it } from 'vitest';
 import { importFault, LAYERS } from './layers.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { SETUP_LIMIT } from './limits.mjs';
+import { projectLinter } from './linter.js';
 
 describe('imports run downwards', () => {
   it.each([
@@ -56,8 +56,7 @@ describe('imports run downwards', () => {
   it(
     'is what the linter enforces, however the import is written',
     async () => {
-      const eslint = new ESLint({ cwd: ROOT, overrideConfigFile: 'tests/config/eslint.config.mjs' });
-      const [result] = await eslint.lintText(
+      const [result] = await projectLinter().lintText(
         [
           `import '../trade/beds.js';`,
           `export * from '../calculators/backing/backing.js';`,

@@ -12,6 +12,7 @@ import {
   startWebKitDriver,
   webKitCapabilities,
 } from '../tools/browsers.mjs';
+import { bundledSources } from '../tools/bundled-sources.mjs';
 import { fontsTold } from '../tools/fonts.mjs';
 import buildIfStale from '../tools/fresh-dist.mjs';
 import { consumersServed, hosts } from '../tools/hosts.mjs';
@@ -100,7 +101,7 @@ const groups = areNamed
       )),
     ];
 
-/** Serves TypeScript as JavaScript, and finds the `.ts` that an import written with `.js` means. */
+/** Serves the TypeScript of tests as JavaScript, and finds the `.ts` that an import written with `.js` means. */
 const typescript = {
   name: 'typescript',
   resolveMimeType: ({ path }) => (path.endsWith('.ts') ? 'js' : undefined),
@@ -110,7 +111,8 @@ const typescript = {
     return sourceOf(path) && source.replace(/\.js$/, '.ts');
   },
   transform: ({ path, body }) => {
-    if (path.endsWith('.ts')) return { body: toJavaScript(String(body), path, { inlineMap: true }) };
+    if (path.endsWith('.ts') && !path.startsWith('/src/'))
+      return { body: toJavaScript(String(body), path, { inlineMap: true }) };
     // Its last line has no end, and the server would join the next to it.
     return path.endsWith('write-excel-file/universal/index.js') ? { body: `${body}\n` } : undefined;
   },
@@ -144,13 +146,13 @@ export default {
   rootDir,
   files: inChromium.length > 0 ? `${rootDir}/tests/**/*.browser.ts` : [],
   nodeResolve: true,
-  plugins: [typescript, hosts()],
+  plugins: [typescript, bundledSources(), hosts()],
   middleware: [consumersServed()],
   browsers: inChromium,
   groups: groups.filter(({ browsers }) => browsers.length > 0),
-  // One page at a time in a browser, so that focus is where a test put it; two browsers at once for two cores.
+  // One page at a time in a browser, so that focus is where a test put it. Three browsers at once keep two cores busy.
   concurrency: 1,
-  concurrentBrowsers: 2,
+  concurrentBrowsers: 3,
   // A file with all its tests; what hangs is a test, which has a limit of its own.
   testsFinishTimeout: 1_800_000,
   testFramework: { config: { timeout: TEST_LIMIT } },

@@ -1,9 +1,9 @@
-import { ESLint } from 'eslint';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { SETUP_LIMIT } from './limits.mjs';
+import { projectLinter } from './linter.js';
 
-const eslint = new ESLint({ cwd: ROOT, overrideConfigFile: 'tests/config/eslint.config.mjs' });
+const eslint = projectLinter();
 
 /** Whether the linter finds this fault in each of these lines, in a file of that name. */
 const faulty = async (rule: string, lines: string[], file: string): Promise<string[]> => {

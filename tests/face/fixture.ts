@@ -5,6 +5,7 @@ import type { Answer, Refused } from '../../src/reckon.js';
 import type { Face } from '../../src/face/face.js';
 import { CALCULATORS, type Attributes } from '../calculators.js';
 import { inThisEngine } from '../engine.js';
+import { isPlanning } from '../hosts/reading.js';
 
 export { until } from '../until.js';
 
@@ -48,17 +49,29 @@ afterEach(() => {
 
 // Putting elements on the page
 
-/** Shows HTML on the test's page, and gives back its first element once every sheet in it is drawn. */
-export const show = async <E extends HTMLElement = HTMLElement>(html: string): Promise<E> => {
+/** Shows HTML on the test's page, and gives back its first element once every sheet in it is drawn and every plan made. */
+export const show = async <E extends HTMLElement = HTMLElement>(
+  html: string,
+  until = settled,
+): Promise<E> => {
   stage.innerHTML = html;
-  await settled(stage);
+  await until(stage);
   return stage.firstElementChild as E;
 };
 
-/** Waits until every element in here, or this element, has drawn itself. */
-export const settled = async (root: ParentNode): Promise<void> => {
+/** Waits until every element in here, or this element, has drawn itself. A plan may still be on its way. */
+export const redrawn = async (root: ParentNode): Promise<void> => {
   for (const found of [root, ...root.querySelectorAll('*')])
     if ('updateComplete' in found) while (!(await (found as Sheet).updateComplete));
+};
+
+/** The same, once every plan is made and shown. */
+export const settled = async (root: ParentNode): Promise<void> => {
+  await redrawn(root);
+  while ([root as Sheet, ...root.querySelectorAll('*')].some(isPlanning)) {
+    await new Promise((done) => setTimeout(done));
+    await redrawn(root);
+  }
 };
 
 /** Shows one calculator with its good answer; attributes are added, or taken away with an undefined. */

@@ -3,6 +3,7 @@ import { until } from '../until.js';
 import { LISTENING, openFrame, type Framed } from './frame.js';
 import { pageOf, POLICIES, SHEETS, STRICT } from './hostile-pages.js';
 import { keptBy, readingOf, settle, useAll } from './reading.js';
+import { calmReading } from './standing.js';
 
 /** The page with this script, under this policy. */
 const under = (policy: string, script: string): Promise<Framed> => {
@@ -13,11 +14,10 @@ const under = (policy: string, script: string): Promise<Framed> => {
 describe('A strict content security policy', () => {
   for (const [what, content, script] of POLICIES)
     it(`lets ${what} work, and has nothing to report`, async () => {
-      const calm = await openFrame({ srcdoc: pageOf(SHEETS) });
-      await settle(calm.page);
+      const calm = await calmReading(SHEETS);
       const { page, faults } = await under(content, script);
       await settle(page);
-      expect(readingOf(page)).to.deep.equal(readingOf(calm.page));
+      expect(readingOf(page)).to.deep.equal(calm);
       // Not printed: WebKit would wait for somebody to choose a printer.
       await useAll(page, 'Print');
       expect(faults).to.deep.equal([]);

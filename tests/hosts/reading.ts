@@ -7,6 +7,44 @@ export interface Reading {
   results: string[];
 }
 
+/** What makes plans for a sheet, and what is heard of it. */
+interface Plans {
+  reckon(work: (plan: (...asked: unknown[]) => unknown) => unknown, isEarly?: boolean): unknown;
+  renew(): void;
+  heard?: { isWaiting: boolean; isUntold: boolean };
+}
+
+/** Whether a plan for this sheet is being made, or is ready but not shown yet. The first question makes it reckon once more. */
+export const isPlanning = (sheet: Element): boolean => {
+  const { plans, isConnected } = sheet as Element & { plans?: Plans };
+  if (!plans || !isConnected) return false;
+  if (!plans.heard) {
+    const heard = { isWaiting: false, isUntold: false };
+    plans.heard = heard;
+    const { reckon, renew } = plans;
+    plans.reckon = (work, isEarly) => {
+      heard.isWaiting = false;
+      const listened: typeof work = (plan) =>
+        work((...asked) => {
+          const planned = plan(...asked);
+          // In place of a plan, how much of it is made.
+          heard.isWaiting ||= typeof planned === 'number';
+          return planned;
+        });
+      return reckon.call(plans, listened, isEarly);
+    };
+    plans.renew = () => {
+      renew();
+      heard.isUntold = true;
+      // The plan is shown in the next turn of the page, which is asked for before this one.
+      void Promise.resolve().then(() => setTimeout(() => (heard.isUntold = false)));
+    };
+    (sheet as Element & { renew(): void }).renew();
+    void (sheet as Element & { result: unknown }).result;
+  }
+  return plans.heard.isWaiting || plans.heard.isUntold;
+};
+
 /** Once every sheet is drawn, every plan made and nothing changes any more; batting that is `spoilt` then gets a width that it cannot take. */
 export const settle = async (page: Document = document, spoilt = true): Promise<void> => {
   type Sheet = HTMLElement & { result: unknown; updateComplete: Promise<boolean> };
@@ -15,7 +53,7 @@ export const settle = async (page: Document = document, spoilt = true): Promise<
     for (let before = 'none'; ;) {
       for (const sheet of sheets) while (!(await sheet.updateComplete));
       const now = JSON.stringify(sheets.map((at) => at.result ?? ''));
-      if (now === before && !now.includes('being planned')) return;
+      if (now === before && !sheets.some(isPlanning)) return;
       before = now;
       await new Promise((done) => setTimeout(done));
     }
@@ -25,6 +63,10 @@ export const settle = async (page: Document = document, spoilt = true): Promise<
   page.querySelector('quilt-batting')?.setAttribute('width', 'wide');
   await rested();
 };
+
+/** The same as code for a page that is driven from outside. */
+export const settling = (spoilt: boolean): string =>
+  `((isPlanning) => (${settle.toString()})(document, ${spoilt}))(${isPlanning.toString()})`;
 
 /** What a reader reads, and what outside code gets. */
 export const readingOf = (page: Document = document): Reading => {
@@ -92,16 +134,33 @@ export const misfits = (page: Document = document): string[] => {
   return [...new Set(found)];
 };
 
+/** How many places axe looked at, and how many of them it finds fault with. It does not say where they are, which takes it long. */
+interface Counted {
+  passes: number;
+  violations: number;
+}
+type Rule = Record<keyof Counted, unknown[]>;
+
 /** What axe finds on the page, or only these of its rules: a line for each finding. */
 export const axeFindings = async (
   page: Document = document,
   { rules, least = 20 }: { rules?: string[]; least?: number } = {},
 ): Promise<string[]> => {
+  const wishes: RunOptions = { iframes: false, ...(rules && { runOnly: rules }) };
   const { axe } = page.defaultView as unknown as {
-    axe: { run(at: Document, options: RunOptions): Promise<AxeResults> };
+    axe: {
+      run(at: Document, options: RunOptions): Promise<AxeResults>;
+      run(at: Document, options: object): Promise<Counted>;
+    };
   };
-  const { violations, passes } = await axe.run(page, { iframes: false, ...(rules && { runOnly: rules }) });
-  if (passes.flatMap(({ nodes }) => nodes).length < least) return ['axe looked at next to nothing'];
+  const reporter = (all: Rule[], _: unknown, done: (counted: Counted) => void): void => {
+    const count = (of: keyof Counted): number => all.flatMap((rule) => rule[of]).length;
+    done({ passes: count('passes'), violations: count('violations') });
+  };
+  const counted: Counted = await axe.run(page, { ...wishes, reporter } as object);
+  if (counted.passes < least) return ['axe looked at next to nothing'];
+  if (counted.violations === 0) return [];
+  const { violations } = await axe.run(page, wishes);
   return violations.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html}\n${failureSummary}`),
   );

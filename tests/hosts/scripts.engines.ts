@@ -2,12 +2,12 @@ import { expect } from 'chai';
 import { findingsIn, LISTENING, openFrame, type Framed } from './frame.js';
 import { pageOf, SHEETS, WITHOUT_SCRIPTS } from './hostile-pages.js';
 import { readingOf, settle, type Reading } from './reading.js';
+import { calmReading } from './standing.js';
 
 const readingIn = async ({ page }: Framed): Promise<Reading> => {
   await settle(page);
   return readingOf(page);
 };
-const calmReading = async (): Promise<Reading> => readingIn(await openFrame({ srcdoc: pageOf(SHEETS) }));
 
 describe('A page whose scripts are blocked', () => {
   for (const width of [320, 1280])
@@ -89,7 +89,7 @@ describe('Two versions of the script', () => {
       expect({
         ...reading,
         words: reading.words.map((said) => said.replace('Copy it all', 'Copy or download')),
-      }).to.deep.equal(await calmReading());
+      }).to.deep.equal(await calmReading(SHEETS));
       const buttons = buttonsOn(page);
       expect(buttons).to.have.length(11);
       for (const said of buttons) {

@@ -1,9 +1,9 @@
 import { readdirSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { findingsOn } from './axe.js';
-import { site, whole } from './site.js';
+import { site, type Visited, whole } from './site.js';
 
 const { open } = site();
 
@@ -21,10 +21,21 @@ const PAGES = readdirSync(`${ROOT}demo`).filter(
 );
 
 describe.each(PAGES)('the demo page %s', (name) => {
+  /** One page, for all but the dark. */
+  let visited: Visited;
+  beforeAll(async () => {
+    visited = await open(`/${name}`, { width: 320, warnings: true });
+    await whole(visited.page);
+  });
+  afterAll(() => visited.page.close());
+
+  const expectSound = async (page: Page, width: number): Promise<void> => {
+    expect(await findingsOn(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  };
+
   it('loads with a clean console, and every link of it leads somewhere, to the very place', async () => {
-    const { page, faults } = await open(`/${name}`);
-    page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
-    await whole(page);
+    const { page, faults } = visited;
     const links = await linksOf(page);
     expect(links.length).toBeGreaterThan(0);
     for (const link of new Set(links)) {
@@ -35,17 +46,14 @@ describe.each(PAGES)('the demo page %s', (name) => {
         expect(await response.text(), link).toContain(`id="${hash.slice(1)}"`);
     }
     expect(faults).toEqual([]);
-    await page.close();
   });
 
-  it.each([
-    [320, false],
-    [1280, true],
-  ])('has nothing that axe finds, and no sideways scroll, %i px wide (dark: %s)', async (width, dark) => {
-    const { page } = await open(`/${name}`, { width, dark });
+  it('has nothing that axe finds, and no sideways scroll, 320 px wide', () => expectSound(visited.page, 320));
+
+  it('has nothing that axe finds, and no sideways scroll, 1280 px wide and dark', async () => {
+    const { page } = await open(`/${name}`, { width: 1280, dark: true });
     await whole(page);
-    expect(await findingsOn(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expectSound(page, 1280);
     await page.close();
   });
 });

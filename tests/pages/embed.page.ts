@@ -1,13 +1,16 @@
 import type { Frame, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CALCULATORS, NAMES } from '../calculators.js';
+import { once } from '../tools/once.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { serve } from '../tools/serve.mjs';
 import { findingsOn } from './axe.js';
-import { site, writeIn } from './site.js';
+import { site, type Visited, writeIn } from './site.js';
 
 /** The page that a snippet is pasted into is of `site`; the maker and the frame's files are of another origin. */
-const { open, openWith } = site();
+const { open, openWith, addressOf } = site();
+/** The origin of the page that a snippet is pasted into. */
+const hostOf = (): string => new URL(addressOf('/')).origin;
 let files: Awaited<ReturnType<typeof serve>>;
 let elsewhere: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
@@ -49,21 +52,31 @@ const resultsIn = async (page: Page | Frame): Promise<string[]> => {
   return results.map((text) => text.replace('Fabric | Piece | Cut size | How many\\n', ''));
 };
 
-/** The maker with this calculator set up by hand. */
-const maker = async (name: string): Promise<{ page: Page; faults: string[] }> => {
-  const opened = await open(`${files.address}/embed.html`);
+/** The maker as it opens, in the page or on a phone. */
+const openMaker = async ({ isPhone = false } = {}): Promise<Visited> => {
+  const opened = await open('about:blank');
   const { page } = opened;
+  if (isPhone) await page.setViewport({ width: 320, height: 640, isMobile: true, hasTouch: true });
+  await page.goto(`${files.address}/embed.html`);
   await page.waitForSelector('#live quilt-backing:defined');
+  return opened;
+};
+
+/** The maker with this calculator set up by hand. */
+const maker = async (name: string, how = {}): Promise<Visited> => {
+  const opened = await openMaker(how);
+  const { page } = opened;
   await tile(page, 'calculator', name);
   for (const [where, row, text] of typedIn(name))
     await write(page, `#live quilt-${where} >>> [data-row=${row}]`, text);
   return opened;
 };
 
-const choose = async (page: Page, form: Form, folder: string, host: string): Promise<string> => {
+/** The snippet of this form. The loader’s scripts come from the page's own site; a frame's from wherever they are. */
+const choose = async (page: Page, form: Form): Promise<string> => {
   await tile(page, 'how', form);
-  await write(page, '[name=folder]', folder);
-  if (form === 'frame') await write(page, '[name=host]', `${host}/some/page.html`);
+  await write(page, '[name=folder]', form === 'frame' ? `${files.address}/dist` : `${hostOf()}/dist/`);
+  if (form === 'frame') await write(page, '[name=host]', `${hostOf()}/some/page.html`);
   return snippetIn(page);
 };
 
@@ -95,21 +108,16 @@ const allArrived = async (page: Page): Promise<void> => {
 
 describe('the embed maker', () => {
   it.each(NAMES)('%s: each snippet is that calculator again, on another site', async (name) => {
-    const empty = await openWith('');
-    const host = new URL(empty.page.url()).origin;
-    await empty.page.close();
     const { page, faults } = await maker(name);
     const answers = await resultsIn(page);
     const { buy, cuts = [] } = JSON.parse(answers[0]!) as Sheet['result'];
 
     for (const form of FORMS) {
-      // The loader’s scripts come from the page's own site; a frame's from wherever they are.
-      const folder = form === 'frame' ? `${files.address}/dist` : `${host}/dist/`;
-      const snippet = await choose(page, form, folder, host);
+      const snippet = await choose(page, form);
       expect(await page.$eval('#note', (at) => at.textContent)).toBe('');
       const pasted = await openWith(`<main><h1>A post</h1>${snippet}</main>`);
       const own = form === 'frame' ? frameIn(pasted.page) : pasted.page;
-      expect(new URL(own.url()).origin === host, 'on the page’s own site').toBe(form !== 'frame');
+      expect(new URL(own.url()).origin === hostOf(), 'on the page’s own site').toBe(form !== 'frame');
       expect(await resultsIn(own), form).toEqual(answers);
       if (form === 'frame') await fits(pasted.page);
       else expect(await pasted.page.$eval('main', (at) => at.innerText)).not.toMatch(/Buy|×/);
@@ -150,8 +158,7 @@ describe('the embed maker', () => {
   });
 
   it('keeps sizes in the units they were written in', async () => {
-    const { page, faults } = await open(`${files.address}/embed.html`);
-    await page.waitForSelector('#live quilt-backing:defined');
+    const { page, faults } = await openMaker();
     await tile(page, 'units', 'cm');
     await tile(page, 'calculator', 'cutting');
     const sheet = '#live quilt-cutting >>> select[data-row=sheet]';
@@ -171,8 +178,7 @@ describe('the embed maker', () => {
   });
 
   it('starts with an invented address, and warns about it and about addresses of this computer', async () => {
-    const { page, faults } = await open(`${files.address}/embed.html`);
-    await page.waitForSelector('#live quilt-backing:defined');
+    const { page, faults } = await openMaker();
     const warning = (): Promise<string | null> => page.$eval('#folder-warning', (at) => at.textContent);
     expect(await snippetIn(page)).toContain('src="https://example.org/quilt-reckoner/');
     expect(await warning()).toContain('invented');
@@ -236,12 +242,11 @@ describe('the embed maker', () => {
   });
 
   it('copies by keyboard alone, and says so', async () => {
-    const { page, faults } = await open(`${files.address}/embed.html`);
+    const { page, faults } = await openMaker();
     await page.bringToFront();
     await page
       .browserContext()
       .overridePermissions(files.address, ['clipboard-read', 'clipboard-sanitized-write']);
-    await page.waitForSelector('#live quilt-backing:defined');
     await page.focus('[name=calculator]:checked');
     await page.keyboard.press('ArrowDown');
     await page.waitForSelector('#live quilt-binding');
@@ -256,28 +261,33 @@ describe('the embed maker', () => {
     await page.close();
   });
 
-  it.each([
-    ['classic', 'folder', 'javascript:alert(1)//', /not the address of a folder/],
-    ['loader', 'folder', 'data:text/javascript,alert(1)', /not the address of a folder/],
-    ['classic', 'folder', '', /Where did you put the files.*\.\//],
-    ['loader', 'folder', 'https://example.org/my files/', /no spaces/],
-    ['frame', 'folder', '', /Where did you put the files/],
-    ['frame', 'folder', './files/', /whole address/],
-    ['frame', 'host', '', /Which page/],
-    ['frame', 'host', 'javascript:alert(1)', /Which page/],
-  ] as const)('%s: no snippet where the %s is “%s”', async (form, field, text, sentence) => {
-    const { page, faults } = await open(`${files.address}/embed.html`);
-    await page.waitForSelector('#live quilt-backing:defined');
-    await tile(page, 'how', form);
-    if (form === 'frame') await write(page, '[name=host]', 'https://example.org/');
-    expect(await snippetIn(page)).toContain('quilt-');
-    await page.$eval(`[name=${field}]`, (at) => ((at as HTMLInputElement).value = ''));
-    await write(page, `[name=${field}]`, `${text} `);
-    expect(await page.$eval('#note', (at) => at.textContent)).toMatch(sentence);
-    expect(await snippetIn(page)).toBe('');
-    expect(await page.$eval('#copy', (at) => (at as HTMLButtonElement).disabled)).toBe(true);
-    expect(faults).toEqual([]);
-    await page.close();
+  describe('with settings that cannot be', () => {
+    let visited: Visited;
+    beforeAll(async () => (visited = await openMaker()));
+    afterAll(() => visited.page.close());
+
+    it.each([
+      ['classic', 'folder', 'javascript:alert(1)//', /not the address of a folder/],
+      ['loader', 'folder', 'data:text/javascript,alert(1)', /not the address of a folder/],
+      ['classic', 'folder', '', /Where did you put the files.*\.\//],
+      ['loader', 'folder', 'https://example.org/my files/', /no spaces/],
+      ['frame', 'folder', '', /Where did you put the files/],
+      ['frame', 'folder', './files/', /whole address/],
+      ['frame', 'host', '', /Which page/],
+      ['frame', 'host', 'javascript:alert(1)', /Which page/],
+    ] as const)('%s: no snippet where the %s is “%s”', async (form, field, text, sentence) => {
+      const { page, faults } = visited;
+      await tile(page, 'how', form);
+      await write(page, '[name=folder]', 'https://example.org/quilt-reckoner/');
+      if (form === 'frame') await write(page, '[name=host]', 'https://example.org/');
+      expect(await snippetIn(page)).toContain('quilt-');
+      expect(await page.$eval('#note', (at) => at.textContent)).toBe('');
+      await write(page, `[name=${field}]`, `${text} `);
+      expect(await page.$eval('#note', (at) => at.textContent)).toMatch(sentence);
+      expect(await snippetIn(page)).toBe('');
+      expect(await page.$eval('#copy', (at) => (at as HTMLButtonElement).disabled)).toBe(true);
+      expect(faults).toEqual([]);
+    });
   });
 
   it('has no snippet while a calculator has an error, and has it again after that', async () => {
@@ -304,54 +314,53 @@ describe('the embed maker', () => {
     await page.close();
   });
 
-  const NASTY = `"><img src=x onerror="document.title='done for'">&amp; </script></noscript> 'Dock'`;
-  it.each(FORMS)('%s: what an author types is words on the page, never markup', async (form) => {
-    const { page, faults } = await maker('worksheet');
-    const empty = await openWith('');
-    const host = new URL(empty.page.url()).origin;
-    await empty.page.close();
-    await page.$eval('[name="fabric.A"]', (at) => ((at as HTMLInputElement).value = ''));
-    await write(page, '[name="fabric.A"]', NASTY);
-    await page.$eval('[name="part.cutting"]', (at) => (at as HTMLElement).click());
-    const list = '#live quilt-cutting >>> #list';
-    await page.$eval(
-      list,
-      (at, piece) => {
-        const clipboardData = new DataTransfer();
-        clipboardData.setData(
-          'text/plain',
-          `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`,
-        );
-        at.dispatchEvent(
-          new ClipboardEvent('paste', { clipboardData, bubbles: true, composed: true, cancelable: true }),
-        );
-      },
-      NASTY.replaceAll('|', ''),
-    );
-    const answers = await resultsIn(page);
-    const snippet = await choose(page, form, `${form === 'frame' ? files.address : host}/dist/`, host);
-    const pasted = await openWith(`<main>${snippet}</main>`);
-    const own = form === 'frame' ? frameIn(pasted.page) : pasted.page;
-    // The snippet’s table has a head, which the cells of the page do without.
-    const headless = (results: string[]): string[] =>
-      results.map((result) => result.replace('Fabric | Piece | Cut size | How many\\n', ''));
-    expect(headless(await resultsIn(own))).toEqual(answers);
-    expect(answers[0]).toContain('Dock');
-    expect(await own.$$eval('img', (all) => all.length)).toBe(0);
-    await pasted.page.setJavaScriptEnabled(false);
-    await pasted.page.reload();
-    expect(await pasted.page.$$eval('img', (all) => all.length)).toBe(0);
-    expect(await pasted.page.$eval('main', (at) => at.innerText)).toContain(NASTY.replace(/\s+/g, ' '));
-    expect(await pasted.page.title()).toBe('A page');
-    expect(pasted.faults).toEqual([]);
-    expect(faults).toEqual([]);
-    await page.close();
-    await pasted.page.close();
+  describe('what an author types', () => {
+    const NASTY = `"><img src=x onerror="document.title='done for'">&amp; </script></noscript> 'Dock'`;
+    let visited: Visited;
+    let answers: string[];
+    beforeAll(async () => {
+      visited = await maker('worksheet');
+      const { page } = visited;
+      await write(page, '[name="fabric.A"]', NASTY);
+      await page.$eval('[name="part.cutting"]', (at) => (at as HTMLElement).click());
+      await page.$eval(
+        '#live quilt-cutting >>> #list',
+        (at, piece) => {
+          const clipboardData = new DataTransfer();
+          clipboardData.setData(
+            'text/plain',
+            `Fabric | Piece | Cut size | How many\nA | ${piece} | 3 1/2 | 12`,
+          );
+          at.dispatchEvent(
+            new ClipboardEvent('paste', { clipboardData, bubbles: true, composed: true, cancelable: true }),
+          );
+        },
+        NASTY.replaceAll('|', ''),
+      );
+      answers = await resultsIn(page);
+    });
+    afterAll(() => visited.page.close());
+
+    it.each(FORMS)('%s: is words on the page, never markup', async (form) => {
+      const snippet = await choose(visited.page, form);
+      const pasted = await openWith(`<main>${snippet}</main>`);
+      const own = form === 'frame' ? frameIn(pasted.page) : pasted.page;
+      expect(await resultsIn(own)).toEqual(answers);
+      expect(answers[0]).toContain('Dock');
+      expect(await own.$$eval('img', (all) => all.length)).toBe(0);
+      await pasted.page.setJavaScriptEnabled(false);
+      await pasted.page.reload();
+      expect(await pasted.page.$$eval('img', (all) => all.length)).toBe(0);
+      expect(await pasted.page.$eval('main', (at) => at.innerText)).toContain(NASTY.replace(/\s+/g, ' '));
+      expect(await pasted.page.title()).toBe('A page');
+      expect(pasted.faults).toEqual([]);
+      expect(visited.faults).toEqual([]);
+      await pasted.page.close();
+    });
   });
 
   it.each(NAMES)('%s fits 320 px, and axe finds nothing', async (name) => {
-    const { page, faults } = await maker(name);
-    await page.setViewport({ width: 320, height: 640, isMobile: true, hasTouch: true });
+    const { page, faults } = await maker(name, { isPhone: true });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     expect(await findingsOn(page)).toEqual([]);
     expect(faults).toEqual([]);
@@ -363,18 +372,18 @@ describe('a calculator in a frame', () => {
   const address = (settings: Record<string, string>): string =>
     `${files.address}/dist/frame.html?${new URLSearchParams(settings)}`;
 
+  const frameOf = once(async (name: string) => {
+    const { page } = await maker(name);
+    const made = await choose(page, 'frame');
+    await page.close();
+    return made;
+  });
   /** A page with the snippet of a backing, once the frame has told its height. */
-  const embedded = async (): Promise<{ page: Page; faults: string[]; host: string }> => {
-    const empty = await openWith('');
-    const host = new URL(empty.page.url()).origin;
-    await empty.page.close();
-    const made = await maker('backing');
-    const snippet = await choose(made.page, 'frame', `${files.address}/dist/`, host);
-    await made.page.close();
-    const pasted = await openWith(snippet);
+  const embedded = async (): Promise<Visited> => {
+    const pasted = await openWith(await frameOf('backing'));
     await resultsIn(frameIn(pasted.page));
     await fits(pasted.page);
-    return { ...pasted, host };
+    return pasted;
   };
 
   it('grows and shrinks with what is in it', async () => {

@@ -2,22 +2,23 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { TEST_LIMIT } from '../config/limits.mjs';
+import { once } from '../tools/once.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { pageOf, POLICIES, SCRIPT, SHEETS, STRICT, WITHOUT_SCRIPTS } from '../hosts/hostile-pages.js';
-import { keptBy, readingOf, settle, useAll, type Reading } from '../hosts/reading.js';
+import { keptBy, readingOf, useAll, type Reading } from '../hosts/reading.js';
 import { faint } from './axe.js';
 import { picture } from './picture.js';
-import { site, type Visited } from './site.js';
+import { atRest, site, type Visited } from './site.js';
 
 const { openWith } = site();
 const LISTENING = readFileSync(`${ROOT}tests/hosts/listening.js`, 'utf8');
-const calmReading = async (): Promise<Reading> => {
-  const { page } = await openWith(pageOf(SHEETS));
-  await page.evaluate(settle);
+const calmReading = once(async (body: string): Promise<Reading> => {
+  const { page } = await openWith(pageOf(body));
+  await atRest(page, true);
   const reading = await page.evaluate(readingOf);
   await page.close();
   return reading;
-};
+});
 
 describe('A strict content security policy', () => {
   const heardOn = (page: Page): Promise<string[]> =>
@@ -29,9 +30,9 @@ describe('A strict content security policy', () => {
 
   it.each(POLICIES)('lets %s work, and has nothing to report', async (what, policy, script) => {
     const { page, faults } = await under(policy, script);
-    await page.evaluate(settle);
+    await atRest(page, true);
     await picture(page, `policy ${what} 1280`);
-    expect(await page.evaluate(readingOf)).toEqual(await calmReading());
+    expect(await page.evaluate(readingOf)).toEqual(await calmReading(SHEETS));
     await page.evaluate(useAll);
     expect(
       await page.$eval(
@@ -73,7 +74,7 @@ describe('A page whose scripts are blocked', () => {
 describe('A page that swaps its content without reloading', () => {
   it('fetches the next one, puts it in with its scripts, and leaves nothing behind', async () => {
     const { page, faults } = await openWith(pageOf(SHEETS));
-    await page.evaluate(settle);
+    await atRest(page, true);
     const before = await page.evaluate(readingOf);
     await page.evaluate(async () => {
       for (let turn = 0; turn < 12; turn++) {
@@ -91,7 +92,7 @@ describe('A page that swaps its content without reloading', () => {
           });
       }
     });
-    await page.evaluate(settle);
+    await atRest(page, true);
     expect(await page.evaluate(readingOf)).toEqual(before);
     const kind = await page.evaluateHandle(() => customElements.get('quilt-backing')!.prototype as object);
     const living = async (): Promise<number> => {

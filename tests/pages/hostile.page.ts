@@ -1,10 +1,10 @@
 import type { Page } from 'puppeteer-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { HOSTILE, pageOf, PREFERS_DARK, SHEETS, type Hostile } from '../hosts/hostile-pages.js';
-import { misfits, readingOf, settle, type Reading } from '../hosts/reading.js';
+import { misfits, readingOf, type Reading } from '../hosts/reading.js';
 import { faint } from './axe.js';
 import { picture } from './picture.js';
-import { site } from './site.js';
+import { atRest, site, type Visited } from './site.js';
 
 const { openWith } = site();
 
@@ -35,16 +35,23 @@ const calm = new Map<number, Reading>();
 describe.each(Object.entries({ ...HOSTILE, ...EMULATED } as Record<string, Emulated>))(
   'A page: %s',
   (name, { css, html, body = SHEETS, dark = false, media, paper = false, widths = [320, 1280], then }) => {
-    it.each(widths)('reads as on a calm page, with nothing cut off or faint, at %d px', async (width) => {
-      const { page, faults } = await openWith(
-        pageOf(body, { ...(css && { css }), ...(html && { html }) }),
-        {},
-        { width, dark },
-      );
+    /** One page, which becomes as wide as each test wants it; hostile.others.ts opens it at each width anew. */
+    let visited: Visited;
+    beforeAll(async () => {
+      const [width = 320] = widths;
+      const written = pageOf(body, { ...(css && { css }), ...(html && { html }) });
+      visited = await openWith(written, {}, { width, dark });
+      const { page } = visited;
       if (then) await page.evaluate(then);
       if (media) await setMedia(page, media);
       if (paper) await page.emulateMediaType('print');
-      await page.evaluate(settle);
+    });
+    afterAll(() => visited.page.close());
+
+    it.each(widths)('reads as on a calm page, with nothing cut off or faint, at %d px', async (width) => {
+      const { page, faults } = visited;
+      await page.setViewport({ width, height: 900 });
+      await atRest(page, true);
       await picture(page, `${name} ${width}`);
       const reading = await page.evaluate(readingOf);
       expect(reading.words.length).toBeGreaterThan(200);
@@ -53,7 +60,6 @@ describe.each(Object.entries({ ...HOSTILE, ...EMULATED } as Record<string, Emula
       expect(await page.evaluate(misfits)).toEqual([]);
       expect(await faint(page)).toEqual([]);
       expect(faults).toEqual([]);
-      await page.close();
     });
   },
 );

@@ -7,7 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import type { CuttingResult } from '../../src/reckon.js';
 import type { WorksheetResult } from '../../src/reckon.js';
 import { QUILT } from '../hosts/quilt-parts.js';
-import { settle } from '../hosts/reading.js';
+import { settling } from '../hosts/reading.js';
 import { findPoppler, findWebKitPrinter } from '../tools/browsers.mjs';
 import { findFont, TEXT_FONTS } from '../tools/fonts.mjs';
 import { once } from '../tools/once.mjs';
@@ -54,7 +54,7 @@ const WORKSHEETS = Object.entries({
 }).map(([what, worksheet]): Sheet => ({ what, tag: 'quilt-worksheet', body: SCRIPT + worksheet }));
 
 /** Waits until everything on a page is drawn and planned. */
-const SETTLE = `(${settle.toString()})(document, false)`;
+const SETTLE = settling(false);
 
 /** Takes the copy for printing out of its frame, as HTML with its styles and the text of its cells. */
 const printCopy = (tag: string): Promise<string> => {
@@ -137,9 +137,14 @@ const writeOn = async (page: Page, { pdf, format }: Paper): Promise<void> =>
 /** From a browser with a driver: the driver writes the copy that the sheet would print. */
 const driven = (engine: 'Chromium' | 'Firefox'): Print => {
   return async (sheet, papers) => {
-    const { page } = await (engine === 'Firefox' ? firefox : chromium).openWith(await copyIn[engine](sheet));
-    for (const paper of papers) await writeOn(page, paper);
-    await page.close();
+    const copy = await copyIn[engine](sheet);
+    await Promise.all(
+      papers.map(async (paper) => {
+        const { page } = await (engine === 'Firefox' ? firefox : chromium).openWith(copy);
+        await writeOn(page, paper);
+        await page.close();
+      }),
+    );
   };
 };
 
@@ -194,28 +199,35 @@ const saidOn = (): string[] => {
 const FONTS = TEXT_FONTS.filter((font, at) => at === 0 || findFont(font));
 const setIn = (font: string): string => `document.documentElement.style.fontFamily = "'${font}', serif"`;
 
-/** Prints the tutorial on each paper in this font, and returns its words. */
-const printTutorial = async (engine: string, papers: (Paper & { font: string })[]): Promise<string[]> => {
-  const { page, faults } = await openSettled(engine === 'Firefox' ? firefox : chromium, TUTORIAL);
+/** The tutorial as a reader opens it before she prints, and its words. */
+const openTutorial = async (engine: string): Promise<Visited & { said: string[] }> => {
+  const visited = await openSettled(engine === 'Firefox' ? firefox : chromium, TUTORIAL);
   // Paper has the working too, be it folded away on the screen or not.
-  await page.$$eval('quilt-top, quilt-borders, quilt-batting, quilt-backing, quilt-binding', (all) =>
+  await visited.page.$$eval('quilt-top, quilt-borders, quilt-batting, quilt-backing, quilt-binding', (all) =>
     Promise.all(all.map((at) => Object.assign(at, { working: 'open' }).updateComplete)),
   );
-  const said = await page.evaluate(saidOn);
+  return { ...visited, said: await visited.page.evaluate(saidOn) };
+};
+
+/** Prints the tutorial on each paper in this font, and returns its words. */
+const printTutorial = async (engine: string, papers: (Paper & { font: string })[]): Promise<string[]> => {
   if (engine === 'WebKit')
     await printHere(
       TUTORIAL,
       'quilt-binding',
       papers.map(({ font, ...paper }) => ({ ...paper, ask: `${setIn(font)}; window.print();` })),
     );
-  else
-    for (const paper of papers) {
+  const all = await Promise.all(
+    papers.map(async (paper) => {
+      const { page, faults, said } = await openTutorial(engine);
       await page.evaluate(setIn(paper.font));
-      await writeOn(page, paper);
-    }
-  expect(faults).toEqual([]);
-  await page.close();
-  return said;
+      if (engine !== 'WebKit') await writeOn(page, paper);
+      expect(faults).toEqual([]);
+      await page.close();
+      return said;
+    }),
+  );
+  return all[0]!;
 };
 
 interface PrintedPage {
@@ -337,7 +349,7 @@ describe('the copy that is printed', () => {
 const PRINTERS = [...DRIVEN, ...(findWebKitPrinter() ? (['WebKit'] as const) : [])];
 const NO_POPPLER = 'Poppler is not installed: the pages were not looked at.';
 
-describe.each(PRINTERS)('on paper from %s', (engine) => {
+const paperTests = (engine: (typeof PRINTERS)[number]): void => {
   const print = engine === 'WebKit' ? dialogued : driven(engine);
   const papersOf = (what: string): Paper[] =>
     FORMATS.map((format) => ({
@@ -405,7 +417,10 @@ describe.each(PRINTERS)('on paper from %s', (engine) => {
       }
     },
   );
-});
+};
+/** Firefox waits a second at each page that it prints, so it prints several at once. */
+for (const engine of PRINTERS)
+  describe(`on paper from ${engine}`, { concurrent: engine === 'Firefox' }, () => paperTests(engine));
 
 it.for(DRIVEN)('pages from %s are counted, and one that is cut in two is seen', async (engine, { skip }) => {
   skip(!findPoppler(), NO_POPPLER);

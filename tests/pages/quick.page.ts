@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'puppeteer-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROOT } from '../tools/run.mjs';
 import { findingsOn } from './axe.js';
 import { atRest, reveal, site, type Visit, writeIn } from './site.js';
@@ -24,27 +24,19 @@ interface Alone {
 }
 
 /** The page from disk, without a network. Every request is recorded. */
-const alone = async (hash = '', visit: Visit = {}): Promise<Alone> => {
+const alone = async (hash = '', visit: Visit = {}, isPhone = false): Promise<Alone> => {
   const { page, faults } = await open('about:blank', visit);
   const requests: string[] = [];
   page.on('console', (message) => message.type() === 'warn' && faults.push(message.text()));
   page.on('request', (request) => requests.push(request.url()));
   await page.setOfflineMode(true);
+  if (isPhone) await page.setViewport({ ...page.viewport()!, isMobile: true, hasTouch: true });
   await page.goto(QUICK + hash, { waitUntil: 'load' });
   await atRest(page);
   return { page, faults, requests };
 };
-
 /** The same on a phone, whose pointer is a finger. */
-const onPhone = async (visit: Visit = PHONE): Promise<Alone> => {
-  const visited = await alone('', visit);
-  const { width = 360, height = 640 } = visit;
-  await visited.page.setViewport({ width, height, isMobile: true, hasTouch: true });
-  await visited.page.goto('about:blank');
-  await visited.page.goto(QUICK, { waitUntil: 'load' });
-  await atRest(visited.page);
-  return visited;
-};
+const onPhone = (visit: Visit = PHONE): Promise<Alone> => alone('', visit, true);
 
 const textOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(selector, (at) => at.textContent.replaceAll('\u00a0', ' ').trim());
@@ -536,49 +528,56 @@ const changeAll = async (page: Page): Promise<void> => {
 };
 
 describe('a quilt is kept', () => {
-  it('in the address: a reload, and the link in a fresh page, show the same', async () => {
-    const { page, faults } = await alone();
-    const start = await everything(page);
-    await changeAll(page);
-    const before = await everything(page);
-    expect(before).not.toEqual(start);
-    const kept = link(page);
-    const fresh = await alone(kept);
-    expect(await everything(fresh.page)).toEqual(before);
-    expect(await fresh.page.$eval('quilt-backing', (at) => at.oneWay)).toBe(true);
-    await page.reload({ waitUntil: 'load' });
-    expect(await everything(page)).toEqual(before);
-    expect(link(page)).toBe(kept);
-    expect([...faults, ...fresh.faults]).toEqual([]);
-    await page.close();
-    await fresh.page.close();
-  });
-
-  it('in a file, which opens in a fresh page', async () => {
-    const { page, faults } = await alone();
-    await changeAll(page);
-    await page.evaluate(() => {
-      // What would be saved is read here: a page from disk may not download without a window.
-      HTMLAnchorElement.prototype.click = () => undefined;
-      URL.createObjectURL = (blob) => {
-        void (blob as Blob).text().then((text) => Object.assign(window, { saved: text }));
-        return '';
-      };
+  describe('once all of it was changed', () => {
+    let visited: Alone;
+    let start: unknown;
+    let changed: unknown;
+    beforeAll(async () => {
+      visited = await alone();
+      start = await everything(visited.page);
+      await changeAll(visited.page);
+      changed = await everything(visited.page);
     });
-    await tick(page, '[name=save]');
-    await page.waitForFunction('window.saved');
-    const path = join(folder, 'quilt.json');
-    writeFileSync(path, await page.evaluate(() => (window as unknown as { saved: string }).saved));
-    const fresh = await alone();
-    const input = await fresh.page.$('input[name=open]');
-    await (input as unknown as { uploadFile(path: string): Promise<void> }).uploadFile(path);
-    await fresh.page.waitForFunction(() => document.querySelector('.filed')!.textContent);
-    expect(await textOf(fresh.page, '.filed')).toBe('This is the quilt of quilt.json.');
-    expect(await everything(fresh.page)).toEqual(await everything(page));
-    expect(link(fresh.page)).toBe(link(page));
-    expect([...faults, ...fresh.faults]).toEqual([]);
-    await page.close();
-    await fresh.page.close();
+    afterAll(() => visited.page.close());
+
+    it('in a file, which opens in a fresh page', async () => {
+      const { page, faults } = visited;
+      await page.evaluate(() => {
+        // What would be saved is read here: a page from disk may not download without a window.
+        HTMLAnchorElement.prototype.click = () => undefined;
+        URL.createObjectURL = (blob) => {
+          void (blob as Blob).text().then((text) => Object.assign(window, { saved: text }));
+          return '';
+        };
+      });
+      await tick(page, '[name=save]');
+      await page.waitForFunction('window.saved');
+      const path = join(folder, 'quilt.json');
+      writeFileSync(path, await page.evaluate(() => (window as unknown as { saved: string }).saved));
+      const fresh = await alone();
+      const input = await fresh.page.$('input[name=open]');
+      await (input as unknown as { uploadFile(path: string): Promise<void> }).uploadFile(path);
+      await fresh.page.waitForFunction(() => document.querySelector('.filed')!.textContent);
+      expect(await textOf(fresh.page, '.filed')).toBe('This is the quilt of quilt.json.');
+      expect(await everything(fresh.page)).toEqual(changed);
+      expect(link(fresh.page)).toBe(link(page));
+      expect([...faults, ...fresh.faults]).toEqual([]);
+      await fresh.page.close();
+    });
+
+    it('in the address: a reload, and the link in a fresh page, show the same', async () => {
+      const { page, faults } = visited;
+      expect(changed).not.toEqual(start);
+      const kept = link(page);
+      const fresh = await alone(kept);
+      expect(await everything(fresh.page)).toEqual(changed);
+      expect(await fresh.page.$eval('quilt-backing', (at) => at.oneWay)).toBe(true);
+      await page.reload({ waitUntil: 'load' });
+      expect(await everything(page)).toEqual(changed);
+      expect(link(page)).toBe(kept);
+      expect([...faults, ...fresh.faults]).toEqual([]);
+      await fresh.page.close();
+    });
   });
 
   it.each([

@@ -1,5 +1,5 @@
 import type { Page } from 'puppeteer-core';
-import { describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { site, whole, type Visited } from './site.js';
 
 const { open, openWith } = site();
@@ -18,11 +18,17 @@ const RECIPES = [
   ['colours', 'In your own colours'],
 ] as const;
 
-const recipes = async (visit = {}): Promise<Visited> => {
-  const visited = await open('/recipes.html', visit);
-  await whole(visited.page);
-  return visited;
-};
+/** One page, which nothing of all this changes. */
+let recipes: Visited;
+beforeAll(async () => {
+  recipes = await open('/recipes.html');
+  await whole(recipes.page);
+});
+afterAll(async () => {
+  expect(recipes.faults).toEqual([]);
+  await recipes.page.close();
+});
+
 const snippetOf = (page: Page, selector: string): Promise<string> =>
   page.$eval(`${selector} pre`, (at) => at.textContent);
 
@@ -37,20 +43,17 @@ const held = (page: Page, place: string): Promise<string[]> =>
 
 describe('the recipes', () => {
   it('are those that the list at the top leads to', async () => {
-    const { page, faults } = await recipes();
+    const { page } = recipes;
     expect(
       await page.$$eval('.recipe', (all) => all.map((at) => [at.id, at.querySelector('h2')!.innerText])),
     ).toEqual(RECIPES.map((recipe) => [...recipe]));
     expect(
       await page.$$eval('.contents a', (all) => all.map((at) => [at.hash.slice(1), at.innerText])),
     ).toEqual(RECIPES.map((recipe) => [...recipe]));
-    expect(faults).toEqual([]);
-    await page.close();
   });
 
   it.each(RECIPES)('%s: the snippet is what runs beside it', async (id) => {
-    const shown = await recipes();
-    const { page } = shown;
+    const { page } = recipes;
     const snippet = await snippetOf(page, `#${id}`);
     const line = await snippetOf(page, '#loader');
     expect(snippet.includes(line)).toBe(id === 'post');
@@ -64,11 +67,10 @@ describe('the recipes', () => {
     expect(await held(pasted.page, 'main')).toEqual(live);
     expect(pasted.faults).toEqual([]);
     await pasted.page.close();
-    await page.close();
   });
 
   it('have an answer each, with nothing wrong', async () => {
-    const { page } = await recipes();
+    const { page } = recipes;
     const results = await page.$$eval('.live *', (all) =>
       (all as HTMLElementTagNameMap['quilt-top'][])
         .filter((at) => 'result' in at)
@@ -76,11 +78,10 @@ describe('the recipes', () => {
     );
     expect(results.length).toBeGreaterThan(RECIPES.length);
     for (const result of results) expect(result).toMatch(/: \d/);
-    await page.close();
   });
 
   it('copy by the keyboard what they show', async () => {
-    const { page } = await recipes();
+    const { page } = recipes;
     await page
       .browserContext()
       .overridePermissions(new URL(page.url()).origin, ['clipboard-read', 'clipboard-sanitized-write']);
@@ -92,11 +93,10 @@ describe('the recipes', () => {
       expect(await page.$eval(`${id} .copying [role=status]`, (at) => at.textContent)).toBe('Copied.');
       expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(await snippetOf(page, id));
     }
-    await page.close();
   });
 
   it('do what their words say', async () => {
-    const { page } = await recipes();
+    const { page } = recipes;
     const shadow = (id: string): string =>
       `#${id} .live quilt-${{ german: 'binding', metric: 'backing' }[id]!} >>> `;
     // The shop: the form sends the amount to buy.
@@ -124,6 +124,5 @@ describe('the recipes', () => {
     expect(await page.$eval('#working quilt-binding >>> [data-row=need]', (at) => at.checkVisibility())).toBe(
       true,
     );
-    await page.close();
   });
 });

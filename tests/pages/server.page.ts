@@ -1,12 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { BLOCKS, blog, QUILT, reserved, TABLE, WORKSHEET, WRITTEN } from '../hosts/quilt-parts.js';
 import { isAlive, kept, look, mark, sheetsIn } from '../hosts/served.js';
-import { compiledModules, renderedOnServer, scriptOf } from '../tools/modules.mjs';
+import { compiledModules, scriptOf, startServer } from '../tools/modules.mjs';
+import { once } from '../tools/once.mjs';
 import { dist, openMade, painted, type Served, type Watched } from './made.js';
 import { site } from './site.js';
 
 const { open } = site();
 const { folder } = compiledModules();
+const write = startServer(folder);
+/** What the server writes. It writes the same each time, so once is enough for all scripts that then come. */
+const written = once((isWhole: boolean) => once((markup: string) => write(markup, isWhole)));
 const TAGS = [...Object.keys(WRITTEN), 'quilt-worksheet'];
 const SCRIPTS = ['hydrating', 'modules', 'bundle'];
 
@@ -27,11 +31,11 @@ interface Waiting extends Watched {
 }
 
 const served = async (
-  written: string,
+  markup: string,
   script: string,
   { head = '', isWhole = false } = {},
 ): Promise<Waiting> => {
-  const html = blog(renderedOnServer(folder, written, isWhole), {
+  const html = blog(await written(isWhole)(markup), {
     head,
     foot: '<script type="module" async src="/script.js"></script>',
   });

@@ -1,6 +1,6 @@
 import { type Browser, type Page } from 'puppeteer-core';
 import { afterAll, beforeAll } from 'vitest';
-import { settle } from '../hosts/reading.js';
+import { settling } from '../hosts/reading.js';
 import { findFirefox } from '../tools/browsers.mjs';
 import { launchChromium, launchFirefox } from '../tools/launch.mjs';
 import { serve } from '../tools/serve.mjs';
@@ -23,9 +23,8 @@ export interface Visited {
   faults: string[];
 }
 
-/** Once every sheet on a page is drawn, every plan made, and nothing changes any more. */
-export const atRest = (page: Page): Promise<unknown> =>
-  page.evaluate(`(${settle.toString()})(document, false)`);
+/** Once every sheet on a page is drawn, every plan made, and nothing changes any more; batting may be `spoilt` then. */
+export const atRest = (page: Page, spoilt = false): Promise<unknown> => page.evaluate(settling(spoilt));
 
 /** The same, on a page whose scripts come by and by, and that says while it is busy. */
 export const whole = async (page: Page): Promise<void> => {
@@ -125,8 +124,9 @@ export const reveal = async (page: Page, cell: string): Promise<void> => {
 };
 
 /**
- * Writes a text in a cell over what stands there, and leaves it by this key. By the keyboard: of many sheets those far off take
- * their height when they come near, and a click might go beside the cell.
+ * Writes a text in a cell over what stands there, all at once as a paste does, and leaves it by this key: what each letter on its way
+ * does is for the tests that type (`tests/face/typing.browser.ts`, `keyboard.engines.ts`). Without the mouse: of many sheets those far
+ * off take their height when they come near, and a click might go beside the cell.
  */
 export const writeIn = async (
   page: Page,
@@ -135,10 +135,14 @@ export const writeIn = async (
   key: 'Enter' | 'Tab' = 'Enter',
 ): Promise<void> => {
   await reveal(page, cell);
-  await page.$eval(cell, (at) => {
-    (at as HTMLInputElement).focus();
-    (at as HTMLInputElement).select();
-  });
-  await page.keyboard.type(text);
+  await page.$eval(
+    cell,
+    (at, text) => {
+      (at as HTMLInputElement).focus();
+      (at as HTMLInputElement).select();
+      document.execCommand('insertText', false, text);
+    },
+    text,
+  );
   await page.keyboard.press(key);
 };

@@ -599,7 +599,8 @@ test('cloth a little more than a step is not shown as if the step were enough', 
   // Geometry: 10 strips of 9.71 cm are 97.1 cm, and ÷ 97 % a little more than 100.1 cm.
   const { working } = good({
     units: 'cm',
-    lang: 'de',
+    // A language with decimal commas, and no words here.
+    lang: 'nl',
     width: '215',
     length: '215',
     stripWidth: '9,71',

@@ -6,21 +6,29 @@ import terser from '@rollup/plugin-terser';
 import { rollup } from 'rollup';
 import { inLayers } from './in-layers.mjs';
 import { edited, walk } from './naming.mjs';
+import { once } from './once.mjs';
 import { slimFraction } from './slim-fraction.mjs';
 import { slimLit } from './slim-lit.mjs';
 import { shorterCss, shorterTemplates } from './templates.mjs';
 import { sourceOf, toJavaScript } from './typescript.mjs';
 
-/** Reads TypeScript. An import of `.js` finds its `.ts`. */
-const typescript = {
-  name: 'typescript',
-  resolveId(source, importer, options) {
-    if (!source.startsWith('.') || !importer) return null;
-    const path = sourceOf(resolve(dirname(importer), source));
-    return path ? this.resolve(path, importer, { ...options, skipSelf: true }) : null;
-  },
-  transform: (code, id) =>
-    id.endsWith('.ts') ? { code: toJavaScript(code, id, { before: [shorterTemplates] }), map: null } : null,
+/** Many bundles hold the same sources, and a source comes to the same in each of them. */
+const javaScriptOf = once((id) => once((code) => toJavaScript(code, id, { before: [shorterTemplates] })));
+
+/** Reads TypeScript. An import of `.js` finds its `.ts`; what else is known of that one, the plugins of its bundle say once. */
+const typescript = () => {
+  const found = new Map();
+  return {
+    name: 'typescript',
+    resolveId(source, importer, options) {
+      if (!source.startsWith('.') || !importer) return null;
+      const path = sourceOf(resolve(dirname(importer), source));
+      if (!path) return null;
+      if (!found.has(path)) found.set(path, this.resolve(path, importer, { ...options, skipSelf: true }));
+      return found.get(path);
+    },
+    transform: (code, id) => (id.endsWith('.ts') ? { code: javaScriptOf(id)(code), map: null } : null),
+  };
 };
 
 /** A file NAME.bundled.ts takes the place of NAME.ts in the bundles. */
@@ -123,7 +131,7 @@ const smallest = () =>
 /** TypeScript to the smallest JavaScript, with Lit and fraction.js inside. */
 export const bundling = () => [
   forBundles,
-  typescript,
+  typescript(),
   nodeResolve({ extensions: ['.ts', '.mjs', '.js'], exportConditions: ['production'] }),
   slimFraction(),
   slimLit(),
@@ -133,7 +141,7 @@ export const bundling = () => [
 ];
 
 /** TypeScript to JavaScript, one module for each file. Libraries stay outside. */
-export const unbundling = () => [typescript];
+export const unbundling = () => [typescript()];
 
 /** All chunks that a script imports, by what Rollup made. */
 const chunksOf = ({ imports }, made) => [
@@ -147,7 +155,7 @@ export const loaderBeside = ({ input, name, banner }) => ({
   async writeBundle({ dir }, made) {
     const entries = Object.values(made).filter(({ isEntry }) => isEntry);
     const needs = Object.fromEntries(entries.map((entry) => [entry.name, chunksOf(entry, made)]));
-    const bundle = await rollup({ input, plugins: [typescript, letForConst, smallest()] });
+    const bundle = await rollup({ input, plugins: [typescript(), letForConst, smallest()] });
     const intro = `const CHUNKS = ${JSON.stringify(needs)};`;
     await bundle.write({ dir, banner, intro, entryFileNames: `${name}.js` });
   },
@@ -157,7 +165,7 @@ export const loaderBeside = ({ input, name, banner }) => ({
 export const loaded = async (paths) => {
   const id = 'loaded';
   const code = paths.map((path) => `export * from ${JSON.stringify(resolve(path))};`).join('\n');
-  const plugins = [inline(id, code), typescript, nodeResolve({ exportConditions: ['node', 'production'] })];
+  const plugins = [inline(id, code), typescript(), nodeResolve({ exportConditions: ['node', 'production'] })];
   const bundle = await rollup({ input: id, plugins, logLevel: 'silent' });
   const { output } = await bundle.generate({ inlineDynamicImports: true });
   return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);

@@ -44,11 +44,17 @@ export const build = (...words) => {
     throw new Error('The build failed.');
 };
 
-/** Builds dist/, unless the last build already used the same sources. */
-export default function buildIfStale() {
-  const print = () => printOf([...INPUTS, 'dist']);
-  if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;
-  build();
+const print = () => printOf([...INPUTS, 'dist']);
+
+/** Notes that dist/ is what the build makes of the sources as they are. */
+export const noteFresh = () => {
   mkdirSync(dirname(NOTE), { recursive: true });
   writeFileSync(NOTE, print());
+};
+
+/** Builds dist/, unless the last build already used the same sources. */
+export default function buildIfStale() {
+  if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;
+  build();
+  noteFresh();
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { extname } from 'node:path';
 import { consumers } from './consumer.mjs';
-import { compiledModules, renderedOnServer, scriptOf } from './modules.mjs';
+import { compiledModules, scriptOf, startServer } from './modules.mjs';
 import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 
@@ -19,9 +19,10 @@ const listenedTo = (html) => String(html).replace('<head>', `<head>${LISTENING}`
  */
 export const hosts = () => {
   const folder = once(() => compiledModules().folder);
+  const server = once(() => startServer(folder()));
   const served = {
-    '/hosts/served': once((markup) => renderedOnServer(folder(), markup)),
-    '/hosts/whole': once((markup) => renderedOnServer(folder(), markup, true)),
+    '/hosts/served': once((markup) => server()(markup)),
+    '/hosts/whole': once((markup) => server()(markup, true)),
   };
   const scripts = {
     '/hosts/hydrating.js': once(() => scriptOf(folder(), HYDRATING, './index.js')),
@@ -41,7 +42,7 @@ export const hosts = () => {
           type: 'html',
           headers: { 'content-security-policy': String(query.policy) },
         };
-      if (served[path]) return { body: served[path](String(query.markup)), type: 'html' };
+      if (served[path]) return { body: await served[path](String(query.markup)), type: 'html' };
       if (path === '/hosts/come') {
         late(querystring).come();
         return { body: '', type: 'txt' };

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import {
   mkdirSync,
   mkdtempSync,
@@ -10,6 +10,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { createInterface } from 'node:readline';
 import { nodeResolve } from '@rollup/plugin-node-resolve';
 import { rollup } from 'rollup';
 import { ROOT } from './run.mjs';
@@ -35,29 +36,54 @@ export const compiledModules = () => {
 };
 
 /** Runs a module in its own Node process, without any globals of ours. Returns what it printed. */
-export const inFreshNode = (folder, code, input = '') => {
+export const inFreshNode = (folder, code) => {
   const words = ['--input-type=module', '--eval', code];
-  const { stdout, stderr } = spawnSync(process.execPath, words, { cwd: folder, input, encoding: 'utf8' });
+  const { stdout, stderr } = spawnSync(process.execPath, words, { cwd: folder, encoding: 'utf8' });
   return { stdout, stderr };
 };
 
-const RENDER = `
-import { readFileSync } from 'node:fs';
+const SERVE = `
+import { createInterface } from 'node:readline';
 import { html, render } from '@lit-labs/ssr';
 import { collectResultSync } from '@lit-labs/ssr/lib/render-result.js';
 import './index.js';
 import { writeWhole } from './server.js';
-const { markup, isWhole } = JSON.parse(readFileSync(0, 'utf8'));
-const written = Object.assign([markup], { raw: [markup] });
-const write = () => collectResultSync(render(html(written)));
-process.stdout.write(isWhole ? writeWhole(write) : write());
+let said = '';
+process.stderr.write = (text) => { said += text; return true; };
+for await (const line of createInterface({ input: process.stdin })) {
+  const { markup, isWhole } = JSON.parse(line);
+  const written = Object.assign([markup], { raw: [markup] });
+  const write = () => collectResultSync(render(html(written)));
+  let page = '';
+  try { page = isWhole ? writeWhole(write) : write(); } catch (error) { console.error(error); }
+  console.log(JSON.stringify({ page, said }));
+  said = '';
+}
 `;
 
-/** What a server with the compiled modules makes of this HTML; with `isWhole`, of its worksheets too. */
-export const renderedOnServer = (folder, markup, isWhole = false) => {
-  const { stdout, stderr } = inFreshNode(folder, RENDER, JSON.stringify({ markup, isWhole }));
-  if (stderr) throw new Error(stderr);
-  return stdout;
+/**
+ * A server with the compiled modules, which writes one page after another, each as if it were the first. It ends with this process.
+ * @param {string} folder
+ * @returns {(markup: string, isWhole?: boolean) => Promise<string>} what it makes of this HTML; with `isWhole`, of its worksheets too
+ */
+export const startServer = (folder) => {
+  const server = spawn(process.execPath, ['--input-type=module', '--eval', SERVE], {
+    cwd: folder,
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  const answers = createInterface({ input: server.stdout })[Symbol.asyncIterator]();
+  let last = Promise.resolve();
+  return (markup, isWhole = false) => {
+    const ask = async () => {
+      server.stdin.write(`${JSON.stringify({ markup, isWhole })}\n`);
+      const { page, said } = JSON.parse((await answers.next()).value);
+      if (said) throw new Error(said);
+      return page;
+    };
+    const asked = last.then(ask);
+    last = asked.catch(() => undefined);
+    return asked;
+  };
 };
 
 /** One browser script of the compiled modules, made by another bundler. */

@@ -32,7 +32,7 @@ const browserTestsOf = (changed) => {
     return changed.some((path) => own.includes(path));
   });
   const isFace = changed.some((path) => /^(src|tests)\/face\//.test(path));
-  const folders = [...elements.map((name) => `tests/elements/${name}`), ...(isFace ? ['tests/sheet'] : [])];
+  const folders = [...elements.map((name) => `tests/elements/${name}`), ...(isFace ? ['tests/face'] : [])];
   return [...new Set([...changed, ...folders.flatMap((folder) => filesIn(folder))])].filter(isTest);
 };
 

@@ -1,5 +1,6 @@
 import { parseAst } from 'rollup/parseAst';
 import { edited, isNamedIn, nameOf, sources, walk, withoutComments } from './naming.mjs';
+import { once } from './once.mjs';
 
 /**
  * fraction.js keeps its methods in one object, from which no bundler can drop what is not called. This drops them: a
@@ -69,10 +70,11 @@ export const slimmed = (code, users) => {
   return edited(code, [...dropped, ...tree.body.filter(isStandIn), ...readings(tree, code)]);
 };
 
+/** The same in every bundle. */
+const slimmedOnce = once((code) => slimmed(code, sources()));
+
 export const slimFraction = () => ({
   name: 'slim-fraction',
   transform: (code, id) =>
-    /fraction\.js[/\\]dist[/\\]fraction\.m?js$/.test(id)
-      ? { code: slimmed(code, sources()), map: null }
-      : null,
+    /fraction\.js[/\\]dist[/\\]fraction\.m?js$/.test(id) ? { code: slimmedOnce(code), map: null } : null,
 });

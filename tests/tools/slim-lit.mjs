@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parseAst } from 'rollup/parseAst';
 import { edited, isNamedIn, literal, nameOf, sources, walk } from './naming.mjs';
+import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 
 /**
@@ -157,15 +158,15 @@ export const slimmed = (code, ours, lit) => {
   return edited(code, edits);
 };
 
-export const slimLit = () => {
-  let ours;
-  let lit;
-  return {
-    name: 'slim-lit',
-    buildStart() {
-      ours = sources();
-      lit = library(ours);
-    },
-    transform: (code, id) => (LIT.test(id) ? { code: slimmed(code, ours, lit), map: null } : null),
-  };
-};
+/** All our sources and all of Lit that they use, read once: the sources do not change while a build runs. */
+const read = once(() => {
+  const ours = sources();
+  return [ours, library(ours)];
+});
+/** One of Lit's modules comes to the same in every bundle. */
+const slimmedOnce = once((code) => slimmed(code, ...read()));
+
+export const slimLit = () => ({
+  name: 'slim-lit',
+  transform: (code, id) => (LIT.test(id) ? { code: slimmedOnce(code), map: null } : null),
+});

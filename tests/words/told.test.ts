@@ -118,7 +118,7 @@ describe('a language', () => {
   const language: Language = {
     common: {
       ...common,
-      lang: 'qaa',
+      lang: 'qab',
       labels: { ...common.labels, buy: 'Kup' },
       sentences: { ...common.sentences, missing: ({ what }, t) => `${t.label(what)}?` },
     },
@@ -133,19 +133,19 @@ describe('a language', () => {
     reckonBacking({ ...QUILT, lang }).working.find(({ id }) => id === row)?.label;
 
   it('is English as long as it is not learned', () => {
-    expect(labelIn('qaa', 'buy')).toBe(labelIn('en', 'buy'));
+    expect(labelIn('qab', 'buy')).toBe(labelIn('en', 'buy'));
   });
 
   it('is spoken from then on, in its regions too, and nowhere else', () => {
     learn(language);
-    for (const lang of ['qaa', 'QAA', 'qaa-XX'])
+    for (const lang of ['qab', 'QAB', 'qab-XX'])
       expect([labelIn(lang, 'buy'), labelIn(lang, 'panels')]).toEqual(['Kup', 'Panely']);
-    for (const lang of ['en', 'qa', 'qaaa', 'fr', ''])
+    for (const lang of ['en', 'qa', 'qabb', 'fr', ''])
       expect([labelIn(lang, 'buy'), labelIn(lang, 'panels')]).toEqual([
         common.labels.buy,
         backing.labels.panels,
       ]);
-    const { errors } = reckonBacking({ length: 70, lang: 'qaa' });
+    const { errors } = reckonBacking({ length: 70, lang: 'qab' });
     expect(errors).toEqual([{ input: 'width', message: `${common.labels.width}?` }]);
   });
 

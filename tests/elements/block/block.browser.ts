@@ -48,14 +48,6 @@ const cuts = (sheet: Sheet): string[] =>
     ({ count, piece, width, length }) => `${count} ${piece} ${width} × ${length}`,
   );
 
-/** Once every plan is ready; those of another method come after the answer. */
-const planned = async (sheet: Sheet, isReady = (): boolean => true): Promise<void> => {
-  await until(
-    () => !sheet.result.errors?.some(({ message }) => message.includes('being planned')) && isReady(),
-  );
-  await settled(sheet);
-};
-
 /** The cells of the chart, row by row, without the empty ones for what comes next. */
 const grid = (sheet: Sheet): string[][] =>
   all(sheet, '.chart tr')
@@ -92,7 +84,7 @@ describe('quilt-block', () => {
       const before = JSON.stringify(sheet.result.working.find(({ id }) => id === 'chart'));
       change();
       await until(() => JSON.stringify(sheet.result.working.find(({ id }) => id === 'chart')) !== before);
-      await planned(sheet);
+      await settled(sheet);
     };
     await changed(() => (table.rows[1]!.cells[0]!.textContent = 'C'));
     expect(answered<BlockResult>(sheet).letters.map(({ fabric }) => fabric)).to.deep.equal(['A', 'B', 'C']);
@@ -137,13 +129,10 @@ describe('quilt-block', () => {
   it('follows the size of the block, how many there are, and the method that a reader chooses', async () => {
     const sheet = await block();
     await writeAndLeave(sheet, 'block', '8');
-    await planned(sheet);
     expect(how(sheet, 'cell')).to.equal('8 ÷ 4 = 2 in');
     await writeAndLeave(sheet, 'count', '12');
-    await planned(sheet);
     expect(cuts(sheet)[0]).to.match(/^24 A .* 2 7\/8 × 2 7\/8$/);
     await choose(sheet, 'method', 'eight-four');
-    await planned(sheet, () => sheet.result.working.some(({ id }) => id === 'geeseOtherwise'));
     // 48 pairs are 6 squares of 2 × (2 + 7/8); 24 geese are 6 squares of 4 + 1 1/4
     expect(cuts(sheet).slice(0, 2)).to.deep.equal([
       '6 A · square for half-square triangles, eight at a time 5 3/4 × 5 3/4',

@@ -13,6 +13,7 @@ import {
   listen,
   messageAt,
   pasteInGrid,
+  redrawn,
   refused,
   settled,
   show,
@@ -30,8 +31,8 @@ const TABLE = `<table>
     <tr><td>10</td><td>rail</td><td>A</td><td>2 1/2 × 6 1/2</td></tr>
   </tbody>
 </table>`;
-const cutting = (inside = TABLE, attributes = ''): Promise<Cutting> =>
-  show<Cutting>(`<quilt-cutting ${attributes}>${inside}</quilt-cutting>`);
+const cutting = (inside = TABLE, attributes = '', until = settled): Promise<Cutting> =>
+  show<Cutting>(`<quilt-cutting ${attributes}>${inside}</quilt-cutting>`, until);
 const many = (count: number, side = '2'): string =>
   `A | square | ${side} | ${count}\nA | rail | 1 1/2 x 4 | ${count}`;
 const plans = (sheet: Sheet): CuttingResult['fabrics'] => answered<CuttingResult>(sheet).fabrics;
@@ -231,7 +232,7 @@ C | squares for half-square triangles | 3 finished | 2`;
   });
 
   it('plans a long list in the background, shows how far it is, and tells when it is ready', async () => {
-    const sheet = await cutting('', `list="${many(200)}"`);
+    const sheet = await cutting('', `list="${many(200)}"`, redrawn);
     expect(isPlanning(sheet)).to.be.true;
     expect(messageAt(sheet, 'list')).to.match(/being planned: \d+ % done\.$/);
     expect(buttonIn(sheet, 'Print').disabled).to.be.true;
@@ -242,12 +243,12 @@ C | squares for half-square triangles | 3 finished | 2`;
     expect(plans(sheet)[0]!.layout).to.have.length(400);
     // the same list again is there at once
     sheet.setAttribute('price', '12');
-    await settled(sheet);
+    await redrawn(sheet);
     expect(isPlanning(sheet)).to.be.false;
   });
 
   it('drops a plan that nobody waits for any more', async () => {
-    const sheet = await cutting('', `list="${many(400)}"`);
+    const sheet = await cutting('', `list="${many(400)}"`, redrawn);
     expect(isPlanning(sheet)).to.be.true;
     await pasteInGrid(sheet, 1, 1, 'A | square | 3 | 4\nA | rail | 3 x 6 | 2');
     expect(isPlanning(sheet)).to.be.false;
@@ -258,14 +259,13 @@ C | squares for half-square triangles | 3 finished | 2`;
     const other = Object.assign(document.createElement('quilt-cutting'), { list: many(400) });
     sheet.after(other);
     await settled(other);
-    await planned(other);
     expect(heard).to.deep.equal([`change ${answered(sheet).buy.text}`]);
     expect(answered(sheet).cuts).to.have.length(2);
   });
 
   it('plans on when it is moved in the page, and for each of many fabrics', async () => {
     const list = Array.from({ length: 24 }, (_, at) => `F${at} | square | ${2 + at / 8} | 40`).join('\n');
-    const sheet = await cutting('', `list="${list}"`);
+    const sheet = await cutting('', `list="${list}"`, redrawn);
     expect(isPlanning(sheet)).to.be.true;
     const elsewhere = document.createElement('section');
     sheet.parentElement!.append(elsewhere);
@@ -279,7 +279,7 @@ C | squares for half-square triangles | 3 finished | 2`;
     const sheet = await cutting('', 'list="A | square | 3 | 4"');
     const before = text(find(sheet, 'strong'));
     sheet.list = many(200);
-    await settled(sheet);
+    await redrawn(sheet);
     expect(isPlanning(sheet)).to.be.true;
     expect(text(find(sheet, 'strong'))).to.equal(before);
     expect(find(sheet, '.stale')).to.not.equal(null);

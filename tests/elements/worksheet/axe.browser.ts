@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { settled, show, unfold, writeAndLeave, type Sheet } from '../../face/fixture.js';
+import { redrawn, show, unfold, writeAndLeave, type Sheet } from '../../face/fixture.js';
 import { findings } from '../../face/findings.js';
 import { calm, quilt } from './quilt.js';
 
@@ -41,8 +41,7 @@ describe('axe', () => {
     ['a long list that is being planned', '<quilt-cutting list="A | square | 2 | 400"></quilt-cutting>'],
   ] as const)
     it(`finds nothing in ${what}`, async () => {
-      const sheet = await show<Sheet>(html);
-      await settled(sheet);
+      const sheet = await show<Sheet>(html, redrawn);
       sheet.parentElement!.style.cssText = PAGES['a light page'];
       expect(await findings(sheet.parentElement!)).to.deep.equal([]);
     });

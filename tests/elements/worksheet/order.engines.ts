@@ -1,7 +1,7 @@
 import { expect } from 'chai';
 import fc from 'fast-check';
 import { exact, type Exact } from '../../../src/measure/exact.js';
-import { answered, settled, until, type Sheet } from '../../face/fixture.js';
+import { answered, redrawn, settled, until, type Sheet } from '../../face/fixture.js';
 import { IS_CHROMIUM } from '../../engine.js';
 import { calm, FABRICS, list, needs, part, PARTS, quilt, worksheet, type Worksheet } from './quilt.js';
 
@@ -200,8 +200,7 @@ describe('a worksheet that is moved while a plan is being made', () => {
       Object.assign(part(sheet, 'cutting'), {
         list: `A | square | 2 | ${count}\nA | rail | 1 1/2 x 4 | 200`,
       });
-      await settled(sheet);
-      await settled(part(sheet, 'cutting'));
+      await redrawn(sheet);
       expect(list(sheet).notes.join()).to.include('it is still being planned');
       place.append(sheet);
       await until(() => !!list(sheet).fabrics[0]);

@@ -2,7 +2,6 @@ import { expect } from 'chai';
 import type { QuiltWorksheet } from '../../../src/index.js';
 import type { WorksheetResult } from '../../../src/reckon.js';
 import type { Cells } from '../../../src/face/export.js';
-import { otherWords } from '../../words/made-up.js';
 import { answered, settled, show, type Sheet } from '../../face/fixture.js';
 
 export type Worksheet = QuiltWorksheet & Sheet;
@@ -24,18 +23,15 @@ export const FABRICS = [
   '<quilt-fabric letter="E" name="Long Horizon" price="19.80" fabric-width="106"></quilt-fabric>',
 ];
 
-/** That a layout is still being planned, in English and in the made-up language. */
-export const PLANNING = ['being planned', otherWords('being planned')];
-
-/** Once nothing in the worksheet changes any more, and every plan is ready. */
+/** Once nothing in the worksheet changes any more, and every plan is made and shown. */
 export const calm = async (worksheet: Sheet): Promise<void> => {
   for (let before = ''; ;) {
     await settled(worksheet.parentElement ?? worksheet);
-    await new Promise((done) => setTimeout(done));
     const sheets = [worksheet, ...worksheet.querySelectorAll<Sheet>('*')].filter((at) => 'result' in at);
     const now = JSON.stringify(sheets.map(({ result }) => result));
-    if (now === before && !PLANNING.some((words) => now.includes(words))) return;
+    if (now === before) return;
     before = now;
+    await new Promise((done) => setTimeout(done));
   }
 };
 
