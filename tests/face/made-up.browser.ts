@@ -5,7 +5,18 @@ import { misfits } from '../hosts/reading.js';
 import { calm, FABRICS, PARTS } from '../elements/worksheet/quilt.js';
 import { MADE_UP, madeUp, ofAnotherLanguage, otherWords } from '../words/made-up.js';
 import { readCsv } from './csv.js';
-import { all, EVERY, pressButton, refused, show, unfold, valueIn, writeAndLeave } from './fixture.js';
+import {
+  all,
+  EVERY,
+  find,
+  pressButton,
+  refused,
+  show,
+  unfold,
+  until,
+  valueIn,
+  writeAndLeave,
+} from './fixture.js';
 import type { Attributes, Sheet } from './fixture.js';
 
 learn(madeUp);
@@ -156,6 +167,12 @@ const inBoth = async (
     for (const sheet of spoken.sheets) await unfold(sheet);
     await act(spoken);
     await calm(spoken.sheets[0]!);
+    // What draws the whole quilt is loaded only now.
+    const whole = spoken.sheets.filter(({ localName }) => localName === 'quilt-worksheet');
+    for (const sheet of whole) {
+      if (!find(sheet, '.whole')) await unfold(sheet);
+      await until(() => !!find(sheet, '.whole svg'));
+    }
     found.push(await numbersOf(spoken, button));
   }
   return found;
