@@ -99,7 +99,8 @@ const divided = (
  * What is left of a cloth after these boxes are cut from it, with edge-to-edge cuts only: rectangles that do not overlap. Where no
  * such cut parts the boxes, nothing is promised.
  */
-export const around = (boxes: Rectangle[], cloth: Rectangle): Rectangle[] => {
+export const around = (boxes: Rectangle[], { x, y, width, height }: Rectangle): Rectangle[] => {
+  const cloth = { x, y, width, height };
   if (!boxes.length) return [cloth];
   const { rest, off } = trimmed(boxes, cloth);
   const parts = [[ACROSS, ALONG] as const, [ALONG, ACROSS] as const].map(([way, other]) =>

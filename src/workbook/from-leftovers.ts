@@ -3,9 +3,9 @@ import { Cut } from '../ledger/purchase.js';
 import type { Planner } from '../ledger/planning.js';
 import { SMALL_SPARE } from '../ledger/shop.js';
 import { most, ONE, type Exact } from '../measure/exact.js';
-import { freeOf } from '../planner/free.js';
+import { around } from '../planner/free.js';
 import { cutFromOwn } from '../planner/own-pieces.js';
-import type { CutPiece, CuttingPlan } from '../planner/plan.js';
+import { everyPiece, type CutPiece, type CuttingPlan } from '../planner/plan.js';
 import { clothOf, type FabricCloth, type LineCloth, type SheetCloth } from './cloths.js';
 import type { WorkbookPart } from './input.js';
 import { leftOfLine, leftOfSheets, measurable, type Left } from './leftovers.js';
@@ -45,12 +45,14 @@ const usable = ({ isEnd, height, ...one }: Left): Left => ({
   height: isEnd ? height.sub(SMALL_SPARE) : height,
 });
 
-/** What a plan leaves of a rectangle, where it lies on its cloth. */
-const restOf = (from: Left, plan: CuttingPlan): Left[] =>
-  freeOf(plan, from).map((one) => {
-    const left = { ...one, x: one.x.add(from.x), y: one.y.add(from.y), sheet: from.sheet };
+/** What a plan leaves of a rectangle, where it lies on its cloth. Nobody draws that plan, so it may be cut in any order. */
+const restOf = (from: Left, plan: CuttingPlan): Left[] => {
+  const pieces = everyPiece(plan).map((one) => ({ ...one, x: one.x.add(from.x), y: one.y.add(from.y) }));
+  return around(pieces, from).map((one) => {
+    const left = { ...one, sheet: from.sheet };
     return from.isEnd && bottomOf(left).equals(bottomOf(from)) ? { ...left, isEnd: true } : left;
   });
+};
 
 /** Cuts all pieces of a way from these rectangles, in their order. Undefined if that is not possible, or not known yet. */
 const fitOn = (way: LooseCut[], from: Left[], plan: Planner): Fit | undefined => {

@@ -18,6 +18,8 @@ import { isSame } from '../../src/workbook/flow.js';
 import { gather, type PartOnPage } from '../../src/workbook/gather.js';
 import type { WorkbookInput, WorkbookPart } from '../../src/workbook/input.js';
 import { asCut } from '../../src/workbook/leftover-list.js';
+import { reckonWorksheet, type WorksheetInput, type WorksheetResult } from '../../src/reckon.js';
+import type { PartInput } from '../../src/workbook/plain.js';
 import { reckon } from '../../src/workbook/reckon.js';
 import type { FromLeftover, Leftover, ShoppingItem, ShoppingLine } from '../../src/workbook/shape.js';
 import { dice } from '../planner/seeded.js';
@@ -284,9 +286,11 @@ const linesOf = (quilt: Quilt, parts: PartOnPage[], made: ReturnType<typeof list
   const bought = gathered.parts.filter((part) => !taken.includes(part));
   return [
     ...answer.fabrics.map((line): Line => {
-      const isWithOwn = hasOwn(line);
-      const cut = isWithOwn && !line.together ? [] : lengthsOf(line, bought, back);
-      return { letter: line.letter, left: line.used.left(), leftovers: line.leftovers, on: cut, isWithOwn };
+      // What is left to buy of loose pieces is in one plan. A back may be cut from cloth at hand as a whole.
+      const areLoose = line.parts.every(({ title }) => titled(bought, title, line.letter).pieces.length);
+      const isWithOwn = hasOwn(line) && (!areLoose || !line.together || !!line.lengths);
+      const on = isWithOwn ? [] : lengthsOf(line, bought, back);
+      return { letter: line.letter, left: line.used.left(), leftovers: line.leftovers, on, isWithOwn };
     }),
     ...answer.items.map((item): Line => ({
       letter: item.fabric,
@@ -420,4 +424,154 @@ describe('what is left over', () => {
       expect(bought).toBeGreaterThan(0);
     },
   );
+});
+
+describe('what a list says of it', () => {
+  const part = (title: string, fabric: string, more: Partial<PartInput> = {}): PartInput => ({
+    title,
+    fabric,
+    need: '12',
+    width: '40',
+    ...more,
+  });
+  const squares = { piece: 'square', width: '6', length: '6', count: 10, turn: true };
+  const good = (input: WorksheetInput): WorksheetResult => {
+    const result = reckonWorksheet(input);
+    return result.errors ? expect.fail(JSON.stringify(result.errors)) : result;
+  };
+
+  // Geometry: 10 squares of 6 in are a strip of 6, which leaves 4 in, and one of 4, which leaves 16. 3/8 yd is 13 1/2 in, 1 1/2 more.
+  test('are the ends of strips, the largest first', () => {
+    const { fabrics } = good({ parts: [part('Patches', 'A', { pieces: [squares] })] });
+    expect(fabrics[0]?.leftovers).toEqual([
+      { count: 1, width: '16', length: '6' },
+      { count: 1, width: '4', length: '6' },
+    ]);
+  });
+
+  test('is the end of the length where a part does not say how it is cut', () => {
+    // 12 in of 1/2 yd leave 6 in.
+    const { fabrics } = good({ parts: [part('Back', 'A')], increment: '1/2 yd' });
+    expect(fabrics[0]?.leftovers).toEqual([{ count: 1, width: '40', length: '6' }]);
+  });
+
+  test('is nothing where nobody knows how wide the cloth is', () => {
+    const { fabrics } = good({ parts: [part('Back', 'A', { width: '0' })], increment: '1/2 yd' });
+    expect(fabrics[0]?.leftovers).toEqual([]);
+  });
+
+  test('is smaller after a wash, and rounded down to the marks of a ruler', () => {
+    // 12 in before the wash, 10 after it; 18 − 12 = 6 in before, 5 after; the width is 33 in after it. In centimetres 83.8 × 12.7.
+    const washed = { washed: '1 1/5', width: '33', sold: '40' };
+    const leftOf = (more: WorksheetInput) =>
+      good({ parts: [part('Back', 'A', washed)], increment: '1/2 yd', ...more }).fabrics[0]?.leftovers;
+    expect(leftOf({})).toEqual([{ count: 1, width: '33', length: '5' }]);
+    const [metric = expect.fail()] = leftOf({ units: 'cm' }) ?? [];
+    expect(exact(metric.width).mul(exact(254, 100)).toFraction(true)).toBe('83 4/5');
+    expect(exact(metric.length).mul(exact(254, 100)).toFraction(true)).toBe('12 7/10');
+  });
+
+  test('is what each sheet has beside its pieces', () => {
+    // 20 × 18 in give 9 squares of 6 in and leave 2 × 18; the tenth square is on a second one, in a strip: 14 × 6 beside it, 20 × 12 below.
+    const pieces = [squares];
+    const { items } = good({ parts: [part('Patches', 'A', { sheet: 'fat-quarter', pieces })] });
+    expect(items[0]?.leftovers).toEqual([
+      { count: 1, width: '20', length: '12' },
+      { count: 1, width: '14', length: '6' },
+    ]);
+  });
+
+  const leaves = [{ x: '27', y: '66', width: '13', height: '66' }];
+  const back = (fabric: string): PartInput => part('Back', fabric, { need: '132', leaves });
+  const strip = (width: string, length: string, count = 1) => ({
+    piece: 'strip',
+    width,
+    length,
+    count,
+    turn: true,
+  });
+  const tube = (fabric: string, ...ways: ReturnType<typeof strip>[]): PartInput =>
+    part('Tube', fabric, {
+      need: '17',
+      pieces: [strip('8 1/2', '40', 2)],
+      fromLeftover: ways.map((way) => [way]),
+    });
+
+  // Two panels of 66 in leave 13 × 66 beside the second one. 8 1/2 × 58 is cut from it: 4 1/2 × 66 and 8 1/2 × 8 are left of it. 3 3/4 yd are 135 in.
+  test.each(['', 'B'])('is used for a sleeve of fabric “%s”, which then costs nothing', (letter) => {
+    const fabrics = [{ letter: 'A' }, { letter: 'B', price: '10' }];
+    const parts = [
+      part('Patches', 'A', { pieces: [squares] }),
+      back('B'),
+      tube(letter, strip('8 1/2', '58')),
+    ];
+    const result = good({ fabrics, parts });
+    expect(result.fabrics.map(({ letter, need, buy }) => [letter, need, buy.text])).toEqual([
+      ['A', '12', '3/8 yd'],
+      ['B', '132', '3 3/4 yd'],
+    ]);
+    expect(result.fromLeftovers).toEqual([
+      {
+        title: 'Tube',
+        fabric: 'B',
+        name: '',
+        text: 'from what the back leaves: 13 × 66 in',
+        from: [{ width: '13', length: '66' }],
+        cuts: [{ count: 1, piece: 'strip', width: '8 1/2', length: '58', text: '8 1/2 × 58 in' }],
+      },
+    ]);
+    expect(result.fabrics[1]?.leftovers).toEqual([
+      { count: 1, width: '4 1/2', length: '66' },
+      { count: 1, width: '40', length: '3' },
+      { count: 1, width: '8 1/2', length: '8' },
+    ]);
+  });
+
+  test('is used in the first way that fits', () => {
+    // 8 1/2 × 70 is longer than what is left; two of 8 1/2 × 33 are 66 in long.
+    const parts = [back('B'), tube('', strip('8 1/2', '70'), strip('8 1/2', '33', 2))];
+    expect(good({ parts }).fromLeftovers?.[0]?.cuts).toMatchObject([{ count: 2, length: '33' }]);
+  });
+
+  test('is not used for a sleeve of another fabric, nor for one that is washed first if its cloth is not', () => {
+    const named = good({ parts: [back('B'), tube('A', strip('8 1/2', '58'))] });
+    expect(named.fromLeftovers).toBeUndefined();
+    expect(named.fabrics.map(({ letter, need }) => [letter, need])).toEqual([
+      ['B', '132'],
+      ['A', '17'],
+    ]);
+    const washed = { ...tube('', strip('8 1/2', '58')), washed: '1 1/32' };
+    expect(good({ parts: [back('B'), washed] }).fromLeftovers).toBeUndefined();
+  });
+
+  test('keeps an inch at the end of a length, which a crooked cut may cost', () => {
+    // 12 in of 22 1/2 leave 10 1/2: 9 1/2 × 40 can be used, 9 5/8 cannot.
+    const from = (width: string): unknown =>
+      good({ parts: [part('Back', 'B'), tube('B', strip(width, '40'))], increment: '22 1/2 in' })
+        .fromLeftovers;
+    expect(from('9 1/2')).toHaveLength(1);
+    expect(from('9 5/8')).toBeUndefined();
+  });
+
+  test('is never used twice', () => {
+    const [one, two] = [tube('', strip('8 1/2', '58')), tube('', strip('8 1/2', '57'))];
+    const { fromLeftovers, fabrics } = good({ parts: [back('B'), one, two] });
+    expect(fromLeftovers).toHaveLength(1);
+    expect(fabrics.map(({ need }) => need)).toEqual(['132', '17']);
+  });
+
+  test('never throws, whatever a page writes', () => {
+    for (const odd of [null, 7, 'x', [null], [[]], [[{ width: 'x' }]], [{ x: '-1', y: {}, width: '9' }]]) {
+      const parts = [
+        { ...back('B'), leaves: odd },
+        { ...tube('', strip('8', '9')), fromLeftover: odd },
+      ];
+      expect(() => JSON.stringify(reckonWorksheet({ parts } as unknown as WorksheetInput))).not.toThrow();
+    }
+    // A piece that is not on the cloth is not believed.
+    const off = [{ x: '27', y: '66', width: '14', height: '66' }];
+    expect(good({ parts: [{ ...back('B'), leaves: off }] }).fabrics[0]?.leftovers).toEqual([
+      { count: 1, width: '40', length: '3' },
+    ]);
+  });
 });
