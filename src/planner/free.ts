@@ -122,7 +122,16 @@ const ofStrip = ({ y, height, times, placed }: Strip, width: Exact): Rectangle[]
  * What is left when somebody cuts by this plan: the ends of its strips, what is over in a strip, and the rest of each sheet. The
  * strips are cut first, so what they leave is not joined across them.
  */
-export const freeOf = ({ sheets }: CuttingPlan, { width, height }: Cloth): Free[] => {
+export const freeOf = (plan: CuttingPlan, cloth: Cloth): Free[] => {
+  const free = known.get(plan) ?? freeIn(plan, cloth);
+  known.set(plan, free);
+  return free;
+};
+
+/** What plans leave. A plan is made for one cloth, so it always leaves the same. */
+const known = new WeakMap<CuttingPlan, Free[]>();
+
+const freeIn = ({ sheets }: CuttingPlan, { width, height }: Cloth): Free[] => {
   let sheet = 0;
   return sheets.flatMap(({ times, strips, used }) => {
     const free = strips.flatMap((strip) => ofStrip(strip, width));

@@ -56,6 +56,10 @@ const restOf = (from: Left, plan: CuttingPlan): Left[] => {
 
 /** Cuts all pieces of a way from these rectangles, in their order. Undefined if that is not possible, or not known yet. */
 const fitOn = (way: LooseCut[], from: Left[], plan: Planner): Fit | undefined => {
+  const room = from.reduce((all, one) => all + areaOf(one).valueOf(), 0);
+  const area = way.reduce((all, { width, length, count }) => all + width.mul(length).valueOf() * count, 0);
+  // Most of what is left is too small, and a plan takes time.
+  if (area > room * (1 + 1e-9)) return undefined;
   const pieces = way.map(({ width, length, count, turn }): CutPiece => ({
     width,
     height: length,
