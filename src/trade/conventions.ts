@@ -42,6 +42,9 @@ export const MITRE_SAFETY = { in: '2 in', cm: '5 cm' } as const;
 /** What a ruler marks. Common practice, no source. */
 export const RULER_MARK = { in: '1/8 in', cm: '1 mm' } as const;
 
+/** Cloth that is smaller than this in either direction is not named among what is left over. Common practice, no source. */
+export const LEAST_LEFTOVER = { in: '2 1/2 in', cm: '6 cm' } as const;
+
 /** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
 export const BED_DROP = { in: '12 in', cm: '30 cm' } as const;
 

@@ -1,19 +1,29 @@
 import { sayInList, type ListCell } from '../ledger/listing.js';
 import type { Message } from '../measure/message.js';
+import type { Style } from '../measure/format.js';
 import type { PieceOfPart } from './gather.js';
+import { asCut, leftoverCells } from './leftover-list.js';
 import { say } from './sayings.js';
 import type { WorksheetAnswer } from './shape.js';
 import { listLines } from './shopping.js';
 
 /**
- * The shopping list and the cut list for a spreadsheet. Numbers stay numbers: a length in the reader's units, money without its
+ * The shopping list, the cut list and what is left over, for a spreadsheet. Numbers stay numbers: a length in the reader's units, money without its
  * currency, the amount of what is bought. The unit of an amount has its own cell.
  */
 export const worksheetCells = (
   answer: WorksheetAnswer,
   notes: Message[],
   pieces: PieceOfPart[],
-): ListCell[][] => [...shoppingCells(answer), ...notes.map((note) => [note]), [], ...cutCells(pieces), []];
+  style: Style,
+): ListCell[][] => [
+  ...shoppingCells(answer),
+  ...notes.map((note) => [note]),
+  [],
+  ...cutCells(asCut(pieces, answer)),
+  [],
+  ...leftoverCells(answer, style),
+];
 
 const shoppingCells = (answer: WorksheetAnswer): ListCell[][] => {
   const { total, soFar } = answer;

@@ -1,4 +1,3 @@
-import type { Planner } from '../ledger/planning.js';
 import { enoughFor, Purchase, type Money } from '../ledger/purchase.js';
 import { inches, Quantity, total } from '../ledger/quantity.js';
 import { countedIn, cutFor } from '../ledger/shop.js';
@@ -11,13 +10,13 @@ import { COTTON_WIDTH } from '../trade/conventions.js';
 import { boltsFor } from './bolts.js';
 import type { WorkbookPart } from './input.js';
 import { buyLengths, noteLengths, type BoughtLengths } from './lengths.js';
-import { byWidth, titlesOf, type Declared, type Group } from './parts.js';
+import { lengthsToBuy, type FabricCloth, type LineCloth } from './cloths.js';
+import { leftoversOf, type Left } from './leftovers.js';
+import { titlesOf, type Declared, type Group } from './parts.js';
 import type { Stock } from './own-cloth.js';
-import { leftToBuy } from './own-length.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import type { ShoppingLine, WorksheetLedger } from './shape.js';
-import { planTogether } from './together.js';
 
 /** A line of the list, and what it adds to the sums. */
 export interface CountedLine {
@@ -50,7 +49,7 @@ const calledOf = (letter: string, [first]: WorkbookPart[]): Message =>
 const noteUndeclared = (
   ledger: WorksheetLedger,
   [first]: Declared[],
-  { letter, parts }: Group,
+  { letter, parts }: Omit<Group, 'key'>,
   what: Message,
 ): void => {
   if (!first) return;
@@ -65,30 +64,25 @@ const noteUndeclared = (
 export const linesOf = (
   ledger: WorksheetLedger,
   declared: Declared[],
-  group: Group,
-  plan: Planner,
+  { group: { letter }, lines }: FabricCloth,
+  leftOf: (cloth: LineCloth) => Left[],
 ): CountedLine[] => {
-  const { key, letter, parts } = group;
+  const parts = lines.flatMap(({ parts }) => parts);
   const called = calledOf(letter, parts);
   const fabric = declared.find((one) => one.letter === letter);
-  if (!fabric) noteUndeclared(ledger, declared, group, called);
+  if (!fabric) noteUndeclared(ledger, declared, { letter, parts }, called);
   // The price of a fabric that is bought in sheets is of one sheet.
   const isByLength = fabric && !fabric.sheet;
   const price = isByLength
     ? priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }))
     : undefined;
-  const widths = byWidth(parts);
-  const several = widths.length > 1;
-  const known = parts.map(({ sold }) => sold).filter((sold) => sold.gt(0));
-  if (known[0]) fabric?.stock?.asWideAs(least(...known));
+  const several = lines.length > 1;
   if (several) {
-    const narrowest = least(...known);
-    ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
+    const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
+    ledger.note(say('severalWidths', { what: called, widths: lines.length, narrowest }));
   }
   const ofFabric = { called, name: fabric?.name ?? '', price, several, stock: fabric?.stock };
-  return widths.map((parts, at) =>
-    lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric),
-  );
+  return lines.map((cloth) => lineOf(ledger, cloth, ofFabric, leftOf));
 };
 
 /** The part's own price, as a price of the worksheet's unit. The part itself may be priced by the other one: yard or metre. */
@@ -159,36 +153,36 @@ export const textOfLine = (text: Message, hasOwn: boolean, { amount }: Purchase)
 /** The line of parts that are cut from one cloth. */
 const lineOf = (
   ledger: WorksheetLedger,
-  plan: Planner,
-  group: Group,
+  planned: LineCloth,
   { called, name, price: ofFabric, several, stock }: OfFabric,
+  leftOf: (cloth: LineCloth) => Left[],
 ): CountedLine => {
-  const { letter, parts } = group;
+  const { key, letter, parts, joint, own } = planned;
   const { increment, bolt, kits } = ledger.values;
   const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
   const { width, wide } = widthOf(ledger, parts, several);
   const cloth = say('clothOf', { what: called, width: wide });
-  const joint = planTogether(ledger, parts, plan, cloth);
+  if (joint.isPlanning) ledger.note(say('planningTogether', { cloth }));
   const need = sum(joint.lengths.map(({ need }) => need));
-  const own = stock?.written ? leftToBuy(ledger, parts, joint.lengths, stock, plan) : undefined;
-  const { laid, lengths: planned } = own ?? joint;
-  const bought = buyLengths(ledger, planned, cloth);
+  const { laid } = own ?? joint;
+  const bought = buyLengths(ledger, lengthsToBuy(planned), cloth);
   const { buy, lengths } = bought;
   const left = own && sum(lengths.map(({ need }) => need));
   const spare = buy.inches.sub(left ?? need);
   const isOne = lengths.length === 1;
   if (!isOne) noteLengths(ledger, cloth, lengths);
   const label = name ? say('clothNamed', { cloth, name }) : cloth;
-  rowsOf(ledger, group, label, wide, { ...bought, need, left });
-  const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
+  rowsOf(ledger, planned, label, wide, { ...bought, need, left });
+  const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, planned, cloth, bought) : undefined;
   const costOf = (length: Exact): Money | undefined =>
     price && ledger.paid(toPriced(length, increment).mul(price));
   const costs =
     price &&
-    countedIn(inches(buy.inches).inRow(`buy-${group.key}`), increment)
+    countedIn(inches(buy.inches).inRow(`buy-${key}`), increment)
       .times(new Quantity(price, 'money'))
       .inCoins(ledger.coin);
   const paid = costs && ledger.priced(costs.value);
+  const leaves = leftoversOf(() => leftOf(planned), ledger.style);
   const line: ShoppingLine = {
     letter,
     name,
@@ -207,6 +201,10 @@ const lineOf = (
     bolts,
     own: stock && { written: stock.written, isEnough: buy.inches.equals(0), plans: own?.own ?? [] },
     together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
+    get leftovers() {
+      return leaves.named();
+    },
+    used: { left: leaves.left },
   };
   return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };

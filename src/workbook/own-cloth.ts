@@ -23,6 +23,11 @@ export class Stock {
     this.#left = pieces.map((piece) => ({ ...piece }));
   }
 
+  /** The same cloth again, for another way to make the list. */
+  copy(): Stock {
+    return new Stock(this.written, this.#left, this.isWide);
+  }
+
   get pieces(): AtHand[] {
     return this.#left;
   }

@@ -4,12 +4,11 @@ import { least, most, ONE, sum, type Exact } from '../measure/exact.js';
 import { toStep, type Step } from '../measure/shop.js';
 import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
-import type { CuttingPlan } from '../planner/plan.js';
 import type { WorkbookPart } from './input.js';
 import { drawnOwn, stillWanted, waysFrom, type OwnPlan, type Stock } from './own-cloth.js';
 import { namedPieces, namesOf, type NamedPiece } from './pool.js';
 import type { PlannedTogether, WorksheetLedger } from './shape.js';
-import { lengthsOf, type Length } from './together.js';
+import { alone, lengthsOf, type Length } from './together.js';
 
 /** What is left to buy of cloth by length, if own cloth is cut first. */
 export interface LeftToBuy {
@@ -39,9 +38,8 @@ const restOf = (
   const isLeft = (_: WorkbookPart, at: number): boolean => !!wanted[at]?.some((count) => count > 0);
   const isWhole = ({ pieces, width }: WorkbookPart): boolean => !pieces.length && width.lte(0);
   const others = parts.filter((part, at) => isWhole(part) || (!part.pieces.length && isLeft(part, at)));
-  const alone = others.map((part): Length => ({ parts: [part], need: part.need }));
   const cut = parts.filter((part, at) => part.pieces.length && isLeft(part, at));
-  if (!cut.length) return { lengths: lengthsOf(ledger, alone), laid: undefined };
+  if (!cut.length) return { lengths: lengthsOf(ledger, others.map(alone)), laid: undefined };
   const pieces = all.pieces.map((piece, at) => ({
     ...piece,
     count: parts.reduce((sum, part, of) => sum + (part.pieces.length ? (wanted[of]?.[at] ?? 0) : 0), 0),
@@ -50,8 +48,8 @@ const restOf = (
   const layout = plan(pieces, on);
   if (typeof layout === 'number' || !layout.ok || !canBeCut(pieces, on, layout)) return undefined;
   const need = layout.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
-  const lengths = lengthsOf(ledger, [{ parts: cut, need }, ...alone]);
-  return { lengths, laid: laidOut(layout satisfies CuttingPlan, on, namesOf(all)) };
+  const lengths = lengthsOf(ledger, [{ parts: cut, need, laid: { plan: layout, on } }, ...others.map(alone)]);
+  return { lengths, laid: laidOut(layout, on, namesOf(all)) };
 };
 
 /**

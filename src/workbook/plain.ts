@@ -9,6 +9,7 @@ import { refuse, unlessRefused } from '../ledger/refusal.js';
 import { sayOfShop } from '../ledger/shop.js';
 import { most, ONE, ZERO, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Rectangle } from '../planner/free.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput, WorkbookItem, WorkbookPart } from './input.js';
 import { letterOf } from './parts.js';
@@ -48,6 +49,16 @@ export interface PartInput {
   sold?: string;
   /** The pieces, for planning several parts together. Absent if the part has to be cut on its own. */
   pieces?: { piece?: string; width: string; length: string; count: number; turn: boolean }[];
+  /**
+   * What it leaves beside pieces that have to lie as its result says, like the piece beside the last panel of a backing: exact inches
+   * of washed cloth from where its cloth begins.
+   */
+  leaves?: { x: string; y: string; width: string; height: string }[];
+  /**
+   * Ways to cut it from what other parts leave, the best first, each with its pieces. If that is possible, nothing is bought for it:
+   * see `fromLeftovers` of the result.
+   */
+  fromLeftover?: NonNullable<PartInput['pieces']>[];
   /** What its pieces are cut from, in place of cloth by length: `fat-quarter`, or a size in inches. The parts of a fabric share them. */
   sheet?: string;
   /** The week of a sew-along in which it is cut. */
@@ -122,6 +133,20 @@ const readPieces = (pieces: PartInput['pieces'], words: Words): LooseCut[] =>
     };
   });
 
+/** Ways to cut a part from what others leave. One that does not say how many pieces is left out. */
+const readWays = (ways: unknown[], words: Words): LooseCut[][] =>
+  ways
+    .map((way) => (Array.isArray(way) ? readPieces(way, words) : []))
+    .filter((way) => way.length && way.every(({ count }) => Number.isInteger(count) && count > 0));
+
+const readLeaves = (leaves: unknown[]): Rectangle[] =>
+  entries(leaves as NonNullable<PartInput['leaves']>).map(({ x, y, width, height }) => ({
+    x: readAmount(x),
+    y: readAmount(y),
+    width: readAmount(width),
+    height: readAmount(height),
+  }));
+
 /** The sheets of a part, in their size after the wash. Throws a `Refusal` if it does not say what to cut from them. */
 const readSheets = (written: unknown, pieces: LooseCut[], washed: Exact): WorkbookPart['sheets'] => {
   const text = textOf(written).trim();
@@ -164,6 +189,8 @@ const readPart = (
       sold: readAmount(sold),
       washed: perInch,
       pieces,
+      leaves: Array.isArray(part.leaves) ? readLeaves(part.leaves) : undefined,
+      fromLeftover: Array.isArray(part.fromLeftover) ? readWays(part.fromLeftover, words) : undefined,
       sheets,
       price: { written: part.price },
       per: part.per === 'yd' || part.per === 'm' ? part.per : undefined,

@@ -14,7 +14,7 @@ import { shareOut, type SharedOut } from '../planner/share-out.js';
 import type { WorkbookPart } from './input.js';
 import { isSame } from './flow.js';
 import { say } from './sayings.js';
-import type { SheetsOfPart, WorksheetLedger } from './shape.js';
+import type { SheetsOfPart } from './shape.js';
 
 /** Parts of one fabric that are cut from the same sheets, in the order of their weeks. */
 export interface Pool {
@@ -76,6 +76,10 @@ export interface PlannedPool {
   alone: number[];
   weeks: SheetsOfPart[] | undefined;
   laid: LaidPlan | undefined;
+  /** The plan of all parts, and the numbers that its sheets have, if they are shared out. */
+  joint?: { plan: CuttingPlan; numbers: Map<number, number> | undefined };
+  /** A plan that may save sheets is not ready yet. */
+  isPlanning?: boolean;
 }
 
 /** How many sheets a part takes by itself. Throws a `Refusal` if its pieces do not fit on one. */
@@ -119,8 +123,7 @@ const apart = ({ parts }: Pool, alone: number[]): PlannedPool => {
 const MOST_NUMBERS = 1000;
 
 /** The layout of a plan with its sheets in the order in which they are opened. */
-const inOrder = (laid: LaidPlan, { order }: SharedOut): LaidPlan => {
-  const numbers = new Map(order.map((place, number) => [place, number]));
+const inOrder = (laid: LaidPlan, numbers: Map<number, number>): LaidPlan => {
   const layout = laid.layout.map((piece) => ({ ...piece, sheet: numbers.get(piece.sheet) ?? piece.sheet }));
   return { ...laid, layout: layout.sort((a, b) => a.sheet - b.sheet) };
 };
@@ -146,26 +149,14 @@ export const sharedPool = (
 ): PlannedPool => {
   const shared = shareOut(planned, all.pieces, all.wanted);
   const laid = planned.count ? laidOut(planned, onSheet(pool.sheet), namesOf(all)) : undefined;
+  const numbers = shared && new Map(shared.order.map((place, number) => [place, number]));
   return {
     count: planned.count,
     alone,
     weeks: shared && weeksOf(pool, shared),
-    laid: laid && shared ? inOrder(laid, shared) : laid,
+    laid: laid && numbers ? inOrder(laid, numbers) : laid,
+    joint: { plan: planned, numbers },
   };
-};
-
-/** A joint plan of all parts that can be cut, or undefined. Says so if it is not ready yet. */
-const jointPlan = (
-  ledger: WorksheetLedger,
-  pieces: CutPiece[],
-  { sheet }: Pool,
-  plan: Planner,
-  cloth: Message,
-): CuttingPlan | undefined => {
-  const on = onSheet(sheet);
-  const planned = plan(pieces, on);
-  if (typeof planned === 'number') ledger.note(say('planningTogether', { cloth }));
-  return typeof planned !== 'number' && planned.ok && canBeCut(pieces, on, planned) ? planned : undefined;
 };
 
 /**
@@ -173,13 +164,15 @@ const jointPlan = (
  * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its
  * pieces.
  */
-export const planPool = (ledger: WorksheetLedger, pool: Pool, plan: Planner, cloth: Message): PlannedPool => {
+export const planPool = (pool: Pool, plan: Planner): PlannedPool => {
   const { parts } = pool;
   const alone = parts.map((part) => aloneOf(part, pool, plan));
   const separate = apart(pool, alone);
   if (parts.length < 2) return separate;
   const all = joined(parts.map(namedPieces));
-  const planned = jointPlan(ledger, all.pieces, pool, plan, cloth);
-  if (!planned || planned.count > separate.count) return separate;
+  const on = onSheet(pool.sheet);
+  const planned = plan(all.pieces, on);
+  if (typeof planned === 'number') return { ...separate, isPlanning: true };
+  if (!planned.ok || !canBeCut(all.pieces, on, planned) || planned.count > separate.count) return separate;
   return sharedPool(pool, alone, planned, all);
 };

@@ -6,13 +6,14 @@ import { sum, ZERO } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { planCloth } from '../planner/plan.js';
 import type { WorkbookInput } from './input.js';
+import { settle } from './from-leftovers.js';
 import { linesOf, type CountedLine } from './lines.js';
 import { sheetLinesOf } from './sheet-lines.js';
 import { blocksFromOwn } from './makes.js';
 import { groupsOf, readFabrics, type Declared } from './parts.js';
 import { adoptCurrency } from './prices.js';
 import { say } from './sayings.js';
-import { worksheetFields, type WorksheetAnswer, type WorksheetLedger } from './shape.js';
+import { worksheetFields, type FromLeftover, type WorksheetAnswer, type WorksheetLedger } from './shape.js';
 import { countItems, totals, type CountedItem } from './sums.js';
 
 /** What is bought by the piece. Equal sheets of several fabrics are counted together. */
@@ -50,18 +51,19 @@ const allLines = (
   declared: Declared[],
   { parts, items, unfinished, named }: WorkbookInput,
   plan: Planner,
-): { lines: CountedLine[]; onSheets: CountedItem[] } => {
+): { lines: CountedLine[]; onSheets: CountedItem[]; fromLeftovers: FromLeftover[] } => {
   const lines: CountedLine[] = [];
   const onSheets: CountedItem[] = [];
-  for (const group of groupsOf(declared, parts)) {
-    const { letter } = group;
-    const byLength = group.parts.filter(({ sheets }) => !sheets);
-    if (byLength.length) lines.push(...linesOf(ledger, declared, { ...group, parts: byLength }, plan));
-    onSheets.push(...sheetLinesOf(ledger, declared, group, plan));
-    if (!group.parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
+  const groups = groupsOf(declared, parts);
+  const { cloths, fromLeftovers, leftOf } = settle(ledger, declared, groups, plan);
+  for (const [at, { letter, parts }] of groups.entries()) {
+    const cloth = cloths[at];
+    if (cloth?.lines.length) lines.push(...linesOf(ledger, declared, cloth, leftOf));
+    if (cloth) onSheets.push(...sheetLinesOf(ledger, declared, cloth, leftOf));
+    if (!parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
       ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
   }
-  return { lines, onSheets };
+  return { lines, onSheets, fromLeftovers };
 };
 
 /**
@@ -75,7 +77,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
   ledger.notes.push(...input.troubles, ...input.unfinished);
   ledger.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam');
   ledger.given();
-  const { lines, onSheets } = allLines(ledger, declared, input, plan);
+  const { lines, onSheets, fromLeftovers } = allLines(ledger, declared, input, plan);
   const items = [...onSheets, ...countItems(ledger, input.items, declared)];
   const makes = blocksFromOwn(input.makers, declared, plan);
   const sums = totals(ledger, lines, items, isUnfinished);
@@ -90,6 +92,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
     fabrics: lines.map(({ line }) => line),
     items: items.map(({ item }) => item),
     makes: makes.length ? makes : undefined,
+    fromLeftovers: fromLeftovers.length ? fromLeftovers : undefined,
     ...sums,
     used: {},
   };

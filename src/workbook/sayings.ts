@@ -5,6 +5,7 @@ import type { Size } from '../ledger/quilt.js';
 import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import type { SheetKind } from '../trade/cloths.js';
+import type { Leftover } from './shape.js';
 
 /** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
@@ -69,6 +70,14 @@ interface LineSayings {
   youHaveEnough: undefined;
   /** A piece of own cloth, in a drawing. */
   ownPiece: { width: Exact; length: Exact };
+  /** A part that is cut from what others leave: from these pieces, of a part with this title or else of this fabric. */
+  fromLeftover: { letter: string; of: Message | undefined; pieces: Size[] };
+  leftoversList: undefined;
+  /** The same as a caption, with the shorter side of the smallest piece that it names. */
+  leftoversFrom: { least: Exact };
+  leftoversHead: undefined;
+  /** What a line of the list leaves. It may be nothing. */
+  leaves: { pieces: Leftover[] };
   makesList: undefined;
   blockHead: undefined;
   blocksHead: undefined;

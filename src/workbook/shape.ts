@@ -5,13 +5,16 @@ import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Ledger } from '../ledger/ledger.js';
 import { lengthField } from '../ledger/lengths.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
-import { quiltFields } from '../ledger/quilt.js';
+import { quiltFields, type Size } from '../ledger/quilt.js';
 import { shopFields } from '../ledger/shop.js';
 import type { LaidPlan } from '../ledger/strips.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { soldLength } from '../measure/shop.js';
+import type { Free } from '../planner/free.js';
+import type { CuttingPlan } from '../planner/plan.js';
 import { BOLT } from '../trade/conventions.js';
+import type { WorkbookPart } from './input.js';
 
 const { shrinkage, increment, currency } = shopFields;
 
@@ -64,6 +67,26 @@ export interface BlocksFromOwn {
   runsOut?: string | undefined;
 }
 
+/** Equal pieces that are left over. Exact inches of washed cloth, rounded down to the marks of a ruler. */
+export interface Leftover extends Size {
+  count: number;
+}
+
+/** A part that is cut from what others leave, so that nothing is bought for it. */
+export interface FromLeftover {
+  title: Message;
+  /** The letter and the name of the fabric that it is cut from. */
+  fabric: string;
+  name: string;
+  /** What it is cut from, in words. */
+  text: Message;
+  /** The same pieces, before it is cut from them. */
+  from: Size[];
+  cuts: Cut[];
+  /** Where they lie, how it is cut from them, and what they leave then. Not part of the public result. */
+  used: { part: WorkbookPart; cut: { from: Free; plan: CuttingPlan; left: Free[] }[] };
+}
+
 /** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
   /** Empty for a part that names no fabric. */
@@ -92,6 +115,13 @@ export interface ShoppingLine {
   own?: OwnCloth | undefined;
   /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
   together?: PlannedTogether | undefined;
+  /**
+   * What is left over if all parts are cut by their plans: the largest sizes that are worth keeping, `width` across the cloth.
+   * Reckoned when somebody reads it.
+   */
+  leftovers: Leftover[];
+  /** Everything that is left, and where it lies. Not part of the public result. */
+  used: { left: () => Free[] };
 }
 
 /** What one part cuts from the sheets of all parts. */
@@ -125,8 +155,10 @@ export interface ShoppingItem {
   own?: OwnCloth | undefined;
   /** How to cut the parts from the sheets together, if there are several parts. */
   together?: PlannedTogether | undefined;
-  /** The same as an amount, if we know it as an amount. */
-  used: { buy: Purchase | undefined; sheet?: Sheet };
+  /** If it is cloth in sheets: what is left over of them. See {@link ShoppingLine}. */
+  leftovers?: Leftover[] | undefined;
+  /** The same as an amount, if we know it as an amount; and everything that is left of sheets. */
+  used: { buy: Purchase | undefined; sheet?: Sheet; left?: () => Free[] };
 }
 
 /** The totals. */
@@ -145,4 +177,6 @@ export interface WorksheetAnswer extends Answer, Sums {
   items: ShoppingItem[];
   /** How many blocks the reader's own cloth makes. */
   makes?: BlocksFromOwn[] | undefined;
+  /** The parts that are cut from what others leave. */
+  fromLeftovers?: FromLeftover[] | undefined;
 }

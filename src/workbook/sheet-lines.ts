@@ -1,13 +1,13 @@
 import { isSoldAs, readSheet, sheetsToBuy } from '../calculators/cutting/sheets.js';
-import type { Planner } from '../ledger/planning.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { exact, ONE, ZERO, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
 import { textOfLine } from './lines.js';
-import { sheetsLeftToBuy } from './own-sheets.js';
-import type { Declared, Group } from './parts.js';
+import { sheetsToCut, type FabricCloth, type SheetCloth } from './cloths.js';
+import { leftoversOf, type Left } from './leftovers.js';
+import type { Declared } from './parts.js';
 import { titlesOf } from './parts.js';
-import { planPool, poolsOf, type PlannedPool, type Pool } from './pool.js';
+import type { PlannedPool, Pool } from './pool.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 import type { PlannedTogether, WorksheetLedger } from './shape.js';
@@ -71,29 +71,29 @@ const togetherOf = (
 /** The line of one pool. */
 const lineOf = (
   ledger: WorksheetLedger,
-  { key, letter }: Group,
-  pool: Pool,
+  cloth: SheetCloth,
   fabric: Declared | undefined,
-  plan: Planner,
+  leftOf: (cloth: SheetCloth) => Left[],
 ): CountedItem => {
+  const { key, letter, pool, joint, own } = cloth;
   const { parts, sheet } = pool;
   const [first] = parts;
   const what = letter || !first ? say('fabricOf', { letter }) : first.title;
-  const cloth = say('clothOf', { what, width: undefined });
-  const without = planPool(ledger, pool, plan, cloth);
+  const called = say('clothOf', { what, width: undefined });
+  if (joint.isPlanning) ledger.note(say('planningTogether', { cloth: called }));
   const { stock } = fabric ?? {};
-  const left = stock?.written ? sheetsLeftToBuy(pool, without, stock, plan) : undefined;
-  const planned = left?.planned ?? without;
+  const planned = sheetsToCut(cloth);
   const name = fabric?.name ?? '';
-  const label = name ? say('clothNamed', { cloth, name }) : cloth;
-  if (parts.length > 1) rowOf(ledger, key, label, pool, without);
-  const missing = left?.buy ?? planned.count;
+  const label = name ? say('clothNamed', { cloth: called, name }) : called;
+  if (parts.length > 1) rowOf(ledger, key, label, pool, joint);
+  const missing = own?.buy ?? planned.count;
   const buy = sheetsToBuy(sheet, missing);
   const price = priceOfSheet(ledger, pool, fabric);
   const paid = price && ledger.paid(exact(missing).mul(price));
-  const hasOwn = missing < without.count;
+  const hasOwn = missing < joint.count;
   const text = textOfLine(say('toBuy', { buy, width: undefined }), hasOwn, buy);
   const titles = titlesOf(parts);
+  const leaves = leftoversOf(() => leftOf(cloth), ledger.style);
   return {
     item: {
       title: titles.length === 1 && first ? first.title : say('uses', { titles }),
@@ -104,9 +104,12 @@ const lineOf = (
       sheets: planned.count,
       parts: parts.map(({ title }, at) => ({ title, sheets: planned.alone[at] ?? 0 })),
       weeks: planned.weeks,
-      own: stock && { written: stock.written, isEnough: !missing, plans: left?.own ?? [] },
+      own: stock && { written: stock.written, isEnough: !missing, plans: own?.own ?? [] },
       together: togetherOf(letter, pool, planned),
-      used: { buy, sheet },
+      get leftovers() {
+        return leaves.named();
+      },
+      used: { buy, sheet, left: leaves.left },
     },
     called: letter ? say('itemOf', { item: text, letter }) : text,
     paid,
@@ -117,11 +120,9 @@ const lineOf = (
 export const sheetLinesOf = (
   ledger: WorksheetLedger,
   declared: Declared[],
-  group: Group,
-  plan: Planner,
+  { group, pools }: FabricCloth,
+  leftOf: (cloth: SheetCloth) => Left[],
 ): CountedItem[] => {
   const fabric = declared.find(({ letter }) => letter === group.letter);
-  return poolsOf(group.parts).map((pool, at) =>
-    lineOf(ledger, { ...group, key: `${group.key} sheets${at || ''}` }, pool, fabric, plan),
-  );
+  return pools.map((cloth) => lineOf(ledger, cloth, fabric, leftOf));
 };

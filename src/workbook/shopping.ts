@@ -24,10 +24,20 @@ export interface ListLine {
   width?: Exact | undefined;
   /** What the reader has of it, if she is asked. */
   own?: OwnCloth | undefined;
+  /** Nothing is bought for it: it is cut from what others leave. */
+  isFree?: true;
 }
 
+/** By letter. What has none comes last. */
+export const byLetter = (a: { letter: string }, b: { letter: string }): number =>
+  (a.letter || '\uffff').localeCompare(b.letter || '\uffff');
+
 /** The lines of the list, sorted by letter. Those without a letter come last. */
-export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 'items'>): ListLine[] =>
+export const listLines = ({
+  fabrics,
+  items,
+  fromLeftovers = [],
+}: Pick<WorksheetAnswer, 'fabrics' | 'items' | 'fromLeftovers'>): ListLine[] =>
   [
     ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width, own }): ListLine => {
       const uses = say('uses', { titles: titlesOf(parts) });
@@ -51,7 +61,15 @@ export const listLines = ({ fabrics, items }: Pick<WorksheetAnswer, 'fabrics' | 
       const titles = parts ? titlesOf(parts) : [title];
       return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
     }),
-  ].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
+    ...fromLeftovers.map(({ title, fabric: letter, name, text }): ListLine => ({
+      letter,
+      name,
+      uses: say('uses', { titles: [title] }),
+      buy: undefined,
+      text,
+      isFree: true,
+    })),
+  ].sort(byLetter);
 
 /** What all the kits take: whole bolts, or a multiple of one kit. */
 const forKits = ({ bolts, buy, text }: ListLine, kits: number): Message | Purchase =>
@@ -82,8 +100,8 @@ export const shopping = (answer: WorksheetAnswer): Listing => {
     line.uses,
     line.need,
     line.text,
-    ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
-    ...(count ? [forKits(line, count)] : []),
+    ...(total ? [line.price, line.cost ?? (line.isFree ? undefined : say('noPrice'))] : []),
+    ...(count ? [line.isFree ? undefined : forKits(line, count)] : []),
     ...(asks ? [entryOf(line, lines)] : []),
   ];
   return {
@@ -130,11 +148,12 @@ export const makesList = ({ makes }: Pick<WorksheetAnswer, 'makes'>): Listing[] 
     : [];
 
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
-export const fabricKey = (
-  answer: Pick<WorksheetAnswer, 'fabrics' | 'items'>,
-): { letter: string; name: string; amounts: Message[] }[] => {
+export const fabricKey = ({
+  fabrics,
+  items,
+}: Pick<WorksheetAnswer, 'fabrics' | 'items'>): { letter: string; name: string; amounts: Message[] }[] => {
   const key = new Map<string, { letter: string; name: string; amounts: Message[] }>();
-  for (const { letter, name, text } of listLines(answer)) {
+  for (const { letter, name, text } of listLines({ fabrics, items })) {
     if (!letter) continue;
     const entry = key.get(letter) ?? { letter, name, amounts: [] };
     entry.amounts.push(text);

@@ -42,4 +42,34 @@ describe('a hanging sleeve', () => {
     [{ width: 40, fabricWidth: '1/4' }, 'fabricWidth'],
     [{ width: '' }, 'width'],
   ])('of %j is refused at %s', (input, at) => expect(errorsOf(reckonSleeve)(input)[0]).toBe(at));
+
+  // Geometry: 4 + 2 × 1/4 by 6 + 2 × 1/4 in; its shorter side lies along the cloth, 2 × 8 1/2 + 4 1/2 in.
+  test('may have a label, which is turned under all round', () => {
+    const result = sleeve({ width: 70, label: '4 x 6' });
+    expect([row(result, 'labelWidth').how, row(result, 'labelLength').inches]).toEqual([
+      '4 + 2 × 1/4 = 4 1/2 in',
+      '6 1/2',
+    ]);
+    expect(result.fabric).toBe('21 1/2');
+    expect(result.cuts[1]).toEqual({
+      count: 1,
+      piece: 'label',
+      width: '4 1/2',
+      length: '6 1/2',
+      text: '4 1/2 × 6 1/2 in',
+    });
+    expect(result.summary).toBe('2 strips for a sleeve 68 in long and 4 in deep, and a label of 4 × 6 in.');
+  });
+
+  // Geometry: a sleeve of 34 in leaves 6 × 8 1/2 in at the end of its strip; one of 33 1/2 leaves 6 1/2.
+  test.each([
+    [33, '8 1/2'],
+    [36, '13'],
+  ])('%i in wide takes %s in with its label: it may fit beside the sleeve', (width, fabric) =>
+    expect(sleeve({ width, label: '4 x 6' }).fabric).toBe(fabric),
+  );
+
+  test.each(['40 x 6', '4 x 58', 'x', '0 x 4'])('with a label of %s is refused there', (label) =>
+    expect(errorsOf(reckonSleeve)({ width: 40, label })[0]).toBe('label'),
+  );
 });

@@ -198,6 +198,7 @@ export const INPUTS: Record<string, fc.Arbitrary<Input>> = {
     width: orWrong(length(1, 120)),
     stripWidth: fc.constantFrom(undefined, '6 1/2 in', '9 in', '1/4 in', 'x'),
     short: fc.constantFrom(undefined, '0', '2 in'),
+    label: fc.constantFrom(undefined, '4 x 6 in', '90 x 6 in', 'x'),
     seam: fc.constantFrom(undefined, '1/2 in', '2 in'),
   }),
   top: fc.record({

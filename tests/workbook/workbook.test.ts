@@ -109,7 +109,7 @@ describe('the lists', () => {
   });
 
   test('give a spreadsheet an amount and its unit', () => {
-    const [, , cloth, packages] = worksheetCells(kits, [], []);
+    const [, , cloth, packages] = worksheetCells(kits, [], [], { units: 'in' });
     expect(said(cloth?.[5])).toBe('yd');
     expect(packages?.[4]).toMatchObject({ unit: 'package' });
     expect(said(packages?.[5])).toBe('twin packages');

@@ -20,7 +20,7 @@ export const block: Calculator<BlockAnswer> = {
     piecesOf,
   }),
   takes: ({ fabrics, week, used: { name, oneWay } }) =>
-    fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
+    fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
       fabric,
       ...(name && { title: ownWords(name) }),
       need,
@@ -28,6 +28,7 @@ export const block: Calculator<BlockAnswer> = {
       sold,
       cuts,
       pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+      plan,
       ...(sheet && { sheets: { sheet, count }, cost }),
       week,
     })),

@@ -105,7 +105,7 @@ const planFabric = (job: Job, fabric: string, listed: ListedPiece[]): FabricPlan
     cost: cost?.amount,
     sold: sheet ? undefined : sold,
     pieces: listed.map((piece) => cutOf(piece, fabric)),
-    used: { cost, cuts: listed.map((piece) => cutOf(piece)), sheet },
+    used: { cost, cuts: listed.map((piece) => cutOf(piece)), sheet, plan: planned },
   };
 };
 

@@ -1,30 +1,35 @@
 import type { Answer } from '../../ledger/answer.js';
-import { inputsOf } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { clothFields, type Cloth } from '../../ledger/cloth.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
-import { lengthField, sideField } from '../../ledger/lengths.js';
+import { lengthField, sideField, sizeField } from '../../ledger/lengths.js';
+import type { Cut } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { shopFields, type ShopRow } from '../../ledger/shop.js';
+import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
 import { SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP } from '../../trade/conventions.js';
+import type { LooseCut } from '../calculator.js';
 
 export const sleeveFields = /* @__PURE__ */ inputsOf(() => ({
   width: sideField(),
   stripWidth: lengthField({ initial: SLEEVE_STRIP, most: '40 in' }),
   short: lengthField({ initial: SLEEVE_SHORT, zero: true, most: '20 in' }),
   hem: lengthField({ initial: SLEEVE_HEM, zero: true, most: '4 in', more: true }),
+  label: optional(sizeField({ more: true })),
   ...clothFields,
   seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
   ...shopFields,
 }));
 
-/** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `fabricWidth`, … */
+/** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `label`, `fabricWidth`, … */
 export type SleeveInput = Input<typeof sleeveFields>;
 
 /** The rows that it reckons. */
-export type SleeveRow = 'finished' | 'cutLength' | 'depth' | 'strips' | 'washedWidth' | ShopRow;
+export type SleeveRow =
+  'finished' | 'cutLength' | 'depth' | 'strips' | 'labelWidth' | 'labelLength' | 'washedWidth' | ShopRow;
 
 export type SleeveLedger = Ledger<typeof sleeveFields, SleeveRow>;
 
@@ -35,10 +40,15 @@ export interface SleeveSayings {
   joinsTakeAll: { cloth: Exact };
   /** How far the strips reach, and the length that is needed. */
   stripsReach: { reach: Quantity; need: Quantity };
+  labelTooWide: { most: Exact };
+  /** The label needs no cloth of its own. */
+  labelBeside: undefined;
+  labelTitle: undefined;
+  labelPiece: undefined;
   sleeveStrip: undefined;
   stripToJoin: undefined;
   seeLeftover: undefined;
-  summary: { strips: number; finished: Exact; depth: Exact };
+  summary: { strips: number; finished: Exact; depth: Exact; label: Size | undefined };
   picture: { summary: Message };
   sleeve: undefined;
   sleeveSide: { side: Exact };
@@ -46,11 +56,26 @@ export interface SleeveSayings {
 
 export const say = sayings<SleeveSayings>();
 
+/** What is cut, and the cloth for that alone, before a wash. */
+interface CutAlone {
+  cut: Cut;
+  need: Exact;
+}
+
 /** What {@link reckonSleeve} gives back. */
 export interface SleeveAnswer extends Answer {
   /** The finished sleeve: along the quilt's top edge, and its depth when it lies flat. */
   finished: Size;
   /** Strips across the cloth, joined end to end. */
   strips: number;
-  used: { cloth: Cloth; quilt: Exact; short: Exact };
+  used: {
+    cloth: Cloth;
+    quilt: Exact;
+    short: Exact;
+    strip: CutAlone;
+    /** Ways to cut the sleeve from what other parts leave: in one strip, or in equal ones to join. */
+    ways: LooseCut[][];
+    /** The label, with its finished size and its cloth. */
+    label: (CutAlone & { finished: Size; cloth: OwnCloth }) | undefined;
+  };
 }

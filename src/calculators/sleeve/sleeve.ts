@@ -1,7 +1,7 @@
 import type { Calculator } from '../calculator.js';
 import { draw } from './draw.js';
 import { reckon } from './reckon.js';
-import { sleeveFields, type SleeveAnswer } from './shape.js';
+import { say, sleeveFields, type SleeveAnswer } from './shape.js';
 
 /** A hanging sleeve. */
 export const sleeve: Calculator<SleeveAnswer> = {
@@ -11,4 +11,19 @@ export const sleeve: Calculator<SleeveAnswer> = {
   draw,
   // The seam of the worksheet is that of the blocks, not of a sleeve.
   own: ['seam'],
+  takes: ({ used: { strip, ways, label } }, [letter = '', other = letter]) => [
+    { fabric: letter, need: strip.need, cuts: [strip.cut], fromLeftover: ways },
+    ...(label
+      ? [
+          {
+            ...label.cloth,
+            title: say('labelTitle'),
+            fabric: other,
+            need: label.need,
+            cuts: [label.cut],
+            fromLeftover: [[{ ...label.cut, turn: true }]],
+          },
+        ]
+      : []),
+  ],
 };

@@ -6,7 +6,7 @@ import { roughly } from '../../ledger/rough.js';
 import { stacked, stripsOf, type CutStrip } from '../../ledger/strips.js';
 import { exact, least, most, type Exact } from '../../measure/exact.js';
 import { canBeCut } from '../../planner/check.js';
-import { planCloth } from '../../planner/plan.js';
+import { planCloth, type CuttingPlan } from '../../planner/plan.js';
 import { joinedPieces } from './pieces.js';
 import { say, type topFields, type TopLedger } from './shape.js';
 
@@ -15,6 +15,8 @@ export interface Planned {
   cuts: Cut[];
   fabric: Quantity;
   strips: CutStrip[];
+  /** Undefined until it is ready, or if several plans follow each other. */
+  plan?: CuttingPlan;
 }
 
 /** Both ways to cut pieces: as they are, and with long ones joined from strips across the cloth. */
@@ -72,7 +74,7 @@ export class Plans {
   private planned(cuts: Cut[], part: Part, plan: ReturnType<typeof planCloth>): Planned {
     if (!plan.ok) return this.ledger.refuse(part, plan.problem);
     const names = cuts.map(({ piece }) => piece);
-    return this.of(cuts, stripsOf(plan, names));
+    return { ...this.of(cuts, stripsOf(plan, names)), plan };
   }
 
   ways(cuts: Cut[], part: Part, width: Exact): Ways {

@@ -158,7 +158,7 @@ const partOf = (plans: Plans, { kind, cuts, input }: Kind, cloth: TopPart['cloth
     cloth,
     cuts: best.cuts,
     strips: best.strips,
-    used: { kind, pieces: cuts },
+    used: { kind, pieces: cuts, plan: best.plan },
   };
 };
 

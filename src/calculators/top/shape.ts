@@ -14,6 +14,7 @@ import type { CutStrip } from '../../ledger/strips.js';
 import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { sayings, type Message } from '../../measure/message.js';
+import type { CuttingPlan } from '../../planner/plan.js';
 import { SEAM } from '../../trade/conventions.js';
 import { MOST_BLOCKS, type BlockChoice } from './choices.js';
 
@@ -138,8 +139,8 @@ export interface TopPart {
   cloth: OwnCloth;
   cuts: Cut[];
   strips: CutStrip[];
-  /** Its pieces before long ones are joined. */
-  used: { kind: PartKind; pieces: Cut[] };
+  /** Its pieces before long ones are joined, and the plan of its cuts. */
+  used: { kind: PartKind; pieces: Cut[]; plan: CuttingPlan | undefined };
 }
 
 /** What {@link reckonTop} gives back. */

@@ -14,12 +14,13 @@ export const top: Calculator<TopAnswer> = {
   headline: ({ finished }) => ({ lead: say('finished'), large: say('finishedSize', { size: finished }) }),
   finishes: ({ finished }) => finished,
   takes: ({ parts }, letters) =>
-    parts.map(({ fabric, cloth, cuts, used: { kind } }, at) => ({
+    parts.map(({ fabric, cloth, cuts, used: { kind, plan } }, at) => ({
       ...cloth,
       title: say('partTitle', { kind }),
       fabric: letters[at] ?? letters.at(-1) ?? '',
       need: fabric,
       cuts,
+      plan,
     })),
 };
 

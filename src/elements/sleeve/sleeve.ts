@@ -6,7 +6,8 @@ import { inEnglish } from '../../words/en/english.js';
 import { sleeve as words } from '../../words/en/sleeve.js';
 
 /**
- * The sleeve that a quilt hangs by: its strip, its joins and its cloth.
+ * The sleeve that a quilt hangs by: its strip, its joins and its cloth. In a worksheet it is cut from what other parts leave, if it
+ * fits there, and so is a label.
  *
  * @tagname quilt-sleeve
  */
@@ -19,6 +20,12 @@ export class QuiltSleeve extends Face<SleeveAnswer> {
   declare short: string | number | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   declare hem: string | number | undefined;
+
+  /**
+   * A label for the back: its finished size, like `4 x 6`. If it has a fabric of its own, `fabric` names that after the sleeve’s.
+   * Default none.
+   */
+  declare label: string | undefined;
 
   override readonly calculator = sleeve;
   protected override readonly english = inEnglish(words);

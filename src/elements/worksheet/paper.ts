@@ -4,6 +4,7 @@ import { isColour, swatchIn, type Swatches } from '../../face/swatch.js';
 import type { Face } from '../../face/face.js';
 import type { Good } from '../../face/outcome.js';
 import { isPicture } from '../../workbook/swatch.js';
+import { leftoverList, mayLeave } from '../../workbook/leftover-list.js';
 import { fabricKey, namedOf, shopping } from '../../workbook/shopping.js';
 import type { WorksheetAnswer } from '../../workbook/shape.js';
 import { say } from '../../workbook/sayings.js';
@@ -71,7 +72,7 @@ export const requirementSheet = (
 ): TemplateResult => html`<section class="paper">
   <h1>${document.title}</h1>
   <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
-  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key}
+  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing}
   <div class="columns">
     <p>${t.say(sayInFace('cutterCaution'))}</p>
     ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)}

@@ -24,6 +24,7 @@ import { isColour, type Swatches } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
+import { asCut, leftoverList, mayLeave } from '../../workbook/leftover-list.js';
 import { flow, isSame, type FlowSource } from '../../workbook/flow.js';
 import type { FlowSayings } from '../../workbook/flow-sayings.js';
 import { gather, type PieceOfPart } from '../../workbook/gather.js';
@@ -363,17 +364,31 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   }
 
   protected override more(good: Good<WorksheetAnswer>): unknown {
-    return [this.#weekly(good), keyOf(good, this.#swatches)];
+    return [this.#weekly(good), this.#leftovers(good), keyOf(good, this.#swatches)];
   }
 
   /** What each part cuts from which sheets, folded away. */
   #weekly({ answer, t }: Good<WorksheetAnswer>): unknown {
     const list = weekByWeek(answer);
     if (!list) return nothing;
-    const open = this.isOpen(list.caption.code);
-    const toggle = (): void => this.setOpen(list.caption.code, !open);
-    return html`<p class="actions toggles">${action(t.say(list.caption), toggle, { open })}</p>
-      <div class=${open ? nothing : 'folded'}>${listing(list, t)}</div>`;
+    const shut = !this.isOpen(list.caption.code);
+    return html`${this.#opener(list.caption, t)}
+      <div class=${shut ? 'folded' : nothing}>${listing(list, t)}</div>`;
+  }
+
+  /** What is left over, folded away. It is reckoned when somebody opens it. */
+  #leftovers({ answer, t }: Good<WorksheetAnswer>): unknown {
+    if (!mayLeave(answer)) return nothing;
+    const caption = say('leftoversList');
+    const shown = this.isOpen(caption.code) && listing(leftoverList(answer, t.style), t);
+    return html`${this.#opener(caption, t)} ${shown || nothing}`;
+  }
+
+  /** Opens and closes a list. */
+  #opener(caption: Message, t: Teller): unknown {
+    const open = this.isOpen(caption.code);
+    const toggle = (): void => this.setOpen(caption.code, !open);
+    return html`<p class="actions toggles">${action(t.say(caption), toggle, { open })}</p>`;
   }
 
   protected override cells(good: Good<WorksheetAnswer>): Cells {
@@ -382,9 +397,9 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return cells.map((row) => [...row, ...Array<string>(widest - row.length).fill('')]);
   }
 
-  /** The shopping list and the cut list. */
+  /** The shopping list, the cut list and what is left over. */
   protected override sheetLists({ answer, reckoning, t }: Good<WorksheetAnswer>): Cells {
-    const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+    const list = worksheetCells(answer, reckoning.notes, this.#pieces, t.style);
     return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
   }
 
@@ -393,7 +408,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     const pictures = figures(this.pictures(answer), t, this.swatches);
     return requirementSheet(good, {
       parts: this.#given,
-      pieces: this.#pieces,
+      pieces: asCut(this.#pieces, answer),
       key: keyOf(good, this.#swatches),
       quilt: this.#drawn(this.quilt, t),
       joint: [

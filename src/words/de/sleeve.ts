@@ -12,6 +12,9 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     stripWidth: 'Streifen, Zuschnittbreite',
     short: 'Kürzer an jeder Seite',
     hem: 'Jeder Einschlag am Saum',
+    label: 'Etikett, fertige Größe',
+    labelWidth: 'Etikett, Zuschnittbreite',
+    labelLength: 'Etikett, Zuschnittlänge',
     finished: 'Tunnel, fertige Länge',
     cutLength: 'Zuschnittlänge',
     depth: 'Tiefe, flach liegend',
@@ -25,7 +28,8 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     },
     short: 'damit die Stange an beiden Enden herausschaut',
     hem: 'jedes Ende wird zweimal eingeschlagen',
-    seam: 'der Ansatznähte und des Tunnels',
+    label: 'für die Rückseite des Quilts, zum Beispiel 10 x 15 cm',
+    seam: 'der Ansatznähte, des Tunnels und rund um das Etikett',
   },
   options: {},
   entries: {},
@@ -37,11 +41,16 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     joinsTakeAll: ({ cloth }, t) =>
       `Zwei Nähte lassen von Stoff mit ${t.l(cloth)} Breite nichts übrig. Breiteren Stoff schreiben, zum Beispiel 105 cm.`,
     stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
+    labelTooWide: ({ most }, t) =>
+      `Dieses Etikett passt nicht auf ${t.l(most)}, das schmalere Maß von Stoff und Quilt. Ein kleineres schreiben, zum Beispiel 10 x 15 cm.`,
+    labelBeside: 'Das Etikett passt neben den Tunnel, ans Ende seines Streifens.',
+    labelTitle: 'Etikett',
+    labelPiece: 'Etikett',
     sleeveStrip: 'Tunnel',
     stripToJoin: 'Tunnelstreifen, aneinandergenäht',
     seeLeftover: 'Zuerst nachsehen, ob der Rest der Rückseite für den Tunnel reicht.',
-    summary: ({ strips, finished, depth }, t) =>
-      `${t.many(strips, STRIPS)} für einen Tunnel, ${t.l(finished)} lang und ${t.l(depth)} tief.`,
+    summary: ({ strips, finished, depth, label }, t) =>
+      `${t.many(strips, STRIPS)} für einen Tunnel, ${t.l(finished)} lang und ${t.l(depth)} tief${label ? `, und ein Etikett von ${t.size(label)}` : ''}.`,
     picture: ({ summary }, t) => `Die Oberkante des Quilts von hinten. ${t.say(summary)}`,
     sleeve: 'Tunnel',
     sleeveSide: ({ side }, t) => `Tunnel ${t.l(side)}`,

@@ -13,6 +13,9 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     stripWidth: 'Strip, cut width',
     short: 'Short of each side',
     hem: 'Each turn of a hem',
+    label: 'Label, finished size',
+    labelWidth: 'Label, cut width',
+    labelLength: 'Label, cut length',
     finished: 'Sleeve, finished length',
     cutLength: 'Cut length',
     depth: 'Depth when it lies flat',
@@ -26,7 +29,8 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     },
     short: 'so that the rod shows at both ends',
     hem: 'each end is turned under twice',
-    seam: 'for the joins and the tube',
+    label: 'for the back of the quilt, like 4 x 6',
+    seam: 'for the joins, the tube and round the label',
   },
   options: {},
   entries: {},
@@ -38,11 +42,16 @@ export const sleeve: CalculatorWords<typeof sleeveFields, SleeveRow, SleeveSayin
     joinsTakeAll: ({ cloth }, t) =>
       `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
     stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
+    labelTooWide: ({ most }, t) =>
+      `This label does not fit on ${t.l(most)}, the narrower of the cloth and the quilt. Write a smaller one, like ${t.usual({ in: '4 x 6 in', cm: '10 x 15 cm' })}.`,
+    labelBeside: 'The label fits beside the sleeve, at the end of its strip.',
+    labelTitle: 'Label',
+    labelPiece: 'label',
     sleeveStrip: 'sleeve',
     stripToJoin: 'sleeve strip, to join end to end',
     seeLeftover: 'See first whether the backing’s leftover holds the sleeve.',
-    summary: ({ strips, finished, depth }, t) =>
-      `${t.many(strips, STRIPS)} for a sleeve ${t.l(finished)} long and ${t.l(depth)} deep.`,
+    summary: ({ strips, finished, depth, label }, t) =>
+      `${t.many(strips, STRIPS)} for a sleeve ${t.l(finished)} long and ${t.l(depth)} deep${label ? `, and a label of ${t.size(label)}` : ''}.`,
     picture: ({ summary }, t) => `The quilt’s top edge from behind. ${t.say(summary)}`,
     sleeve: 'sleeve',
     sleeveSide: ({ side }, t) => `sleeve ${t.l(side)}`,
