@@ -391,6 +391,9 @@ export interface QuiltSleeveProperties {
   short?: QuiltSleeve['short'] | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
+  /** A label for the back: its finished size, like `4 x 6`. If it has a fabric of its own, `fabric` names that after the sleeve’s.
+Default none. */
+  label?: QuiltSleeve['label'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
   working?: QuiltSleeve['working'] | undefined;
   /** The unit of a number alone, and of the answers: `in` or `cm`. Default `in`. */

@@ -6,20 +6,20 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 41_100, goal: 20_000 },
-  batting: { ceiling: 44_100, goal: 24_000 },
-  binding: { ceiling: 42_900, goal: 24_000 },
-  borders: { ceiling: 44_800, goal: 24_000 },
-  sleeve: { ceiling: 40_800 },
-  block: { ceiling: 62_700 },
-  top: { ceiling: 54_500, goal: 27_000 },
-  cutting: { ceiling: 60_700 },
-  fabric: { ceiling: 38_500 },
-  worksheet: { ceiling: 72_100 },
-  'backing, binding, borders, batting together': { ceiling: 58_500, goal: 34_000 },
+  backing: { ceiling: 41_700, goal: 20_000 },
+  batting: { ceiling: 44_600, goal: 24_000 },
+  binding: { ceiling: 43_400, goal: 24_000 },
+  borders: { ceiling: 45_400, goal: 24_000 },
+  sleeve: { ceiling: 41_300 },
+  block: { ceiling: 63_400 },
+  top: { ceiling: 55_000, goal: 27_000 },
+  cutting: { ceiling: 61_300 },
+  fabric: { ceiling: 39_000 },
+  worksheet: { ceiling: 72_800 },
+  'backing, binding, borders, batting together': { ceiling: 59_100, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 107_900, goal: 53_000 },
-  'everything, classic script': { ceiling: 107_900, goal: 53_000 },
+  everything: { ceiling: 108_600, goal: 53_000 },
+  'everything, classic script': { ceiling: 108_500, goal: 53_000 },
   'the arithmetic alone': { ceiling: 73_600 },
 };
 

@@ -30,6 +30,8 @@ const QUILT_THICKNESS = { in: '1/8 in', cm: '3 mm' };
 const MITRE_SAFETY = { in: '2 in', cm: '5 cm' };
 /** What a ruler marks. Common practice, no source. */
 const RULER_MARK = { in: '1/8 in', cm: '1 mm' };
+/** Cloth that is smaller than this in either direction is not named among what is left over. Common practice, no source. */
+const LEAST_LEFTOVER = { in: '2 1/2 in', cm: '6 cm' };
 /** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
 const BED_DROP = { in: '12 in', cm: '30 cm' };
 /** Quilting cotton comes to a shop on bolts of about this much. From memory. */
@@ -40,4 +42,4 @@ const SLEEVE_STRIP = { in: '8 1/2 in', cm: '22 cm' };
 const SLEEVE_SHORT = { in: '1 in', cm: '2.5 cm' };
 const SLEEVE_HEM = { in: '1/2 in', cm: '1.5 cm' };
 
-export { BACKING_SEAM, BED_DROP, BINDING_ALLOWANCE, BINDING_STRIP, BOLT, COTTON_WIDTH, MITRE_SAFETY, OVERAGE, QUILT_THICKNESS, RULER_MARK, SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP, STEP, STEPS };
+export { BACKING_SEAM, BED_DROP, BINDING_ALLOWANCE, BINDING_STRIP, BOLT, COTTON_WIDTH, LEAST_LEFTOVER, MITRE_SAFETY, OVERAGE, QUILT_THICKNESS, RULER_MARK, SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP, STEP, STEPS };

@@ -1,12 +1,20 @@
 import { sayInList } from '../ledger/listing.js';
+import { asCut, leftoverCells } from './leftover-list.js';
 import { say } from './sayings.js';
 import { listLines } from './shopping.js';
 
 /**
- * The shopping list and the cut list for a spreadsheet. Numbers stay numbers: a length in the reader's units, money without its
+ * The shopping list, the cut list and what is left over, for a spreadsheet. Numbers stay numbers: a length in the reader's units, money without its
  * currency, the amount of what is bought. The unit of an amount has its own cell.
  */
-const worksheetCells = (answer, notes, pieces) => [...shoppingCells(answer), ...notes.map((note) => [note]), [], ...cutCells(pieces), []];
+const worksheetCells = (answer, notes, pieces, style) => [
+    ...shoppingCells(answer),
+    ...notes.map((note) => [note]),
+    [],
+    ...cutCells(asCut(pieces, answer)),
+    [],
+    ...leftoverCells(answer, style),
+];
 const shoppingCells = (answer) => {
     const { total, soFar } = answer;
     return [

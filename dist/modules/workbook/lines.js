@@ -8,11 +8,11 @@ import { INCHES } from '../measure/units.js';
 import { COTTON_WIDTH } from '../trade/conventions.js';
 import { boltsFor } from './bolts.js';
 import { buyLengths, noteLengths } from './lengths.js';
-import { byWidth, titlesOf } from './parts.js';
-import { leftToBuy } from './own-length.js';
+import { lengthsToBuy } from './cloths.js';
+import { leftoversOf } from './leftovers.js';
+import { titlesOf } from './parts.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
-import { planTogether } from './together.js';
 
 const calledOf = (letter, [first]) => letter || !first ? say('fabricOf', { letter }) : first.title;
 /** Warns about parts that name no fabric, if other parts do. */
@@ -24,28 +24,24 @@ const noteUndeclared = (ledger, [first], { letter, parts }, what) => {
         : say('namesNone', { what, like: first.letter }));
 };
 /** The lines of one fabric: one for each width of cloth that its parts are cut from. */
-const linesOf = (ledger, declared, group, plan) => {
-    const { key, letter, parts } = group;
+const linesOf = (ledger, declared, { group: { letter }, lines }, leftOf) => {
+    const parts = lines.flatMap(({ parts }) => parts);
     const called = calledOf(letter, parts);
     const fabric = declared.find((one) => one.letter === letter);
     if (!fabric)
-        noteUndeclared(ledger, declared, group, called);
+        noteUndeclared(ledger, declared, { letter, parts }, called);
     // The price of a fabric that is bought in sheets is of one sheet.
     const isByLength = fabric && !fabric.sheet;
     const price = isByLength
         ? priceOf(ledger, { written: fabric.price }, say('priceOfFabric', { letter }))
         : undefined;
-    const widths = byWidth(parts);
-    const several = widths.length > 1;
-    const known = parts.map(({ sold }) => sold).filter((sold) => sold.gt(0));
-    if (known[0])
-        fabric?.stock?.asWideAs(least(...known));
+    const several = lines.length > 1;
     if (several) {
-        const narrowest = least(...known);
-        ledger.note(say('severalWidths', { what: called, widths: widths.length, narrowest }));
+        const narrowest = least(...parts.map(({ sold }) => sold).filter((sold) => sold.gt(0)));
+        ledger.note(say('severalWidths', { what: called, widths: lines.length, narrowest }));
     }
     const ofFabric = { called, name: fabric?.name ?? '', price, several, stock: fabric?.stock };
-    return widths.map((parts, at) => lineOf(ledger, plan, { key: at ? `${key} ${at + 1}` : key, letter, parts }, ofFabric));
+    return lines.map((cloth) => lineOf(ledger, cloth, ofFabric, leftOf));
 };
 /** The part's own price, as a price of the worksheet's unit. The part itself may be priced by the other one: yard or metre. */
 const ownPrice = (ledger, { title, price, per }) => {
@@ -98,17 +94,17 @@ const rowsOf = (ledger, { key, parts }, label, wide, { need, left, buy, lengths 
 /** What to buy in words. If own cloth is cut first, it is what is missing. */
 const textOfLine = (text, hasOwn, { amount }) => hasOwn ? (amount.gt(0) ? say('stillMissing', { text }) : say('youHaveEnough')) : text;
 /** The line of parts that are cut from one cloth. */
-const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several, stock }) => {
-    const { letter, parts } = group;
+const lineOf = (ledger, planned, { called, name, price: ofFabric, several, stock }, leftOf) => {
+    const { key, letter, parts, joint, own } = planned;
     const { increment, bolt, kits } = ledger.values;
     const price = ofFabric ?? parts.map((part) => ownPrice(ledger, part)).find(Boolean);
     const { width, wide } = widthOf(ledger, parts, several);
     const cloth = say('clothOf', { what: called, width: wide });
-    const joint = planTogether(ledger, parts, plan, cloth);
+    if (joint.isPlanning)
+        ledger.note(say('planningTogether', { cloth }));
     const need = sum(joint.lengths.map(({ need }) => need));
-    const own = stock?.written ? leftToBuy(ledger, parts, joint.lengths, stock, plan) : undefined;
-    const { laid, lengths: planned } = own ?? joint;
-    const bought = buyLengths(ledger, planned, cloth);
+    const { laid } = own ?? joint;
+    const bought = buyLengths(ledger, lengthsToBuy(planned), cloth);
     const { buy, lengths } = bought;
     const left = own && sum(lengths.map(({ need }) => need));
     const spare = buy.inches.sub(left ?? need);
@@ -116,14 +112,15 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several, s
     if (!isOne)
         noteLengths(ledger, cloth, lengths);
     const label = name ? say('clothNamed', { cloth, name }) : cloth;
-    rowsOf(ledger, group, label, wide, { ...bought, need, left });
-    const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, group, cloth, bought) : undefined;
+    rowsOf(ledger, planned, label, wide, { ...bought, need, left });
+    const bolts = kits && buy.inches.gt(0) ? boltsFor(ledger, kits, planned, cloth, bought) : undefined;
     const costOf = (length) => price && ledger.paid(toPriced(length, increment).mul(price));
     const costs = price &&
-        countedIn(inches(buy.inches).inRow(`buy-${group.key}`), increment)
+        countedIn(inches(buy.inches).inRow(`buy-${key}`), increment)
             .times(new Quantity(price, 'money'))
             .inCoins(ledger.coin);
     const paid = costs && ledger.priced(costs.value);
+    const leaves = leftoversOf(() => leftOf(planned), ledger.style);
     const line = {
         letter,
         name,
@@ -142,6 +139,10 @@ const lineOf = (ledger, plan, group, { called, name, price: ofFabric, several, s
         bolts,
         own: stock && { written: stock.written, isEnough: buy.inches.equals(0), plans: own?.own ?? [] },
         together: laid && { fabric: letter, need, buy, pieces: [], ...laid },
+        get leftovers() {
+            return leaves.named();
+        },
+        used: { left: leaves.left },
     };
     return { line, called, paid, costs, boltCost: costOf(bolt.mul(bolts ?? 0)) };
 };

@@ -17,6 +17,10 @@ class Stock {
         this.isWide = isWide;
         this.#left = pieces.map((piece) => ({ ...piece }));
     }
+    /** The same cloth again, for another way to make the list. */
+    copy() {
+        return new Stock(this.written, this.#left, this.isWide);
+    }
     get pieces() {
         return this.#left;
     }

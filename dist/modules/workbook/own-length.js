@@ -5,7 +5,7 @@ import { joined } from '../planner/canonical.js';
 import { canBeCut } from '../planner/check.js';
 import { waysFrom, drawnOwn, stillWanted } from './own-cloth.js';
 import { namesOf, namedPieces } from './pool.js';
-import { lengthsOf } from './together.js';
+import { lengthsOf, alone } from './together.js';
 
 const boughtFor = (lengths, step) => sum(lengths.map(({ need }) => toStep(need, step)));
 /** The pieces of a part. One that has to be cut on its own is one piece, as wide as its cloth. */
@@ -19,10 +19,9 @@ const restOf = (ledger, parts, ownPlan, plan) => {
     const isLeft = (_, at) => !!wanted[at]?.some((count) => count > 0);
     const isWhole = ({ pieces, width }) => !pieces.length && width.lte(0);
     const others = parts.filter((part, at) => isWhole(part) || (!part.pieces.length && isLeft(part, at)));
-    const alone = others.map((part) => ({ parts: [part], need: part.need }));
     const cut = parts.filter((part, at) => part.pieces.length && isLeft(part, at));
     if (!cut.length)
-        return { lengths: lengthsOf(ledger, alone), laid: undefined };
+        return { lengths: lengthsOf(ledger, others.map(alone)), laid: undefined };
     const pieces = all.pieces.map((piece, at) => ({
         ...piece,
         count: parts.reduce((sum, part, of) => sum + (part.pieces.length ? (wanted[of]?.[at] ?? 0) : 0), 0),
@@ -32,7 +31,7 @@ const restOf = (ledger, parts, ownPlan, plan) => {
     if (typeof layout === 'number' || !layout.ok || !canBeCut(pieces, on, layout))
         return undefined;
     const need = layout.length.mul(most(ONE, ...cut.map(({ washed }) => washed)));
-    const lengths = lengthsOf(ledger, [{ parts: cut, need }, ...alone]);
+    const lengths = lengthsOf(ledger, [{ parts: cut, need, laid: { plan: layout, on } }, ...others.map(alone)]);
     return { lengths, laid: laidOut(layout, on, namesOf(all)) };
 };
 /**

@@ -40,6 +40,16 @@ const readPieces = (pieces, words) => entries(pieces).map(({ piece, width, lengt
         turn: !!turn,
     };
 });
+/** Ways to cut a part from what others leave. One that does not say how many pieces is left out. */
+const readWays = (ways, words) => ways
+    .map((way) => (Array.isArray(way) ? readPieces(way, words) : []))
+    .filter((way) => way.length && way.every(({ count }) => Number.isInteger(count) && count > 0));
+const readLeaves = (leaves) => entries(leaves).map(({ x, y, width, height }) => ({
+    x: readAmount(x),
+    y: readAmount(y),
+    width: readAmount(width),
+    height: readAmount(height),
+}));
 /** The sheets of a part, in their size after the wash. Throws a `Refusal` if it does not say what to cut from them. */
 const readSheets = (written, pieces, washed) => {
     const text = textOf(written).trim();
@@ -76,6 +86,8 @@ const readPart = ({ title, fabric, need, width = '0', sold = width, washed = '1'
             sold: readAmount(sold),
             washed: perInch,
             pieces,
+            leaves: Array.isArray(part.leaves) ? readLeaves(part.leaves) : undefined,
+            fromLeftover: Array.isArray(part.fromLeftover) ? readWays(part.fromLeftover, words) : undefined,
             sheets,
             price: { written: part.price },
             per: part.per === 'yd' || part.per === 'm' ? part.per : undefined,

@@ -83,8 +83,7 @@ const apart = ({ parts }, alone) => {
 /** Nobody reads a longer list of numbers. */
 const MOST_NUMBERS = 1000;
 /** The layout of a plan with its sheets in the order in which they are opened. */
-const inOrder = (laid, { order }) => {
-    const numbers = new Map(order.map((place, number) => [place, number]));
+const inOrder = (laid, numbers) => {
     const layout = laid.layout.map((piece) => ({ ...piece, sheet: numbers.get(piece.sheet) ?? piece.sheet }));
     return { ...laid, layout: layout.sort((a, b) => a.sheet - b.sheet) };
 };
@@ -98,35 +97,32 @@ const weeksOf = ({ parts }, { shares }) => parts.flatMap((part, at) => {
 const sharedPool = (pool, alone, planned, all) => {
     const shared = shareOut(planned, all.pieces, all.wanted);
     const laid = planned.count ? laidOut(planned, onSheet(pool.sheet), namesOf(all)) : undefined;
+    const numbers = shared && new Map(shared.order.map((place, number) => [place, number]));
     return {
         count: planned.count,
         alone,
         weeks: shared && weeksOf(pool, shared),
-        laid: laid && shared ? inOrder(laid, shared) : laid,
+        laid: laid && numbers ? inOrder(laid, numbers) : laid,
+        joint: { plan: planned, numbers },
     };
-};
-/** A joint plan of all parts that can be cut, or undefined. Says so if it is not ready yet. */
-const jointPlan = (ledger, pieces, { sheet }, plan, cloth) => {
-    const on = onSheet(sheet);
-    const planned = plan(pieces, on);
-    if (typeof planned === 'number')
-        ledger.note(say('planningTogether', { cloth }));
-    return typeof planned !== 'number' && planned.ok && canBeCut(pieces, on, planned) ? planned : undefined;
 };
 /**
  * The sheets for all parts of a pool: as one list of all their pieces takes, and never more than the parts take one after the other.
  * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its
  * pieces.
  */
-const planPool = (ledger, pool, plan, cloth) => {
+const planPool = (pool, plan) => {
     const { parts } = pool;
     const alone = parts.map((part) => aloneOf(part, pool, plan));
     const separate = apart(pool, alone);
     if (parts.length < 2)
         return separate;
     const all = joined(parts.map(namedPieces));
-    const planned = jointPlan(ledger, all.pieces, pool, plan, cloth);
-    if (!planned || planned.count > separate.count)
+    const on = onSheet(pool.sheet);
+    const planned = plan(all.pieces, on);
+    if (typeof planned === 'number')
+        return { ...separate, isPlanning: true };
+    if (!planned.ok || !canBeCut(all.pieces, on, planned) || planned.count > separate.count)
         return separate;
     return sharedPool(pool, alone, planned, all);
 };

@@ -3,6 +3,7 @@ import { Ledger } from '../ledger/ledger.js';
 import { ofCloth } from '../ledger/purchase.js';
 import { sum, ZERO } from '../measure/exact.js';
 import { planCloth } from '../planner/plan.js';
+import { settle } from './from-leftovers.js';
 import { linesOf } from './lines.js';
 import { sheetLinesOf } from './sheet-lines.js';
 import { blocksFromOwn } from './makes.js';
@@ -45,16 +46,18 @@ const summaryOf = (lines, items, isUnfinished) => say('summary', {
 const allLines = (ledger, declared, { parts, items, unfinished, named }, plan) => {
     const lines = [];
     const onSheets = [];
-    for (const group of groupsOf(declared, parts)) {
-        const { letter } = group;
-        const byLength = group.parts.filter(({ sheets }) => !sheets);
-        if (byLength.length)
-            lines.push(...linesOf(ledger, declared, { ...group, parts: byLength }, plan));
-        onSheets.push(...sheetLinesOf(ledger, declared, group, plan));
-        if (!group.parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
+    const groups = groupsOf(declared, parts);
+    const { cloths, fromLeftovers, leftOf } = settle(ledger, declared, groups, plan);
+    for (const [at, { letter, parts }] of groups.entries()) {
+        const cloth = cloths[at];
+        if (cloth?.lines.length)
+            lines.push(...linesOf(ledger, declared, cloth, leftOf));
+        if (cloth)
+            onSheets.push(...sheetLinesOf(ledger, declared, cloth, leftOf));
+        if (!parts.length && !unfinished.length && !items.some(({ fabric }) => fabric === letter))
             ledger.note(say('unusedFabric', { letter, isNamed: named.includes(letter) }));
     }
-    return { lines, onSheets };
+    return { lines, onSheets, fromLeftovers };
 };
 /**
  * One shopping list for all parts of a quilt. The parts of a fabric are added up before rounding, and planned together if that
@@ -67,7 +70,7 @@ const reckonOn = (ledger, input, plan) => {
     ledger.notes.push(...input.troubles, ...input.unfinished);
     ledger.given('kits', 'bolt', 'width', 'length', 'fabricWidth', 'seam');
     ledger.given();
-    const { lines, onSheets } = allLines(ledger, declared, input, plan);
+    const { lines, onSheets, fromLeftovers } = allLines(ledger, declared, input, plan);
     const items = [...onSheets, ...countItems(ledger, input.items, declared)];
     const makes = blocksFromOwn(input.makers, declared, plan);
     const sums = totals(ledger, lines, items, isUnfinished);
@@ -82,6 +85,7 @@ const reckonOn = (ledger, input, plan) => {
         fabrics: lines.map(({ line }) => line),
         items: items.map(({ item }) => item),
         makes: makes.length ? makes : undefined,
+        fromLeftovers: fromLeftovers.length ? fromLeftovers : undefined,
         ...sums,
         used: {},
     };

@@ -2,9 +2,9 @@ import { sheetsToBuy, isSoldAs, readSheet } from '../calculators/cutting/sheets.
 import { unlessRefused } from '../ledger/refusal.js';
 import { exact, ONE, ZERO } from '../measure/exact.js';
 import { textOfLine } from './lines.js';
-import { sheetsLeftToBuy } from './own-sheets.js';
+import { sheetsToCut } from './cloths.js';
+import { leftoversOf } from './leftovers.js';
 import { titlesOf } from './parts.js';
-import { poolsOf, planPool } from './pool.js';
 import { priceOf } from './prices.js';
 import { say } from './sayings.js';
 
@@ -40,26 +40,28 @@ const togetherOf = (letter, { sheet }, { laid, count, weeks }) => laid && {
     used: { sheet, isNumbered: !!weeks },
 };
 /** The line of one pool. */
-const lineOf = (ledger, { key, letter }, pool, fabric, plan) => {
+const lineOf = (ledger, cloth, fabric, leftOf) => {
+    const { key, letter, pool, joint, own } = cloth;
     const { parts, sheet } = pool;
     const [first] = parts;
     const what = letter || !first ? say('fabricOf', { letter }) : first.title;
-    const cloth = say('clothOf', { what, width: undefined });
-    const without = planPool(ledger, pool, plan, cloth);
+    const called = say('clothOf', { what, width: undefined });
+    if (joint.isPlanning)
+        ledger.note(say('planningTogether', { cloth: called }));
     const { stock } = fabric ?? {};
-    const left = stock?.written ? sheetsLeftToBuy(pool, without, stock, plan) : undefined;
-    const planned = left?.planned ?? without;
+    const planned = sheetsToCut(cloth);
     const name = fabric?.name ?? '';
-    const label = name ? say('clothNamed', { cloth, name }) : cloth;
+    const label = name ? say('clothNamed', { cloth: called, name }) : called;
     if (parts.length > 1)
-        rowOf(ledger, key, label, pool, without);
-    const missing = left?.buy ?? planned.count;
+        rowOf(ledger, key, label, pool, joint);
+    const missing = own?.buy ?? planned.count;
     const buy = sheetsToBuy(sheet, missing);
     const price = priceOfSheet(ledger, pool, fabric);
     const paid = price && ledger.paid(exact(missing).mul(price));
-    const hasOwn = missing < without.count;
+    const hasOwn = missing < joint.count;
     const text = textOfLine(say('toBuy', { buy, width: undefined }), hasOwn, buy);
     const titles = titlesOf(parts);
+    const leaves = leftoversOf(() => leftOf(cloth), ledger.style);
     return {
         item: {
             title: titles.length === 1 && first ? first.title : say('uses', { titles }),
@@ -70,18 +72,21 @@ const lineOf = (ledger, { key, letter }, pool, fabric, plan) => {
             sheets: planned.count,
             parts: parts.map(({ title }, at) => ({ title, sheets: planned.alone[at] ?? 0 })),
             weeks: planned.weeks,
-            own: stock && { written: stock.written, isEnough: !missing, plans: left?.own ?? [] },
+            own: stock && { written: stock.written, isEnough: !missing, plans: own?.own ?? [] },
             together: togetherOf(letter, pool, planned),
-            used: { buy, sheet },
+            get leftovers() {
+                return leaves.named();
+            },
+            used: { buy, sheet, left: leaves.left },
         },
         called: letter ? say('itemOf', { item: text, letter }) : text,
         paid,
     };
 };
 /** The lines of a fabric that is bought in sheets: one for all parts that are cut from the same ones. */
-const sheetLinesOf = (ledger, declared, group, plan) => {
+const sheetLinesOf = (ledger, declared, { group, pools }, leftOf) => {
     const fabric = declared.find(({ letter }) => letter === group.letter);
-    return poolsOf(group.parts).map((pool, at) => lineOf(ledger, { ...group, key: `${group.key} sheets${at || ''}` }, pool, fabric, plan));
+    return pools.map((cloth) => lineOf(ledger, cloth, fabric, leftOf));
 };
 
 export { sheetLinesOf };

@@ -3,8 +3,10 @@ import { Purchase, manyOf } from '../ledger/purchase.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
 
+/** By letter. What has none comes last. */
+const byLetter = (a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff');
 /** The lines of the list, sorted by letter. Those without a letter come last. */
-const listLines = ({ fabrics, items }) => [
+const listLines = ({ fabrics, items, fromLeftovers = [], }) => [
     ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width, own }) => {
         const uses = say('uses', { titles: titlesOf(parts) });
         // The amount alone: `text` says which lengths it is bought in.
@@ -27,7 +29,15 @@ const listLines = ({ fabrics, items }) => [
         const titles = parts ? titlesOf(parts) : [title];
         return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
     }),
-].sort((a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff'));
+    ...fromLeftovers.map(({ title, fabric: letter, name, text }) => ({
+        letter,
+        name,
+        uses: say('uses', { titles: [title] }),
+        buy: undefined,
+        text,
+        isFree: true,
+    })),
+].sort(byLetter);
 /** What all the kits take: whole bolts, or a multiple of one kit. */
 const forKits = ({ bolts, buy, text }, kits) => bolts
     ? say('bolts', { count: bolts })
@@ -50,8 +60,8 @@ const shopping = (answer) => {
         line.uses,
         line.need,
         line.text,
-        ...(total ? [line.price, line.cost ?? say('noPrice')] : []),
-        ...(count ? [forKits(line, count)] : []),
+        ...(total ? [line.price, line.cost ?? (line.isFree ? undefined : say('noPrice'))] : []),
+        ...(count ? [line.isFree ? undefined : forKits(line, count)] : []),
         ...(asks ? [entryOf(line, lines)] : []),
     ];
     return {
@@ -95,9 +105,9 @@ const makesList = ({ makes }) => makes
     ]
     : [];
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
-const fabricKey = (answer) => {
+const fabricKey = ({ fabrics, items, }) => {
     const key = new Map();
-    for (const { letter, name, text } of listLines(answer)) {
+    for (const { letter, name, text } of listLines({ fabrics, items })) {
         if (!letter)
             continue;
         const entry = key.get(letter) ?? { letter, name, amounts: [] };
@@ -118,4 +128,4 @@ const headline = ({ total, soFar = false, fabrics, items, kits, }) => {
     return { lead: say('leadBuy', { soFar }), large: say('things', { count: fabrics.length + items.length }) };
 };
 
-export { fabricKey, headline, listLines, makesList, namedOf, shopping };
+export { byLetter, fabricKey, headline, listLines, makesList, namedOf, shopping };

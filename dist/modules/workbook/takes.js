@@ -33,6 +33,9 @@ const takesOf = (calculator, { own, price, cost }, letters) => {
         washed: used.cloth ? ONE.div(used.cloth.kept) : ONE,
         // If we do not know how much a wash leaves, we do not plan it with others: the cloth could be too short.
         pieces: used.cloth || take.sheets ? (take.pieces ?? whole(take.cuts)).map(loose) : [],
+        plan: take.plan,
+        leaves: take.leaves,
+        fromLeftover: take.fromLeftover?.map((way) => way.map(loose)),
         sheets: take.sheets,
         // A price that the part did not count for its sheets is of cloth by length.
         price: take.sheets && !take.cost ? undefined : price,

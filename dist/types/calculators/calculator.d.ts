@@ -6,6 +6,8 @@ import type { Picture } from '../ledger/picture.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Rectangle } from '../planner/free.js';
+import type { CuttingPlan } from '../planner/plan.js';
 import type { Sheet } from './cutting/plan-shape.js';
 /** Every calculator, by name. */
 export type CalculatorName = 'backing' | 'batting' | 'binding' | 'block' | 'borders' | 'cutting' | 'sleeve' | 'top' | 'worksheet';
@@ -32,6 +34,12 @@ export interface Take {
     cuts: Cut[];
     /** Pieces that may be planned together with those of other parts. Default: the cuts. Empty if they have to lie as the result says. */
     pieces?: LooseCut[];
+    /** How its own result lays these pieces, if that says it. */
+    plan?: CuttingPlan | undefined;
+    /** What it leaves beside pieces that have to lie as the result says, in inches of washed cloth from where its cloth begins. */
+    leaves?: Rectangle[] | undefined;
+    /** Ways to cut it from what other parts leave, the best first. If that is possible, nothing is bought for it. */
+    fromLeftover?: LooseCut[][];
     /** The sheets that it is cut from, in place of cloth by length, and how many it takes by itself. */
     sheets?: {
         sheet: Sheet;

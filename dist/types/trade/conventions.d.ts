@@ -60,6 +60,11 @@ export declare const RULER_MARK: {
     readonly in: "1/8 in";
     readonly cm: "1 mm";
 };
+/** Cloth that is smaller than this in either direction is not named among what is left over. Common practice, no source. */
+export declare const LEAST_LEFTOVER: {
+    readonly in: "2 1/2 in";
+    readonly cm: "6 cm";
+};
 /** How far a quilt hangs down the sides and the foot of a bed. Common practice, no source. */
 export declare const BED_DROP: {
     readonly in: "12 in";

@@ -3,6 +3,8 @@ import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Money, Purchase } from '../ledger/purchase.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Rectangle } from '../planner/free.js';
+import type { CuttingPlan } from '../planner/plan.js';
 /** A price as somebody wrote it. It is read late, so that the list can say what is wrong with it. */
 export interface WrittenPrice {
     written: unknown;
@@ -42,6 +44,12 @@ export interface WorkbookPart {
     washed: Exact;
     /** The pieces, for planning several parts together. None if the part has to be cut on its own. */
     pieces: LooseCut[];
+    /** How its own result lays these pieces, if that says it. */
+    plan?: CuttingPlan | undefined;
+    /** What it leaves beside pieces that have to lie as it says, in inches of washed cloth from where its cloth begins. Only a backing has this. */
+    leaves?: Rectangle[] | undefined;
+    /** Ways to cut it from what other parts leave, the best first. */
+    fromLeftover?: LooseCut[][] | undefined;
     /** The sheets that it is cut from, in place of cloth by length, and how many it takes by itself. */
     sheets?: {
         sheet: Sheet;

@@ -17,6 +17,8 @@ export declare class Stock {
     written: string, pieces: AtHand[], 
     /** Whether the fabric says how wide it is. */
     isWide: boolean);
+    /** The same cloth again, for another way to make the list. */
+    copy(): Stock;
     get pieces(): AtHand[];
     /** Lengths of cloth are as wide as the cloth of the parts, if the fabric does not say how wide it is. */
     asWideAs(width: Exact): void;

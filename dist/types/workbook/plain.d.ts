@@ -37,6 +37,21 @@ export interface PartInput {
         count: number;
         turn: boolean;
     }[];
+    /**
+     * What it leaves beside pieces that have to lie as its result says, like the piece beside the last panel of a backing: exact inches
+     * of washed cloth from where its cloth begins.
+     */
+    leaves?: {
+        x: string;
+        y: string;
+        width: string;
+        height: string;
+    }[];
+    /**
+     * Ways to cut it from what other parts leave, the best first, each with its pieces. If that is possible, nothing is bought for it:
+     * see `fromLeftovers` of the result.
+     */
+    fromLeftover?: NonNullable<PartInput['pieces']>[];
     /** What its pieces are cut from, in place of cloth by length: `fat-quarter`, or a size in inches. The parts of a fabric share them. */
     sheet?: string;
     /** The week of a sew-along in which it is cut. */

@@ -5,7 +5,7 @@ import type { Message } from '../measure/message.js';
 import { type Joined } from '../planner/canonical.js';
 import type { CutPiece, CuttingPlan } from '../planner/plan.js';
 import type { WorkbookPart } from './input.js';
-import type { SheetsOfPart, WorksheetLedger } from './shape.js';
+import type { SheetsOfPart } from './shape.js';
 /** Parts of one fabric that are cut from the same sheets, in the order of their weeks. */
 export interface Pool {
     sheet: Sheet;
@@ -34,6 +34,13 @@ export interface PlannedPool {
     alone: number[];
     weeks: SheetsOfPart[] | undefined;
     laid: LaidPlan | undefined;
+    /** The plan of all parts, and the numbers that its sheets have, if they are shared out. */
+    joint?: {
+        plan: CuttingPlan;
+        numbers: Map<number, number> | undefined;
+    };
+    /** A plan that may save sheets is not ready yet. */
+    isPlanning?: boolean;
 }
 /** A joint plan, shared out to the parts. `all` has the pieces that they want. */
 export declare const sharedPool: (pool: Pool, alone: number[], planned: CuttingPlan, all: Joined<NamedPiece>) => PlannedPool;
@@ -42,4 +49,4 @@ export declare const sharedPool: (pool: Pool, alone: number[], planned: CuttingP
  * The plan is then shared out to the parts, so that each of them cuts from sheets that are open already, as far as they have its
  * pieces.
  */
-export declare const planPool: (ledger: WorksheetLedger, pool: Pool, plan: Planner, cloth: Message) => PlannedPool;
+export declare const planPool: (pool: Pool, plan: Planner) => PlannedPool;

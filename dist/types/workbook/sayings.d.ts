@@ -5,6 +5,7 @@ import type { Size } from '../ledger/quilt.js';
 import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import type { SheetKind } from '../trade/cloths.js';
+import type { Leftover } from './shape.js';
 /** The cloth for a part, or for several parts that are cut from one length. */
 interface NeedOf {
     need: Quantity;
@@ -161,6 +162,22 @@ interface LineSayings {
     ownPiece: {
         width: Exact;
         length: Exact;
+    };
+    /** A part that is cut from what others leave: from these pieces, of a part with this title or else of this fabric. */
+    fromLeftover: {
+        letter: string;
+        of: Message | undefined;
+        pieces: Size[];
+    };
+    leftoversList: undefined;
+    /** The same as a caption, with the shorter side of the smallest piece that it names. */
+    leftoversFrom: {
+        least: Exact;
+    };
+    leftoversHead: undefined;
+    /** What a line of the list leaves. It may be nothing. */
+    leaves: {
+        pieces: Leftover[];
     };
     makesList: undefined;
     blockHead: undefined;
@@ -365,5 +382,5 @@ interface ListSayings {
 /** What the worksheet may say. */
 export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings, Pick<SheetSayings, 'sheets' | 'notSheet' | 'sheetOfNothing'> {
 }
-export declare const say: <Code extends "money" | "sheets" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "atHandHead" | "atHandCell" | "atHandOf" | "notAtHand" | "leftRow" | "ownFirst" | "stillMissing" | "youHaveEnough" | "ownPiece" | "makesList" | "blockHead" | "blocksHead" | "runsOutHead" | "blocksOf" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "sheets" | "money" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "atHandHead" | "atHandCell" | "atHandOf" | "notAtHand" | "leftRow" | "ownFirst" | "stillMissing" | "youHaveEnough" | "ownPiece" | "fromLeftover" | "leftoversList" | "leftoversFrom" | "leftoversHead" | "leaves" | "makesList" | "blockHead" | "blocksHead" | "runsOutHead" | "blocksOf" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

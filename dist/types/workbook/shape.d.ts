@@ -2,9 +2,13 @@ import type { Answer } from '../ledger/answer.js';
 import type { Sheet } from '../calculators/cutting/plan-shape.js';
 import type { Ledger } from '../ledger/ledger.js';
 import type { Cut, Money, Purchase } from '../ledger/purchase.js';
+import { type Size } from '../ledger/quilt.js';
 import type { LaidPlan } from '../ledger/strips.js';
 import type { Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import type { Free } from '../planner/free.js';
+import type { CuttingPlan } from '../planner/plan.js';
+import type { WorkbookPart } from './input.js';
 export declare const worksheetFields: {
     width: import("../ledger/field.js").Field<import("fraction.js").default | undefined>;
     length: import("../ledger/field.js").Field<import("fraction.js").default | undefined>;
@@ -65,6 +69,31 @@ export interface BlocksFromOwn {
     /** The letter of the fabric that runs out first. */
     runsOut?: string | undefined;
 }
+/** Equal pieces that are left over. Exact inches of washed cloth, rounded down to the marks of a ruler. */
+export interface Leftover extends Size {
+    count: number;
+}
+/** A part that is cut from what others leave, so that nothing is bought for it. */
+export interface FromLeftover {
+    title: Message;
+    /** The letter and the name of the fabric that it is cut from. */
+    fabric: string;
+    name: string;
+    /** What it is cut from, in words. */
+    text: Message;
+    /** The same pieces, before it is cut from them. */
+    from: Size[];
+    cuts: Cut[];
+    /** Where they lie, how it is cut from them, and what they leave then. Not part of the public result. */
+    used: {
+        part: WorkbookPart;
+        cut: {
+            from: Free;
+            plan: CuttingPlan;
+            left: Free[];
+        }[];
+    };
+}
 /** One fabric, in one width, on the shopping list. Lengths are exact inches. */
 export interface ShoppingLine {
     /** Empty for a part that names no fabric. */
@@ -100,6 +129,15 @@ export interface ShoppingLine {
     own?: OwnCloth | undefined;
     /** How to cut the parts from one length, if that saves cloth. Otherwise each part says itself how to cut it. */
     together?: PlannedTogether | undefined;
+    /**
+     * What is left over if all parts are cut by their plans: the largest sizes that are worth keeping, `width` across the cloth.
+     * Reckoned when somebody reads it.
+     */
+    leftovers: Leftover[];
+    /** Everything that is left, and where it lies. Not part of the public result. */
+    used: {
+        left: () => Free[];
+    };
 }
 /** What one part cuts from the sheets of all parts. */
 export interface SheetsOfPart {
@@ -134,10 +172,13 @@ export interface ShoppingItem {
     own?: OwnCloth | undefined;
     /** How to cut the parts from the sheets together, if there are several parts. */
     together?: PlannedTogether | undefined;
-    /** The same as an amount, if we know it as an amount. */
+    /** If it is cloth in sheets: what is left over of them. See {@link ShoppingLine}. */
+    leftovers?: Leftover[] | undefined;
+    /** The same as an amount, if we know it as an amount; and everything that is left of sheets. */
     used: {
         buy: Purchase | undefined;
         sheet?: Sheet;
+        left?: () => Free[];
     };
 }
 /** The totals. */
@@ -159,4 +200,6 @@ export interface WorksheetAnswer extends Answer, Sums {
     items: ShoppingItem[];
     /** How many blocks the reader's own cloth makes. */
     makes?: BlocksFromOwn[] | undefined;
+    /** The parts that are cut from what others leave. */
+    fromLeftovers?: FromLeftover[] | undefined;
 }

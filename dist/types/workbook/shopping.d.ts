@@ -20,9 +20,17 @@ export interface ListLine {
     width?: Exact | undefined;
     /** What the reader has of it, if she is asked. */
     own?: OwnCloth | undefined;
+    /** Nothing is bought for it: it is cut from what others leave. */
+    isFree?: true;
 }
+/** By letter. What has none comes last. */
+export declare const byLetter: (a: {
+    letter: string;
+}, b: {
+    letter: string;
+}) => number;
 /** The lines of the list, sorted by letter. Those without a letter come last. */
-export declare const listLines: ({ fabrics, items }: Pick<WorksheetAnswer, "fabrics" | "items">) => ListLine[];
+export declare const listLines: ({ fabrics, items, fromLeftovers, }: Pick<WorksheetAnswer, "fabrics" | "items" | "fromLeftovers">) => ListLine[];
 /** The name of a fabric in the list: `A · Sand`. */
 export declare const namedOf: ({ letter, name }: {
     letter: string;
@@ -33,7 +41,7 @@ export declare const shopping: (answer: WorksheetAnswer) => Listing;
 /** How many blocks the reader's own cloth makes. */
 export declare const makesList: ({ makes }: Pick<WorksheetAnswer, "makes">) => Listing[];
 /** The fabric key: every fabric with a letter, and everything that is bought of it. */
-export declare const fabricKey: (answer: Pick<WorksheetAnswer, "fabrics" | "items">) => {
+export declare const fabricKey: ({ fabrics, items, }: Pick<WorksheetAnswer, "fabrics" | "items">) => {
     letter: string;
     name: string;
     amounts: Message[];

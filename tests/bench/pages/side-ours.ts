@@ -1,4 +1,14 @@
-import { allDefined, framed, inSight, isPlanning, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
+import {
+  allDefined,
+  framed,
+  inSight,
+  isPlanning,
+  layOut,
+  planned,
+  settled,
+  sheetsIn,
+  type Sheet,
+} from './settled.js';
 import type { Side } from './side.js';
 
 type Cell = HTMLInputElement | HTMLTextAreaElement;

@@ -18,7 +18,7 @@ const block = {
         kept,
         piecesOf,
     }),
-    takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
+    takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
         fabric,
         ...(name && { title: ownWords(name) }),
         need,
@@ -26,6 +26,7 @@ const block = {
         sold,
         cuts,
         pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+        plan,
         ...(sheet && { sheets: { sheet, count }, cost }),
         week,
     })),

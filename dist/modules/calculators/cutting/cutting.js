@@ -10,13 +10,14 @@ const cutting = {
     reckon,
     draw,
     lists,
-    takes: ({ fabrics, week, used: { oneWay } }, [letter = '']) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet } }) => ({
+    takes: ({ fabrics, week, used: { oneWay } }, [letter = '']) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
         fabric: fabric || letter,
         need,
         width,
         sold,
         cuts,
         pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
+        plan,
         ...(sheet && { sheets: { sheet, count }, cost }),
         week,
     })),

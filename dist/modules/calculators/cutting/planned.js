@@ -83,7 +83,7 @@ const planFabric = (job, fabric, listed) => {
         cost: cost?.amount,
         sold: sheet ? undefined : sold,
         pieces: listed.map((piece) => cutOf(piece, fabric)),
-        used: { cost, cuts: listed.map((piece) => cutOf(piece)), sheet },
+        used: { cost, cuts: listed.map((piece) => cutOf(piece)), sheet, plan: planned },
     };
 };
 /** How to cut these pieces. Refuses if that is not possible, or not known yet. */

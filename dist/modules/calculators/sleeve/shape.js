@@ -1,6 +1,6 @@
-import { inputsOf } from '../../ledger/field.js';
+import { inputsOf, optional } from '../../ledger/field.js';
 import { clothFields } from '../../ledger/cloth.js';
-import { lengthField, sideField } from '../../ledger/lengths.js';
+import { lengthField, sizeField, sideField } from '../../ledger/lengths.js';
 import { shopFields } from '../../ledger/shop.js';
 import { sayings } from '../../measure/message.js';
 import { SEAM, SLEEVE_HEM, SLEEVE_SHORT, SLEEVE_STRIP } from '../../trade/conventions.js';
@@ -10,6 +10,7 @@ const sleeveFields = /* @__PURE__ */ inputsOf(() => ({
     stripWidth: lengthField({ initial: SLEEVE_STRIP, most: '40 in' }),
     short: lengthField({ initial: SLEEVE_SHORT, zero: true, most: '20 in' }),
     hem: lengthField({ initial: SLEEVE_HEM, zero: true, most: '4 in', more: true }),
+    label: optional(sizeField({ more: true })),
     ...clothFields,
     seam: lengthField({ initial: SEAM, zero: true, most: '2 in', more: true }),
     ...shopFields,

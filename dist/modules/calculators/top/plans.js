@@ -51,7 +51,7 @@ class Plans {
         if (!plan.ok)
             return this.ledger.refuse(part, plan.problem);
         const names = cuts.map(({ piece }) => piece);
-        return this.of(cuts, stripsOf(plan, names));
+        return { ...this.of(cuts, stripsOf(plan, names)), plan };
     }
     ways(cuts, part, width) {
         const whole = this.plan(cuts, part, width);

@@ -142,7 +142,7 @@ const partOf = (plans, { kind, cuts, input }, cloth) => {
         cloth,
         cuts: best.cuts,
         strips: best.strips,
-        used: { kind, pieces: cuts },
+        used: { kind, pieces: cuts, plan: best.plan },
     };
 };
 /** All parts together, from one cloth if that is possible. Planned together, they may take less. */

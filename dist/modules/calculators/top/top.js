@@ -12,12 +12,13 @@ const top = {
     lists,
     headline: ({ finished }) => ({ lead: say('finished'), large: say('finishedSize', { size: finished }) }),
     finishes: ({ finished }) => finished,
-    takes: ({ parts }, letters) => parts.map(({ fabric, cloth, cuts, used: { kind } }, at) => ({
+    takes: ({ parts }, letters) => parts.map(({ fabric, cloth, cuts, used: { kind, plan } }, at) => ({
         ...cloth,
         title: say('partTitle', { kind }),
         fabric: letters[at] ?? letters.at(-1) ?? '',
         need: fabric,
         cuts,
+        plan,
     })),
 };
 /** How many blocks a top has and how large they are, without planning its cloth. Undefined if something is wrong. */

@@ -6,7 +6,8 @@ import { inEnglish } from '../../words/en/english.js';
 import { sleeve as sleeve$1 } from '../../words/en/sleeve.js';
 
 /**
- * The sleeve that a quilt hangs by: its strip, its joins and its cloth.
+ * The sleeve that a quilt hangs by: its strip, its joins and its cloth. In a worksheet it is cut from what other parts leave, if it
+ * fits there, and so is a label.
  *
  * @tagname quilt-sleeve
  */

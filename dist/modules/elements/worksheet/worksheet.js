@@ -16,6 +16,7 @@ import { isColour } from '../../face/swatch.js';
 import { isCrowd } from '../../face/turns.js';
 import { worksheetCells } from '../../workbook/cells.js';
 import { Fabrics } from '../../workbook/fabrics.js';
+import { asCut, mayLeave, leftoverList } from '../../workbook/leftover-list.js';
 import { flow, isSame } from '../../workbook/flow.js';
 import { gather } from '../../workbook/gather.js';
 import { NOTHING } from '../../workbook/input.js';
@@ -128,7 +129,7 @@ class QuiltWorksheet extends ReadingFace {
             const pictures = figures(this.pictures(answer), t, this.swatches);
             return requirementSheet(good, {
                 parts: this.#given,
-                pieces: this.#pieces,
+                pieces: asCut(this.#pieces, answer),
                 key: keyOf(good, this.#swatches),
                 quilt: this.#drawn(this.quilt, t),
                 joint: [
@@ -364,25 +365,38 @@ class QuiltWorksheet extends ReadingFace {
         }
     }
     more(good) {
-        return [this.#weekly(good), keyOf(good, this.#swatches)];
+        return [this.#weekly(good), this.#leftovers(good), keyOf(good, this.#swatches)];
     }
     /** What each part cuts from which sheets, folded away. */
     #weekly({ answer, t }) {
         const list = weekByWeek(answer);
         if (!list)
             return nothing;
-        const open = this.isOpen(list.caption.code);
-        const toggle = () => this.setOpen(list.caption.code, !open);
-        return html `<p class="actions toggles">${action(t.say(list.caption), toggle, { open })}</p> <div class=${open ? nothing : 'folded'}>${listing(list, t)}</div>`;
+        const shut = !this.isOpen(list.caption.code);
+        return html `${this.#opener(list.caption, t)} <div class=${shut ? 'folded' : nothing}>${listing(list, t)}</div>`;
+    }
+    /** What is left over, folded away. It is reckoned when somebody opens it. */
+    #leftovers({ answer, t }) {
+        if (!mayLeave(answer))
+            return nothing;
+        const caption = say('leftoversList');
+        const shown = this.isOpen(caption.code) && listing(leftoverList(answer, t.style), t);
+        return html `${this.#opener(caption, t)} ${shown || nothing}`;
+    }
+    /** Opens and closes a list. */
+    #opener(caption, t) {
+        const open = this.isOpen(caption.code);
+        const toggle = () => this.setOpen(caption.code, !open);
+        return html `<p class="actions toggles">${action(t.say(caption), toggle, { open })}</p>`;
     }
     cells(good) {
         const cells = [...this.sheetLists(good), ...super.cells(good)];
         const widest = Math.max(...cells.map((row) => row.length));
         return cells.map((row) => [...row, ...Array(widest - row.length).fill('')]);
     }
-    /** The shopping list and the cut list. */
+    /** The shopping list, the cut list and what is left over. */
     sheetLists({ answer, reckoning, t }) {
-        const list = worksheetCells(answer, reckoning.notes, this.#pieces);
+        const list = worksheetCells(answer, reckoning.notes, this.#pieces, t.style);
         return list.map((row) => row.map((cell) => spreadsheetCell(cell, t)));
     }
 }

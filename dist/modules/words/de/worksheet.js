@@ -144,6 +144,12 @@ const worksheet = {
         stillMissing: ({ text }, t) => `noch ${t.say(text)}`,
         youHaveEnough: 'Genug vorhanden',
         ownPiece: (size, t) => `vorhandenes Stück, ${t.size(size)}`,
+        fromLeftover: ({ letter, of, pieces }, t) => `aus dem Rest (${of ? t.say(of) : `Stoff ${letter}`}): ${listed(pieces.map((size) => t.size(size)))}`,
+        leftoversList: 'Was übrig bleibt',
+        leftoversFrom: ({ least }, t) => `Was übrig bleibt: die größten Stücke, mindestens ${t.l(least)} je Seite`,
+        leftoversHead: 'Übrig',
+        leaves: ({ pieces }, t) => pieces.map((one) => `${one.count > 1 ? `${one.count} Stücke zu ` : ''}${t.size(one)}`).join(', ') ||
+            'nichts in dieser Größe',
         makesList: 'Das ergibt der vorhandene Stoff',
         blockHead: 'Block',
         blocksHead: 'Blöcke',

@@ -157,6 +157,12 @@ const worksheet = {
         stillMissing: ({ text }, t) => `${t.say(text)} more`,
         youHaveEnough: 'You have enough',
         ownPiece: (size, t) => `your own piece, ${t.size(size)}`,
+        fromLeftover: ({ letter, of, pieces }, t) => `from what ${of ? `the ${inSentence(of, t)}` : `fabric ${letter}`} leaves: ${pieces.map((size) => t.size(size)).join(' and ')}`,
+        leftoversList: 'What is left over',
+        leftoversFrom: ({ least }, t) => `What is left over: the largest pieces, at least ${t.l(least)} each way`,
+        leftoversHead: 'Left over',
+        leaves: ({ pieces }, t) => pieces.map((one) => `${one.count > 1 ? `${one.count} of ` : ''}${t.size(one)}`).join(', ') ||
+            'nothing of that size',
         makesList: 'What your cloth makes',
         blockHead: 'Block',
         blocksHead: 'Blocks',

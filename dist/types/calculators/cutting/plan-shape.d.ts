@@ -9,6 +9,7 @@ import type { LaidPlan } from '../../ledger/strips.js';
 import type { Ledger } from '../../ledger/ledger.js';
 import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
+import type { CuttingPlan } from '../../planner/plan.js';
 import type { SheetKind } from '../../trade/cloths.js';
 import type { PatchKind } from './list-words.js';
 /** Usable widths of the fabrics in a list, and what the reader should know about it. */
@@ -177,11 +178,12 @@ export interface FabricPlan extends LaidPlan {
     pieces: Cut[];
     /** The usable width as sold, before the wash. */
     sold?: Exact | undefined;
-    /** Its cost, its pieces without the letter, and its sheets. Not part of the public result. */
+    /** Its cost, its pieces without the letter, its sheets and its plan. Not part of the public result. */
     used: {
         cost: Money | undefined;
         cuts: Cut[];
         sheet: Sheet | undefined;
+        plan?: CuttingPlan;
     };
 }
 export {};

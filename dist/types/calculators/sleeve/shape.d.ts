@@ -1,11 +1,14 @@
 import type { Answer } from '../../ledger/answer.js';
 import { type Cloth } from '../../ledger/cloth.js';
 import type { Input, Ledger } from '../../ledger/ledger.js';
+import type { Cut } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import type { Size } from '../../ledger/quilt.js';
 import { type ShopRow } from '../../ledger/shop.js';
+import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
+import type { LooseCut } from '../calculator.js';
 export declare const sleeveFields: {
     shrinkage: import("../../ledger/field.js").Field<import("fraction.js").default>;
     increment: import("../../ledger/field.js").Field<import("../../measure/shop.js").Step>;
@@ -17,11 +20,12 @@ export declare const sleeveFields: {
     stripWidth: import("../../ledger/field.js").Field<import("fraction.js").default>;
     short: import("../../ledger/field.js").Field<import("fraction.js").default>;
     hem: import("../../ledger/field.js").Field<import("fraction.js").default>;
+    label: import("../../ledger/field.js").Field<[import("fraction.js").default, import("fraction.js").default] | undefined>;
 };
-/** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `fabricWidth`, … */
+/** Input of {@link reckonSleeve}: `width`, `stripWidth`, `short`, `hem`, `label`, `fabricWidth`, … */
 export type SleeveInput = Input<typeof sleeveFields>;
 /** The rows that it reckons. */
-export type SleeveRow = 'finished' | 'cutLength' | 'depth' | 'strips' | 'washedWidth' | ShopRow;
+export type SleeveRow = 'finished' | 'cutLength' | 'depth' | 'strips' | 'labelWidth' | 'labelLength' | 'washedWidth' | ShopRow;
 export type SleeveLedger = Ledger<typeof sleeveFields, SleeveRow>;
 /** What it says. */
 export interface SleeveSayings {
@@ -39,6 +43,13 @@ export interface SleeveSayings {
         reach: Quantity;
         need: Quantity;
     };
+    labelTooWide: {
+        most: Exact;
+    };
+    /** The label needs no cloth of its own. */
+    labelBeside: undefined;
+    labelTitle: undefined;
+    labelPiece: undefined;
     sleeveStrip: undefined;
     stripToJoin: undefined;
     seeLeftover: undefined;
@@ -46,6 +57,7 @@ export interface SleeveSayings {
         strips: number;
         finished: Exact;
         depth: Exact;
+        label: Size | undefined;
     };
     picture: {
         summary: Message;
@@ -55,7 +67,12 @@ export interface SleeveSayings {
         side: Exact;
     };
 }
-export declare const say: <Code extends "sleeve" | "summary" | "stripToJoin" | "picture" | "stripsReach" | "tooNarrow" | "seamsTakeAll" | "joinsTakeAll" | "sleeveStrip" | "seeLeftover" | "sleeveSide">(code: Code, ...[values]: SleeveSayings[Code] extends undefined ? [] : [values: SleeveSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "sleeve" | "summary" | "stripToJoin" | "picture" | "stripsReach" | "tooNarrow" | "seamsTakeAll" | "joinsTakeAll" | "labelTooWide" | "labelBeside" | "labelTitle" | "labelPiece" | "sleeveStrip" | "seeLeftover" | "sleeveSide">(code: Code, ...[values]: SleeveSayings[Code] extends undefined ? [] : [values: SleeveSayings[Code]]) => Message<Code>;
+/** What is cut, and the cloth for that alone, before a wash. */
+interface CutAlone {
+    cut: Cut;
+    need: Exact;
+}
 /** What {@link reckonSleeve} gives back. */
 export interface SleeveAnswer extends Answer {
     /** The finished sleeve: along the quilt's top edge, and its depth when it lies flat. */
@@ -66,5 +83,14 @@ export interface SleeveAnswer extends Answer {
         cloth: Cloth;
         quilt: Exact;
         short: Exact;
+        strip: CutAlone;
+        /** Ways to cut the sleeve from what other parts leave: in one strip, or in equal ones to join. */
+        ways: LooseCut[][];
+        /** The label, with its finished size and its cloth. */
+        label: (CutAlone & {
+            finished: Size;
+            cloth: OwnCloth;
+        }) | undefined;
     };
 }
+export {};

@@ -4,12 +4,15 @@ import { Cut } from '../../ledger/purchase.js';
 import type { Quantity } from '../../ledger/quantity.js';
 import { type CutStrip } from '../../ledger/strips.js';
 import { type Exact } from '../../measure/exact.js';
+import { type CuttingPlan } from '../../planner/plan.js';
 import { type topFields, type TopLedger } from './shape.js';
 /** Pieces, with the cloth and the strips for them. */
 export interface Planned {
     cuts: Cut[];
     fabric: Quantity;
     strips: CutStrip[];
+    /** Undefined until it is ready, or if several plans follow each other. */
+    plan?: CuttingPlan;
 }
 /** Both ways to cut pieces: as they are, and with long ones joined from strips across the cloth. */
 interface Ways {

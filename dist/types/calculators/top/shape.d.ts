@@ -10,6 +10,7 @@ import type { CutStrip } from '../../ledger/strips.js';
 import type { OwnCloth } from '../../ledger/widths.js';
 import type { Exact } from '../../measure/exact.js';
 import { type Message } from '../../measure/message.js';
+import type { CuttingPlan } from '../../planner/plan.js';
 import { type BlockChoice } from './choices.js';
 export declare const topFields: {
     shrinkage: import("../../ledger/field.js").Field<import("fraction.js").default>;
@@ -150,10 +151,11 @@ export interface TopPart {
     cloth: OwnCloth;
     cuts: Cut[];
     strips: CutStrip[];
-    /** Its pieces before long ones are joined. */
+    /** Its pieces before long ones are joined, and the plan of its cuts. */
     used: {
         kind: PartKind;
         pieces: Cut[];
+        plan: CuttingPlan | undefined;
     };
 }
 /** What {@link reckonTop} gives back. */

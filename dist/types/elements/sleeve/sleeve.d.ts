@@ -1,7 +1,8 @@
 import { type SleeveAnswer } from '../../calculators/sleeve/shape.js';
 import { Face } from '../../face/face.js';
 /**
- * The sleeve that a quilt hangs by: its strip, its joins and its cloth.
+ * The sleeve that a quilt hangs by: its strip, its joins and its cloth. In a worksheet it is cut from what other parts leave, if it
+ * fits there, and so is a label.
  *
  * @tagname quilt-sleeve
  */
@@ -13,6 +14,11 @@ export declare class QuiltSleeve extends Face<SleeveAnswer> {
     short: string | number | undefined;
     /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
     hem: string | number | undefined;
+    /**
+     * A label for the back: its finished size, like `4 x 6`. If it has a fabric of its own, `fabric` names that after the sleeve’s.
+     * Default none.
+     */
+    label: string | undefined;
     readonly calculator: import("../../calculators/calculator.js").Calculator<SleeveAnswer>;
     protected readonly english: import("../../words/teller.js").Vocabulary;
 }

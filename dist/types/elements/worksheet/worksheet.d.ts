@@ -57,7 +57,7 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected readyForPaper: () => Promise<unknown>;
     protected more(good: Good<WorksheetAnswer>): unknown;
     protected cells(good: Good<WorksheetAnswer>): Cells;
-    /** The shopping list and the cut list. */
+    /** The shopping list, the cut list and what is left over. */
     protected sheetLists({ answer, reckoning, t }: Good<WorksheetAnswer>): Cells;
     protected paper: (good: Good<WorksheetAnswer>) => TemplateResult;
 }
