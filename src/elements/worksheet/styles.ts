@@ -11,6 +11,8 @@ export const worksheetStyles = css`
   /* Where it is narrow a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
   @container (max-width: 34em) {
     [part='list']:has(thead) tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
+    /* Without money there is no third column. */
+    [part='list']:has(thead):not(:has(tr > :nth-child(5))) tr { grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); }
     [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
     [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
     [part='list'] tr > :nth-child(3) { grid-area: 2 / 2; }
@@ -26,6 +28,8 @@ export const worksheetStyles = css`
     .columns [part='list'] td:not(:last-child) { white-space: nowrap; }
     .columns [part='list'] td:first-child { inline-size: 2.5em; }
     .columns [part='list'] td:last-child { inline-size: 55%; }
+    /* The list of what each week is cut from: its pieces are many words. */
+    .columns [part='list'] tr:has(> :nth-child(5)) td { inline-size: auto; white-space: normal; }
     /* The fabrics side by side, each with a box to tape its swatch into. */
     .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }
     .key tr { inline-size: 3.4cm; border: 0; }
