@@ -26,6 +26,9 @@ interface Measure extends Omit<Dimension, 'text'> {
   text: string;
 }
 
+/** How much room words in a piece take. A whole word keeps a letter's width off the words beside it. */
+const roomOf = (words: string): number => (words.length + (/\p{L}{2}/u.test(words) ? 1 : 0)) * LETTER;
+
 const roomFor = ({ text }: Measure): number => text.length * LETTER + EDGE;
 const stands = ({ side }: Measure): boolean => side === 'left' || side === 'right';
 
@@ -145,7 +148,7 @@ class Drawing {
   wordsIn = (worded: Worded, fabric?: string): unknown => {
     const { x, y, width, height } = worded.room ?? worded;
     const fits = (words: string, along: number, across: number): boolean =>
-      along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
+      along * this.scale >= roomOf(words) && across * this.scale >= LINE;
     const words = this.#wordsFor(worded, fabric).find(
       (words) => fits(words, width, height) || (words !== fabric && fits(words, height, width)),
     );

@@ -47,10 +47,17 @@ const LARGE = `<quilt-worksheet width="60" length="80">
   <quilt-backing fabric="A"></quilt-backing><quilt-binding fabric="B"></quilt-binding>
 </quilt-worksheet>`;
 const TOGETHER = `<quilt-worksheet><quilt-cutting list="C | rail | 31 x 2 1/2 | 6"></quilt-cutting><quilt-cutting list="C | square | 2 1/2 | 18"></quilt-cutting></quilt-worksheet>`;
+/** What a week is cut from takes many words. */
+const WEEKS = `<quilt-worksheet>
+  <quilt-fabric letter="A" name="Sea Fog"></quilt-fabric>
+  <quilt-fabric letter="B" name="Rust" sheet="fat-quarter"></quilt-fabric>
+  ${[1, 2, 3].map((week) => `<quilt-block name="Harbour" week="${week}" count="4" block="12" chart="A/B B A\\B; B A B; A\\B B A/B"></quilt-block>`).join('')}
+</quilt-worksheet>`;
 const WORKSHEETS = Object.entries({
   'a whole quilt': QUILT,
   'fourteen fabrics': LARGE,
   'parts cut together': TOGETHER,
+  'fat quarters of several weeks': WEEKS,
 }).map(([what, worksheet]): Sheet => ({ what, tag: 'quilt-worksheet', body: SCRIPT + worksheet }));
 
 /** Waits until everything on a page is drawn and planned. */

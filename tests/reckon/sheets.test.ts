@@ -24,7 +24,9 @@ describe('a block cut from sheets', () => {
       ['B', 4, '4 fat quarters'],
     ]);
     expect(result.buy).toMatchObject({ amount: '8', unit: 'sheet', text: '8 fat quarters' });
-    expect(result.summary).toBe('20 blocks of 9 in. A: 4 fat quarters; B: 4 fat quarters of 20 × 18 in.');
+    expect(result.summary).toBe(
+      '20 blocks of 9 in. A: 4 fat quarters; B: 4 fat quarters. Each fat quarter is 20 × 18 in.',
+    );
     expect(result.cost).toMatchObject({ amount: '25.60' });
     expect(result.fabric).toBe('0');
     expect(result.working.some(({ id }) => id === 'fabricWidth')).toBe(false);

@@ -183,6 +183,12 @@ describe('the line of a fabric', () => {
     ]);
   });
 
+  test('is told in the middle of a sentence with a small letter', () => {
+    const other: PartInput = { title: 'Backing', fabric: 'B', need: '60', width: '40' };
+    const { own } = listed([other, sheets(9)], '1 fat quarter');
+    expect(own && t.say(own.summary)).toBe('1 fabric by length, you have enough of fabric A.');
+  });
+
   test('uses no cloth twice', () => {
     const parts = [sheets(9), sheets(9, { sheet: '20 x 30' })];
     const { own } = listed(parts, '1 fat quarter');

@@ -27,9 +27,11 @@ type DrawnPlan = LaidPlan &
 /** What a drawing of some sheets of a plan is of. */
 const captionOf = ({ fabric, buy, sheets = 0, used }: DrawnPlan, alike: number[]): Message => {
   const sheet = used?.sheet;
-  if (!sheet || (sheets <= alike.length && !used.isNumbered)) return sayOfLayout('laidOn', { fabric, buy });
+  // One sheet alone needs no number.
+  const hasNumbers = !!used?.isNumbered && sheets > 1;
+  if (!sheet || (sheets <= alike.length && !hasNumbers)) return sayOfLayout('laidOn', { fabric, buy });
   const of = say('sheets', { count: sheets, kind: sheet.kind, size: undefined });
-  return used.isNumbered
+  return hasNumbers
     ? sayOfLayout('laidOnNumbers', { fabric, numbers: alike, of })
     : sayOfLayout('laidOnSome', { fabric, alike: alike.length, of });
 };

@@ -90,8 +90,11 @@ export interface PlannedSayings {
   stripsAcross: { width: Quantity; need: Quantity; isLeast: boolean };
   betweenMarks: { sizes: { written: Exact; cut: Exact }[]; areMore: boolean };
   caution: { text: string };
-  /** `size` is that of its sheets, behind the last fabric that is bought in them. */
-  boughtEach: { fabrics: { fabric: string; buy: Purchase; size: Size | undefined }[] };
+  /** `each` is the size of the sheets if all fabrics are bought in the same ones, `size` that of one fabric's if not. */
+  boughtEach: {
+    fabrics: { fabric: string; buy: Purchase; size: Size | undefined }[];
+    each: { kind: SheetKind; size: Size } | undefined;
+  };
   piecesFrom: { count: number; need: Exact; width: Exact };
   /** In the drawing. */
   fabricHead: undefined;

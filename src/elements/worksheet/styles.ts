@@ -11,6 +11,9 @@ export const worksheetStyles = css`
   /* Where it is narrow a line of the list takes two: fabric, amount and cost above what it is for, the need and the price. */
   @container (max-width: 34em) {
     [part='list']:has(thead) tr { display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); padding-block: 0.3em; }
+    /* Without money the words have more room, and so has a cell to write in, under them. Three columns stand side by side. */
+    [part='list']:has(thead):not(:has(tr > :nth-child(6))) tr { grid-template-columns: minmax(0, 3fr) minmax(0, 5fr) minmax(0, 1.5fr); }
+    [part='list']:has(thead):where(:has(input), :not(:has(tr > :nth-child(5)))):not(:has(tr > :nth-child(6))) tr { grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); }
     [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
     [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
     [part='list'] tr > :nth-child(3) { grid-area: 2 / 2; }
@@ -19,6 +22,9 @@ export const worksheetStyles = css`
     [part='list'] tr > :nth-child(6) { grid-area: 1 / 3; }
     [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
     [part='list'] tr > :nth-child(7) { grid-area: 3 / 2 / auto / 4; }
+    [part='list']:has(input):not(:has(tr > :nth-child(6))) tr > :nth-child(5) { grid-area: 3 / 2; text-align: start; }
+    [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr { grid-template-columns: repeat(3, minmax(0, 1fr)); }
+    [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr > :nth-child(n) { grid-area: auto; }
   }
   @media print {
     .paper > * { margin-block-end: 0.3cm; }
@@ -26,6 +32,8 @@ export const worksheetStyles = css`
     .columns [part='list'] td:not(:last-child) { white-space: nowrap; }
     .columns [part='list'] td:first-child { inline-size: 2.5em; }
     .columns [part='list'] td:last-child { inline-size: 55%; }
+    /* The list of what each week is cut from: its pieces are many words. */
+    .columns [part='list'] tr:has(> :nth-child(5)) td { inline-size: auto; white-space: normal; }
     /* The fabrics side by side, each with a box to tape its swatch into. */
     .key tbody { display: flex; flex-wrap: wrap; gap: 0.3cm; }
     .key tr { inline-size: 3.4cm; border: 0; }

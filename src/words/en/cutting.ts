@@ -14,8 +14,8 @@ const CELLS: Record<CutCell, string> = {
   way: 'Cut as',
 };
 const WAYS: Record<CutWay, string> = {
-  rectangle: 'it is',
-  'rectangle-finished': 'it is, from its finished size',
+  rectangle: 'square or rectangle',
+  'rectangle-finished': 'square or rectangle, from its finished size',
   half: 'half-square triangles',
   'half-finished': 'half-square triangles, from their finished size',
   quarter: 'quarter-square triangles',

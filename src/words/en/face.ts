@@ -51,7 +51,7 @@ export const face: Sentences<FaceSayings> = {
   entryOf: ({ label, number }) => `${label}, ${number}`,
   fractionKeys: 'Fraction keys',
 
-  cutCaption: 'Cut',
+  cutCaption: 'What to cut',
   times: ({ count }) => `${count} ×`,
   cutterCaution:
     'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.',

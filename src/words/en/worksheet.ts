@@ -28,6 +28,7 @@ const inSentence = (title: Message, t: Teller): string =>
 const and = (titles: Message[], t: Teller): string =>
   titles.map((title) => inSentence(title, t)).join(' and ');
 const upperFirst = (text: string): string => text.replace(/^./, (first) => first.toUpperCase());
+const lowerFirst = (text: string): string => text.replace(/^./, (first) => first.toLowerCase());
 const soFarOr = (soFar: boolean): string => (soFar ? ' so far' : '');
 
 /** The worksheet's words in English. */
@@ -136,7 +137,8 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `whole bolts${hasItems ? ', and the items of every kit' : ''}: ${t.money(each)} a kit`,
     summary: ({ fabrics, byLength, items, isUnfinished }, t) => {
       const cloth = fabrics ? [t.many(fabrics, FABRICS) + (byLength ? ' by length' : '')] : [];
-      const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
+      const [first, ...others] = [...cloth, ...items.map((item) => t.say(item))];
+      const things = first && [first, ...others.map(lowerFirst)].join(', ');
       const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
       return things ? `${things}.` : nothing;
     },

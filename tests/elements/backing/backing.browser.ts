@@ -100,7 +100,7 @@ describe('quilt-backing: a 58 × 70 in quilt, 4 in overage, 40 in cloth', () => 
     // 150 ÷ 2.54 + 8 = 67.055 in, to the nearest 1/16
     expect(valueIn(sheet, 'needWidth')).to.equal('≈67 1/16 in');
     expect(drawn(sheet).words).to.include('≈67 1/16 in');
-    expect(listed(sheet, 'Cut')[0]!.join(' ')).to.include('67 1/16');
+    expect(listed(sheet, 'What to cut')[0]!.join(' ')).to.include('67 1/16');
   });
 
   it('follows when the cloth becomes 150 cm wide, or 108 in', async () => {
@@ -145,7 +145,7 @@ describe('quilt-backing: a 58 × 70 in quilt, 4 in overage, 40 in cloth', () => 
     // A back 42 × 88: 88 + 3 × 3 = 97 in; whole panels take 3 × 42 = 126 in, or 2 × 88.
     expect(answered(sheet).fabric).to.equal('97');
     expect(drawn(sheet).words.join()).to.include('panel 1');
-    expect(listed(sheet, 'Cut').map(([count]) => count)).to.deep.equal(['1 ×', '3 ×']);
+    expect(listed(sheet, 'What to cut').map(([count]) => count)).to.deep.equal(['1 ×', '3 ×']);
   });
 });
 

@@ -23,7 +23,7 @@ describe('quilt-binding', () => {
     expect(rectangles).to.have.length(8);
     expect(width / height).to.be.closeTo(40 / 20, 0.01);
     expect(words).to.include.members(['40 in', '20 in', '2 1/2 in']);
-    expect(listed(sheet, 'Cut')).to.have.length(1);
+    expect(listed(sheet, 'What to cut')).to.have.length(1);
   });
 
   // Published worked examples: "50 × 60 in quilt, 40 in cloth, 2 in strips" (Castilleja Cotton, June 2013), and "40 × 50 in

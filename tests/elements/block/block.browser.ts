@@ -71,7 +71,7 @@ describe('quilt-block', () => {
       '12 B · corner triangles round a square: squares, cut once on the diagonal 3 7/8 × 3 7/8',
     ]);
     expect(answer(sheet)).to.include('6 blocks of 12 in.');
-    expect(listed(sheet, 'Cut')).to.have.length(7);
+    expect(listed(sheet, 'What to cut')).to.have.length(7);
     // The table is the author’s and stays in the page.
     expect(sheet.querySelector('table')!.rows).to.have.length(4);
     expect(sheet.querySelector('table')!.checkVisibility()).to.equal(false);

@@ -44,7 +44,7 @@ describe('quilt-borders', () => {
     // The top and two times four pieces.
     expect(drawing.rectangles).to.have.length(9);
     expect(drawing.words).to.include.members([`${mixed(width)} in`, `${mixed(length)} in`, 'quilt top']);
-    const list = listed(sheet, 'Cut')
+    const list = listed(sheet, 'What to cut')
       .map((line) => line.join(' '))
       .join('\n');
     for (const cut of cuts) expect(list).to.include(mixed(cut));
@@ -70,7 +70,7 @@ describe('quilt-borders', () => {
       ),
     ).to.have.length(4);
     expect(
-      listed(sheet, 'Cut')
+      listed(sheet, 'What to cut')
         .map((line) => line.join(' '))
         .join(),
     ).to.include('6 1/2 × 6 1/2');

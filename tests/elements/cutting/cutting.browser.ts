@@ -58,8 +58,8 @@ describe('quilt-cutting', () => {
       // 8 triangles are 4 squares of 3 + 7/8 (“Cutting half- and quarter-square triangles”, All People Quilt)
       ['B', ['4 of 3 7/8 × 3 7/8']],
     ]);
-    expect(listed(sheet, 'Cut')[0]).to.deep.equal(['12 ×', 'A · square', '3 1/2 × 3 1/2 in']);
-    expect(listed(sheet, 'Cut')[2]!.join(' ')).to.include('cut once on the diagonal');
+    expect(listed(sheet, 'What to cut')[0]).to.deep.equal(['12 ×', 'A · square', '3 1/2 × 3 1/2 in']);
+    expect(listed(sheet, 'What to cut')[2]!.join(' ')).to.include('cut once on the diagonal');
     expect(answer(sheet)).to.include(
       plans(sheet)
         .map(({ fabric, buy }) => `${fabric}: ${buy.text}`)

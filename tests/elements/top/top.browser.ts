@@ -36,7 +36,7 @@ describe('quilt-top', () => {
     expect(answer(sheet)).to.match(/^Finished 58 × 72 in 20 blocks/);
     expect(valueIn(sheet, 'finishedWidth')).to.equal('58 in');
     // 5 × 5 pieces between blocks and 6 × 4 between rows, 5 × 6 cornerstones
-    expect(listed(sheet, 'Cut')).to.deep.equal([
+    expect(listed(sheet, 'What to cut')).to.deep.equal([
       ['25 ×', 'sashing between blocks', '2 1/2 × 12 1/2 in'],
       ['24 ×', 'sashing between rows', '2 1/2 × 12 1/2 in'],
       ['30 ×', 'cornerstone', '2 1/2 × 2 1/2 in'],

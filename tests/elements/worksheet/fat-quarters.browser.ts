@@ -118,6 +118,14 @@ describe('fat quarters of several weeks', () => {
     expect(captions).to.include('Fabric A: numbers 1, 2 of the 2 fat quarters');
   });
 
+  it('are drawn without a number where there is only one', async () => {
+    const sheet = await worksheet(`
+      <quilt-fabric letter="A" name="Print" sheet="fat-quarter"></quilt-fabric>
+      <quilt-block week="1" block="6" count="1" chart="A A; A A"></quilt-block>
+      <quilt-block week="2" block="6" count="1" chart="A A; A A"></quilt-block>`);
+    expect(all(sheet, 'figcaption').map(text)).to.include('Fabric A: 1 fat quarter');
+  });
+
   it('follow what somebody types in one of the weeks', async () => {
     const sheet = await worksheet(SEW_ALONG);
     const first = sheet.querySelector('quilt-block')!;
