@@ -35,6 +35,9 @@ export class BackgroundPlans {
   /** The plans that the last answer asked for. Lists without a plan yet are in `#wanted` too. */
   readonly #used = new Set<string>();
   readonly #wanted = new Map<string, Asked>();
+  /** Plans that somebody asked for after the reckoning, who looked at what is not always looked at. */
+  readonly #later = new Set<string>();
+  #isReckoning = false;
   #isEarly = false;
   #atFirst = PLANNED_AT_FIRST;
   #job: { key: string; stop: AbortController; done: number } | undefined;
@@ -56,8 +59,11 @@ export class BackgroundPlans {
   reckon<R>(work: (plan: Planner) => R, isEarly = false): R {
     this.#used.clear();
     this.#wanted.clear();
+    this.#later.clear();
     this.#isEarly = isEarly;
+    this.#isReckoning = true;
     const result = work(this.#plan);
+    this.#isReckoning = false;
     if (this.#job && !this.#wanted.has(this.#job.key)) this.stop();
     const [next] = isEarly ? [] : this.#wanted;
     if (next && !this.#job) void this.#start(...next);
@@ -79,6 +85,10 @@ export class BackgroundPlans {
     void pause().then(() => (this.#atFirst = 0));
     if (!this.#isEarly && this.#isShort(countOf(asked))) return this.#keep(key, planCloth(...asked));
     this.#wanted.set(key, asked);
+    if (!this.#isReckoning && !this.#isEarly) {
+      this.#later.add(key);
+      if (!this.#job) void this.#start(key, asked);
+    }
     return this.#job?.key === key ? this.#job.done : 0;
   };
 
@@ -102,7 +112,8 @@ export class BackgroundPlans {
     await afterFrame();
     if (signal.aborted) return;
     const onProgress = (done: number): void => {
-      if (done - job.done < 0.1) return;
+      // Reckoning again would forget what was asked for after it.
+      if (done - job.done < 0.1 || this.#later.has(key)) return;
       job.done = done;
       this.tell(false);
     };
@@ -117,9 +128,12 @@ export class BackgroundPlans {
     if (!plan || signal.aborted) return;
     this.#keep(key, plan);
     this.#job = undefined;
+    const isForLater = this.#later.has(key);
     this.renew();
     await rest();
     // Another plan that the same answer waits for may be in work by now.
-    if (this.#used.has(key) && !this.#job) this.tell(true);
+    if (this.#job) return;
+    if (this.#used.has(key)) this.tell(true);
+    else if (isForLater) this.tell(false);
   }
 }

@@ -8,19 +8,19 @@ import { weights } from '../tools/weigh.mjs';
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   backing: { ceiling: 41_700, goal: 20_000 },
   batting: { ceiling: 44_600, goal: 24_000 },
-  binding: { ceiling: 43_400, goal: 24_000 },
+  binding: { ceiling: 43_500, goal: 24_000 },
   borders: { ceiling: 45_400, goal: 24_000 },
   sleeve: { ceiling: 41_300 },
-  block: { ceiling: 63_400 },
-  top: { ceiling: 55_000, goal: 27_000 },
-  cutting: { ceiling: 61_300 },
+  block: { ceiling: 63_500 },
+  top: { ceiling: 55_100, goal: 27_000 },
+  cutting: { ceiling: 61_400 },
   fabric: { ceiling: 39_000 },
-  worksheet: { ceiling: 72_800 },
+  worksheet: { ceiling: 73_100 },
   'backing, binding, borders, batting together': { ceiling: 59_100, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 108_600, goal: 53_000 },
-  'everything, classic script': { ceiling: 108_500, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 73_600 },
+  everything: { ceiling: 108_900, goal: 53_000 },
+  'everything, classic script': { ceiling: 108_800, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 73_700 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

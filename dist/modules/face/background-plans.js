@@ -29,6 +29,9 @@ class BackgroundPlans {
     /** The plans that the last answer asked for. Lists without a plan yet are in `#wanted` too. */
     #used = new Set();
     #wanted = new Map();
+    /** Plans that somebody asked for after the reckoning, who looked at what is not always looked at. */
+    #later = new Set();
+    #isReckoning = false;
     #isEarly = false;
     #atFirst = PLANNED_AT_FIRST;
     #job;
@@ -48,8 +51,11 @@ class BackgroundPlans {
     reckon(work, isEarly = false) {
         this.#used.clear();
         this.#wanted.clear();
+        this.#later.clear();
         this.#isEarly = isEarly;
+        this.#isReckoning = true;
         const result = work(this.#plan);
+        this.#isReckoning = false;
         if (this.#job && !this.#wanted.has(this.#job.key))
             this.stop();
         const [next] = isEarly ? [] : this.#wanted;
@@ -71,6 +77,11 @@ class BackgroundPlans {
         if (!this.#isEarly && this.#isShort(countOf(asked)))
             return this.#keep(key, planCloth(...asked));
         this.#wanted.set(key, asked);
+        if (!this.#isReckoning && !this.#isEarly) {
+            this.#later.add(key);
+            if (!this.#job)
+                void this.#start(key, asked);
+        }
         return this.#job?.key === key ? this.#job.done : 0;
     };
     /** If elements take turns, the page is not complete at first anyway. */
@@ -94,7 +105,8 @@ class BackgroundPlans {
         if (signal.aborted)
             return;
         const onProgress = (done) => {
-            if (done - job.done < 0.1)
+            // Reckoning again would forget what was asked for after it.
+            if (done - job.done < 0.1 || this.#later.has(key))
                 return;
             job.done = done;
             this.tell(false);
@@ -113,11 +125,16 @@ class BackgroundPlans {
             return;
         this.#keep(key, plan);
         this.#job = undefined;
+        const isForLater = this.#later.has(key);
         this.renew();
         await rest();
         // Another plan that the same answer waits for may be in work by now.
-        if (this.#used.has(key) && !this.#job)
+        if (this.#job)
+            return;
+        if (this.#used.has(key))
             this.tell(true);
+        else if (isForLater)
+            this.tell(false);
     }
 }
 

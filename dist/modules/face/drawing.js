@@ -17,6 +17,8 @@ const TILE = 40;
 /** How many patterns there are on the page so far: each has a name of its own. */
 let patterns = 0;
 const round = (value) => Math.round(value * 100) / 100;
+/** How much room words in a piece take. A whole word keeps a letter's width off the words beside it. */
+const roomOf = (words) => (words.length + (/\p{L}{2}/u.test(words) ? 1 : 0)) * LETTER;
 const roomFor = ({ text }) => text.length * LETTER + EDGE;
 const stands = ({ side }) => side === 'left' || side === 'right';
 /** A picture on its way to SVG: where each inch of it lies, with its dimension lines round it. */
@@ -43,7 +45,7 @@ class Drawing {
         /** The words in a place, level, or upright if only that fits. */
         this.wordsIn = (worded, fabric) => {
             const { x, y, width, height } = worded.room ?? worded;
-            const fits = (words, along, across) => along * this.scale >= words.length * LETTER && across * this.scale >= LINE;
+            const fits = (words, along, across) => along * this.scale >= roomOf(words) && across * this.scale >= LINE;
             const words = this.#wordsFor(worded, fabric).find((words) => fits(words, width, height) || (words !== fabric && fits(words, height, width)));
             if (!words)
                 return nothing;

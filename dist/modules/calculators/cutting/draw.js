@@ -11,10 +11,12 @@ const draw = ({ fabrics }, letters) => drawPlans(fabrics, letterAt(letters));
 /** What a drawing of some sheets of a plan is of. */
 const captionOf = ({ fabric, buy, sheets = 0, used }, alike) => {
     const sheet = used?.sheet;
-    if (!sheet || (sheets <= alike.length && !used.isNumbered))
+    // One sheet alone needs no number.
+    const hasNumbers = !!used?.isNumbered && sheets > 1;
+    if (!sheet || (sheets <= alike.length && !hasNumbers))
         return sayOfLayout('laidOn', { fabric, buy });
     const of = say('sheets', { count: sheets, kind: sheet.kind, size: undefined });
-    return used.isNumbered
+    return hasNumbers
         ? sayOfLayout('laidOnNumbers', { fabric, numbers: alike, of })
         : sayOfLayout('laidOnSome', { fabric, alike: alike.length, of });
 };

@@ -190,22 +190,26 @@ const costOfAll = ({ ledger, isOne, source }, buy, byLength, onSheets) => {
 const allSheets = (fabrics) => total(fabrics.map(({ fabric, sheets = 0 }) => count(sheets).inRow(`fabric-${fabric}`)));
 /** The lengths that the shop cuts for the rows of all fabrics. */
 const cutForAll = (ledger, fabrics) => total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
-/** The size of a fabric's sheets, if no later fabric is bought in the same ones, and if its own words do not say it. */
-const sizeBehind = ({ used: { sheet } }, later) => {
-    if (!sheet || sheet.sold)
-        return undefined;
-    return later.some(({ used }) => used.sheet && isSameSheet(used.sheet, sheet)) ? undefined : sheet;
+/** A fabric's sheets, if their own words do not say their size. */
+const unsized = ({ used: { sheet } }) => (sheet?.sold ? undefined : sheet);
+/** The sheets of several fabrics, if they are all the same, so that their size is said once. */
+const sameSheet = (fabrics) => {
+    const [first, ...others] = fabrics.flatMap((plan) => unsized(plan) ?? []);
+    return first && others.length && others.every((sheet) => isSameSheet(sheet, first)) ? first : undefined;
 };
 const summaryOf = ({ isOne, hasCloth }, fabrics) => {
     const [first] = fabrics;
-    if (!hasCloth || !isOne || !first)
+    if (!hasCloth || !isOne || !first) {
+        const each = sameSheet(fabrics);
         return say('boughtEach', {
-            fabrics: fabrics.map((plan, at) => ({
+            fabrics: fabrics.map((plan) => ({
                 fabric: plan.fabric,
                 buy: plan.buy,
-                size: sizeBehind(plan, fabrics.slice(at + 1)),
+                size: each ? undefined : unsized(plan),
             })),
+            each: each && { kind: each.kind, size: each },
         });
+    }
     const { need, width, pieces } = first;
     return say('piecesFrom', { count: pieces.reduce((all, { count }) => all + count, 0), need, width });
 };

@@ -10,8 +10,8 @@ const CELLS = {
     way: 'Zuschnitt',
 };
 const WAYS = {
-    rectangle: 'wie es ist',
-    'rectangle-finished': 'wie es ist, aus dem fertigen Maß',
+    rectangle: 'Quadrat oder Rechteck',
+    'rectangle-finished': 'Quadrat oder Rechteck, aus dem fertigen Maß',
     half: 'Halbquadrat-Dreiecke',
     'half-finished': 'Halbquadrat-Dreiecke, aus dem fertigen Maß',
     quarter: 'Viertelquadrat-Dreiecke',

@@ -26,9 +26,9 @@ const planned = {
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
     stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
-    boughtEach: ({ fabrics }, t) => {
+    boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`);
-        return `${bought.join('; ')}.`;
+        return `${bought.join('; ')}.${each ? ` Ein ${SHEETS[each.kind].one} misst ${t.size(each.size)}.` : ''}`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
     // What is worth saying.

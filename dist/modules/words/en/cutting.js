@@ -10,8 +10,8 @@ const CELLS = {
     way: 'Cut as',
 };
 const WAYS = {
-    rectangle: 'it is',
-    'rectangle-finished': 'it is, from its finished size',
+    rectangle: 'square or rectangle',
+    'rectangle-finished': 'square or rectangle, from its finished size',
     half: 'half-square triangles',
     'half-finished': 'half-square triangles, from their finished size',
     quarter: 'quarter-square triangles',

@@ -34,7 +34,7 @@ const face = {
     ofMyOwn: 'a size of my own',
     entryOf: ({ label, number }) => `${label}, ${number}`,
     fractionKeys: 'Fraction keys',
-    cutCaption: 'Cut',
+    cutCaption: 'What to cut',
     times: ({ count }) => `${count} ×`,
     cutterCaution: 'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.',
     measureFirst: 'Amounts are for planning: measure your own cloth and quilt before cutting.',

@@ -25,9 +25,9 @@ const planned = {
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
     stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
-    boughtEach: ({ fabrics }, t) => {
+    boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` of ${t.size(size)}` : ''}`);
-        return `${bought.join('; ')}.`;
+        return `${bought.join('; ')}.${each ? ` Each ${SHEETS[each.kind].one} is ${t.size(each.size)}.` : ''}`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
     // What is worth saying.

@@ -20,6 +20,7 @@ const isName = ({ code, values }) => {
 const inSentence = (title, t) => isName(title) ? t.say(title) : t.say(title).toLowerCase();
 const and = (titles, t) => titles.map((title) => inSentence(title, t)).join(' and ');
 const upperFirst = (text) => text.replace(/^./, (first) => first.toUpperCase());
+const lowerFirst = (text) => text.replace(/^./, (first) => first.toLowerCase());
 const soFarOr = (soFar) => (soFar ? ' so far' : '');
 /** The worksheet's words in English. */
 const worksheet = {
@@ -115,7 +116,8 @@ const worksheet = {
         wholeBolts: ({ hasItems, each }, t) => `whole bolts${hasItems ? ', and the items of every kit' : ''}: ${t.money(each)} a kit`,
         summary: ({ fabrics, byLength, items, isUnfinished }, t) => {
             const cloth = fabrics ? [t.many(fabrics, FABRICS) + (byLength ? ' by length' : '')] : [];
-            const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
+            const [first, ...others] = [...cloth, ...items.map((item) => t.say(item))];
+            const things = first && [first, ...others.map(lowerFirst)].join(', ');
             const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
             return things ? `${things}.` : nothing;
         },

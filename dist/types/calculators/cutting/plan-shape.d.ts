@@ -112,13 +112,17 @@ export interface PlannedSayings {
     caution: {
         text: string;
     };
-    /** `size` is that of its sheets, behind the last fabric that is bought in them. */
+    /** `each` is the size of the sheets if all fabrics are bought in the same ones, `size` that of one fabric's if not. */
     boughtEach: {
         fabrics: {
             fabric: string;
             buy: Purchase;
             size: Size | undefined;
         }[];
+        each: {
+            kind: SheetKind;
+            size: Size;
+        } | undefined;
     };
     piecesFrom: {
         count: number;
