@@ -8,6 +8,8 @@ export interface StripSayings {
   stripWidthHead: undefined;
   givesHead: undefined;
   gives: Pick<CutStrip, 'gives'>;
+  /** The same with the size of each piece, for pieces of several lists, whose names may be the same. */
+  givesSizes: Pick<CutStrip, 'gives'>;
 }
 
 const say = sayings<StripSayings>();
@@ -17,22 +19,31 @@ export const stripList = (
   plans: { of: ListCell; strips: CutStrip[] }[],
   head: Message,
   caption: Message = say('stripsFromTop'),
+  gives: 'gives' | 'givesSizes' = 'gives',
 ): Listing => ({
   caption,
   toCut: true,
   head: [head, say('stripsHead'), say('stripWidthHead'), say('givesHead')],
   rows: plans.flatMap(({ of, strips }) =>
-    alikeIn(strips).map(({ count, height, gives }) => [of, count, height, say('gives', { gives })]),
+    alikeIn(strips, gives).map((strip) => [
+      of,
+      strip.count,
+      strip.height,
+      say(gives, { gives: strip.gives }),
+    ]),
   ),
 });
 
 /** Puts strips of one height together if they give the same pieces. */
-const alikeIn = (strips: CutStrip[]): CutStrip[] => {
+const alikeIn = (strips: CutStrip[], says: keyof StripSayings): CutStrip[] => {
   const pieces = new Map<Message, number>();
   const alike = new Map<string, CutStrip>();
   for (const strip of strips) {
     for (const { piece } of strip.gives) if (!pieces.has(piece)) pieces.set(piece, pieces.size);
-    const given = strip.gives.map(({ piece, count }) => [pieces.get(piece), count]);
+    const given = strip.gives.map(({ piece, count, size }) => [
+      ...[pieces.get(piece), count],
+      ...(says === 'givesSizes' && size ? [size.width.toFraction(), size.length.toFraction()] : []),
+    ]);
     const key = [strip.height.toFraction(), ...given].join();
     const before = alike.get(key)?.count ?? 0;
     alike.set(key, { ...strip, count: before + strip.count });

@@ -1,7 +1,8 @@
-import type { Exact } from '../measure/exact.js';
+import { least, most, type Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
-import { everyPiece, type Cloth, type CuttingPlan } from '../planner/plan.js';
+import { everyPiece, type Cloth, type CuttingPlan, type Strip } from '../planner/plan.js';
 import type { Purchase } from './purchase.js';
+import type { Size } from './quilt.js';
 import { count, inches, total, type Quantity } from './quantity.js';
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
@@ -22,7 +23,7 @@ export interface LaidPiece {
 export interface CutStrip {
   count: number;
   height: Exact;
-  gives: { piece: Message; count: number }[];
+  gives: { piece: Message; count: number; size?: Size | undefined }[];
 }
 
 /** One fabric's plan, as it is drawn. */
@@ -49,6 +50,12 @@ export const sayOfLayout = sayings<LaidSayings>();
 /** The most pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
 
+/** The size of a piece of this strip, its short side first: it may lie either way round. */
+const sizeIn = ({ placed }: Strip, of: number): Size | undefined => {
+  const spot = placed.find(({ piece }) => piece === of);
+  return spot && { width: least(spot.width, spot.height), length: most(spot.width, spot.height) };
+};
+
 /** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 export const stripsOf = ({ sheets }: CuttingPlan, names: Message[]): CutStrip[] =>
   sheets.flatMap(({ times, strips }) =>
@@ -57,7 +64,7 @@ export const stripsOf = ({ sheets }: CuttingPlan, names: Message[]): CutStrip[] 
       height: strip.height,
       gives: strip.cuts.flatMap(({ piece, count }) => {
         const name = names[piece];
-        return name ? { piece: name, count } : [];
+        return name ? { piece: name, count, size: sizeIn(strip, piece) } : [];
       }),
     })),
   );

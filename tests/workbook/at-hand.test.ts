@@ -12,7 +12,7 @@ import { gather } from '../../src/workbook/gather.js';
 import { reckonPlain, type FabricInput, type PartInput } from '../../src/workbook/plain.js';
 import { reckon } from '../../src/workbook/reckon.js';
 import type { OwnCloth, PlannedTogether } from '../../src/workbook/shape.js';
-import { shopping } from '../../src/workbook/shopping.js';
+import { headline, shopping } from '../../src/workbook/shopping.js';
 import { dice } from '../planner/seeded.js';
 import { t } from './telling.js';
 
@@ -187,6 +187,16 @@ describe('the line of a fabric', () => {
     const other: PartInput = { title: 'Backing', fabric: 'B', need: '60', width: '40' };
     const { own } = listed([other, sheets(9)], '1 fat quarter');
     expect(own && t.say(own.summary)).toBe('1 fabric by length, you have enough of fabric A.');
+  });
+
+  test('is not counted as something to buy', () => {
+    const other: PartInput = { title: 'Backing', fabric: 'B', need: '60', width: '40' };
+    const buying = (parts: PartInput[]): string | undefined => {
+      const { own } = listed(parts, '1 fat quarter');
+      return own && t.say(headline(own).large);
+    };
+    expect(buying([other, sheets(9)])).toBe('1 thing');
+    expect(buying([sheets(9)])).toBe('nothing');
   });
 
   test('uses no cloth twice', () => {

@@ -431,7 +431,7 @@ const plansOf = ({ fabrics, items }: WorksheetAnswer): PlannedTogether[] =>
 const joint = (answer: WorksheetAnswer): Listing[] => {
   const plans = plansOf(answer);
   const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
-  return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
+  return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'), 'givesSizes')] : [];
 };
 
 declare global {

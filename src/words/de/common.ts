@@ -178,6 +178,10 @@ export const common: CommonWords = {
     stripWidthHead: 'Breite',
     givesHead: 'Daraus jeweils',
     gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
+    givesSizes: ({ gives }, t) =>
+      gives
+        .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
+        .join('; '),
 
     // In drawings.
     laidPicture: ({ caption, pieces }, t) =>

@@ -226,6 +226,6 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     leadTotal: ({ isKit, soFar }) => (soFar ? 'Bisher' : isKit ? 'Eine Materialpackung' : 'Insgesamt'),
     leadBuy: ({ soFar }) => (soFar ? 'Kaufen, bisher' : 'Kaufen'),
     money: ({ money }, t) => t.money(money),
-    things: ({ count }, t) => t.many(count, THINGS),
+    things: ({ count }, t) => (count ? t.many(count, THINGS) : 'nichts'),
   },
 };

@@ -166,6 +166,10 @@ export const common: CommonWords = {
     stripWidthHead: 'Width',
     givesHead: 'What each gives',
     gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
+    givesSizes: ({ gives }, t) =>
+      gives
+        .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
+        .join('; '),
 
     // In drawings.
     laidPicture: ({ caption, pieces }, t) =>

@@ -341,9 +341,11 @@ describe('the shopping list of a quilt-worksheet', () => {
     // 6 × 2 1/2 and ⌈18 ÷ 16⌉ × 2 1/2 in by themselves
     expect(list(sheet).fabrics[0]).to.include({ need: '15', saved: '5' });
     expect(all(sheet, 'svg[role=img]')).to.have.length(1);
-    expect(listed(sheet, 'Parts cut together: strips, from the top of the cloth').length).to.be.greaterThan(
-      0,
-    );
+    const together = listed(sheet, 'Parts cut together: strips, from the top of the cloth');
+    // Two parts may give their pieces one name, so each has its size.
+    expect(together.map((row) => row.at(-1))).to.deep.equal([
+      '1 × rail, 2 1/2 × 31 in; 3 × square, 2 1/2 × 2 1/2 in',
+    ]);
     expect(how(sheet, 'need-C')).to.include('= 20 in; planned together 15 in');
   });
 
