@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 41_700, goal: 20_000 },
-  batting: { ceiling: 44_600, goal: 24_000 },
+  backing: { ceiling: 41_800, goal: 20_000 },
+  batting: { ceiling: 44_700, goal: 24_000 },
   binding: { ceiling: 43_500, goal: 24_000 },
   borders: { ceiling: 45_400, goal: 24_000 },
-  sleeve: { ceiling: 41_300 },
-  block: { ceiling: 63_500 },
-  top: { ceiling: 55_100, goal: 27_000 },
-  cutting: { ceiling: 61_400 },
-  fabric: { ceiling: 39_000 },
-  worksheet: { ceiling: 73_100 },
+  sleeve: { ceiling: 41_400 },
+  block: { ceiling: 63_600 },
+  top: { ceiling: 55_200, goal: 27_000 },
+  cutting: { ceiling: 61_600 },
+  fabric: { ceiling: 39_100 },
+  worksheet: { ceiling: 73_300 },
   'backing, binding, borders, batting together': { ceiling: 59_100, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 108_900, goal: 53_000 },
-  'everything, classic script': { ceiling: 108_800, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 73_700 },
+  everything: { ceiling: 109_000, goal: 53_000 },
+  'everything, classic script': { ceiling: 109_000, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 73_900 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

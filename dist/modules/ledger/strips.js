@@ -1,3 +1,4 @@
+import { most, least } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { everyPiece } from '../planner/plan.js';
 import { total, count, inches } from './quantity.js';
@@ -5,13 +6,18 @@ import { total, count, inches } from './quantity.js';
 const sayOfLayout = sayings();
 /** The most pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
+/** The size of a piece of this strip, its short side first: it may lie either way round. */
+const sizeIn = ({ placed }, of) => {
+    const spot = placed.find(({ piece }) => piece === of);
+    return spot && { width: least(spot.width, spot.height), length: most(spot.width, spot.height) };
+};
 /** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => strips.map((strip) => ({
     count: strip.times * times,
     height: strip.height,
     gives: strip.cuts.flatMap(({ piece, count }) => {
         const name = names[piece];
-        return name ? { piece: name, count } : [];
+        return name ? { piece: name, count, size: sizeIn(strip, piece) } : [];
     }),
 })));
 /** The height of all strips together, as a formula with equal heights added up: `8 × 2 1/2 + 1 × 12 1/2`. */

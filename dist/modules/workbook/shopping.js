@@ -125,7 +125,9 @@ const headline = ({ total, soFar = false, fabrics, items, kits, }) => {
         };
     if (total)
         return { lead: say('leadTotal', { isKit: !!kits, soFar }), large: say('money', { money: total }) };
-    return { lead: say('leadBuy', { soFar }), large: say('things', { count: fabrics.length + items.length }) };
+    // A line of which the reader has enough is on the list, but nothing to buy.
+    const count = [...fabrics, ...items].filter(({ own }) => !own?.isEnough).length;
+    return { lead: say('leadBuy', { soFar }), large: say('things', { count }) };
 };
 
 export { byLetter, fabricKey, headline, listLines, makesList, namedOf, shopping };

@@ -7,9 +7,11 @@ export interface StripSayings {
     stripWidthHead: undefined;
     givesHead: undefined;
     gives: Pick<CutStrip, 'gives'>;
+    /** The same with the size of each piece, for pieces of several lists, whose names may be the same. */
+    givesSizes: Pick<CutStrip, 'gives'>;
 }
 /** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
 export declare const stripList: (plans: {
     of: ListCell;
     strips: CutStrip[];
-}[], head: Message, caption?: Message) => Listing;
+}[], head: Message, caption?: Message, gives?: "gives" | "givesSizes") => Listing;

@@ -1,7 +1,8 @@
-import type { Exact } from '../measure/exact.js';
+import { type Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import { type Cloth, type CuttingPlan } from '../planner/plan.js';
 import type { Purchase } from './purchase.js';
+import type { Size } from './quilt.js';
 import { type Quantity } from './quantity.js';
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
@@ -23,6 +24,7 @@ export interface CutStrip {
     gives: {
         piece: Message;
         count: number;
+        size?: Size | undefined;
     }[];
 }
 /** One fabric's plan, as it is drawn. */

@@ -409,7 +409,7 @@ const plansOf = ({ fabrics, items }) => [...fabrics, ...items].flatMap(({ own, t
 const joint = (answer) => {
     const plans = plansOf(answer);
     const strips = plans.map(({ fabric, strips }) => ({ of: fabric, strips }));
-    return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'))] : [];
+    return plans.length ? [stripList(strips, say('fabricHead'), say('stripsTogether'), 'givesSizes')] : [];
 };
 
 export { QuiltWorksheet };

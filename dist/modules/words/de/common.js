@@ -129,6 +129,9 @@ const common = {
         stripWidthHead: 'Breite',
         givesHead: 'Daraus jeweils',
         gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
+        givesSizes: ({ gives }, t) => gives
+            .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
+            .join('; '),
         // In drawings.
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Ausgelegt: ${listed(pieces.map((piece) => t.say(piece)))}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),

@@ -191,7 +191,7 @@ const worksheet = {
         leadTotal: ({ isKit, soFar }) => (soFar ? 'Bisher' : isKit ? 'Eine Materialpackung' : 'Insgesamt'),
         leadBuy: ({ soFar }) => (soFar ? 'Kaufen, bisher' : 'Kaufen'),
         money: ({ money }, t) => t.money(money),
-        things: ({ count }, t) => t.many(count, THINGS),
+        things: ({ count }, t) => (count ? t.many(count, THINGS) : 'nichts'),
     },
 };
 

@@ -93,7 +93,7 @@ const borders = {
         borderNumber: ({ number }) => `Border ${number}`,
         summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the top is ${t.size(finished)}.`,
         // The lists.
-        plans: 'Ways to cut the strips',
+        plans: 'Ways to cut',
         borderHead: 'Border',
         stripsHead: 'Strips',
         joinsHead: 'Joins',

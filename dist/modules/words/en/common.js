@@ -132,6 +132,9 @@ const common = {
         stripWidthHead: 'Width',
         givesHead: 'What each gives',
         gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
+        givesSizes: ({ gives }, t) => gives
+            .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
+            .join('; '),
         // In drawings.
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),

@@ -206,7 +206,7 @@ const worksheet = {
         leadTotal: ({ isKit, soFar }) => (soFar ? 'So far' : isKit ? 'One kit' : 'In all'),
         leadBuy: ({ soFar }) => (soFar ? 'Buy, so far' : 'Buy'),
         money: ({ money }, t) => t.money(money),
-        things: ({ count }, t) => t.many(count, THINGS),
+        things: ({ count }, t) => (count ? t.many(count, THINGS) : 'nothing'),
     },
 };
 
