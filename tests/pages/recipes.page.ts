@@ -37,7 +37,13 @@ const held = (page: Page, place: string): Promise<string[]> =>
   page.$$eval(`${place} *`, (all) =>
     (all as HTMLElementTagNameMap['quilt-top'][])
       .filter((at) => 'result' in at)
-      .map((at) => `${JSON.stringify(at.result)} ${at.shadowRoot!.querySelector('section')!.innerText}`)
+      .map((at) => {
+        const section = at.shadowRoot!.querySelector('section')!;
+        // An announcement for screen readers comes a second after a plan is ready.
+        const announced = section.querySelector<HTMLElement>('.unseen')?.innerText ?? '';
+        const shown = section.innerText.replace(announced, '').trimEnd();
+        return `${JSON.stringify(at.result)} ${shown}`;
+      })
       .map((text) => text.replace(/\s*(Amounts are for planning|Die Mengen dienen der Planung)[^\n]*/, '')),
   );
 
