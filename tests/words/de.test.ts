@@ -17,6 +17,7 @@ import { Fabrics } from '../../src/workbook/fabrics.js';
 import { gather } from '../../src/workbook/gather.js';
 import { reckonPlain } from '../../src/workbook/plain.js';
 import { reckon } from '../../src/workbook/reckon.js';
+import { leftoverList } from '../../src/workbook/leftover-list.js';
 import { headline, makesList, shopping } from '../../src/workbook/shopping.js';
 import { weekByWeek } from '../../src/workbook/weeks.js';
 import { de } from '../../src/words/de/de.js';
@@ -66,6 +67,7 @@ const worksheetOf = (parts: [CalculatorName, Input, string?][], fields: object =
     reckoning,
     own && shopping(own),
     own && weekByWeek(own),
+    own && leftoverList(own, reckoning.style),
     own && makesList(own),
     own && headline(own),
   ];
@@ -83,6 +85,12 @@ const WORKSHEETS: [parts: [CalculatorName, Input, string?][], fields?: object][]
     ],
   ],
   [[['backing', QUILT, 'A']]],
+  [
+    [
+      ['backing', QUILT, 'A'],
+      ['sleeve', { width: 58, label: '4 x 6' }],
+    ],
+  ],
   [
     [
       ['borders', { ...QUILT, borders: '2; 4 1/2' }, 'A'],

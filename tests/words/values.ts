@@ -128,6 +128,11 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
       ofPiece: { piece: new Message('square', {}), size, says: new Message('tooManyPieces', {}) },
       piecesFrom: { count: 12, need: exact(9), width: exact(40) },
       notPatch: { text: '?' },
+      notSpan: { text: '0x2' },
+      tooManyFabrics: { most: 30 },
+      cellName: { row: 2, cell: 3 },
+      widthOfFabric: { fabric: 'A', says: new Message('tooLong', {}) },
+      sheetOfFabric: { fabric: 'A', says: new Message('tooLong', {}) },
       outside: { row: 4 },
       gap: { row: 2, column: 3 },
       gooseWay: { text: 'quer', ways: ['left', 'right'] },
@@ -148,6 +153,8 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
   [
     'cutting',
     {
+      foldStrips: { reach: exact(24) },
+      widthOfFabric: { fabric: 'A', says: new Message('tooLong', {}) },
       cellHead: { cell: 'width' },
       cellName: { row: 2, cell: 'count' },
       cutWay: { way: 'half-finished' },
