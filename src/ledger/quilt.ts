@@ -1,4 +1,4 @@
-import { most, type Exact } from '../measure/exact.js';
+import { least, most, type Exact } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
 import type { Field } from './field.js';
@@ -24,6 +24,12 @@ export interface Size<Length = Exact> {
   width: Length;
   length: Length;
 }
+
+/** The same size with its short side first, for a piece that may lie either way round. */
+export const shortFirst = ({ width, length }: Size): Size => ({
+  width: least(width, length),
+  length: most(width, length),
+});
 
 /** The exact sides of a size. */
 export const sidesOf = ({ width, length }: Size<Quantity>): Size => ({

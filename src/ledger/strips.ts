@@ -1,8 +1,8 @@
-import { least, most, type Exact } from '../measure/exact.js';
+import type { Exact } from '../measure/exact.js';
 import { sayings, type Message } from '../measure/message.js';
 import { everyPiece, type Cloth, type CuttingPlan, type Strip } from '../planner/plan.js';
 import type { Purchase } from './purchase.js';
-import type { Size } from './quilt.js';
+import { shortFirst, type Size } from './quilt.js';
 import { count, inches, total, type Quantity } from './quantity.js';
 
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
@@ -23,6 +23,7 @@ export interface LaidPiece {
 export interface CutStrip {
   count: number;
   height: Exact;
+  /** `size` is that of the piece as it is cut, in exact inches, the short side first. */
   gives: { piece: Message; count: number; size?: Size | undefined }[];
 }
 
@@ -50,10 +51,10 @@ export const sayOfLayout = sayings<LaidSayings>();
 /** The most pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
 
-/** The size of a piece of this strip, its short side first: it may lie either way round. */
+/** The size of a piece of this strip. */
 const sizeIn = ({ placed }: Strip, of: number): Size | undefined => {
   const spot = placed.find(({ piece }) => piece === of);
-  return spot && { width: least(spot.width, spot.height), length: most(spot.width, spot.height) };
+  return spot && shortFirst({ width: spot.width, length: spot.height });
 };
 
 /** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */

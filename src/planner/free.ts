@@ -47,7 +47,7 @@ const groupsOf = (boxes: Rectangle[], way: Way): { boxes: Rectangle[]; start: Ex
   return groups;
 };
 
-const areaOf = ({ width, height }: Rectangle): Exact => width.mul(height);
+export const areaOf = ({ width, height }: Pick<Rectangle, 'width' | 'height'>): Exact => width.mul(height);
 const largest = (boxes: Rectangle[]): Exact => most(...boxes.map(areaOf));
 
 /** What lies beyond the boxes, at the end of a cloth or below them; cut off in the order that leaves the larger piece. */

@@ -3,7 +3,7 @@ import { Cut } from '../ledger/purchase.js';
 import type { Planner } from '../ledger/planning.js';
 import { SMALL_SPARE } from '../ledger/shop.js';
 import { most, ONE, type Exact } from '../measure/exact.js';
-import { around } from '../planner/free.js';
+import { areaOf, around } from '../planner/free.js';
 import { cutFromOwn } from '../planner/own-pieces.js';
 import { everyPiece, type CutPiece, type CuttingPlan } from '../planner/plan.js';
 import { clothOf, type FabricCloth, type LineCloth, type SheetCloth } from './cloths.js';
@@ -36,7 +36,6 @@ interface Fit {
 /** So many rectangles are tried, the largest of all. */
 const MOST_TRIED = 8;
 
-const areaOf = ({ width, height }: Pick<Left, 'width' | 'height'>): Exact => width.mul(height);
 const bottomOf = ({ y, height }: Left): Exact => y.add(height);
 
 /** A rectangle as it may be used. Of the end of a length, as much is kept as one crooked cut may cost. */

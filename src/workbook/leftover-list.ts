@@ -1,5 +1,5 @@
 import type { ListCell, Listing } from '../ledger/listing.js';
-import { least, most } from '../measure/exact.js';
+import { shortFirst } from '../ledger/quilt.js';
 import type { Style } from '../measure/format.js';
 import type { Message } from '../measure/message.js';
 import { isSame } from './flow.js';
@@ -43,11 +43,7 @@ export const leftoverList = (answer: WorksheetAnswer, style: Style): Listing => 
   rows: leavingLines(answer).map((line) => [
     line.letter ? namedOf(line) : line.title,
     say('leaves', {
-      pieces: line.leftovers.map(({ count, width, length }) => ({
-        count,
-        width: least(width, length),
-        length: most(width, length),
-      })),
+      pieces: line.leftovers.map((leftover) => ({ count: leftover.count, ...shortFirst(leftover) })),
     }),
   ]),
 });

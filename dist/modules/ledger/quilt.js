@@ -1,4 +1,4 @@
-import { most } from '../measure/exact.js';
+import { most, least } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { OVERAGE } from '../trade/conventions.js';
 import { countField } from './kinds.js';
@@ -12,6 +12,11 @@ const blocksField = /* @__PURE__ */ countField(20_000, { initial: '1' }, 0);
 const overageField = lengthField({ initial: OVERAGE, zero: true, most: '36 in' });
 /** The most lengths side by side. Nobody joins more, and a page could not draw them. */
 const MOST_JOINED = 100;
+/** The same size with its short side first, for a piece that may lie either way round. */
+const shortFirst = ({ width, length }) => ({
+    width: least(width, length),
+    length: most(width, length),
+});
 /** The exact sides of a size. */
 const sidesOf = ({ width, length }) => ({
     width: width.value,
@@ -33,4 +38,4 @@ const withOverage = (ledger, quilt) => {
     };
 };
 
-export { MOST_JOINED, blocksField, facing, overageField, quiltFields, sidesOf, withOverage };
+export { MOST_JOINED, blocksField, facing, overageField, quiltFields, shortFirst, sidesOf, withOverage };

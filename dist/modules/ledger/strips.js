@@ -1,15 +1,15 @@
-import { most, least } from '../measure/exact.js';
 import { sayings } from '../measure/message.js';
 import { everyPiece } from '../planner/plan.js';
+import { shortFirst } from './quilt.js';
 import { total, count, inches } from './quantity.js';
 
 const sayOfLayout = sayings();
 /** The most pieces that a drawing shows one by one. */
 const MOST_DRAWN = 1500;
-/** The size of a piece of this strip, its short side first: it may lie either way round. */
+/** The size of a piece of this strip. */
 const sizeIn = ({ placed }, of) => {
     const spot = placed.find(({ piece }) => piece === of);
-    return spot && { width: least(spot.width, spot.height), length: most(spot.width, spot.height) };
+    return spot && shortFirst({ width: spot.width, length: spot.height });
 };
 /** The strips of a plan, from the top of the cloth. `names` are the names of its pieces. */
 const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => strips.map((strip) => ({

@@ -110,4 +110,4 @@ const freeIn = ({ sheets }, { width, height }) => {
     });
 };
 
-export { around, freeOf };
+export { areaOf, around, freeOf };

@@ -1,7 +1,7 @@
 import { Cut } from '../ledger/purchase.js';
 import { SMALL_SPARE } from '../ledger/shop.js';
 import { most, ONE } from '../measure/exact.js';
-import { around } from '../planner/free.js';
+import { areaOf, around } from '../planner/free.js';
 import { cutFromOwn } from '../planner/own-pieces.js';
 import { everyPiece } from '../planner/plan.js';
 import { clothOf } from './cloths.js';
@@ -10,7 +10,6 @@ import { say } from './sayings.js';
 
 /** So many rectangles are tried, the largest of all. */
 const MOST_TRIED = 8;
-const areaOf = ({ width, height }) => width.mul(height);
 const bottomOf = ({ y, height }) => y.add(height);
 /** A rectangle as it may be used. Of the end of a length, as much is kept as one crooked cut may cost. */
 const usable = ({ isEnd, height, ...one }) => ({

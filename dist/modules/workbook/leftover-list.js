@@ -1,4 +1,4 @@
-import { most, least } from '../measure/exact.js';
+import { shortFirst } from '../ledger/quilt.js';
 import { isSame } from './flow.js';
 import { leastLeftover } from './leftovers.js';
 import { say } from './sayings.js';
@@ -23,11 +23,7 @@ const leftoverList = (answer, style) => ({
     rows: leavingLines(answer).map((line) => [
         line.letter ? namedOf(line) : line.title,
         say('leaves', {
-            pieces: line.leftovers.map(({ count, width, length }) => ({
-                count,
-                width: least(width, length),
-                length: most(width, length),
-            })),
+            pieces: line.leftovers.map((leftover) => ({ count: leftover.count, ...shortFirst(leftover) })),
         }),
     ]),
 });

@@ -18,6 +18,8 @@ export interface Size<Length = Exact> {
     width: Length;
     length: Length;
 }
+/** The same size with its short side first, for a piece that may lie either way round. */
+export declare const shortFirst: ({ width, length }: Size) => Size;
 /** The exact sides of a size. */
 export declare const sidesOf: ({ width, length }: Size<Quantity>) => Size;
 /** The sides of a size across the cloth and along it. Usually its length lies along the cloth. */

@@ -1,8 +1,8 @@
-import { type Exact } from '../measure/exact.js';
+import type { Exact } from '../measure/exact.js';
 import { type Message } from '../measure/message.js';
 import { type Cloth, type CuttingPlan } from '../planner/plan.js';
 import type { Purchase } from './purchase.js';
-import type { Size } from './quilt.js';
+import { type Size } from './quilt.js';
 import { type Quantity } from './quantity.js';
 /** Where one piece lies. Exact inches from the left and the top of its cloth or sheet. */
 export interface LaidPiece {
@@ -21,6 +21,7 @@ export interface LaidPiece {
 export interface CutStrip {
     count: number;
     height: Exact;
+    /** `size` is that of the piece as it is cut, in exact inches, the short side first. */
     gives: {
         piece: Message;
         count: number;

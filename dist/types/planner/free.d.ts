@@ -11,6 +11,7 @@ export interface Rectangle {
 export interface Free extends Rectangle {
     sheet: number;
 }
+export declare const areaOf: ({ width, height }: Pick<Rectangle, "width" | "height">) => Exact;
 /**
  * What is left of a cloth after these boxes are cut from it, with edge-to-edge cuts only: rectangles that do not overlap. Where no
  * such cut parts the boxes, nothing is promised.

@@ -1,6 +1,7 @@
 import { ownWords } from '../../ledger/own-words.js';
 import type { Calculator } from '../calculator.js';
 import { lists } from '../cutting/lists.js';
+import { takeOf } from '../cutting/take.js';
 import { draw } from './draw.js';
 import { reckon } from './reckon.js';
 import { blockFields, type BlockAnswer } from './shape.js';
@@ -20,16 +21,9 @@ export const block: Calculator<BlockAnswer> = {
     piecesOf,
   }),
   takes: ({ fabrics, week, used: { name, oneWay } }) =>
-    fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
-      fabric,
+    fabrics.map((fabric) => ({
+      ...takeOf(fabric, oneWay),
       ...(name && { title: ownWords(name) }),
-      need,
-      width,
-      sold,
-      cuts,
-      pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-      plan,
-      ...(sheet && { sheets: { sheet, count }, cost }),
       week,
     })),
 };

@@ -1,5 +1,6 @@
 import { ownWords } from '../../ledger/own-words.js';
 import { lists } from '../cutting/lists.js';
+import { takeOf } from '../cutting/take.js';
 import { draw } from './draw.js';
 import { reckon } from './reckon.js';
 import { blockFields } from './shape.js';
@@ -18,16 +19,9 @@ const block = {
         kept,
         piecesOf,
     }),
-    takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
-        fabric,
+    takes: ({ fabrics, week, used: { name, oneWay } }) => fabrics.map((fabric) => ({
+        ...takeOf(fabric, oneWay),
         ...(name && { title: ownWords(name) }),
-        need,
-        width,
-        sold,
-        cuts,
-        pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-        plan,
-        ...(sheet && { sheets: { sheet, count }, cost }),
         week,
     })),
 };

@@ -2,6 +2,7 @@ import { draw } from './draw.js';
 import { lists } from './lists.js';
 import { reckon } from './reckon.js';
 import { cuttingFields } from './shape.js';
+import { takeOf } from './take.js';
 
 /** A cut list, cut from cloth or from sheets. */
 const cutting = {
@@ -10,15 +11,9 @@ const cutting = {
     reckon,
     draw,
     lists,
-    takes: ({ fabrics, week, used: { oneWay } }, [letter = '']) => fabrics.map(({ fabric, need, sheets: count = 0, width, sold, used: { cuts, cost, sheet, plan } }) => ({
-        fabric: fabric || letter,
-        need,
-        width,
-        sold,
-        cuts,
-        pieces: cuts.map(({ piece, width, length, count }) => ({ piece, width, length, count, turn: !oneWay })),
-        plan,
-        ...(sheet && { sheets: { sheet, count }, cost }),
+    takes: ({ fabrics, week, used: { oneWay } }, [letter = '']) => fabrics.map((fabric) => ({
+        ...takeOf(fabric, oneWay),
+        fabric: fabric.fabric || letter,
         week,
     })),
 };

@@ -70,9 +70,9 @@ const labelOf = (ledger, sleeveCloth) => {
     const cloth = ownCloths(ledger, sleeveCloth)(1);
     const cutOf = (id, at, side) => ledger.row(id, ledger.entry('label', at, side).plus(seam.times(2)));
     const [wide, long] = [cutOf('labelWidth', 0, across), cutOf('labelLength', 1, down)];
-    const most = least(width.value, cloth.width);
-    if (wide.value.gt(most) || long.value.gt(most))
-        ledger.refuse('label', say('labelTooWide', { most }));
+    const widest = least(width.value, cloth.width);
+    if (wide.value.gt(widest) || long.value.gt(widest))
+        ledger.refuse('label', say('labelTooWide', { most: widest }));
     return {
         finished: { width: across, length: down },
         cut: new Cut(1, say('labelPiece'), wide.value, long.value),
