@@ -111,6 +111,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
       part="sheet"
       class="sheet ${looks.filter(Boolean).join(' ')}"
       aria-label=${nameApart(this, called)}
+      lang=${this.teller.words.lang}
       @keydown=${this.keyDown}
       @input=${this.typed}
       @change=${this.changed}

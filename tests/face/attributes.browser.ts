@@ -218,6 +218,11 @@ describe('The language of the page', () => {
       ).to.equal(need);
     });
 
+  it('is not what English words are marked with: a screen reader speaks them as English', async () => {
+    const sheet = await show<Sheet>(backing('lang="fr"'));
+    expect(sheet.shadowRoot!.querySelector('section')!.lang).to.equal('en');
+  });
+
   it('is found through shadow roots', async () => {
     const outer = await show('<div lang="fr"><p></p></div>');
     const inner = outer.querySelector('p')!.attachShadow({ mode: 'closed' });

@@ -32,6 +32,10 @@ describe('a page in German', () => {
     expect(await shown('quilt-backing')).toMatch(/Kaufen\s+3\s3\/4\syd/);
     expect(await shown('quilt-worksheet')).toContain('Rückseite');
     expect(await shown('quilt-worksheet')).not.toMatch(/Shopping|Backing|Fabric/);
+    const marked = await page.$$eval('quilt-backing, quilt-worksheet', (all) =>
+      all.map((at) => at.shadowRoot!.querySelector('section')!.lang),
+    );
+    expect(marked).toEqual(['de', 'de', 'de']);
     expect(faults).toEqual([]);
     await page.close();
   });

@@ -29,6 +29,13 @@ export const atRest = (page: Page, spoilt = false): Promise<unknown> => page.eva
 /** The same, on a page whose scripts come by and by, and that says while it is busy. */
 export const whole = async (page: Page): Promise<void> => {
   await page.waitForFunction(() => !document.querySelector(':not(:defined), [aria-busy=true]'));
+  // German words are a file of their own, which comes after the English ones are shown.
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll(':lang(de)')].every((at) => {
+      const sheet = at.shadowRoot?.querySelector<HTMLElement>('section.sheet');
+      return !sheet || sheet.lang === 'de';
+    }),
+  );
   await atRest(page);
 };
 

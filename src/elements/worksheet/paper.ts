@@ -69,7 +69,7 @@ const drawn = (part: Face): unknown => {
 export const requirementSheet = (
   { answer, reckoning, t }: Good<WorksheetAnswer>,
   about: { parts: Face[]; pieces: PieceOfPart[]; quilt: unknown; key: unknown; joint: unknown; size: string },
-): TemplateResult => html`<section class="paper">
+): TemplateResult => html`<section class="paper" lang=${t.words.lang}>
   <h1>${document.title}</h1>
   <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
   ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing}
