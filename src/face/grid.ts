@@ -30,6 +30,8 @@ export const gridCell = ({ id, place, name, value, wrong, ...more }: GridCellSta
   const { choices, size, placeholder, mode } = more;
   const own = place.some(Boolean) ? `${id}-${place.join('-')}` : id;
   const invalid = wrong ? 'true' : nothing;
+  // A screen reader says how a grid is filled in at its first cell, and at a wrong one; not at each.
+  const how = own === id || wrong ? `how-${id}` : nothing;
   if (choices)
     return html`<select
       part="cell"
@@ -37,7 +39,7 @@ export const gridCell = ({ id, place, name, value, wrong, ...more }: GridCellSta
       data-row=${id}
       data-at=${place.join(' ')}
       aria-label=${name}
-      aria-describedby="how-${id}"
+      aria-describedby=${how}
       aria-invalid=${invalid}
     >
       ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(
@@ -59,7 +61,7 @@ export const gridCell = ({ id, place, name, value, wrong, ...more }: GridCellSta
     spellcheck="false"
     enterkeyhint="next"
     aria-label=${name}
-    aria-describedby="how-${id}"
+    aria-describedby=${how}
     aria-invalid=${invalid}
     .defaultValue=${value}
     .value=${value}

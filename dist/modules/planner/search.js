@@ -10,6 +10,8 @@ const SHARE = { strips: 0.15, free: 0.75, tidy: 0.1 };
 /** A few lots are tidy after fewer tries. These tries are most of the cost of a short list. */
 const FEW_LOTS = 8;
 const TIDY_PER_LOT = 10_000;
+/** The share of the tries for a tidier plan after which it stops, if none of them made the plan tidier. */
+const TIDY_PATIENCE = 1 / 3;
 /** A seeded generator (xorshift), so that the same list always gives the same plan. */
 const dice = () => {
     let seed = 12345;
@@ -114,13 +116,16 @@ function* tidy(best, recipe, lots, filler, most, roll, pause) {
     // Pieces of one size in one direction give full strips and one that is not full. Nothing is tidier.
     if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
         return layout;
-    for (const end = filler.effort + most; filler.effort < end;) {
+    let patient = filler.effort + most * TIDY_PATIENCE;
+    for (const end = filler.effort + most; filler.effort < Math.min(end, patient);) {
         const undo = vary(recipe, roll);
         const tried = filler.layOut(recipe, layout.used, best.inStrips);
-        const untidy = untidiness(tried, lots);
-        if (tried.unplaced || untidy > now)
+        const untidy = tried.unplaced ? Infinity : untidiness(tried, lots);
+        if (untidy > now)
             undo();
         else {
+            if (untidy < now)
+                patient = filler.effort + most * TIDY_PATIENCE;
             now = untidy;
             layout = tried;
         }

@@ -161,6 +161,7 @@ const blockPicture = ({ block, used: { chart, name } }: BlockAnswer): Picture =>
     height: side,
     boxes,
     shapes,
+    isTiled: true,
     dimensions: corner({ width: block, length: block }),
   };
 };

@@ -117,6 +117,12 @@ describe('the cut list as a grid of cells', () => {
     expect(cuts(sheet)).to.deep.equal(['4 piece 3 × 3']);
   });
 
+  it('says how it is filled in once by ear, at its first cell', async () => {
+    const sheet = await cutting();
+    const described = [...sheet.shadowRoot!.querySelectorAll('[data-at][aria-describedby]')];
+    expect(described.map((cell) => (cell as HTMLElement).dataset['at'])).to.deep.equal(['0 0']);
+  });
+
   it('marks the cell that is wrong, and keeps what was typed', async () => {
     const sheet = await cutting();
     for (const [place, typed, name] of [

@@ -124,6 +124,7 @@ const blockPicture = ({ block, used: { chart, name } }) => {
         height: side,
         boxes,
         shapes,
+        isTiled: true,
         dimensions: corner({ width: block, length: block }),
     };
 };
