@@ -11,16 +11,16 @@ const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   binding: { ceiling: 43_500, goal: 24_000 },
   borders: { ceiling: 45_400, goal: 24_000 },
   sleeve: { ceiling: 41_400 },
-  block: { ceiling: 63_600 },
-  top: { ceiling: 55_200, goal: 27_000 },
+  block: { ceiling: 63_700 },
+  top: { ceiling: 55_300, goal: 27_000 },
   cutting: { ceiling: 61_600 },
   fabric: { ceiling: 39_100 },
   worksheet: { ceiling: 73_300 },
   'backing, binding, borders, batting together': { ceiling: 59_100, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 109_000, goal: 53_000 },
+  everything: { ceiling: 109_100, goal: 53_000 },
   'everything, classic script': { ceiling: 109_000, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 73_900 },
+  'the arithmetic alone': { ceiling: 73_800 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
