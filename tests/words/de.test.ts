@@ -21,6 +21,7 @@ import { leftoverList } from '../../src/workbook/leftover-list.js';
 import { headline, makesList, shopping } from '../../src/workbook/shopping.js';
 import { weekByWeek } from '../../src/workbook/weeks.js';
 import { de } from '../../src/words/de/de.js';
+import { RECKON } from '../reckon/by-name.js';
 import { faultIn, inEnglish, inGerman, NAMES, numbersIn } from './german.js';
 import { INPUTS } from './inputs.js';
 import { messagesIn, textsIn } from './messages.js';
@@ -176,18 +177,6 @@ describe('what is said in German', () => {
     expect(mean).toBeLessThan(1.6);
   });
 });
-
-const RECKON: Record<CalculatorName, (input: Input) => object> = {
-  backing: headless.reckonBacking,
-  batting: headless.reckonBatting,
-  binding: headless.reckonBinding,
-  block: headless.reckonBlock,
-  borders: headless.reckonBorders,
-  cutting: headless.reckonCutting,
-  sleeve: headless.reckonSleeve,
-  top: headless.reckonTop,
-  worksheet: headless.reckonWorksheet,
-};
 
 /** What no reader sees, or what somebody wrote. */
 const UNSEEN = /(^|\.)(id|input|role|unit|direction|corners|plan|fabric|letter|amount|inches|from\.\d+)$/;

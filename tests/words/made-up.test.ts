@@ -4,20 +4,10 @@ import type { CalculatorName } from '../../src/calculators/calculator.js';
 import type { Input } from '../../src/ledger/ledger.js';
 import * as headless from '../../src/reckon.js';
 import { learn } from '../../src/words/languages.js';
+import { RECKON } from '../reckon/by-name.js';
 import { INPUTS } from './inputs.js';
 import { MADE_UP, madeUp, ofAnotherLanguage } from './made-up.js';
 
-const RECKON: Record<CalculatorName, (input: Input) => object> = {
-  backing: headless.reckonBacking,
-  batting: headless.reckonBatting,
-  binding: headless.reckonBinding,
-  block: headless.reckonBlock,
-  borders: headless.reckonBorders,
-  cutting: headless.reckonCutting,
-  sleeve: headless.reckonSleeve,
-  top: headless.reckonTop,
-  worksheet: headless.reckonWorksheet,
-};
 const NAMES = Object.keys(RECKON) as CalculatorName[];
 const RUNS: Partial<Record<CalculatorName, number>> = { block: 100, cutting: 100, top: 100, worksheet: 150 };
 
