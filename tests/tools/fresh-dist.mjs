@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { packageSucceeds, ROOT } from './run.mjs';
+import { packageSucceeds, packageSucceedsBeside, ROOT } from './run.mjs';
 
 const INPUTS = [
   'src',
@@ -39,10 +39,15 @@ const printOf = (paths) => {
   return hash.digest('hex');
 };
 
-export const build = (...words) => {
-  if (!packageSucceeds('rollup/dist/bin/rollup', ['-c', '--silent', ...words]))
-    throw new Error('The build failed.');
+const ROLLUP = 'rollup/dist/bin/rollup';
+const WORDS = ['-c', '--silent'];
+
+const build = () => {
+  if (!packageSucceeds(ROLLUP, WORDS)) throw new Error('The build failed.');
 };
+
+/** Builds into another folder, beside other programs. Says whether it succeeded. */
+export const buildBeside = (folder) => packageSucceedsBeside(ROLLUP, [...WORDS, `--configOut=${folder}`]);
 
 const print = () => printOf([...INPUTS, 'dist']);
 

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { build, filesIn, noteFresh } from './fresh-dist.mjs';
+import { buildBeside, filesIn, noteFresh } from './fresh-dist.mjs';
 import { packageChecks } from './package.mjs';
 import { FAILED, readBrowsers, readVitest, tally } from './reports.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
@@ -43,9 +43,9 @@ export const stagesIn = (folder) => {
   };
 
   /** Whether a build from nothing makes dist/ byte for byte as it is. */
-  const distIsReproduced = () => {
+  const distIsReproduced = async () => {
     const fresh = join(folder, 'fresh');
-    build(`--configOut=${fresh}/dist`);
+    if (!(await buildBeside(join(fresh, 'dist')))) return false;
     const differing = [...new Set([...filesIn('dist'), ...filesIn('dist', fresh)])].filter((path) => {
       const [here, there] = [ROOT + path, join(fresh, path)];
       return !existsSync(here) || !existsSync(there) || !readFileSync(here).equals(readFileSync(there));
