@@ -55,7 +55,7 @@ export interface Picture {
     width: number;
     height: number;
     boxes: Box[];
-    /** What looks the same never overlaps, so it can be drawn as one shape. Many shapes would make the page slow. */
+    /** What looks the same never overlaps, so it can be drawn as one shape. A thousand shapes would make the page slow. */
     isTiled?: boolean;
     /** It has many small pieces, and is drawn larger than others. */
     isLarge?: boolean;

@@ -161,7 +161,6 @@ const blockPicture = ({ block, used: { chart, name } }: BlockAnswer): Picture =>
     height: side,
     boxes,
     shapes,
-    isTiled: true,
     dimensions: corner({ width: block, length: block }),
   };
 };

@@ -48,7 +48,6 @@ export const draw = (
         ...(onPoint ? [] : drawn.map((piece): Box => ({ ...boundsOf(piece), ...lookOf(piece) }))),
       ],
       shapes: onPoint ? drawn.map((piece) => ({ points: piece.points, ...lookOf(piece) })) : [],
-      isTiled: true,
       dimensions: corner(finished).map((line, at) => ({ ...line, to: at ? height : width })),
     },
   ];

@@ -124,7 +124,6 @@ const blockPicture = ({ block, used: { chart, name } }) => {
         height: side,
         boxes,
         shapes,
-        isTiled: true,
         dimensions: corner({ width: block, length: block }),
     };
 };

@@ -34,7 +34,6 @@ const draw = ({ used: { layout }, parts, finished, summary }, letters) => {
                 ...(onPoint ? [] : drawn.map((piece) => ({ ...boundsOf(piece), ...lookOf(piece) }))),
             ],
             shapes: onPoint ? drawn.map((piece) => ({ points: piece.points, ...lookOf(piece) })) : [],
-            isTiled: true,
             dimensions: corner(finished).map((line, at) => ({ ...line, to: at ? height : width })),
         },
     ];
