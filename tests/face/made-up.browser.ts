@@ -241,7 +241,7 @@ const isNoTyping = (misfit: string): boolean => !/ input\.[^“]*“” is cut o
 /** Numbers that stand on two lines. */
 const brokenNumbers = (sheet: Sheet): string[] => {
   const range = document.createRange();
-  return all(sheet, 'section *:not(svg *, option)')
+  return all(sheet, 'section *:not(svg *, option, .unseen)')
     .flatMap(({ childNodes }) => [...childNodes])
     .filter((node): node is Text => node.nodeType === Node.TEXT_NODE)
     .flatMap((node) =>

@@ -5,9 +5,11 @@ const gridCell = ({ id, place, name, value, wrong, ...more }) => {
     const { choices, size, placeholder, mode } = more;
     const own = place.some(Boolean) ? `${id}-${place.join('-')}` : id;
     const invalid = wrong ? 'true' : nothing;
+    // A screen reader says how a grid is filled in at its first cell, and at a wrong one; not at each.
+    const how = own === id || wrong ? `how-${id}` : nothing;
     if (choices)
-        return html `<select part="cell" id=${own} data-row=${id} data-at=${place.join(' ')} aria-label=${name} aria-describedby="how-${id}" aria-invalid=${invalid}> ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`;
-    return html `<input part="cell" id=${own} data-row=${id} data-at=${place.join(' ')} type="text" size=${size ?? nothing} inputmode=${mode ?? nothing} placeholder=${placeholder || nothing} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-label=${name} aria-describedby="how-${id}" aria-invalid=${invalid} .defaultValue=${value} .value=${value} />`;
+        return html `<select part="cell" id=${own} data-row=${id} data-at=${place.join(' ')} aria-label=${name} aria-describedby=${how} aria-invalid=${invalid}> ${Object.entries({ ...choices, [value]: choices[value] ?? value }).map(([key, words]) => html `<option value=${key} ?selected=${key === value} .selected=${key === value}>${words}</option>`)} </select>`;
+    return html `<input part="cell" id=${own} data-row=${id} data-at=${place.join(' ')} type="text" size=${size ?? nothing} inputmode=${mode ?? nothing} placeholder=${placeholder || nothing} autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next" aria-label=${name} aria-describedby=${how} aria-invalid=${invalid} .defaultValue=${value} .value=${value} />`;
 };
 /** Whether this is a cell of a grid. */
 const isOfGrid = (target) => !!target?.dataset?.['at'];
