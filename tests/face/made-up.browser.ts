@@ -144,7 +144,10 @@ const numbersOf = async ({ form, sheets }: Spoken, button: string): Promise<Reco
   const cells = await csvOf(sheets[0]!, button);
   return {
     rows: sheets.map(rowsOf),
-    shown: sheets.map((sheet) => digits(sheet.shadowRoot!.textContent)),
+    // An announcement for a screen reader comes a second after a plan is ready.
+    shown: sheets.map(({ shadowRoot: root }) =>
+      digits(root!.textContent.replace(root!.querySelector('.unseen')?.textContent ?? '', '')),
+    ),
     shapes: sheets.map(shapesOf),
     numbers: cells.map((row) => row.map((cell) => (isNumber(cell) ? cell : '')).join(';')),
     cells: cells.map((row) => row.map(digits).join(';')),

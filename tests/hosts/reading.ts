@@ -72,13 +72,16 @@ export const settling = (spoilt: boolean): string =>
 export const readingOf = (page: Document = document): Reading => {
   const sheets = [...page.querySelectorAll('*')].filter((at) => at.shadowRoot && 'result' in at);
   const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
+  /** Without the announcement for a screen reader, which comes a second after the last key or plan. */
+  const shown = (at: HTMLElement): string =>
+    at.innerText.replace(at.querySelector<HTMLElement>('.unseen')?.innerText ?? '', '');
   return {
     words: sheets.flatMap((sheet) =>
       [
         ...sheet.shadowRoot!.querySelectorAll<HTMLElement & { value?: string }>(
           'p, tbody th, .how, [part=list] td, caption, [data-row]',
         ),
-      ].map((at) => plain(at.matches('input, select, textarea') ? at.value! : at.innerText)),
+      ].map((at) => plain(at.matches('input, select, textarea') ? at.value! : shown(at))),
     ),
     results: sheets.map((sheet) => JSON.stringify((sheet as unknown as { result: unknown }).result)),
   };

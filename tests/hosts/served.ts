@@ -14,6 +14,9 @@ export const look = (tag: string, page: Document = document): Seen => {
     const { x, y, width, height } = found?.getBoundingClientRect() ?? new DOMRect(-1);
     return [x, y, width, height];
   };
+  const section = root.querySelector('section') ?? root;
+  // An announcement for a screen reader comes a second after a plan is ready.
+  const announced = section.querySelector('.unseen')?.textContent ?? '';
   const parts = ['.answer', '.buy', 'table', 'tr:last-child', 'input', 'select', 'svg', '.actions'];
   return {
     boxes: Object.fromEntries([
@@ -21,7 +24,7 @@ export const look = (tag: string, page: Document = document): Seen => {
       ['after', box(page.querySelector('#after'))],
       ...parts.map((part) => [part, box(root.querySelector(part))]),
     ]) as Record<string, number[]>,
-    html: (root.querySelector('section') ?? root).textContent.replace(/\s+/g, ' '),
+    html: section.textContent.replace(announced, '').replace(/\s+/g, ' '),
     isDefined: element.matches(':defined'),
   };
 };
