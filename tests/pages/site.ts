@@ -66,7 +66,10 @@ export const site = (engine: Engine = 'Chromium') => {
     path: string,
     { width = 1280, height = 900, dark = false, scripts = true, warnings = false, before = '' }: Visit = {},
   ): Promise<Visited> => {
-    const page = await browser.newPage();
+    // On a busy machine, Firefox's driver has been seen to lose a new tab before it says which one it is.
+    const page = await browser
+      .newPage()
+      .catch((lost: unknown) => (engine === 'Firefox' ? browser.newPage() : Promise.reject(lost as Error)));
     const faults: string[] = [];
     page.on('pageerror', (error) => faults.push(String(error)));
     const kinds = warnings ? ['error', 'warn'] : ['error'];
