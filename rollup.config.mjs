@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { writeBeside } from './tests/tools/beside.mjs';
@@ -10,6 +10,7 @@ import {
   standalonePage,
   unbundling,
 } from './tests/tools/bundle.mjs';
+import { replaceFolder } from './tests/tools/replace.mjs';
 
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
@@ -35,8 +36,7 @@ export default ({ configOut: out = 'dist' }) => {
     name: 'finish',
     writeBundle() {
       writeBeside(folder);
-      rmSync(out, { recursive: true, force: true });
-      cpSync(folder, out, { recursive: true });
+      replaceFolder(out, folder);
     },
   };
 

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { filesIn } from './tools/fresh-dist.mjs';
+import { filesIn } from './tools/files.mjs';
 import { ROOT } from './tools/run.mjs';
 
 const read = (file: string): string => readFileSync(ROOT + file, 'utf8');

@@ -26,7 +26,7 @@ const data =
   words.find((word) => word.endsWith('.json')) ??
   fileURLToPath(new URL('../../../shared/data/strip-packing.json', import.meta.url));
 
-buildIfStale();
+await buildIfStale();
 for (const name of installPeers())
   console.error(`${name} could not be installed; what it is compared in is left out.`);
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
 import { expect, it } from 'vitest';
-import { filesIn } from '../tools/fresh-dist.mjs';
+import { filesIn } from '../tools/files.mjs';
 import { ROOT } from '../tools/run.mjs';
 
 const sources = filesIn('src').filter((path) => path.endsWith('.ts'));

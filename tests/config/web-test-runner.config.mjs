@@ -81,7 +81,7 @@ const areNamed = process.argv.includes('--files');
 const needsDist = (word) =>
   word.includes('*') ||
   (word.endsWith('.ts') && /\/dist\/|\bhosts\//.test(word + readFileSync(word, 'utf8')));
-if (!areNamed || process.argv.some(needsDist)) buildIfStale();
+if (!areNamed || process.argv.some(needsDist)) await buildIfStale();
 
 const engines = await launchers();
 /** What does not depend on the engine runs in one. */

@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { filesIn } from '../tools/fresh-dist.mjs';
+import { filesIn } from '../tools/files.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { site } from './site.js';
 

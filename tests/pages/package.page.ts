@@ -4,7 +4,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { initialOf, type Field, type Fields } from '../../src/ledger/field.js';
 import { loaded } from '../tools/bundle.mjs';
-import { filesIn } from '../tools/fresh-dist.mjs';
+import { filesIn } from '../tools/files.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { site } from './site.js';
 

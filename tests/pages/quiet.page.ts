@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'puppeteer-core';
 import { describe, expect, it } from 'vitest';
 import { NAMES } from '../calculators.js';
-import { filesIn } from '../tools/fresh-dist.mjs';
+import { filesIn } from '../tools/files.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { site } from './site.js';
 

@@ -4,7 +4,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { getWebTypesData } from 'custom-element-jet-brains-integration';
 import { getVsCodeCssCustomData, getVsCodeHtmlCustomData } from 'custom-element-vs-code-integration';
-import { filesIn } from './fresh-dist.mjs';
+import { filesIn } from './files.mjs';
 import { frameworkTypes } from './framework-types.mjs';
 
 const run = (program, ...words) =>

@@ -1,6 +1,6 @@
 import { rollup } from 'rollup';
 import { unbundling } from './bundle.mjs';
-import { filesIn } from './fresh-dist.mjs';
+import { filesIn } from './files.mjs';
 import { once } from './once.mjs';
 import { ROOT } from './run.mjs';
 

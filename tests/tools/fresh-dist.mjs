@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { packageSucceeds, packageSucceedsBeside, ROOT } from './run.mjs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { filesIn } from './files.mjs';
+import { packageSucceedsBeside, ROOT } from './run.mjs';
 
 const INPUTS = [
   'src',
@@ -15,20 +16,6 @@ const INPUTS = [
 ];
 const NOTE = `${ROOT}node_modules/.cache/quilt-reckoner/dist.txt`;
 
-/**
- * All files in a folder, or the file itself, by their paths from the project's folder, sorted.
- * @param {string} path
- * @returns {string[]}
- */
-export const filesIn = (path, root = ROOT) => {
-  const full = join(root, path);
-  if (!existsSync(full)) return [];
-  if (!statSync(full).isDirectory()) return [path];
-  return readdirSync(full)
-    .sort()
-    .flatMap((name) => filesIn(`${path}/${name}`, root));
-};
-
 const printOf = (paths) => {
   const hash = createHash('sha256');
   for (const path of paths.flatMap((path) => filesIn(path)))
@@ -39,15 +26,16 @@ const printOf = (paths) => {
   return hash.digest('hex');
 };
 
-const ROLLUP = 'rollup/dist/bin/rollup';
-const WORDS = ['-c', '--silent'];
-
-const build = () => {
-  if (!packageSucceeds(ROLLUP, WORDS)) throw new Error('The build failed.');
-};
-
-/** Builds into another folder, beside other programs. Says whether it succeeded. */
-export const buildBeside = (folder) => packageSucceedsBeside(ROLLUP, [...WORDS, `--configOut=${folder}`]);
+/**
+ * Builds dist/, or into another folder, beside other programs. Says whether it succeeded.
+ * @param {string} [folder]
+ */
+export const buildBeside = (folder) =>
+  packageSucceedsBeside('rollup/dist/bin/rollup', [
+    '-c',
+    '--silent',
+    ...(folder ? [`--configOut=${folder}`] : []),
+  ]);
 
 const print = () => printOf([...INPUTS, 'dist']);
 
@@ -58,8 +46,8 @@ export const noteFresh = () => {
 };
 
 /** Builds dist/, unless the last build already used the same sources. */
-export default function buildIfStale() {
+export default async function buildIfStale() {
   if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;
-  build();
+  if (!(await buildBeside())) throw new Error('The build failed.');
   noteFresh();
 }

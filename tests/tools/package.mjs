@@ -4,8 +4,8 @@ import buildIfStale from './fresh-dist.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
 
 /** The checks of the packed package in the folder. It has ES modules only: `require` needs Node 20.19. */
-export const packageChecks = (folder) => {
-  buildIfStale();
+export const packageChecks = async (folder) => {
+  await buildIfStale();
   const tarball = packInto(folder);
   // The programs cannot list the patterns of package.json themselves.
   const entries = readdirSync(`${ROOT}src/elements`).flatMap((name) => [name, `${name}/class`]);

@@ -6,7 +6,7 @@ import { serve } from './serve.mjs';
 /** `npm run picture`: takes README's picture again, after the looks have changed. */
 const FILE = `${ROOT}demo/picture.png`;
 
-buildIfStale();
+await buildIfStale();
 const site = await serve();
 const browser = await launchChromium();
 const page = await browser.newPage();

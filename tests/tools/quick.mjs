@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { posix } from 'node:path';
-import { filesIn } from './fresh-dist.mjs';
+import { filesIn } from './files.mjs';
 import { ROOT } from './run.mjs';
 
 const git = (...words) =>

@@ -8,20 +8,16 @@ export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const pathOf = (path) => `${ROOT}node_modules/${path}`;
 
 /** Runs a program in the project's folder, shows its output, and returns whether it succeeded. */
-export const succeeds = (program, words, env = {}) =>
+const succeeds = (program, words) =>
   spawnSync(program, words, {
     cwd: ROOT,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, ...env },
     shell: program === 'npm' && process.platform === 'win32',
   }).status === 0;
 
-/** The same for the program of an installed package, by its path in node_modules. */
-export const packageSucceeds = (path, words, env) =>
-  succeeds(process.execPath, [pathOf(path), ...words], env);
-
 /**
- * The same beside other programs. It shows the output at the end, so that the output of two programs does not mix.
+ * The same for the program of an installed package, beside other programs. It shows the output at the end, so that the output of two
+ * programs does not mix.
  * @param {string} path
  * @param {string[]} words
  * @param {Record<string, string>} [env]

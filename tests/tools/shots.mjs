@@ -18,7 +18,7 @@ const folder = resolve(values.out);
 const pages =
   positionals.length > 0 ? positionals : readdirSync(`${ROOT}demo`).filter((name) => name.endsWith('.html'));
 
-buildIfStale();
+await buildIfStale();
 mkdirSync(folder, { recursive: true });
 const site = await serve();
 const browser = await launchChromium();

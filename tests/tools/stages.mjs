@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { buildBeside, filesIn, noteFresh } from './fresh-dist.mjs';
+import { filesIn } from './files.mjs';
+import { buildBeside, noteFresh } from './fresh-dist.mjs';
 import { packageChecks } from './package.mjs';
 import { FAILED, readBrowsers, readVitest, tally } from './reports.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
@@ -67,7 +68,7 @@ export const stagesIn = (folder) => {
       check(() =>
         packageSucceedsBeside('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']),
       ),
-    package: () => check(...packageChecks(folder)),
+    package: async () => check(...(await packageChecks(folder))),
     units: (...words) => vitest('units', words.length > 0 ? words : ['run']),
     browsers,
     pages: () => vitest('pages', ['run']),

@@ -3,6 +3,6 @@ import { serve } from './serve.mjs';
 
 installPackages();
 const { default: buildIfStale } = await import('./fresh-dist.mjs');
-buildIfStale();
+await buildIfStale();
 const { address } = await serve(Number(process.env.PORT) || 8080);
 console.log(`Quilt Reckoner is at ${address}/`);
