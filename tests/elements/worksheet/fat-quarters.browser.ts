@@ -206,7 +206,7 @@ describe('what the reader has at hand', () => {
   it('is written beside prices too, in a page of any width', async () => {
     const sheet = await asking('at-hand price="3"', 'currency="EUR"');
     const row = entries(sheet)[0]!.closest('tr')!;
-    expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '', '€15.00', '']);
+    expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '€3.00', '€15.00', '']);
     sheet.parentElement!.style.inlineSize = '300px';
     await settled(sheet);
     expect(entries(sheet)[0]!.getBoundingClientRect().right).to.be.below(

@@ -205,8 +205,8 @@ describe('the shopping list of a quilt-worksheet', () => {
     ]);
     for (const row of rows) expect(row).to.have.length(6);
     // 12 squares of 6 1/2: 2 × 3 in a fat quarter
-    expect(rows[0]!.slice(2)).to.deep.equal(['', '2 fat quarters', '', '€7.20']);
-    expect(rows[5]!.slice(2)).to.deep.equal(['', '1 large package, 90 × 108 in', '', '€38.50']);
+    expect(rows[0]!.slice(2)).to.deep.equal(['', '2 fat quarters', '€3.60', '€7.20']);
+    expect(rows[5]!.slice(2)).to.deep.equal(['', '1 large package, 90 × 108 in', '€38.50', '€38.50']);
     const { fabrics, total } = list(sheet);
     const parts = ['top', 'borders', 'binding'] as const;
     expect(parts.every((name) => answered(part(sheet, name)).fabric)).to.be.true;
