@@ -37,6 +37,21 @@ describe('a fabric that is bought in fat quarters', () => {
     expect(fabrics.map(({ buy }) => buy.unit)).to.deep.equal(['sheet', 'sheet']);
   });
 
+  it('is what a block says that it is cut from, and the reader can choose something else', async () => {
+    const sheet = await quarters('', `<quilt-block ${NINE}></quilt-block>`);
+    const block = sheet.querySelector('quilt-block')!;
+    const shown = (): string => text(all(block, '.refine')[0]!);
+    expect(shown()).to.include('Cut from what each fabric is bought in').and.not.include('by length');
+    all(block, '.refine button')[0]!.click();
+    await settled(block);
+    const [choice] = all(block, 'select[data-row=sheet]') as HTMLSelectElement[];
+    expect(text(choice!.selectedOptions[0]!)).to.equal('what each fabric is bought in');
+    expect(text(choice!.closest('tr')!)).to.include('you can choose something else here');
+    part(sheet, 'fabric').setAttribute('sheet', '');
+    await settled(sheet);
+    expect(text(choice!.selectedOptions[0]!)).to.equal('cloth by length');
+  });
+
   it('has its size in the worksheet’s unit, also for a part with another', async () => {
     const sheet = await worksheet(
       `<quilt-fabric letter="A" sheet="45 x 50"></quilt-fabric>
