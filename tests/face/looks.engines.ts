@@ -156,8 +156,13 @@ describe('what a reader sees', () => {
 
   it('no choice is cut off on a phone, whichever it is', async () => {
     const pen = document.createElement('canvas').getContext('2d')!;
-    for (const tag of ['quilt-binding', 'quilt-borders', 'quilt-batting', 'quilt-top']) {
-      const sheet = await onPhone(tag, tag === 'quilt-top' ? { block: '12', across: '4', down: '5' } : {});
+    const given: Record<string, Record<string, string>> = {
+      'quilt-top': { block: '12', across: '4', down: '5' },
+      'quilt-block': { block: '12', chart: 'A B; B A' },
+      'quilt-cutting': { list: 'A | square | 4 | 10' },
+    };
+    for (const tag of ['quilt-binding', 'quilt-borders', 'quilt-batting', ...Object.keys(given)]) {
+      const sheet = await onPhone(tag, given[tag]);
       const selects = inside([sheet], 'select') as HTMLSelectElement[];
       expect(selects.length, tag).to.be.greaterThan(0);
       for (const select of selects)
