@@ -129,7 +129,7 @@ export const faceStyles = css`
     [part='table'] tr { display: grid; grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); align-items: baseline; }
     .amount { border: 0; padding-inline-end: 0; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
-    .how, [colspan] { grid-column: 1 / -1; }
+    .how, [colspan], :has(+ [colspan]) { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.6em; }
@@ -156,6 +156,7 @@ export const faceStyles = css`
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
     tr, caption, figure, .answer { break-inside: avoid; }
+    caption { break-after: avoid; }
     [part='label'] { inline-size: 31%; }
     .amount { inline-size: 25%; }
     .buy + p { margin-block-start: 3px; }

@@ -222,6 +222,10 @@ describe('what the reader has at hand', () => {
     const sheet = await asking('at-hand price="3"', 'currency="EUR"');
     const row = entries(sheet)[0]!.closest('tr')!;
     expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '€3.00', '€15.00', '']);
+    sheet.parentElement!.style.inlineSize = '700px';
+    await write(sheet, entries(sheet)[0]!, '9 fat quarters');
+    const { clientWidth, scrollWidth } = entries(sheet)[0]!;
+    expect(scrollWidth, 'what is written is read whole').to.equal(clientWidth);
     sheet.parentElement!.style.inlineSize = '300px';
     await settled(sheet);
     expect(entries(sheet)[0]!.getBoundingClientRect().right).to.be.below(

@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import {
   all,
+  cell,
   answer,
   answered,
   choose,
@@ -486,6 +487,14 @@ describe('what is wrong in a quilt-worksheet', () => {
 });
 
 describe('kits in a quilt-worksheet', () => {
+  it('have a row of their own where there are prices, and are among the settings where there are none', async () => {
+    const isShown = (sheet: Worksheet): boolean => cell(sheet, 'kits').checkVisibility();
+    expect(isShown(await quilt())).to.equal(true);
+    const plain = await worksheet('<quilt-binding width="58" length="70"></quilt-binding>');
+    expect(isShown(plain)).to.equal(false);
+    expect(text(all(plain, '.refine')[0]!)).to.include('Kits');
+  });
+
   it('are typed in, and give bolts for each fabric', async () => {
     const sheet = await quilt();
     expect(valueIn(sheet, 'bolt')).to.equal('15 yd');
