@@ -79,7 +79,7 @@ export const listStyles = css`
     .line > :nth-child(6) { grid-column: 1 / -1; }
   }
   /* The name of a fabric to choose is longer than its letter. */
-  .lines:has(select:first-child) .line > :nth-child(1) { grid-column: 1 / -1; }
+  .lines:has(select:first-child) .line > :nth-child(-n + 2) { grid-column: 1 / -1; }
   @container (min-width: 30em) {
     .lines:has(select:first-child) .line > :nth-child(1) { grid-column: span 10; }
     .lines:has(select:first-child) .line > :nth-child(2) { grid-column: span 14; }
