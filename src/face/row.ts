@@ -63,7 +63,7 @@ const isLong = (choices: ShownRow['choices']): boolean =>
 export const row = (shown: ShownRow): TemplateResult => {
   const { id, label, role, field, text, choices, isOpen, isOwn, isWrong, t } = shown;
   const takesFractions = !field || (field.ownToo ?? /^(length|size)/.test(field.kind));
-  const wide = field?.lines || (isOpen && isLong(choices));
+  const wide = field?.lines ?? (isOpen && isLong(choices));
   const how = howOf(shown);
   return html`<tr class="${role} ${shown.isMarked ? 'marked' : ''} ${shown.isNext ? 'next' : ''} ${shown.isFolded ? 'folded' : ''}">
     <th scope="row" part="label">${isOpen ? html`<label for=${id}>${parted(label)}</label>` : parted(label)}</th>

@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BlockResult, CuttingResult } from '../../../src/reckon.js';
-import { all, answered, settled, text } from '../../face/fixture.js';
+import { all, answered, find, settled, text } from '../../face/fixture.js';
 import { calm, list, part, worksheet, type Worksheet } from './quilt.js';
 
 const NINE = 'chart="A B A; B A B; A B A" block="9" count="20"';
@@ -40,16 +40,16 @@ describe('a fabric that is bought in fat quarters', () => {
   it('is what a block says that it is cut from, and the reader can choose something else', async () => {
     const sheet = await quarters('', `<quilt-block ${NINE}></quilt-block>`);
     const block = sheet.querySelector('quilt-block')!;
-    const shown = (): string => text(all(block, '.refine')[0]!);
+    const shown = (): string => text(find(block, '.refine'));
     expect(shown()).to.include('Cut from what each fabric is bought in').and.not.include('by length');
-    all(block, '.refine button')[0]!.click();
+    find(block, '.refine button')!.click();
     await settled(block);
-    const [choice] = all(block, 'select[data-row=sheet]') as HTMLSelectElement[];
-    expect(text(choice!.selectedOptions[0]!)).to.equal('what each fabric is bought in');
-    expect(text(choice!.closest('tr')!)).to.include('you can choose something else here');
+    const choice = find<HTMLSelectElement>(block, 'select[data-row=sheet]')!;
+    expect(text(choice.selectedOptions[0])).to.equal('what each fabric is bought in');
+    expect(text(choice.closest('tr'))).to.include('you can choose something else here');
     part(sheet, 'fabric').setAttribute('sheet', '');
     await settled(sheet);
-    expect(text(choice!.selectedOptions[0]!)).to.equal('cloth by length');
+    expect(text(choice.selectedOptions[0])).to.equal('cloth by length');
   });
 
   it('has its size in the worksheet’s unit, also for a part with another', async () => {

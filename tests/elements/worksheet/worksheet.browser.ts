@@ -492,7 +492,7 @@ describe('kits in a quilt-worksheet', () => {
     expect(isShown(await quilt())).to.equal(true);
     const plain = await worksheet('<quilt-binding width="58" length="70"></quilt-binding>');
     expect(isShown(plain)).to.equal(false);
-    expect(text(all(plain, '.refine')[0]!)).to.include('Kits');
+    expect(text(find(plain, '.refine'))).to.include('Kits');
   });
 
   it('are typed in, and give bolts for each fabric', async () => {
