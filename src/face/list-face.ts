@@ -3,6 +3,8 @@ import { isBlank } from '../ledger/field.js';
 import { say, type ListSurroundings } from '../calculators/cutting/plan-shape.js';
 import { ReadingFace } from './planning-face.js';
 import { tableOnServer } from './server.js';
+import { sayInFace } from '../words/face-sayings.js';
+import { Teller } from '../words/teller.js';
 import { CELL_ATTRIBUTES, tableIn, type Table } from './table.js';
 
 /** A note: the price was for what the list was cut from before. */
@@ -56,6 +58,17 @@ export abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A>
     };
   }
 
+  #inSheets: { from: Teller; teller: Teller } | undefined;
+
+  /** If fabrics are bought in sheets, a list without sheets of its own is not cut from cloth by length. */
+  protected override tellerNow(): Teller {
+    const from = super.tellerNow();
+    const { sheets } = (this.flow?.values ?? {}) as ListSurroundings;
+    if (!Object.keys(sheets ?? {})[0]) return from;
+    if (this.#inSheets?.from !== from) this.#inSheets = { from, teller: sayingSheets(from) };
+    return this.#inSheets.teller;
+  }
+
   /** A week is of use only in a sew-along. */
   protected override standing(
     settings: Parameters<ReadingFace['standing']>[0],
@@ -73,3 +86,15 @@ export abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A>
     return isSame ? this.#said : (this.#said = cautions);
   }
 }
+
+/** The same in words, with what the fabrics say in place of cloth by length. */
+const sayingSheets = (t: Teller): Teller => {
+  const { words, style, lang } = t;
+  const sheet = { ...words.options['sheet'], '': t.say(sayInFace('asFabrics')) };
+  const hint = t.say(sayInFace('asFabricsHint', { hint: t.hint('sheet') }));
+  return new Teller(
+    { ...words, options: { ...words.options, sheet }, hints: { ...words.hints, sheet: hint } },
+    style,
+    lang,
+  );
+};

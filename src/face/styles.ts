@@ -119,6 +119,8 @@ export const faceStyles = css`
   @container (min-width: 600px) {
     .spread:has(> figure) { grid-template: auto 1fr / minmax(0, 1fr) fit-content(34%); column-gap: calc(var(--_space) * 2); }
     .spread > figure { grid-area: 1 / 2 / 3; }
+    /* The column is as wide as the longest choice. */
+    .amount select { min-inline-size: max-content; }
   }
   @container (max-width: 599px) {
     .sheet:focus-within .in-sight { display: block; }
@@ -129,7 +131,7 @@ export const faceStyles = css`
     [part='table'] tr { display: grid; grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); align-items: baseline; }
     .amount { border: 0; padding-inline-end: 0; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
-    .how, [colspan] { grid-column: 1 / -1; }
+    .how, [colspan], :has(+ [colspan]) { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }
     [part='list'] { font-size: 0.85em; }
     [part='list'] :is(th, td) { padding-inline: 0 0.6em; }
@@ -156,6 +158,7 @@ export const faceStyles = css`
     section { line-height: 1.2; }
     th, td { padding-block: 0.5px; }
     tr, caption, figure, .answer { break-inside: avoid; }
+    caption { break-after: avoid; }
     [part='label'] { inline-size: 31%; }
     .amount { inline-size: 25%; }
     .buy + p { margin-block-start: 3px; }

@@ -39,6 +39,9 @@ export interface FaceSayings extends FlowSayings {
   /** In a list to choose from: something that is not in it. */
   ofMyOwn: undefined;
   fractionKeys: undefined;
+  /** What a list is cut from, if the fabrics say it; and that another can be chosen. */
+  asFabrics: undefined;
+  asFabricsHint: { hint: string };
 
   // The lists.
   cutCaption: undefined;

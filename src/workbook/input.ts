@@ -69,6 +69,8 @@ export interface WorkbookItem {
   fabric: string;
   /** What to buy: an amount, or somebody's own words. */
   buy: Purchase | Message;
+  /** Of one, if a calculator has read it. */
+  price?: Money | undefined;
   cost?: Price | undefined;
 }
 

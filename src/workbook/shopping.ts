@@ -57,9 +57,9 @@ export const listLines = ({
         own,
       };
     }),
-    ...items.map(({ title, parts, fabric, name, text, cost, own, used: { buy } }): ListLine => {
+    ...items.map(({ title, parts, fabric, name, text, price, cost, own, used: { buy } }): ListLine => {
       const titles = parts ? titlesOf(parts) : [title];
-      return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
+      return { letter: fabric, name, uses: say('uses', { titles }), buy, text, price, cost, own };
     }),
     ...fromLeftovers.map(({ title, fabric: letter, name, text }): ListLine => ({
       letter,

@@ -106,6 +106,14 @@ describe('what a reader sees', () => {
     return sheet;
   };
 
+  /** Just wide enough for the drawing beside the rows. */
+  const besideDrawing = async (tag: string, attributes: Record<string, string> = {}): Promise<Sheet> => {
+    const column = await show(`<div style="inline-size: 620px; font: 17px serif"></div>`);
+    const sheet = await mount(tag, attributes, column);
+    await unfold(sheet);
+    return sheet;
+  };
+
   const wide = async (tag: string): Promise<Sheet> => {
     const sheet = await mount(tag);
     await unfold(sheet);
@@ -154,20 +162,26 @@ describe('what a reader sees', () => {
     }
   });
 
-  it('no choice is cut off on a phone, whichever it is', async () => {
+  it('no choice is cut off on a phone or beside a drawing, whichever it is', async () => {
     const pen = document.createElement('canvas').getContext('2d')!;
-    for (const tag of ['quilt-binding', 'quilt-borders', 'quilt-batting', 'quilt-top']) {
-      const sheet = await onPhone(tag, tag === 'quilt-top' ? { block: '12', across: '4', down: '5' } : {});
-      const selects = inside([sheet], 'select') as HTMLSelectElement[];
-      expect(selects.length, tag).to.be.greaterThan(0);
-      for (const select of selects)
-        for (const { text } of select.options) {
-          const { fontSize, fontFamily } = getComputedStyle(select);
-          pen.font = `${fontSize} ${fontFamily}`;
-          // a browser’s own arrow takes 20px and its inset 4px
-          expect(pen.measureText(text).width, text).to.be.at.most(select.clientWidth - 24);
-        }
-    }
+    const given: Record<string, Record<string, string>> = {
+      'quilt-top': { block: '12', across: '4', down: '5' },
+      'quilt-block': { block: '12', chart: 'A B; B A' },
+      'quilt-cutting': { list: 'A | square | 4 | 10' },
+    };
+    for (const tag of ['quilt-binding', 'quilt-borders', 'quilt-batting', ...Object.keys(given)])
+      for (const put of [onPhone, besideDrawing]) {
+        const sheet = await put(tag, given[tag] ?? {});
+        const selects = inside([sheet], 'select') as HTMLSelectElement[];
+        expect(selects.length, tag).to.be.greaterThan(0);
+        for (const select of selects)
+          for (const { text } of select.options) {
+            const { fontSize, fontFamily } = getComputedStyle(select);
+            pen.font = `${fontSize} ${fontFamily}`;
+            // a browser’s own arrow takes 20px, and its inset up to 4px
+            expect(pen.measureText(text).width, text).to.be.at.most(select.clientWidth - 20);
+          }
+      }
   });
 
   it('choices and cells to type in begin and end at the same edges, on a phone too', async () => {

@@ -137,11 +137,14 @@ it('the worksheet’s CSV opens in LibreOffice Calc with its shopping list and c
       Number(cost!.amount),
     ]);
   }
-  for (const { fabric, name, title, text, cost } of result.items) {
+  for (const { fabric, name, title, text, price, cost } of result.items) {
     const line = row(fabric, name, title.toLowerCase());
     expect(`${line[column('Buy')]} ${line[column('Unit')]}`).toBe(text);
     expect(line[column('Buy')]).toBeTypeOf('number');
-    expect(line[column('Cost')]).toBe(Number(cost!.amount));
+    expect([line[column('Price')], line[column('Cost')]]).toEqual([
+      Number(price!.amount),
+      Number(cost!.amount),
+    ]);
   }
   expect(row('Total')[column('Cost')]).toBe(Number(result.total!.amount));
 

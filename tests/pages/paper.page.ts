@@ -425,6 +425,18 @@ const paperTests = (engine: (typeof PRINTERS)[number]): void => {
     },
   );
 };
+it.for(FORMATS)('the sew-along on %s ends with no page that is nearly empty', async (format, { skip }) => {
+  skip(!findPoppler(), NO_POPPLER);
+  const { page, faults } = await chromium.open('/sew-along.html');
+  await page.evaluate(SETTLE);
+  const paper: Paper = { pdf: join(folder, `sew-along-${format}.pdf`), format };
+  await writeOn(page, paper);
+  // The rules between the weeks may run on over the end of a page.
+  areWellMade(pagesOf(paper.pdf), format, true);
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
 /** Firefox waits a second at each page that it prints, so it prints several at once. */
 for (const engine of PRINTERS)
   describe(`on paper from ${engine}`, { concurrent: engine === 'Firefox' }, () => paperTests(engine));

@@ -547,7 +547,7 @@ describe('sashing longer than the cloth is wide', () => {
     fc.assert(
       fc.property(inputs, (input) => {
         const { pieces, unfinished, working } = good(input);
-        const ends = pieces.filter(({ piece }) => piece.includes(', end to join'));
+        const ends = pieces.filter(({ piece }) => piece.includes(': end part'));
         if (!ends.length) return;
         joined++;
         const cloth = exact(
@@ -556,12 +556,12 @@ describe('sashing longer than the cloth is wide', () => {
           ),
         );
         expect(working.some(({ id }) => id === 'sashingJoined')).toBe(true);
-        const wholes = pieces.filter(({ piece }) => piece.includes(', whole width to join'));
+        const wholes = pieces.filter(({ piece }) => piece.includes(': part as wide as the cloth'));
         // Geometry: strips sewn end to end lose two seam allowances at each join.
         const loss = exact(input.seam).mul(2);
         const rows = input.down + (input.frame ? 1 : -1);
         const reach = (count: number, length: Exact): Exact => length.mul(count / rows);
-        const all = [...wholes, ...ends].filter(({ piece }) => piece.startsWith('sashing between rows'));
+        const all = [...wholes, ...ends].filter(({ piece }) => piece.startsWith('long sashing between rows'));
         const perRow = all.reduce((some, { count }) => some + count / rows, 0);
         const sewn = sum(all.map(({ count, length }) => reach(count, exact(length)))).sub(
           loss.mul(perRow - 1),

@@ -43,6 +43,8 @@ const FACE: FaceSayings = {
   ofMyOwn: undefined,
   entryOf: { label: 'Ecken', number: 2 },
   fractionKeys: undefined,
+  asFabrics: undefined,
+  asFabricsHint: { hint: 'eine eigene Größe als Maß wie 18 x 20' },
   cutCaption: undefined,
   times: { count: 3 },
   cutterCaution: undefined,

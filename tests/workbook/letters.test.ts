@@ -77,10 +77,12 @@ describe('what a part of another currency costs', () => {
     const reckoning = batting.reckon({ width: 58, length: 70, packages: 'twin 72 x 90 @ 29 EUR' });
     const input = gathered([{ calculator: batting, reckoning }]);
     expect(input.items[0]?.cost).toMatchObject({ amount: '29.00', currency: 'EUR' });
-    const { total } = listOf({}, input).own;
+    const { total, items } = listOf({}, input).own;
     expect(total && t.money(total)).toBe('€29.00');
+    expect(items.map(({ price }) => price && t.money(price))).toEqual(['€29.00']);
     const inDollars = listOf({ currency: 'USD' }, input);
     expect(inDollars.own.total).toBeUndefined();
+    expect(inDollars.own.items.map(({ price }) => price)).toEqual([undefined]);
     expect(inDollars.notes).toContain('“€29.00” is in EUR, but prices here are in USD.');
   });
 });

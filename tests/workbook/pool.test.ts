@@ -182,8 +182,10 @@ describe('a line of sheets', () => {
   test('costs what its sheets cost: the fabric’s price is of one of them', () => {
     const parts = [part('One', 5), part('Two', 4), part('Three', 9)];
     const { own } = listed(parts, { sheet: 'fat-quarter', price: '3.20' });
-    expect([own?.items[0]?.sheets, own?.items[0]?.cost?.amount, own?.total?.amount]).toEqual([
+    const [line] = own?.items ?? [];
+    expect([line?.sheets, line?.price?.amount, line?.cost?.amount, own?.total?.amount]).toEqual([
       2,
+      '3.20',
       '6.40',
       '6.40',
     ]);

@@ -57,7 +57,13 @@ export const chartIn = (rows: string[][]): string =>
   );
 
 export const gridStyles = css`
-  .chart { overflow-x: auto; }
+  .chart { overflow-x: auto; animation: more linear; animation-timeline: scroll(self inline); }
+  .chart:dir(rtl) { animation-direction: reverse; }
+  /* A shade lies at the edge that has more. A chart that does not scroll has none. */
+  @keyframes more {
+    from { box-shadow: inset -0.7em 0 0.5em -0.5em var(--_soft); }
+    to { box-shadow: inset 0.7em 0 0.5em -0.5em var(--_soft); }
+  }
   .chart table { inline-size: auto; border: 0; }
   .chart.chart tr { display: table-row; border: 0; }
   .chart.chart td { display: table-cell; padding: 1px; border: 1px solid var(--_soft); inline-size: auto; }

@@ -78,13 +78,13 @@ export const listStyles = css`
     .line > :is(:nth-child(3), :nth-child(4), :nth-child(5)) { grid-column: span 8; }
     .line > :nth-child(6) { grid-column: 1 / -1; }
   }
-  @container (min-width: 24em) {
-    .line > :is(:nth-child(3), :nth-child(4)) { grid-column: span 5; }
-    .line > :nth-child(5) { grid-column: span 4; }
-    .line > :nth-child(6) { grid-column: span 10; }
-  }
-  @container (min-width: 46em) {
-    .line > :is(:nth-child(1), :nth-child(3), :nth-child(4), :nth-child(5)) { grid-column: span 3; }
-    .line > :is(:nth-child(2), :nth-child(6)) { grid-column: span 6; }
+  /* The name of a fabric to choose is longer than its letter. */
+  .lines:has(select:first-child) .line > :nth-child(-n + 2) { grid-column: 1 / -1; }
+  @container (min-width: 30em) {
+    .lines:has(select:first-child) .line > :nth-child(1) { grid-column: span 10; }
+    .lines:has(select:first-child) .line > :nth-child(2) { grid-column: span 14; }
+    .line > :is(:nth-child(3), :nth-child(4)) { grid-column: span 4; }
+    .line > :nth-child(5) { grid-column: span 3; }
+    .line > :nth-child(6) { grid-column: span 13; }
   }
 `;

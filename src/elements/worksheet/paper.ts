@@ -1,5 +1,6 @@
 import { html, isServer, nothing, type TemplateResult } from 'lit';
 import { figures, listing } from '../../face/lists.js';
+import type { Listing } from '../../ledger/listing.js';
 import { isColour, swatchIn, type Swatches } from '../../face/swatch.js';
 import type { Face } from '../../face/face.js';
 import type { Good } from '../../face/outcome.js';
@@ -68,11 +69,19 @@ const drawn = (part: Face): unknown => {
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
 export const requirementSheet = (
   { answer, reckoning, t }: Good<WorksheetAnswer>,
-  about: { parts: Face[]; pieces: PieceOfPart[]; quilt: unknown; key: unknown; joint: unknown; size: string },
+  about: {
+    parts: Face[];
+    pieces: PieceOfPart[];
+    quilt: unknown;
+    key: unknown;
+    joint: unknown;
+    lists: Listing[];
+    size: string;
+  },
 ): TemplateResult => html`<section class="paper" lang=${t.words.lang}>
   <h1>${document.title}</h1>
   <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p>
-  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing}
+  ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html`<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing} ${about.lists.map((list) => listing(list, t))}
   <div class="columns">
     <p>${t.say(sayInFace('cutterCaution'))}</p>
     ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)}

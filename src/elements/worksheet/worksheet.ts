@@ -39,6 +39,7 @@ import { weekByWeek } from '../../workbook/weeks.js';
 import { inEnglish } from '../../words/en/english.js';
 import { worksheet as words } from '../../words/en/worksheet.js';
 import { Teller } from '../../words/teller.js';
+import type { WorkingRow } from '../../words/told.js';
 import type { QuiltBlock } from '../block/block.js';
 import type { QuiltFabric } from '../fabric/fabric.js';
 import { contentOf, passedOn } from './content.js';
@@ -271,6 +272,11 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     return true;
   }
 
+  /** A shop that writes prices may cut kits. It should not have to look for that. */
+  protected override isSetting(row: WorkingRow): boolean {
+    return super.isSetting(row) && (row.id !== 'kits' || !this.answer?.total);
+  }
+
   protected override render(): TemplateResult {
     return html`<slot></slot>${super.render()}`;
   }
@@ -411,10 +417,9 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
       pieces: asCut(this.#pieces, answer),
       key: keyOf(good, this.#swatches),
       quilt: this.#drawn(this.quilt, t),
-      joint: [
-        ...pictures,
-        ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),
-      ],
+      joint: pictures,
+      // Their words need the width of the paper.
+      lists: [...joint(answer), weekByWeek(answer) ?? []].flat(),
       size: this.#size ? `${t.size(this.#size)}.` : '',
     });
   };

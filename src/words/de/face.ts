@@ -52,6 +52,8 @@ export const face: Sentences<FaceSayings> = {
   ofMyOwn: 'eine eigene Größe',
   entryOf: ({ label, number }) => `${label}, ${number}`,
   fractionKeys: 'Tasten für Brüche',
+  asFabrics: 'Ware wie beim Stoff angegeben',
+  asFabricsHint: ({ hint }) => `die Stoffe geben es vor; hier lässt sich etwas anderes wählen; ${hint}`,
 
   cutCaption: 'Zuschneiden',
   times: ({ count }) => `${count} ×`,

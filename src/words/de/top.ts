@@ -98,10 +98,12 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
     sash: 'Zwischenstreifen',
     sashBetweenBlocks: 'Zwischenstreifen zwischen Blöcken',
     sashBetweenRows: 'Zwischenstreifen zwischen Reihen',
-    sashBetweenRowsInOne: 'Zwischenstreifen zwischen Reihen, in einem Stück',
+    sashBetweenRowsInOne: 'langer Zwischenstreifen zwischen Reihen',
     cornerstone: 'Eckstein',
-    wholeToJoin: ({ piece, length }, t) => `${t.say(piece)}, ganze Breite, auf ${t.l(length)} zu verbinden`,
-    endToJoin: ({ piece, length }, t) => `${t.say(piece)}, Ende, auf ${t.l(length)} zu verbinden`,
+    wholeToJoin: ({ piece, length }, t) =>
+      `${t.say(piece)}: Teil in Stoffbreite (die Teile auf ${t.l(length)} zusammennähen)`,
+    endToJoin: ({ piece, length }, t) =>
+      `${t.say(piece)}: Endstück (die Teile auf ${t.l(length)} zusammennähen)`,
     squareForSides: 'Quadrat, in vier Randdreiecke zu schneiden',
     squareForCorners: 'Quadrat, in zwei Eckdreiecke zu schneiden',
     part: ({ kind }) => PARTS[kind],

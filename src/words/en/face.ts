@@ -50,6 +50,8 @@ export const face: Sentences<FaceSayings> = {
   ofMyOwn: 'a size of my own',
   entryOf: ({ label, number }) => `${label}, ${number}`,
   fractionKeys: 'Fraction keys',
+  asFabrics: 'what each fabric is bought in',
+  asFabricsHint: ({ hint }) => `the fabrics say it; you can choose something else here; ${hint}`,
 
   cutCaption: 'What to cut',
   times: ({ count }) => `${count} ×`,

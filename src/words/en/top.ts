@@ -104,10 +104,12 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
     sash: 'sashing',
     sashBetweenBlocks: 'sashing between blocks',
     sashBetweenRows: 'sashing between rows',
-    sashBetweenRowsInOne: 'sashing between rows, in one strip',
+    sashBetweenRowsInOne: 'long sashing between rows',
     cornerstone: 'cornerstone',
-    wholeToJoin: ({ piece, length }, t) => `${t.say(piece)}, whole width to join to ${t.l(length)}`,
-    endToJoin: ({ piece, length }, t) => `${t.say(piece)}, end to join to ${t.l(length)}`,
+    wholeToJoin: ({ piece, length }, t) =>
+      `${t.say(piece)}: part as wide as the cloth (sew the parts together to ${t.l(length)})`,
+    endToJoin: ({ piece, length }, t) =>
+      `${t.say(piece)}: end part (sew the parts together to ${t.l(length)})`,
     squareForSides: 'square, cut in four for side triangles',
     squareForCorners: 'square, cut in two for corner triangles',
     part: ({ kind }) => PARTS[kind],

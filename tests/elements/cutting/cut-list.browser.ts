@@ -288,6 +288,13 @@ describe('the cut list as a grid of cells', () => {
       ['B', 'B · Slate'],
       ['X', 'X'],
     ]);
+    // The longest name is read whole on a phone, and beside the name of the piece where there is more room.
+    for (const width of [320, 768]) {
+      await setViewport({ width, height: 640 });
+      const { clientWidth, scrollWidth } = gridCell(sheet, 1, 1);
+      expect(clientWidth, `${width} px`).to.be.at.least(150).and.at.least(scrollWidth);
+    }
+    await setViewport({ width: 1280, height: 900 });
     await chooseInGrid(sheet, 1, 1, 'B');
     await settled(worksheet);
     expect(cuts(sheet)[0]).to.equal('4 B · square 3 × 3');

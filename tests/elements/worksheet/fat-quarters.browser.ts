@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BlockResult, CuttingResult } from '../../../src/reckon.js';
-import { all, answered, settled, text } from '../../face/fixture.js';
+import { all, answered, find, settled, text } from '../../face/fixture.js';
 import { calm, list, part, worksheet, type Worksheet } from './quilt.js';
 
 const NINE = 'chart="A B A; B A B; A B A" block="9" count="20"';
@@ -35,6 +35,21 @@ describe('a fabric that is bought in fat quarters', () => {
     const sheet = await quarters('', `<quilt-block ${NINE} sheet="fat-eighth"></quilt-block>`);
     const { fabrics } = answered<BlockResult>(sheet.querySelector('quilt-block')!);
     expect(fabrics.map(({ buy }) => buy.unit)).to.deep.equal(['sheet', 'sheet']);
+  });
+
+  it('is what a block says that it is cut from, and the reader can choose something else', async () => {
+    const sheet = await quarters('', `<quilt-block ${NINE}></quilt-block>`);
+    const block = sheet.querySelector('quilt-block')!;
+    const shown = (): string => text(find(block, '.refine'));
+    expect(shown()).to.include('Cut from what each fabric is bought in').and.not.include('by length');
+    find(block, '.refine button')!.click();
+    await settled(block);
+    const choice = find<HTMLSelectElement>(block, 'select[data-row=sheet]')!;
+    expect(text(choice.selectedOptions[0])).to.equal('what each fabric is bought in');
+    expect(text(choice.closest('tr'))).to.include('you can choose something else here');
+    part(sheet, 'fabric').setAttribute('sheet', '');
+    await settled(sheet);
+    expect(text(choice.selectedOptions[0])).to.equal('cloth by length');
   });
 
   it('has its size in the worksheet’s unit, also for a part with another', async () => {
@@ -206,7 +221,11 @@ describe('what the reader has at hand', () => {
   it('is written beside prices too, in a page of any width', async () => {
     const sheet = await asking('at-hand price="3"', 'currency="EUR"');
     const row = entries(sheet)[0]!.closest('tr')!;
-    expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '', '€15.00', '']);
+    expect([...row.children].map(text).slice(3)).to.deep.equal(['5 fat quarters', '€3.00', '€15.00', '']);
+    sheet.parentElement!.style.inlineSize = '700px';
+    await write(sheet, entries(sheet)[0]!, '9 fat quarters');
+    const { clientWidth, scrollWidth } = entries(sheet)[0]!;
+    expect(scrollWidth, 'what is written is read whole').to.equal(clientWidth);
     sheet.parentElement!.style.inlineSize = '300px';
     await settled(sheet);
     expect(entries(sheet)[0]!.getBoundingClientRect().right).to.be.below(

@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import {
   all,
+  cell,
   answer,
   answered,
   choose,
@@ -205,8 +206,8 @@ describe('the shopping list of a quilt-worksheet', () => {
     ]);
     for (const row of rows) expect(row).to.have.length(6);
     // 12 squares of 6 1/2: 2 × 3 in a fat quarter
-    expect(rows[0]!.slice(2)).to.deep.equal(['', '2 fat quarters', '', '€7.20']);
-    expect(rows[5]!.slice(2)).to.deep.equal(['', '1 large package, 90 × 108 in', '', '€38.50']);
+    expect(rows[0]!.slice(2)).to.deep.equal(['', '2 fat quarters', '€3.60', '€7.20']);
+    expect(rows[5]!.slice(2)).to.deep.equal(['', '1 large package, 90 × 108 in', '€38.50', '€38.50']);
     const { fabrics, total } = list(sheet);
     const parts = ['top', 'borders', 'binding'] as const;
     expect(parts.every((name) => answered(part(sheet, name)).fabric)).to.be.true;
@@ -486,6 +487,14 @@ describe('what is wrong in a quilt-worksheet', () => {
 });
 
 describe('kits in a quilt-worksheet', () => {
+  it('have a row of their own where there are prices, and are among the settings where there are none', async () => {
+    const isShown = (sheet: Worksheet): boolean => cell(sheet, 'kits').checkVisibility();
+    expect(isShown(await quilt())).to.equal(true);
+    const plain = await worksheet('<quilt-binding width="58" length="70"></quilt-binding>');
+    expect(isShown(plain)).to.equal(false);
+    expect(text(find(plain, '.refine'))).to.include('Kits');
+  });
+
   it('are typed in, and give bolts for each fabric', async () => {
     const sheet = await quilt();
     expect(valueIn(sheet, 'bolt')).to.equal('15 yd');
