@@ -2,6 +2,8 @@ import { isBlank } from '../ledger/field.js';
 import { say } from '../calculators/cutting/plan-shape.js';
 import { ReadingFace } from './planning-face.js';
 import { tableOnServer } from './server.js';
+import { sayInFace } from '../words/face-sayings.js';
+import { Teller } from '../words/teller.js';
 import { CELL_ATTRIBUTES, tableIn } from './table.js';
 
 /** A note: the price was for what the list was cut from before. */
@@ -48,6 +50,17 @@ class ListFace extends ReadingFace {
             ...(isOtherPrice && { price: undefined }),
         };
     }
+    #inSheets;
+    /** If fabrics are bought in sheets, a list without sheets of its own is not cut from cloth by length. */
+    tellerNow() {
+        const from = super.tellerNow();
+        const { sheets } = (this.flow?.values ?? {});
+        if (!Object.keys(sheets ?? {})[0])
+            return from;
+        if (this.#inSheets?.from !== from)
+            this.#inSheets = { from, teller: sayingSheets(from) };
+        return this.#inSheets.teller;
+    }
     /** A week is of use only in a sew-along. */
     standing(settings) {
         return super.standing(settings.filter(({ id, value }) => id !== 'week' || value));
@@ -60,5 +73,12 @@ class ListFace extends ReadingFace {
         return isSame ? this.#said : (this.#said = cautions);
     }
 }
+/** The same in words, with what the fabrics say in place of cloth by length. */
+const sayingSheets = (t) => {
+    const { words, style, lang } = t;
+    const sheet = { ...words.options['sheet'], '': t.say(sayInFace('asFabrics')) };
+    const hint = t.say(sayInFace('asFabricsHint', { hint: t.hint('sheet') }));
+    return new Teller({ ...words, options: { ...words.options, sheet }, hints: { ...words.hints, sheet: hint } }, style, lang);
+};
 
 export { ListFace };

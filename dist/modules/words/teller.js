@@ -166,7 +166,9 @@ class Teller {
     }
     /** A choice of an input in words; the choice itself if it has none. */
     chosen(of, code) {
-        return this.#inUnits((typeof of === 'string' && this.words.options[of]?.[code]) || code);
+        const words = typeof of === 'string' ? this.words.options[of] : undefined;
+        // What somebody wrote may be the name of something that every object has.
+        return this.#inUnits((words && Object.hasOwn(words, code) ? words[code] : undefined) ?? code);
     }
     /** The text in an input's row: in words, where its author writes codes. */
     standing(id, { kind, options, offered }, text) {

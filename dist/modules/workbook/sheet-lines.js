@@ -68,6 +68,7 @@ const lineOf = (ledger, cloth, fabric, leftOf) => {
             fabric: letter,
             name,
             text,
+            price: price && ledger.priced(price),
             cost: paid,
             sheets: planned.count,
             parts: parts.map(({ title }, at) => ({ title, sheets: planned.alone[at] ?? 0 })),

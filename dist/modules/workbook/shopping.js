@@ -25,9 +25,9 @@ const listLines = ({ fabrics, items, fromLeftovers = [], }) => [
             own,
         };
     }),
-    ...items.map(({ title, parts, fabric, name, text, cost, own, used: { buy } }) => {
+    ...items.map(({ title, parts, fabric, name, text, price, cost, own, used: { buy } }) => {
         const titles = parts ? titlesOf(parts) : [title];
-        return { letter: fabric, name, uses: say('uses', { titles }), buy, text, cost, own };
+        return { letter: fabric, name, uses: say('uses', { titles }), buy, text, price, cost, own };
     }),
     ...fromLeftovers.map(({ title, fabric: letter, name, text }) => ({
         letter,

@@ -6,14 +6,22 @@ import { say } from './sayings.js';
 
 const wordsOf = (buy) => buy instanceof Message ? buy : say('toBuy', { buy, width: undefined });
 /** What is bought by the piece, and what it costs. */
-const countItems = (ledger, items, declared) => items.map(({ title, fabric, buy, cost }) => {
+const countItems = (ledger, items, declared) => items.map(({ title, fabric, buy, price: ofOne, cost }) => {
     const text = wordsOf(buy);
     const price = priceOf(ledger, cost, text);
     const paid = price && ledger.paid(price);
     const name = declared.find(({ letter }) => letter === fabric)?.name ?? '';
     const used = { buy: buy instanceof Message ? undefined : buy };
     return {
-        item: { title, fabric, name, text, cost: paid, used },
+        item: {
+            title,
+            fabric,
+            name,
+            text,
+            price: paid && ofOne && ledger.priced(ofOne.value),
+            cost: paid,
+            used,
+        },
         called: fabric ? say('itemOf', { item: text, letter: fabric }) : text,
         paid,
     };

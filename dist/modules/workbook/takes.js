@@ -51,7 +51,10 @@ const takesOf = (calculator, { own, price, cost }, letters) => {
             return take.need.equals(0) && !take.sheets ? taken : { ...taken, part: partOf(take, title) };
         const { inches, amount, unit, called } = take.item;
         const bought = new Purchase(inches, amount, unit, called && said(called));
-        return { ...taken, item: { title, fabric: take.fabric, buy: bought, cost: take.cost ?? cost } };
+        const paid = take.cost ?? cost;
+        // A package has its price in the list of packages, so only its cost is known.
+        const ofOne = amount.equals(1) ? paid : price;
+        return { ...taken, item: { title, fabric: take.fabric, buy: bought, price: ofOne, cost: paid } };
     });
 };
 

@@ -1,6 +1,7 @@
 import type { Answer } from '../ledger/answer.js';
 import { type ListSurroundings } from '../calculators/cutting/plan-shape.js';
 import { ReadingFace } from './planning-face.js';
+import { Teller } from '../words/teller.js';
 import { type Table } from './table.js';
 /** A face whose pieces are in the table that its author wrote inside it, or in the cells of the page. */
 export declare abstract class ListFace<A extends Answer = Answer> extends ReadingFace<A> {
@@ -26,6 +27,8 @@ export declare abstract class ListFace<A extends Answer = Answer> extends Readin
     protected surroundings(): ListSurroundings & {
         price?: undefined;
     };
+    /** If fabrics are bought in sheets, a list without sheets of its own is not cut from cloth by length. */
+    protected tellerNow(): Teller;
     /** A week is of use only in a sew-along. */
     protected standing(settings: Parameters<ReadingFace['standing']>[0]): ReturnType<ReadingFace['standing']>;
 }

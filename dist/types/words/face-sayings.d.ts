@@ -63,6 +63,11 @@ export interface FaceSayings extends FlowSayings {
     /** In a list to choose from: something that is not in it. */
     ofMyOwn: undefined;
     fractionKeys: undefined;
+    /** What a list is cut from, if the fabrics say it; and that another can be chosen. */
+    asFabrics: undefined;
+    asFabricsHint: {
+        hint: string;
+    };
     cutCaption: undefined;
     times: {
         count: number;
@@ -88,4 +93,4 @@ export interface FaceSayings extends FlowSayings {
         piece: Message;
     };
 }
-export declare const sayInFace: <Code extends "times" | "measured" | "ofMyOwn" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "entryOf" | "fractionKeys" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "otherPictures" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks" | "blocksForOtherPlaces">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;
+export declare const sayInFace: <Code extends "times" | "measured" | "ofMyOwn" | "buyLead" | "byItselfLead" | "notReckonedYet" | "announced" | "overStock" | "wrongStock" | "strayLock" | "valueHead" | "howHead" | "showWorking" | "hideWorking" | "changeSettings" | "hideSettings" | "standingSettings" | "oneMore" | "yourOwn" | "putBack" | "takeAway" | "entryOf" | "fractionKeys" | "asFabrics" | "asFabricsHint" | "cutCaption" | "cutterCaution" | "measureFirst" | "showInCentimetres" | "showInInches" | "otherPictures" | "takeAlong" | "copyTable" | "downloadCsv" | "downloadSpreadsheet" | "print" | "copied" | "cannotCopy" | "cannotLoad" | "rowHead" | "inchesHead" | "cutCell" | "fromWorksheet" | "fromFabric" | "fromPart" | "fromSeveral" | "noClothForBlocks" | "listForOtherBlocks" | "blocksForOtherPlaces">(code: Code, ...[values]: FaceSayings[Code] extends undefined ? [] : [values: FaceSayings[Code]]) => Message<Code>;

@@ -67,6 +67,8 @@ export interface WorkbookItem {
     fabric: string;
     /** What to buy: an amount, or somebody's own words. */
     buy: Purchase | Message;
+    /** Of one, if a calculator has read it. */
+    price?: Money | undefined;
     cost?: Price | undefined;
 }
 /** Blocks that are made, for the question how many of them a reader's own cloth gives. */

@@ -158,6 +158,8 @@ export interface ShoppingItem {
     name: string;
     /** What to buy: `5 fat quarters`. */
     text: Message;
+    /** Of one: one fat quarter, one package, one yard of a roll. Absent if it is not known. */
+    price?: Money | undefined;
     cost?: Money | undefined;
     /** The sheets of all parts together, if it is cloth in sheets. */
     sheets?: number | undefined;

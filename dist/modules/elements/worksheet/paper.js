@@ -49,6 +49,6 @@ const drawn = (part) => {
     return html `<section><h2>${part.called}</h2><p>${said.join(' ')}</p>${first}</section>${others}${strips.map((list) => listing(list, t))}`;
 };
 /** The requirement sheet: what to buy, the fabric key, what to cut from which fabric, and every part's drawings. */
-const requirementSheet = ({ answer, reckoning, t }, about) => html `<section class="paper" lang=${t.words.lang}> <h1>${document.title}</h1> <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p> ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html `<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing} <div class="columns"> <p>${t.say(sayInFace('cutterCaution'))}</p> ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)} </div> </section>`;
+const requirementSheet = ({ answer, reckoning, t }, about) => html `<section class="paper" lang=${t.words.lang}> <h1>${document.title}</h1> <p>${about.size} ${t.say(sayInFace('measureFirst'))}</p> ${about.quilt} ${listing(shopping(answer), t)} ${reckoning.notes.map((note) => html `<p class="note">${t.say(note)}</p>`)} ${about.key} ${mayLeave(answer) ? listing(leftoverList(answer, t.style), t) : nothing} ${about.lists.map((list) => listing(list, t))} <div class="columns"> <p>${t.say(sayInFace('cutterCaution'))}</p> ${cutLists(about.pieces, t)} ${about.joint} ${about.parts.map(drawn)} </div> </section>`;
 
 export { keyOf, requirementSheet };

@@ -132,10 +132,9 @@ class QuiltWorksheet extends ReadingFace {
                 pieces: asCut(this.#pieces, answer),
                 key: keyOf(good, this.#swatches),
                 quilt: this.#drawn(this.quilt, t),
-                joint: [
-                    ...pictures,
-                    ...[...joint(answer), weekByWeek(answer) ?? []].flat().map((list) => listing(list, t)),
-                ],
+                joint: pictures,
+                // Their words need the width of the paper.
+                lists: [...joint(answer), weekByWeek(answer) ?? []].flat(),
                 size: this.#size ? `${t.size(this.#size)}.` : '',
             });
         };
@@ -274,6 +273,10 @@ class QuiltWorksheet extends ReadingFace {
         fabric.atHand = target.value;
         fabric.dispatchEvent(new Event(type, { bubbles: true, composed: true }));
         return true;
+    }
+    /** A shop that writes prices may cut kits. It should not have to look for that. */
+    isSetting(row) {
+        return super.isSetting(row) && (row.id !== 'kits' || !this.answer?.total);
     }
     render() {
         return html `<slot></slot>${super.render()}`;

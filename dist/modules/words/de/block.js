@@ -33,15 +33,16 @@ const block = {
     hints: {
         chart: 'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
         count: 'alle wie dieser',
+        method: 'so viele Halbquadrat-Dreiecke und fliegende Gänse auf einmal',
         sheet: SHEET_HINT,
     },
     options: {
         method: {
-            'two-one': 'Halbquadrate je zwei, Gänse einzeln',
-            'two-four': 'Halbquadrate je zwei, Gänse je vier',
-            'eight-one': 'Halbquadrate je acht, Gänse einzeln',
-            'eight-four': 'Halbquadrate je acht, Gänse je vier',
-            strips: 'Reihen gleicher Patches aus Streifen',
+            'two-one': 'Halbquadrate je 2, Gänse je 1',
+            'two-four': 'Halbquadrate je 2, Gänse je 4',
+            'eight-one': 'Halbquadrate je 8, Gänse je 1',
+            'eight-four': 'Halbquadrate je 8, Gänse je 4',
+            strips: 'gleiche Patches aus Streifen',
         },
     },
     entries: {},

@@ -11,11 +11,11 @@ const CELLS = {
 };
 const WAYS = {
     rectangle: 'Quadrat oder Rechteck',
-    'rectangle-finished': 'Quadrat oder Rechteck, aus dem fertigen Maß',
+    'rectangle-finished': 'Rechteck, fertiges Maß',
     half: 'Halbquadrat-Dreiecke',
-    'half-finished': 'Halbquadrat-Dreiecke, aus dem fertigen Maß',
+    'half-finished': 'Halbquadrate, fertiges Maß',
     quarter: 'Viertelquadrat-Dreiecke',
-    'quarter-finished': 'Viertelquadrat-Dreiecke, aus dem fertigen Maß',
+    'quarter-finished': 'Viertelquadrate, fertiges Maß',
 };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 /** The cutting plan's words in German. */

@@ -37,6 +37,8 @@ const face = {
     ofMyOwn: 'eine eigene Größe',
     entryOf: ({ label, number }) => `${label}, ${number}`,
     fractionKeys: 'Tasten für Brüche',
+    asFabrics: 'Ware wie beim Stoff angegeben',
+    asFabricsHint: ({ hint }) => `die Stoffe geben es vor; hier lässt sich etwas anderes wählen; ${hint}`,
     cutCaption: 'Zuschneiden',
     times: ({ count }) => `${count} ×`,
     cutterCaution: 'Rollschneider: Klinge nach jedem Schnitt schließen, vom Körper weg schneiden, von Kindern fernhalten.',

@@ -33,15 +33,16 @@ const block = {
     hints: {
         chart: 'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
         count: 'all of them like this one',
+        method: 'how many half-square triangles and flying geese you make at a time',
         sheet: SHEET_HINT,
     },
     options: {
         method: {
-            'two-one': 'half-square triangles two at a time, geese one at a time',
-            'two-four': 'half-square triangles two at a time, geese four at a time',
-            'eight-one': 'half-square triangles eight at a time, geese one at a time',
-            'eight-four': 'half-square triangles eight at a time, geese four at a time',
-            strips: 'rows of equal patches from strips',
+            'two-one': 'half-squares by 2, geese by 1',
+            'two-four': 'half-squares by 2, geese by 4',
+            'eight-one': 'half-squares by 8, geese by 1',
+            'eight-four': 'half-squares by 8, geese by 4',
+            strips: 'equal patches from strips',
         },
     },
     entries: {},

@@ -11,11 +11,11 @@ const CELLS = {
 };
 const WAYS = {
     rectangle: 'square or rectangle',
-    'rectangle-finished': 'square or rectangle, from its finished size',
+    'rectangle-finished': 'rectangle, finished',
     half: 'half-square triangles',
-    'half-finished': 'half-square triangles, from their finished size',
+    'half-finished': 'half-squares, finished',
     quarter: 'quarter-square triangles',
-    'quarter-finished': 'quarter-square triangles, from their finished size',
+    'quarter-finished': 'quarter-squares, finished',
 };
 const FOLDS = ['without a fold', 'folded once, selvage to selvage', 'folded twice, in four layers'];
 /** The cutting plan's words in English. */

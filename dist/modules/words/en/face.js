@@ -34,6 +34,8 @@ const face = {
     ofMyOwn: 'a size of my own',
     entryOf: ({ label, number }) => `${label}, ${number}`,
     fractionKeys: 'Fraction keys',
+    asFabrics: 'what each fabric is bought in',
+    asFabricsHint: ({ hint }) => `the fabrics say it; you can choose something else here; ${hint}`,
     cutCaption: 'What to cut',
     times: ({ count }) => `${count} ×`,
     cutterCaution: 'Rotary cutter: close the blade after every cut, cut away from yourself, and keep it from children.',

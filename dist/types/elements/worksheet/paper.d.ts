@@ -1,4 +1,5 @@
 import { type TemplateResult } from 'lit';
+import type { Listing } from '../../ledger/listing.js';
 import { type Swatches } from '../../face/swatch.js';
 import type { Face } from '../../face/face.js';
 import type { Good } from '../../face/outcome.js';
@@ -13,5 +14,6 @@ export declare const requirementSheet: ({ answer, reckoning, t }: Good<Worksheet
     quilt: unknown;
     key: unknown;
     joint: unknown;
+    lists: Listing[];
     size: string;
 }) => TemplateResult;

@@ -10,6 +10,7 @@ import { type Swatches } from '../../face/swatch.js';
 import { type WorksheetAnswer } from '../../workbook/shape.js';
 import type { QuiltParts } from '../../workbook/whole-quilt.js';
 import { Teller } from '../../words/teller.js';
+import type { WorkingRow } from '../../words/told.js';
 /**
  * One quilt: the size of the top flows to the borders, and the size with borders to backing, binding and batting. The cloth of all
  * parts comes together in one shopping list, with prices, kits and a fabric key. An attribute on a part counts before what flows.
@@ -46,6 +47,8 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     get teller(): Teller;
     protected typed: (event: Event) => void;
     protected changed: (event: Event) => void;
+    /** A shop that writes prices may cut kits. It should not have to look for that. */
+    protected isSetting(row: WorkingRow): boolean;
     protected render(): TemplateResult;
     /** Under the question which block to make more or fewer of: a button for each block that can be. */
     protected under(note: Message): unknown;
