@@ -7,9 +7,9 @@ export interface StripSayings {
   stripsHead: undefined;
   stripWidthHead: undefined;
   givesHead: undefined;
-  gives: Pick<CutStrip, 'gives'>;
+  gives: Pick<CutStrip, 'gives' | 'asDrawn'>;
   /** The same with the size of each piece, for pieces of several lists, whose names may be the same. */
-  givesSizes: Pick<CutStrip, 'gives'>;
+  givesSizes: Pick<CutStrip, 'gives' | 'asDrawn'>;
 }
 
 const say = sayings<StripSayings>();
@@ -29,7 +29,7 @@ export const stripList = (
       of,
       strip.count,
       strip.height,
-      say(gives, { gives: strip.gives }),
+      say(gives, { gives: strip.gives, asDrawn: strip.asDrawn }),
     ]),
   ),
 });
@@ -44,7 +44,7 @@ const alikeIn = (strips: CutStrip[], says: keyof StripSayings): CutStrip[] => {
       ...[pieces.get(piece), count],
       ...(says === 'givesSizes' && size ? [size.width.toFraction(), size.length.toFraction()] : []),
     ]);
-    const key = [strip.height.toFraction(), ...given].join();
+    const key = [strip.height.toFraction(), strip.asDrawn, ...given].join();
     const before = alike.get(key)?.count ?? 0;
     alike.set(key, { ...strip, count: before + strip.count });
   }

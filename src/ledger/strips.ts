@@ -25,6 +25,8 @@ export interface CutStrip {
   height: Exact;
   /** `size` is that of the piece as it is cut, in exact inches, the short side first. */
   gives: { piece: Message; count: number; size?: Size | undefined }[];
+  /** Some of its pieces lie below others, so that only the drawing says how to cut it. */
+  asDrawn?: boolean | undefined;
 }
 
 /** One fabric's plan, as it is drawn. */
@@ -67,6 +69,7 @@ export const stripsOf = ({ sheets }: CuttingPlan, names: Message[]): CutStrip[] 
         const name = names[piece];
         return name ? { piece: name, count, size: sizeIn(strip, piece) } : [];
       }),
+      asDrawn: strip.placed.some(({ y }) => y.gt(strip.y)),
     })),
   );
 

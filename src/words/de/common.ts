@@ -1,6 +1,7 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import type { CommonWords } from '../common.js';
+import { piecesGiven, sizesGiven } from '../gives.js';
 import { ranges } from '../ranges.js';
 import {
   BRACKETED,
@@ -177,11 +178,8 @@ export const common: CommonWords = {
     stripsHead: 'Streifen',
     stripWidthHead: 'Breite',
     givesHead: 'Daraus jeweils',
-    gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
-    givesSizes: ({ gives }, t) =>
-      gives
-        .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
-        .join('; '),
+    gives: (given, t) => piecesGiven(given, t, 'wie gezeichnet'),
+    givesSizes: (given, t) => sizesGiven(given, t, 'wie gezeichnet'),
 
     // In drawings.
     laidPicture: ({ caption, pieces }, t) =>

@@ -3,6 +3,7 @@ import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
 import type { CommonWords } from '../common.js';
+import { piecesGiven, sizesGiven } from '../gives.js';
 import { ranges } from '../ranges.js';
 
 /** `across, along or mitred`. */
@@ -165,11 +166,8 @@ export const common: CommonWords = {
     stripsHead: 'Strips',
     stripWidthHead: 'Width',
     givesHead: 'What each gives',
-    gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
-    givesSizes: ({ gives }, t) =>
-      gives
-        .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
-        .join('; '),
+    gives: (given, t) => piecesGiven(given, t, 'as drawn'),
+    givesSizes: (given, t) => sizesGiven(given, t, 'as drawn'),
 
     // In drawings.
     laidPicture: ({ caption, pieces }, t) =>
