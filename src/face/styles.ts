@@ -130,6 +130,8 @@ export const faceStyles = css`
     [part='table'] { border-inline-start: var(--_edge); }
     [part='table'] tr { display: grid; grid-template-columns: minmax(0, 5fr) minmax(0, 7fr); align-items: baseline; }
     .amount { border: 0; padding-inline-end: 0; }
+    /* In WebKit a choice in a line would stick out in a page from right to left. */
+    .amount select { display: block; }
     [part='table'] :is(tbody, th, td) { display: block; inline-size: auto; }
     .how, [colspan], :has(+ [colspan]) { grid-column: 1 / -1; }
     .how { padding-block-start: 0; }

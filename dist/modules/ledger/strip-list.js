@@ -10,7 +10,7 @@ const stripList = (plans, head, caption = say('stripsFromTop'), gives = 'gives')
         of,
         strip.count,
         strip.height,
-        say(gives, { gives: strip.gives }),
+        say(gives, { gives: strip.gives, asDrawn: strip.asDrawn }),
     ])),
 });
 /** Puts strips of one height together if they give the same pieces. */
@@ -25,7 +25,7 @@ const alikeIn = (strips, says) => {
             ...[pieces.get(piece), count],
             ...(says === 'givesSizes' && size ? [size.width.toFraction(), size.length.toFraction()] : []),
         ]);
-        const key = [strip.height.toFraction(), ...given].join();
+        const key = [strip.height.toFraction(), strip.asDrawn, ...given].join();
         const before = alike.get(key)?.count ?? 0;
         alike.set(key, { ...strip, count: before + strip.count });
     }

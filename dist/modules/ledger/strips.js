@@ -19,6 +19,7 @@ const stripsOf = ({ sheets }, names) => sheets.flatMap(({ times, strips }) => st
         const name = names[piece];
         return name ? { piece: name, count, size: sizeIn(strip, piece) } : [];
     }),
+    asDrawn: strip.placed.some(({ y }) => y.gt(strip.y)),
 })));
 /** The height of all strips together, as a formula with equal heights added up: `8 × 2 1/2 + 1 × 12 1/2`. */
 const stacked = (strips) => {

@@ -6,9 +6,9 @@ export interface StripSayings {
     stripsHead: undefined;
     stripWidthHead: undefined;
     givesHead: undefined;
-    gives: Pick<CutStrip, 'gives'>;
+    gives: Pick<CutStrip, 'gives' | 'asDrawn'>;
     /** The same with the size of each piece, for pieces of several lists, whose names may be the same. */
-    givesSizes: Pick<CutStrip, 'gives'>;
+    givesSizes: Pick<CutStrip, 'gives' | 'asDrawn'>;
 }
 /** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
 export declare const stripList: (plans: {

@@ -27,6 +27,8 @@ export interface CutStrip {
         count: number;
         size?: Size | undefined;
     }[];
+    /** Some of its pieces lie below others, so that only the drawing says how to cut it. */
+    asDrawn?: boolean | undefined;
 }
 /** One fabric's plan, as it is drawn. */
 export interface LaidPlan {

@@ -1,5 +1,6 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
+import { sizesGiven, piecesGiven } from '../gives.js';
 import { ranges } from '../ranges.js';
 import { SIZE, PRODUCT, BRACKETED, SUM, listed, upTo, so, or, like, SEVERAL, STEPS, PRICE, TOGETHER, LENGTHS } from './examples.js';
 
@@ -128,10 +129,8 @@ const common = {
         stripsHead: 'Streifen',
         stripWidthHead: 'Breite',
         givesHead: 'Daraus jeweils',
-        gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
-        givesSizes: ({ gives }, t) => gives
-            .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
-            .join('; '),
+        gives: (given, t) => piecesGiven(given, t, 'wie gezeichnet'),
+        givesSizes: (given, t) => sizesGiven(given, t, 'wie gezeichnet'),
         // In drawings.
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Ausgelegt: ${listed(pieces.map((piece) => t.say(piece)))}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),

@@ -1,6 +1,7 @@
 import { number } from '../../measure/format.js';
 import { toUnit } from '../../measure/units.js';
 import { OVERAGE } from '../../trade/conventions.js';
+import { sizesGiven, piecesGiven } from '../gives.js';
 import { ranges } from '../ranges.js';
 
 /** `across, along or mitred`. */
@@ -131,10 +132,8 @@ const common = {
         stripsHead: 'Strips',
         stripWidthHead: 'Width',
         givesHead: 'What each gives',
-        gives: ({ gives }, t) => gives.map(({ piece, count }) => `${count} × ${t.say(piece)}`).join(', '),
-        givesSizes: ({ gives }, t) => gives
-            .map(({ piece, count, size }) => `${count} × ${t.say(piece)}${size ? `, ${t.size(size)}` : ''}`)
-            .join('; '),
+        gives: (given, t) => piecesGiven(given, t, 'as drawn'),
+        givesSizes: (given, t) => sizesGiven(given, t, 'as drawn'),
         // In drawings.
         laidPicture: ({ caption, pieces }, t) => `${t.say(caption)}. Laid out: ${pieces.map((piece) => t.say(piece)).join(', ')}.`,
         laidOn: ({ fabric, buy }, t) => drawn(fabric, t.bought(buy)),
