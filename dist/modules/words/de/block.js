@@ -38,10 +38,10 @@ const block = {
     },
     options: {
         method: {
-            'two-one': 'Halbquadrate je 2, Gänse je 1',
-            'two-four': 'Halbquadrate je 2, Gänse je 4',
-            'eight-one': 'Halbquadrate je 8, Gänse je 1',
-            'eight-four': 'Halbquadrate je 8, Gänse je 4',
+            'two-one': 'Dreiecke je 2, Gänse je 1',
+            'two-four': 'Dreiecke je 2, Gänse je 4',
+            'eight-one': 'Dreiecke je 8, Gänse je 1',
+            'eight-four': 'Dreiecke je 8, Gänse je 4',
             strips: 'gleiche Patches aus Streifen',
         },
     },

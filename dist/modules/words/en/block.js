@@ -38,10 +38,10 @@ const block = {
     },
     options: {
         method: {
-            'two-one': 'half-squares by 2, geese by 1',
-            'two-four': 'half-squares by 2, geese by 4',
-            'eight-one': 'half-squares by 8, geese by 1',
-            'eight-four': 'half-squares by 8, geese by 4',
+            'two-one': 'triangles by 2, geese by 1',
+            'two-four': 'triangles by 2, geese by 4',
+            'eight-one': 'triangles by 8, geese by 1',
+            'eight-four': 'triangles by 8, geese by 4',
             strips: 'equal patches from strips',
         },
     },
