@@ -26,15 +26,22 @@ export interface Visited {
 /** Once every sheet on a page is drawn, every plan made, and nothing changes any more; batting may be `spoilt` then. */
 export const atRest = (page: Page, spoilt = false): Promise<unknown> => page.evaluate(settling(spoilt));
 
+/** The languages whose words are a file of their own, which comes after the English ones are shown. */
+const WITH_FILES = ['de', 'en-GB'];
+
 /** The same, on a page whose scripts come by and by, and that says while it is busy. */
 export const whole = async (page: Page): Promise<void> => {
   await page.waitForFunction(() => !document.querySelector(':not(:defined), [aria-busy=true]'));
-  // German words are a file of their own, which comes after the English ones are shown.
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll(':lang(de)')].every((at) => {
-      const sheet = at.shadowRoot?.querySelector<HTMLElement>('section.sheet');
-      return !sheet || sheet.lang === 'de';
-    }),
+  await page.waitForFunction(
+    (languages) =>
+      languages.every((language) =>
+        [...document.querySelectorAll(`:lang(${language})`)].every((at) => {
+          const sheet = at.shadowRoot?.querySelector<HTMLElement>('section.sheet');
+          return !sheet || sheet.lang === language;
+        }),
+      ),
+    {},
+    WITH_FILES,
   );
   await atRest(page);
 };
