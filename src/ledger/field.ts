@@ -24,6 +24,8 @@ export interface InputSayings {
   tooManyEntries: { what: Label; most: number };
   twoSides: { text: string; side: string; other: string };
   feetForInches: { text: string; feet: string; length: Exact };
+  /** Of a short length, with an example that is short too. */
+  notShortLength: { text: string; like: Example };
   notSize: { text: string };
   notNumber: { text: string; like: Example };
   outOfRange: { what: Label; least: number; most: number; like: Example };

@@ -39,8 +39,22 @@ interface Limits {
 
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
+/** The longest example in the sentence about a text that is not a length. An input with a lower limit needs one of its own. */
+const LONGEST_EXAMPLE = exact(53);
 
 type Measured = Pick<Field, 'example' | 'initial' | 'followsReader'> & Limits;
+
+/** Reads a length for an input whose limit is below the lengths that the usual sentence has as examples. */
+const readShort = (raw: unknown, style: Style, field: Measured): Exact =>
+  unlessRefused(
+    () => readLength(raw, style),
+    ({ problem }) =>
+      refuse(
+        problem.code === 'notLength'
+          ? say('notShortLength', { text: textOf(raw), like: likeIn(field, style) })
+          : problem,
+      ),
+  );
 
 const readWithin = (
   { zero, most = '1000 in', ...field }: Measured,
@@ -50,8 +64,10 @@ const readWithin = (
 ): Exact => {
   const initial = initialOf(field, style);
   // A 0 has no unit.
-  const value = initial && initial !== '0' && initial === raw ? ownLength(initial) : readLength(raw, style);
+  const isInitial = initial && initial !== '0' && initial === raw;
   const limit = ownLength(most);
+  const read = limit.lt(LONGEST_EXAMPLE) ? readShort : readLength;
+  const value = isInitial ? ownLength(initial) : read(raw, style, field);
   if (value.gte(FINEST) && value.lte(limit)) return value;
   if (zero && value.equals(0)) return value;
   const like = likeIn(field, style);
@@ -63,7 +79,11 @@ const readWithin = (
 
 const LENGTH_EXAMPLE = { in: ['58', '147 cm'], cm: ['147', '58 in'] };
 
-export const lengthField = ({ zero, most, ...about }: About & Limits = {}): Field<Exact> => {
+export const lengthField = ({
+  zero,
+  most,
+  ...about
+}: About & Limits & Pick<Field, 'example'> = {}): Field<Exact> => {
   const field = { example: LENGTH_EXAMPLE, ...about };
   const limits = { ...field, zero, most };
   return {

@@ -72,4 +72,21 @@ describe('a hanging sleeve', () => {
   test.each(['40 x 6', '4 x 58', 'x', '0 x 4'])('with a label of %s is refused there', (label) =>
     expect(errorsOf(reckonSleeve)({ width: 40, label })[0]).toBe('label'),
   );
+
+  // Worked here: quilts 40, 5 and 2 1/4 in wide, whose label has two seams of 1/4 in beside it.
+  test.each([
+    ['40', 'in', '4 x 6 in'],
+    ['5', 'in', '2 x 2 in'],
+    ['100', 'cm', '10 x 15 cm'],
+    ['12', 'cm', '5 x 5 cm'],
+  ] as const)('%s %s wide: a label that is too large is told of one that is not', (width, units, smaller) => {
+    const refused = reckonSleeve({ width, units, label: '190 x 190' });
+    expect(refused.errors?.[0]?.message).toMatch(new RegExp(`like ${smaller}\\.$`));
+    expect(sleeve({ width, units, label: smaller }).strips).toBe(1);
+  });
+
+  test('of a quilt too narrow for any label: its cell is to be empty', () =>
+    expect(reckonSleeve({ width: '2 1/4', label: '4 x 6' }).errors?.[0]?.message).toMatch(
+      /Leave its cell empty\.$/,
+    ));
 });

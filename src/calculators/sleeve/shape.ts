@@ -40,7 +40,8 @@ export interface SleeveSayings {
   joinsTakeAll: { cloth: Exact };
   /** How far the strips reach, and the length that is needed. */
   stripsReach: { reach: Quantity; need: Quantity };
-  labelTooWide: { most: Exact };
+  /** How wide the cloth or the quilt is, and what the seams leave of that. */
+  labelTooWide: { most: Exact; room: Exact };
   /** The label needs no cloth of its own. */
   labelBeside: undefined;
   labelTitle: undefined;
