@@ -38,6 +38,9 @@ export const numbersIn = (lang: string, options?: Intl.NumberFormatOptions): Int
   return made;
 };
 
+/** Kinds of English that write a point. The first question about a language takes a browser long, and all would wait for the answer. */
+const POINT = /^en(-(US|GB|AU|CA|IE|NZ))?$/;
+
 /** Whether a language writes decimals with a comma, for each one that we asked about. */
 const commas = new Map<string, boolean>();
 
@@ -52,6 +55,7 @@ const findComma = (lang: string): boolean => {
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 export const writesComma = (lang: string | undefined): boolean => {
   const tag = lang || 'en';
+  if (POINT.test(tag)) return false;
   const known = commas.get(tag);
   if (known !== undefined) return known;
   if (commas.size >= MOST_KNOWN) commas.clear();

@@ -27,4 +27,8 @@ describe('writesComma', () => {
     '%s does not',
     (lang) => expect(writesComma(lang)).toBe(false),
   );
+  test.each(['en', 'en-US', 'en-GB', 'en-AU', 'en-CA', 'en-IE', 'en-NZ', 'en-ZA', 'en-DE'])(
+    '%s is as the browser writes it',
+    (lang) => expect(writesComma(lang)).toBe(new Intl.NumberFormat(lang).format(1.5).includes(',')),
+  );
 });

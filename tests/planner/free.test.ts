@@ -44,42 +44,45 @@ describe('what is left around pieces', () => {
 });
 
 describe('what a plan leaves', () => {
-  const CASES = 600;
+  const CASES = 150;
 
-  test(`is on the cloth, beside the pieces, and can be cut, in ${CASES} random plans`, () => {
-    const roll = dice(31);
-    let [all, whole, named] = [0, 0, 0];
-    for (let turn = 0; turn < CASES; turn += 1) {
-      const side = (): number => 4 + roll(50);
-      const pieces = Array.from({ length: 1 + roll(5) }, (): CutPiece => ({
-        width: exact(side(), 4),
-        height: exact(side(), 3),
-        count: 1 + roll(12),
-        turn: roll(3) > 0,
-      }));
-      const cloth: Cloth = {
-        width: exact(80 + roll(90), 4),
-        height: roll(2) ? exact(80 + roll(20), 4) : undefined,
-      };
-      const plan = planCloth(pieces, cloth);
-      if (!plan.ok) continue;
-      const sheets = Array.from({ length: plan.count }, (): Box[] => []);
-      for (const piece of everyPiece(plan)) sheets[piece.sheet]?.push(boxOf(piece));
-      const free = sheets.map((): Box[] => []);
-      for (const one of freeOf(plan, cloth)) free[one.sheet]?.push(boxOf(one));
-      const on = { x: 0, y: 0, ...sizeOf({ width: cloth.width, height: cloth.height ?? plan.length }) };
-      sheets.forEach((boxes, sheet) => {
-        const left = free[sheet] ?? [];
-        expect(faultIn([...boxes, ...left], on)).toBeUndefined();
-        const covered = [...boxes, ...left].reduce((sum, { width, height }) => sum + width * height, 0);
-        all += 1;
-        if (Math.abs(covered - on.width * on.height) < 1e-6) whole += 1;
-        named += left.length;
-      });
-    }
-    // Hardly anything is forgotten: the pieces and what is left make up the whole sheet.
-    expect(all).toBeGreaterThan(CASES);
-    expect(whole / all).toBeGreaterThan(0.98);
-    expect(named).toBeGreaterThan(all);
-  });
+  test.each([31, 32, 33, 34])(
+    `is on the cloth, beside the pieces, and can be cut, in ${CASES} random plans from %i`,
+    (seed) => {
+      const roll = dice(seed);
+      let [all, whole, named] = [0, 0, 0];
+      for (let turn = 0; turn < CASES; turn += 1) {
+        const side = (): number => 4 + roll(50);
+        const pieces = Array.from({ length: 1 + roll(5) }, (): CutPiece => ({
+          width: exact(side(), 4),
+          height: exact(side(), 3),
+          count: 1 + roll(12),
+          turn: roll(3) > 0,
+        }));
+        const cloth: Cloth = {
+          width: exact(80 + roll(90), 4),
+          height: roll(2) ? exact(80 + roll(20), 4) : undefined,
+        };
+        const plan = planCloth(pieces, cloth);
+        if (!plan.ok) continue;
+        const sheets = Array.from({ length: plan.count }, (): Box[] => []);
+        for (const piece of everyPiece(plan)) sheets[piece.sheet]?.push(boxOf(piece));
+        const free = sheets.map((): Box[] => []);
+        for (const one of freeOf(plan, cloth)) free[one.sheet]?.push(boxOf(one));
+        const on = { x: 0, y: 0, ...sizeOf({ width: cloth.width, height: cloth.height ?? plan.length }) };
+        sheets.forEach((boxes, sheet) => {
+          const left = free[sheet] ?? [];
+          expect(faultIn([...boxes, ...left], on)).toBeUndefined();
+          const covered = [...boxes, ...left].reduce((sum, { width, height }) => sum + width * height, 0);
+          all += 1;
+          if (Math.abs(covered - on.width * on.height) < 1e-6) whole += 1;
+          named += left.length;
+        });
+      }
+      // Hardly anything is forgotten: the pieces and what is left make up the whole sheet.
+      expect(all).toBeGreaterThan(CASES);
+      expect(whole / all).toBeGreaterThan(0.98);
+      expect(named).toBeGreaterThan(all);
+    },
+  );
 });

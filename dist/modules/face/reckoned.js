@@ -1,5 +1,5 @@
 import { isServer } from 'lit';
-import { isBlank, isMissing, textOf, say, readField } from '../ledger/field.js';
+import { isBlank, isMissing, textOf, readField, say } from '../ledger/field.js';
 import { lengthField } from '../ledger/lengths.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { upTo, exact } from '../measure/exact.js';

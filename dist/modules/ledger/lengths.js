@@ -28,11 +28,19 @@ const ownLength = (text) => {
 const usualLength = (usual, style) => ownLength(usual[ownUnits(style)]);
 /** Nobody cuts anything smaller. */
 const FINEST = exact(1, 64);
+/** The longest example in the sentence about a text that is not a length. An input with a lower limit needs one of its own. */
+const LONGEST_EXAMPLE = exact(53);
+/** Reads a length for an input whose limit is below the lengths that the usual sentence has as examples. */
+const readShort = (raw, style, field) => unlessRefused(() => readLength(raw, style), ({ problem }) => refuse(problem.code === 'notLength'
+    ? say('notShortLength', { text: textOf(raw), like: likeIn(field, style) })
+    : problem));
 const readWithin = ({ zero, most = '1000 in', ...field }, raw, style, what) => {
     const initial = initialOf(field, style);
     // A 0 has no unit.
-    const value = initial && initial !== '0' && initial === raw ? ownLength(initial) : readLength(raw, style);
+    const isInitial = initial && initial !== '0' && initial === raw;
     const limit = ownLength(most);
+    const read = limit.lt(LONGEST_EXAMPLE) ? readShort : readLength;
+    const value = isInitial ? ownLength(initial) : read(raw, style, field);
     if (value.gte(FINEST) && value.lte(limit))
         return value;
     if (zero && value.equals(0))

@@ -11,7 +11,7 @@ const worksheetFields = /* @__PURE__ */ inputsOf(() => ({
     width: optional(quiltFields.width, { more: true }),
     length: optional(quiltFields.length, { more: true }),
     fabricWidth: optional(lengthField({ more: true })),
-    seam: optional(lengthField({ zero: true, most: '2 in', more: true })),
+    seam: optional(lengthField({ zero: true, most: '2 in', more: true, example: { in: ['1/4'], cm: ['0.75'] } })),
     kits: optional(countField(10_000)),
     bolt: { ...lengthField({ initial: BOLT, most: '100000 in' }), write: soldLength },
     shrinkage,

@@ -52,6 +52,11 @@ export interface InputSayings {
         feet: string;
         length: Exact;
     };
+    /** Of a short length, with an example that is short too. */
+    notShortLength: {
+        text: string;
+        like: Example;
+    };
     notSize: {
         text: string;
     };
@@ -95,7 +100,7 @@ export interface InputSayings {
     };
     notUnits: undefined;
 }
-export declare const say: <Code extends "negative" | "missing" | "noLength" | "tooSmall" | "tooLarge" | "entry" | "inList" | "tooManyEntries" | "twoSides" | "feetForInches" | "notSize" | "notNumber" | "outOfRange" | "notWhole" | "lessThanHalfPercent" | "notChoice" | "notCode" | "yes" | "no" | "notCurrency" | "otherCurrency" | "notUnits">(code: Code, ...[values]: InputSayings[Code] extends undefined ? [] : [values: InputSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "negative" | "missing" | "noLength" | "tooSmall" | "tooLarge" | "entry" | "inList" | "tooManyEntries" | "twoSides" | "feetForInches" | "notShortLength" | "notSize" | "notNumber" | "outOfRange" | "notWhole" | "lessThanHalfPercent" | "notChoice" | "notCode" | "yes" | "no" | "notCurrency" | "otherCurrency" | "notUnits">(code: Code, ...[values]: InputSayings[Code] extends undefined ? [] : [values: InputSayings[Code]]) => Message<Code>;
 /** What a calculator can set for any input. */
 export interface About {
     /** It is one of the further settings, folded away at first. */

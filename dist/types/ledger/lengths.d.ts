@@ -17,7 +17,7 @@ interface Limits {
     /** Default 1000 in. */
     most?: string | undefined;
 }
-export declare const lengthField: ({ zero, most, ...about }?: About & Limits) => Field<Exact>;
+export declare const lengthField: ({ zero, most, ...about }?: About & Limits & Pick<Field, "example">) => Field<Exact>;
 /** One side of a quilt. Both sides together are wrong here, and so are inches with the sign of feet. */
 export declare const sideField: (about?: About) => Field<Exact>;
 /** The same for several lengths. One unit counts for all of them. */

@@ -14,7 +14,7 @@ const bindingFields = /* @__PURE__ */ inputsOf(() => ({
     perimeter: optional(lengthField({ most: '4000 in', more: true })),
     allowance: lengthField({ initial: BINDING_ALLOWANCE, zero: true, most: '100 in' }),
     stripWidth: optional(lengthField()),
-    finished: optional(lengthField({ most: '6 in' })),
+    finished: optional(lengthField({ most: '6 in', example: { in: ['3/8'], cm: ['1'] } })),
     fold: choiceField(['double', 'single']),
     thickness: lengthField({ initial: QUILT_THICKNESS, zero: true, most: '2 in', more: true }),
     ...clothFields,

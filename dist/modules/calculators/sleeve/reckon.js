@@ -72,7 +72,7 @@ const labelOf = (ledger, sleeveCloth) => {
     const [wide, long] = [cutOf('labelWidth', 0, across), cutOf('labelLength', 1, down)];
     const widest = least(width.value, cloth.width);
     if (wide.value.gt(widest) || long.value.gt(widest))
-        ledger.refuse('label', say('labelTooWide', { most: widest }));
+        ledger.refuse('label', say('labelTooWide', { most: widest, room: widest.sub(seam.value.mul(2)) }));
     return {
         finished: { width: across, length: down },
         cut: new Cut(1, say('labelPiece'), wide.value, long.value),

@@ -78,6 +78,7 @@ const common = {
         tooManyEntries: ({ what, most }, t) => `${t.label(what)}: höchstens ${most} auf einmal. ${several(t)}`,
         twoSides: ({ text, side, other }, t) => `${t.quote(text)} sind zwei Seiten. Hier nur ${side} eintragen und ${other} bei der anderen Seite.`,
         feetForInches: ({ text, feet, length }, t) => `${t.quote(text)} sind ${feet} Fuß, also ${t.l(length)}. Sind Zoll gemeint? Bitte ${feet} in oder ${feet} ft schreiben.`,
+        notShortLength: ({ text, like: examples }, t) => `${t.quote(text)} ist keine Länge. ${like(examples, t)}`,
         notSize: ({ text }, t) => `${t.quote(text)} ist keine Größe. Zum Beispiel ${SIZE}.`,
         notNumber: ({ text, like: examples }, t) => `${t.quote(text)} ist keine Zahl. ${like(examples, t)}`,
         outOfRange: ({ what, least, most, like: examples }, t) => `${t.label(what)}: nur von ${least} bis ${most}. ${like(examples, t)}`,

@@ -32,7 +32,7 @@ const sleeve = {
         seamsTakeAll: ({ strip }, t) => `Zwei Nähte lassen von einem Streifen von ${t.l(strip)} nichts übrig. Einen breiteren Streifen schreiben, zum Beispiel 22 cm.`,
         joinsTakeAll: ({ cloth }, t) => `Zwei Nähte lassen von Stoff mit ${t.l(cloth)} Breite nichts übrig. Breiteren Stoff schreiben, zum Beispiel 105 cm.`,
         stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
-        labelTooWide: ({ most }, t) => `Dieses Etikett passt nicht auf ${t.l(most)}, das schmalere Maß von Stoff und Quilt. Ein kleineres schreiben, zum Beispiel 10 x 15 cm.`,
+        labelTooWide: ({ most, room }, t) => `Dieses Etikett passt nicht auf ${t.l(most)}, das schmalere Maß von Stoff und Quilt. ${room.lt(2) ? 'Die Zelle leer lassen' : `Ein kleineres schreiben, zum Beispiel ${room.lt(6) ? '5 x 5 cm' : '10 x 15 cm'}`}.`,
         labelBeside: 'Das Etikett passt neben den Tunnel, ans Ende seines Streifens.',
         labelTitle: 'Etikett',
         labelPiece: 'Etikett',

@@ -81,6 +81,7 @@ const common = {
         tooManyEntries: ({ what, most }, t) => `${t.label(what)}: we can work out at most ${most} at once. ${SEVERAL}`,
         twoSides: ({ text, side, other }, t) => `${t.quote(text)} is two sides. Write one here, like ${side}, and ${other} as the other.`,
         feetForInches: ({ text, feet, length }, t) => `${t.quote(text)} is ${feet} feet, ${t.l(length)}. Did you mean ${feet} in? Write ${feet} in, or ${feet} ft.`,
+        notShortLength: ({ text, like: examples }, t) => `${t.quote(text)} is not a length. ${like(examples)}`,
         notSize: ({ text }, t) => `${t.quote(text)} is not a size. Write it like 60 x 80.`,
         notNumber: ({ text, like: examples }, t) => `${t.quote(text)} is not a number. ${like(examples)}`,
         outOfRange: ({ what, least, most, like: examples }, t) => `${t.label(what)} is between ${least} and ${most}. ${like(examples)}`,

@@ -34,7 +34,7 @@ const sleeve = {
         seamsTakeAll: ({ strip }, t) => `Two seams leave nothing of a strip ${t.l(strip)} wide. Write a wider strip, like ${t.usual(SLEEVE_STRIP)}.`,
         joinsTakeAll: ({ cloth }, t) => `Two seams leave nothing of cloth ${t.l(cloth)} wide. Write wider cloth, like ${t.usual(COTTON_WIDTH)}.`,
         stripsReach: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.l(need)}`,
-        labelTooWide: ({ most }, t) => `This label does not fit on ${t.l(most)}, the narrower of the cloth and the quilt. Write a smaller one, like ${t.usual({ in: '4 x 6 in', cm: '10 x 15 cm' })}.`,
+        labelTooWide: ({ most, room }, t) => `This label does not fit on ${t.l(most)}, the narrower of the cloth and the quilt. ${room.lt(2) ? 'Leave its cell empty' : `Write a smaller one, like ${room.lt(6) ? t.forUnits({ in: '2 x 2 in', cm: '5 x 5 cm' }) : t.forUnits({ in: '4 x 6 in', cm: '10 x 15 cm' })}`}.`,
         labelBeside: 'The label fits beside the sleeve, at the end of its strip.',
         labelTitle: 'Label',
         labelPiece: 'label',

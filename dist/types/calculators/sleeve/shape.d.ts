@@ -43,8 +43,10 @@ export interface SleeveSayings {
         reach: Quantity;
         need: Quantity;
     };
+    /** How wide the cloth or the quilt is, and what the seams leave of that. */
     labelTooWide: {
         most: Exact;
+        room: Exact;
     };
     /** The label needs no cloth of its own. */
     labelBeside: undefined;
