@@ -89,7 +89,8 @@ const show = (section) => {
     const words = root.querySelector(':scope > p');
     // What a page shows without the script must be the answer too.
     if (words && !root.result.errors) words.textContent = answerOf(root);
-    now.textContent = answerOf(root);
+    // A number stays on one line with its fraction and its unit.
+    now.textContent = answerOf(root).replace(/(\d) (?=\d|×|yd|in|cm|m\b)|(×) (?=\d)/g, '$1$2\u00a0');
     showText(sourceOf(live));
   };
   /** The others draw in the same turn; a plan made in the background tells when it is ready. */

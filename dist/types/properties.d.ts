@@ -190,9 +190,9 @@ a square. Default: the table inside the element. */
   chart?: QuiltBlock['chart'] | undefined;
   /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
   block?: QuiltBlock['block'] | undefined;
-  /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
+  /** How many blocks, a whole number. If a worksheet has only one block, it fills all the places of the top. Default 1. */
   count?: QuiltBlock['count'] | undefined;
-  /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
+  /** In a worksheet: without a `count`, it fills the places of the top that the other blocks leave. Default false. */
   fills?: QuiltBlock['fills'] | undefined;
   /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
 Default `two-one`. `strips`: rows of equal patches are cut across from strips that are sewn together. */
@@ -391,7 +391,7 @@ export interface QuiltSleeveProperties {
   short?: QuiltSleeve['short'] | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
-  /** A label for the back: its finished size, like `4 x 6`. If it has a fabric of its own, `fabric` names that after the sleeve’s.
+  /** A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the sleeve’s first.
 Default none. */
   label?: QuiltSleeve['label'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */

@@ -1,5 +1,5 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
-import type { Box, Caption, Dimension, Picture, Shape, Worded } from '../ledger/picture.js';
+import type { Box, Caption, Dimension, Line, Picture, Shape, Worded } from '../ledger/picture.js';
 import type { Teller } from '../words/teller.js';
 import { fillOf, type Swatches } from './swatch.js';
 
@@ -18,6 +18,13 @@ const LINE = 11;
 const TILE = 40;
 /** How many patterns there are on the page so far: each has a name of its own. */
 let patterns = 0;
+
+/** Whether a box lies on others, in all. */
+const liesOn = ({ x, y, width, height }: Box, others: Box[]): boolean =>
+  Math.min(...others.map((other) => other.x)) <= x &&
+  Math.min(...others.map((other) => other.y)) <= y &&
+  Math.max(...others.map((other) => other.x + other.width)) >= x + width &&
+  Math.max(...others.map((other) => other.y + other.height)) >= y + height;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 
@@ -44,6 +51,7 @@ class Drawing {
   readonly #ends: Partial<Record<Dimension['side'], number>> = {};
   readonly #captions = new Map<Caption, string>();
   readonly #isOfSeveral: boolean;
+  readonly #only: string | undefined;
 
   constructor(
     readonly picture: Picture,
@@ -51,7 +59,9 @@ class Drawing {
     readonly swatches: Swatches | undefined,
   ) {
     const { width, height, boxes, shapes = [], dimensions = [] } = picture;
-    this.#isOfSeveral = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || [])).size > 1;
+    const fabrics = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || []));
+    this.#isOfSeveral = fabrics.size > 1;
+    this.#only = this.#isOfSeveral ? undefined : [...fabrics][0];
     this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
     const [left, right] = [this.#margin('left'), this.#margin('right')];
     this.top = this.#margin('top');
@@ -122,7 +132,7 @@ class Drawing {
   pieces<Piece extends Pick<Box, 'is' | 'fabric'>>(all: Piece[], outline: (one: Piece) => string): unknown {
     return this.alike(all).map(
       (alike) =>
-        svg`<path class=${alike[0]?.is ?? nothing} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`,
+        svg`<path class=${this.#classes(alike[0]?.is, alike[0] && this.#under(alike[0]))} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`,
     );
   }
 
@@ -154,14 +164,30 @@ class Drawing {
     );
     if (!words) return nothing;
     const turn = fits(words, width, height) ? '' : 'rotate(-90)';
-    return svg`<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric)}>${words}</text>`;
+    return svg`<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric) ?? nothing}>${words}</text>`;
   };
 
-  /** The look of words on a fabric. */
-  #lookOf(fabric: string | undefined): unknown {
+  /** The look of words and lines on a fabric. */
+  #lookOf(fabric: string | undefined): string | undefined {
     const fill = fillOf(this.swatches, fabric);
-    return fill ? ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light') : nothing;
+    return fill && ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light');
   }
+
+  #classes(is: string | undefined, fabric: string | undefined): unknown {
+    return [is, this.#lookOf(fabric)].filter(Boolean).join(' ') || nothing;
+  }
+
+  /** The fabric under an outline: its own, or the only one if it lies on that. */
+  #under(piece: Pick<Box, 'is' | 'fabric'>): string | undefined {
+    const { boxes } = this.picture;
+    if (piece.fabric || !('x' in piece) || piece.is !== 'quilt') return piece.fabric;
+    const cloth = boxes.filter(({ fabric }) => fabric && fabric === this.#only);
+    return liesOn(piece as Box, cloth) ? this.#only : undefined;
+  }
+
+  /** Seams and folds lie on the cloth. */
+  line = ({ is, from, to }: Line): unknown =>
+    svg`<path class=${this.#classes(is, this.#only)} d=${this.path([from, to])} />`;
 
   /** What a piece of a fabric is filled with. */
   fill = (fabric: string | undefined): unknown => {
@@ -229,7 +255,7 @@ export const draw = (picture: Picture, t: Teller, swatches?: Swatches): Template
   ];
   return html`<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}">
     ${drawing.patterns()} ${pieces}
-    ${lines?.map(({ is, from, to }) => svg`<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)}
+    ${lines?.map(drawing.line)} ${drawing.measures.map(drawing.dimension)}
   </svg>`;
 };
 
@@ -250,18 +276,25 @@ export const drawingStyles = css`
   .piece:not([fill]) { fill: var(--_wash-strong); }
   .other:not([fill]) { fill: var(--_faint); }
   /* Black or white, with a line of the other round it: read on any cloth. */
-  .on-light { fill: #000; stroke: #fff; }
-  .on-dark { fill: #fff; stroke: #000; }
-  .on-light, .on-dark { stroke-width: 2px; stroke-linejoin: round; paint-order: stroke; }
+  text.on-light { fill: #000; stroke: #fff; }
+  text.on-dark { fill: #fff; stroke: #000; }
+  text:is(.on-light, .on-dark) { stroke-width: 2px; stroke-linejoin: round; paint-order: stroke; }
+  /* Lines are seen on their cloth too, on a light page and on a dark one. */
+  path.on-light { stroke: #333; }
+  path.on-dark { stroke: #ddd; }
   .spare { stroke-dasharray: 1 3; }
   .quilt { stroke-dasharray: 7 4; }
-  .seam { stroke: var(--_accent); stroke-width: 1.5px; stroke-dasharray: 4 3; }
+  .seam { stroke: var(--_accent); }
+  path.seam.on-light { stroke: color-mix(in srgb, var(--_accent) 60%, #000); }
+  path.seam.on-dark { stroke: color-mix(in srgb, var(--_accent) 40%, #fff); }
+  .seam { stroke-width: 1.5px; stroke-dasharray: 4 3; }
   .fold { stroke-dasharray: 10 3 2 3; }
   .dimension { stroke: var(--_soft); }
   .measure { fill: var(--_accent-text); }
   [fill] { print-color-adjust: exact; }
   @media (forced-colors: active) {
     [fill] { fill: none; }
-    text { fill: CanvasText; stroke: none; }
+    path:is(.on-light, .on-dark) { stroke: CanvasText; }
+    text, text:is(.on-light, .on-dark) { fill: CanvasText; stroke: none; }
   }
 `;

@@ -21,7 +21,7 @@ import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
-import { saysForAll } from './said-once.js';
+import { saysForAll, saysHowMeant } from './said-once.js';
 import { nameApart } from './naming.js';
 import { isAsServed, isUnknown } from './server.js';
 import type { Swatches } from './swatch.js';
@@ -82,7 +82,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    saysForAll(this, 'planning');
+    saysHowMeant(this);
   }
 
   override disconnectedCallback(): void {
@@ -126,7 +126,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
         <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div>
       </div>
       ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)}
-      <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
+      <p class=${saysHowMeant(this) ? nothing : 'folded'}>${this.#say('measureFirst')}</p>
       ${this.#actions(hasIssues)}
     </section>`;
   }
@@ -157,7 +157,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
         <tr>
           <th scope="col">${title}</th>
           <th scope="col">${this.#say('valueHead')}</th>
-          <th scope="col">${this.#say('howHead')}</th>
+          <th scope="col" class=${this.isOpen('working') ? nothing : 'folded'}>${this.#say('howHead')}</th>
         </tr>
       </thead>
       <tbody>

@@ -25,3 +25,18 @@ export const saysForAll = (element: ReactiveElement, what: string, wants = true)
   else spoken.delete(what);
   return wants;
 };
+
+/** The sheets that say how their amounts are meant. */
+const SHEETS = ['backing', 'batting', 'binding', 'block', 'borders', 'cutting', 'sleeve', 'top', 'worksheet']
+  .map((name) => `quilt-${name}`)
+  .join();
+
+/**
+ * Whether this sheet says how amounts are meant, for all of its page: the first does, also while its script is still on its way. So the
+ * note has the same place in whatever order the scripts come.
+ */
+export const saysHowMeant = (element: ReactiveElement): boolean => {
+  if (isServer || served.has(element)) return true;
+  const first = element.ownerDocument.querySelector(SHEETS);
+  return first ? first === element : saysForAll(element, 'planning');
+};

@@ -42,14 +42,20 @@ export const faceStyles = css`
   section > * { text-align: -webkit-match-parent; text-align: match-parent; }
   .sheet, .sheet div { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--_space); align-content: start; }
   .sheet > div:not(.spread) figure, [part='list'] { margin-block: var(--_space); }
-  @media screen { .folded { display: none !important; } }
+  @media screen {
+    .folded { display: none !important; }
+    /* A head says nothing where all rows are folded away. */
+    [part='table']:not(:has(tbody > tr:not(.folded, .refine))) thead { display: none; }
+  }
   /* Over everything while a cell is edited, and no longer than a line. */
   .in-sight { display: none; position: sticky; inset-block-start: 0; block-size: 2.6em; margin-block-end: calc(-2.6em - var(--_space)); z-index: 1; font-size: 1em; pointer-events: none; }
   .in-sight span { padding: 0.3em 0.6em; background: Canvas; color: CanvasText; border-block-end: var(--_edge); }
   .in-sight b { font-size: 1.3em; }
   p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
-  .refine { line-height: 1.3; }
+  .refine { font-size: 0.85em; line-height: 1.35; }
   .how button { padding-block: 0; min-block-size: 24px; }
+  /* Large enough for a pointer, and no taller in its line. */
+  .refine button { padding-block: 0; min-block-size: 24px; margin-block: min(0px, (1.35em - 24px) / 2); }
   table { border-collapse: collapse; font: inherit; }
   th { font-weight: inherit; text-align: inherit; }
   th, td { padding: calc(var(--_space) * 0.3) var(--_space); vertical-align: baseline; }
@@ -71,7 +77,7 @@ export const faceStyles = css`
   .stale.wrong strong { display: inline-block; text-decoration: inherit; }
   .unseen { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
 
-  [part='label'] { inline-size: 30%; }
+  [part='label'] { inline-size: 33%; }
   .amount { inline-size: 29%; border-inline-start: var(--_edge); }
   [colspan] { inline-size: auto; }
   .reckoned [part='value'], .measurable input { font-weight: 600; }

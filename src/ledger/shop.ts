@@ -78,8 +78,9 @@ export const buyCloth = (
   ledger.given('increment');
   const step = ledger.values.increment;
   const buy = enoughFor(fabric.value, step);
-  if (ledger.input.shared) ledger.note(sayOfShop('boughtTogether'));
-  else ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
+  if (ledger.input.shared) {
+    if (fabric.value.gt(0)) ledger.note(sayOfShop('boughtTogether'));
+  } else ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
   const need = ledger.row('fabric', fabric, about);
   const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
   const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;

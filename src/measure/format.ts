@@ -23,10 +23,15 @@ export const mixed = ({ s, n, d }: Exact): string => {
 /**
  * For a page: keeps a mixed number and its unit on one line, with the × after it or the ≥ before it. Otherwise "1 1/8 yd" could
  * read as 1/8 yd. A size of whole numbers stays together too, "81 × 96 in". Other sizes may be longer than a line.
+ * A number goes with the word that it counts up: "border 2".
  */
 export const unbroken = (text: string): string =>
   text
-    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g, '$1$2\u00a0')
+    .replace(
+      /(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|fat)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g,
+      '$1$2\u00a0',
+    )
+    .replace(/(\p{L}) (?=\d+(?:[,;:](?!\d)|$))/gu, '$1\u00a0')
     .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
 
 /** The same for a size in its own column, which is wide enough for all of it. */

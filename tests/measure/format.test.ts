@@ -151,7 +151,9 @@ describe('unbroken', () => {
     ['3 cut into 2 × 7 1/2, 2 × 35, 1 × 38 (each', '3 cut into 2~× 7~1/2, 2~×~35, 1~×~38 (each'],
     // A sum breaks at its operators, and words between each other.
     ['3 × 40 − 2 × 1/2 + 6 whole', '3~× 40 − 2~× 1/2 + 6 whole'],
-    ['2 inches, 7 fat quarters', '2 inches, 7 fat quarters'],
+    ['2 inches, 7 fat quarters', '2 inches, 7~fat quarters'],
+    ['sashing, border 1, border 2', 'sashing, border~1, border~2'],
+    ['Rand 2, 1,5 cm', 'Rand~2, 1,5~cm'],
   ])('%s', (text, kept) => {
     expect(unbroken(text)).toBe(kept.replaceAll('~', '\u00a0'));
     expect(unbroken(text).replace(/\s/g, ' ')).toBe(text);

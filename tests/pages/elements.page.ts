@@ -59,7 +59,7 @@ const attributeOf = (page: Page, tag: string, attribute: string): Promise<string
 const snippetOf = (page: Page, tag: string): Promise<string> =>
   page.$eval(`#${tag} .snippet code`, (at) => at.textContent);
 const answerOf = (page: Page, tag: string): Promise<string> =>
-  page.$eval(`#${tag} .now`, (at) => at.textContent);
+  page.$eval(`#${tag} .now`, (at) => at.textContent.replaceAll('\u00a0', ' '));
 /** What the live example holds, once it has followed. */
 const resultOf = async (page: Page, tag: string): Promise<string> => {
   await whole(page);
@@ -201,7 +201,7 @@ describe('the page of the elements', () => {
     await page.keyboard.press('End');
     await page.keyboard.type(' x');
     await page.waitForFunction(
-      (text) => document.querySelector('#quilt-backing .now')!.textContent !== text,
+      (text) => document.querySelector('#quilt-backing .now')!.textContent.replaceAll('\u00a0', ' ') !== text,
       {},
       before,
     );
@@ -210,7 +210,7 @@ describe('the page of the elements', () => {
     );
     for (const _ of ' x') await page.keyboard.press('Backspace');
     await page.waitForFunction(
-      (text) => document.querySelector('#quilt-backing .now')!.textContent === text,
+      (text) => document.querySelector('#quilt-backing .now')!.textContent.replaceAll('\u00a0', ' ') === text,
       {},
       before,
     );

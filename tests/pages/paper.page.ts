@@ -13,7 +13,7 @@ import { findFont, TEXT_FONTS } from '../tools/fonts.mjs';
 import { once } from '../tools/once.mjs';
 import { ROOT } from '../tools/run.mjs';
 import { printFromWebKit } from '../tools/webkit-paper.mjs';
-import { DRIVEN, site, type Visited } from './site.js';
+import { DRIVEN, site, type Visited, whole } from './site.js';
 
 const SCRIPT = '<script type="module" src="/dist/quilt-reckoner.js"></script>';
 const FORMATS = ['A4', 'Letter'] as const;
@@ -428,7 +428,7 @@ const paperTests = (engine: (typeof PRINTERS)[number]): void => {
 it.for(FORMATS)('the sew-along on %s ends with no page that is nearly empty', async (format, { skip }) => {
   skip(!findPoppler(), NO_POPPLER);
   const { page, faults } = await chromium.open('/sew-along.html');
-  await page.evaluate(SETTLE);
+  await whole(page);
   const paper: Paper = { pdf: join(folder, `sew-along-${format}.pdf`), format };
   await writeOn(page, paper);
   // The rules between the weeks may run on over the end of a page.

@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 42_000, goal: 20_000 },
-  batting: { ceiling: 44_900, goal: 24_000 },
-  binding: { ceiling: 43_700, goal: 24_000 },
-  borders: { ceiling: 45_700, goal: 24_000 },
-  sleeve: { ceiling: 41_600 },
-  block: { ceiling: 64_300 },
-  top: { ceiling: 55_600, goal: 27_000 },
-  cutting: { ceiling: 62_100 },
-  fabric: { ceiling: 39_300 },
-  worksheet: { ceiling: 73_700 },
-  'backing, binding, borders, batting together': { ceiling: 59_400, goal: 34_000 },
+  backing: { ceiling: 42_600, goal: 20_000 },
+  batting: { ceiling: 45_500, goal: 24_000 },
+  binding: { ceiling: 44_300, goal: 24_000 },
+  borders: { ceiling: 46_300, goal: 24_000 },
+  sleeve: { ceiling: 42_300 },
+  block: { ceiling: 64_900 },
+  top: { ceiling: 56_200, goal: 27_000 },
+  cutting: { ceiling: 62_700 },
+  fabric: { ceiling: 39_900 },
+  worksheet: { ceiling: 74_400 },
+  'backing, binding, borders, batting together': { ceiling: 60_000, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 109_700, goal: 53_000 },
-  'everything, classic script': { ceiling: 109_700, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 74_000 },
+  everything: { ceiling: 110_500, goal: 53_000 },
+  'everything, classic script': { ceiling: 110_500, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 74_200 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

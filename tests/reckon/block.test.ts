@@ -126,9 +126,9 @@ describe('what to cut', () => {
   test('quarter-square triangles, four from a square', () =>
     expect(cuts({ chart: 'A/B/A/C', block: 3, count: 3 })).toEqual([
       // Geometry: 6 of A, 3 of B, 3 of C.
-      '2 A · quarter-square triangles: squares, cut twice on the diagonal, 4 1/4 × 4 1/4 in',
-      '1 B · quarter-square triangles: squares, cut twice on the diagonal, 4 1/4 × 4 1/4 in',
-      '1 C · quarter-square triangles: squares, cut twice on the diagonal, 4 1/4 × 4 1/4 in',
+      '2 A · square, cut twice on the diagonal, for quarter-square triangles, 4 1/4 × 4 1/4 in',
+      '1 B · square, cut twice on the diagonal, for quarter-square triangles, 4 1/4 × 4 1/4 in',
+      '1 C · square, cut twice on the diagonal, for quarter-square triangles, 4 1/4 × 4 1/4 in',
     ]));
 
   // Beverly's Quilting Page, chart of flying geese four at a time.
@@ -164,7 +164,7 @@ describe('what to cut', () => {
   test('a square in a square', () =>
     expect(cuts({ chart: 'A in B', block: 6, count: 2 }).map((cut) => cut.replace(/.*·/, ''))).toEqual([
       ' middle square, on point, 4 3/4 × 4 3/4 in',
-      ' corner triangles round a square: squares, cut once on the diagonal, 3 7/8 × 3 7/8 in',
+      ' square, cut once on the diagonal, for corner triangles round a square, 3 7/8 × 3 7/8 in',
     ]));
 
   test('follows the seam and the marks of the ruler, and says which sizes lie between them', () => {

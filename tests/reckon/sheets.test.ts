@@ -25,7 +25,7 @@ describe('a block cut from sheets', () => {
     ]);
     expect(result.buy).toMatchObject({ amount: '8', unit: 'sheet', text: '8 fat quarters' });
     expect(result.summary).toBe(
-      '20 blocks of 9 in. A: 4 fat quarters; B: 4 fat quarters. Each fat quarter is 20 × 18 in.',
+      '20 blocks of 9 in. A: 4 fat quarters; B: 4 fat quarters. We count on 20 × 18 in of each fat quarter.',
     );
     expect(result.cost).toMatchObject({ amount: '25.60' });
     expect(result.fabric).toBe('0');

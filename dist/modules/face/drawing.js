@@ -1,4 +1,4 @@
-import { css, svg, html, nothing } from 'lit';
+import { css, html, nothing, svg } from 'lit';
 import { fillOf } from './swatch.js';
 
 /** How large a picture is: as wide as this, or as high, whichever comes first. */
@@ -16,6 +16,11 @@ const LINE = 11;
 const TILE = 40;
 /** How many patterns there are on the page so far: each has a name of its own. */
 let patterns = 0;
+/** Whether a box lies on others, in all. */
+const liesOn = ({ x, y, width, height }, others) => Math.min(...others.map((other) => other.x)) <= x &&
+    Math.min(...others.map((other) => other.y)) <= y &&
+    Math.max(...others.map((other) => other.x + other.width)) >= x + width &&
+    Math.max(...others.map((other) => other.y + other.height)) >= y + height;
 const round = (value) => Math.round(value * 100) / 100;
 /** How much room words in a piece take. A whole word keeps a letter's width off the words beside it. */
 const roomOf = (words) => (words.length + (/\p{L}{2}/u.test(words) ? 1 : 0)) * LETTER;
@@ -27,6 +32,7 @@ class Drawing {
     #ends;
     #captions;
     #isOfSeveral;
+    #only;
     constructor(picture, t, swatches) {
         this.picture = picture;
         this.t = t;
@@ -50,8 +56,10 @@ class Drawing {
             if (!words)
                 return nothing;
             const turn = fits(words, width, height) ? '' : 'rotate(-90)';
-            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric)}>${words}</text>`;
+            return svg `<text transform="translate(${this.x(x + width / 2)} ${this.y(y + height / 2)})${turn}" class=${this.#lookOf(fabric) ?? nothing}>${words}</text>`;
         };
+        /** Seams and folds lie on the cloth. */
+        this.line = ({ is, from, to }) => svg `<path class=${this.#classes(is, this.#only)} d=${this.path([from, to])} />`;
         /** What a piece of a fabric is filled with. */
         this.fill = (fabric) => {
             const fill = fillOf(this.swatches, fabric);
@@ -76,7 +84,9 @@ class Drawing {
             return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${this.isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${lies ? level + (outward * roomFor(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
         };
         const { width, height, boxes, shapes = [], dimensions = [] } = picture;
-        this.#isOfSeveral = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || [])).size > 1;
+        const fabrics = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || []));
+        this.#isOfSeveral = fabrics.size > 1;
+        this.#only = this.#isOfSeveral ? undefined : [...fabrics][0];
         this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
         const [left, right] = [this.#margin('left'), this.#margin('right')];
         this.top = this.#margin('top');
@@ -130,7 +140,7 @@ class Drawing {
     }
     /** The same shapes, all alike, as one. */
     pieces(all, outline) {
-        return this.alike(all).map((alike) => svg `<path class=${alike[0]?.is ?? nothing} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`);
+        return this.alike(all).map((alike) => svg `<path class=${this.#classes(alike[0]?.is, alike[0] && this.#under(alike[0]))} d=${alike.map(outline).join('')} fill=${this.fill(alike[0]?.fabric)} />`);
     }
     #words(caption) {
         if (!caption)
@@ -151,10 +161,21 @@ class Drawing {
             letter,
         ];
     }
-    /** The look of words on a fabric. */
+    /** The look of words and lines on a fabric. */
     #lookOf(fabric) {
         const fill = fillOf(this.swatches, fabric);
-        return fill ? ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light') : nothing;
+        return fill && ('isDark' in fill && fill.isDark ? 'on-dark' : 'on-light');
+    }
+    #classes(is, fabric) {
+        return [is, this.#lookOf(fabric)].filter(Boolean).join(' ') || nothing;
+    }
+    /** The fabric under an outline: its own, or the only one if it lies on that. */
+    #under(piece) {
+        const { boxes } = this.picture;
+        if (piece.fabric || !('x' in piece) || piece.is !== 'quilt')
+            return piece.fabric;
+        const cloth = boxes.filter(({ fabric }) => fabric && fabric === this.#only);
+        return liesOn(piece, cloth) ? this.#only : undefined;
     }
     /** The pictures of fabrics, each with the name of its pattern. */
     #patterns;
@@ -185,9 +206,9 @@ const draw = (picture, t, swatches) => {
         drawing.pieces(shapes, drawing.closed),
         shapes.map(({ words, fabric }) => words && drawing.wordsIn(words, fabric)),
     ];
-    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.patterns()} ${pieces} ${lines?.map(({ is, from, to }) => svg `<path class=${is} d=${drawing.path([from, to])} />`)} ${drawing.measures.map(drawing.dimension)} </svg>`;
+    return html `<svg part="drawing" class="drawing" role="img" aria-label=${t.say(title)} width="${round((full.width * PIXELS) / 16)}em" viewBox="0 0 ${round(full.width)} ${round(full.height)}"> ${drawing.patterns()} ${pieces} ${lines?.map(drawing.line)} ${drawing.measures.map(drawing.dimension)} </svg>`;
 };
 /** The look of a drawing: thin ruled lines in the text's colour, washes of the accent. */
-const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor}path:not([fill]){fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth:not([fill]){fill:var(--_wash)}.piece:not([fill]){fill:var(--_wash-strong)}.other:not([fill]){fill:var(--_faint)}.on-light{fill:#000;stroke:#fff}.on-dark{fill:#fff;stroke:#000}.on-light,.on-dark{stroke-width:2px;stroke-linejoin:round;paint-order:stroke}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent);stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}[fill]{print-color-adjust:exact}@media (forced-colors: active){[fill]{fill:none}text{fill:CanvasText;stroke:none}}`;
+const drawingStyles = css `.drawing{display:block;max-inline-size:100%;block-size:auto;margin-inline:auto;overflow:visible;direction:ltr}path{vector-effect:non-scaling-stroke;stroke:currentColor}path:not([fill]){fill:none}text{font-size:11px;text-anchor:middle;dominant-baseline:central;fill:currentColor}.cloth:not([fill]){fill:var(--_wash)}.piece:not([fill]){fill:var(--_wash-strong)}.other:not([fill]){fill:var(--_faint)}text.on-light{fill:#000;stroke:#fff}text.on-dark{fill:#fff;stroke:#000}text:is(.on-light,.on-dark){stroke-width:2px;stroke-linejoin:round;paint-order:stroke}path.on-light{stroke:#333}path.on-dark{stroke:#ddd}.spare{stroke-dasharray:1 3}.quilt{stroke-dasharray:7 4}.seam{stroke:var(--_accent)}path.seam.on-light{stroke:color-mix(in srgb,var(--_accent) 60%,#000)}path.seam.on-dark{stroke:color-mix(in srgb,var(--_accent) 40%,#fff)}.seam{stroke-width:1.5px;stroke-dasharray:4 3}.fold{stroke-dasharray:10 3 2 3}.dimension{stroke:var(--_soft)}.measure{fill:var(--_accent-text)}[fill]{print-color-adjust:exact}@media (forced-colors: active){[fill]{fill:none}path:is(.on-light,.on-dark){stroke:CanvasText}text,text:is(.on-light,.on-dark){fill:CanvasText;stroke:none}}`;
 
 export { draw, drawingStyles };

@@ -15,7 +15,7 @@ import { printAlone } from './print.js';
 import { entryOf } from './reckoned.js';
 import { row } from './row.js';
 import { loadSpreadsheet } from './spreadsheet.js';
-import { saysForAll } from './said-once.js';
+import { saysHowMeant, saysForAll } from './said-once.js';
 import { nameApart } from './naming.js';
 import { isAsServed, isUnknown } from './server.js';
 import { faceStyles } from './styles.js';
@@ -65,7 +65,7 @@ class Face extends Folding {
     }
     connectedCallback() {
         super.connectedCallback();
-        saysForAll(this, 'planning');
+        saysHowMeant(this);
     }
     disconnectedCallback() {
         super.disconnectedCallback();
@@ -89,7 +89,7 @@ class Face extends Folding {
         const pictures = good ? this.pictures(good.answer) : [];
         const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(1)) : [])];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
-        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} lang=${this.teller.words.lang} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)} <p class=${saysForAll(this, 'planning') ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
+        return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} lang=${this.teller.words.lang} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)} <p class=${saysHowMeant(this) ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;
     }
     /** The answer again, for the eye alone: it stays at the edge of a small screen while a cell far below it is edited. */
     #inSight(good) {
@@ -109,7 +109,7 @@ class Face extends Folding {
         const open = this.isOpen('settings') || refined.some(({ id }) => said.some(({ input }) => input === id));
         const settings = [...rows.filter((row) => !row.more && this.isSetting(row)), ...refined];
         const unfold = t.say(sayInFace(open ? 'hideSettings' : 'changeSettings'));
-        return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col">${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${settings[0] &&
+        return html `<table part="table"> <thead> <tr> <th scope="col">${title}</th> <th scope="col">${this.#say('valueHead')}</th> <th scope="col" class=${this.isOpen('working') ? nothing : 'folded'}>${this.#say('howHead')}</th> </tr> </thead> <tbody> ${rows.filter((row) => !row.more).flatMap(this.#rowsOf)} ${settings[0] &&
             html `<tr class="refine"> <td colspan="3"> ${action(unfold, () => this.setOpen('settings', !open), { open })} ${open ? nothing : unbroken(t.say(sayInFace('standingSettings', this.standing(settings))))} </td> </tr>`} ${open ? refined.map(this.#row) : nothing} </tbody> </table>`;
     }
     /** What is folded away under the rows: other pictures, what to cut and other lists, each with its caption. */

@@ -35,8 +35,10 @@ const buyCloth = (ledger, fabric, about = {}) => {
     ledger.given('increment');
     const step = ledger.values.increment;
     const buy = enoughFor(fabric.value, step);
-    if (ledger.input.shared)
-        ledger.note(sayOfShop('boughtTogether'));
+    if (ledger.input.shared) {
+        if (fabric.value.gt(0))
+            ledger.note(sayOfShop('boughtTogether'));
+    }
     else
         ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
     const need = ledger.row('fabric', fabric, about);

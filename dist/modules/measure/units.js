@@ -29,6 +29,8 @@ const numbersIn = (lang, options) => {
     known.set(key, made);
     return made;
 };
+/** Kinds of English that write a point. The first question about a language takes a browser long, and all would wait for the answer. */
+const POINT = /^en(-(US|GB|AU|CA|IE|NZ))?$/;
 /** Whether a language writes decimals with a comma, for each one that we asked about. */
 const commas = new Map();
 const findComma = (lang) => {
@@ -42,6 +44,8 @@ const findComma = (lang) => {
 /** Whether a language writes decimals with a comma ("52,5"). An unknown language does not. */
 const writesComma = (lang) => {
     const tag = lang || 'en';
+    if (POINT.test(tag))
+        return false;
     const known = commas.get(tag);
     if (known !== undefined)
         return known;

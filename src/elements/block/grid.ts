@@ -61,8 +61,16 @@ export const gridStyles = css`
   .chart:dir(rtl) { animation-direction: reverse; }
   /* A shade lies at the edge that has more. A chart that does not scroll has none. */
   @keyframes more {
-    from { box-shadow: inset -0.7em 0 0.5em -0.5em var(--_soft); }
-    to { box-shadow: inset 0.7em 0 0.5em -0.5em var(--_soft); }
+    from { box-shadow: inset -0.7em 0 0.5em -0.5em var(--_accent); }
+    to { box-shadow: inset 0.7em 0 0.5em -0.5em var(--_accent); }
+  }
+  /* Where there is room a chart lies under its name, as wide as the rows. */
+  @media screen {
+    @container (min-width: 34.01em) {
+      .amount:has(.chart) { border: 0; }
+      .chart { margin-block-start: 1.7em; margin-inline-start: calc(-49.3% - var(--_space)); }
+      tr:has(.chart) > * { vertical-align: top; }
+    }
   }
   .chart table { inline-size: auto; border: 0; }
   .chart.chart tr { display: table-row; border: 0; }

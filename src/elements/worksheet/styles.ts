@@ -28,8 +28,11 @@ export const worksheetStyles = css`
     [part='list']:has(thead):where(:has(input), :not(:has(tr > :nth-child(5)))):not(:has(tr > :nth-child(6))) tr { grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); }
     [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
     [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
-    [part='list'] tr > :nth-child(7) { grid-area: 3 / 2 / auto / 4; }
-    [part='list']:has(input):not(:has(tr > :nth-child(6))) tr > :nth-child(5) { grid-area: 3 / 2; text-align: start; }
+    [part='list'] tr > :nth-child(7) { grid-area: 3 / 1 / auto / 4; }
+    [part='list']:has(input):not(:has(tr > :nth-child(6))) tr > :nth-child(5) { grid-area: 3 / 1 / auto / 3; text-align: start; }
+    /* What is written in the cell stands beside it: the head of the list is far above. */
+    [part='list'] tr > td:nth-child(n + 5):has(input) { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); align-items: center; }
+    [part='list'] tr > td:nth-child(n + 5):has(input)::before { content: attr(data-head); color: var(--_soft); }
     [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr { grid-template-columns: repeat(3, minmax(0, 1fr)); }
     [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr > :nth-child(n) { grid-area: auto; }
   }

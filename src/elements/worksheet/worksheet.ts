@@ -60,6 +60,9 @@ type Pictures = Awaited<ReturnType<typeof loadPicture>>;
 /** The name of its picture of the whole quilt, where that is opened. */
 const QUILT = 'wholeQuilt';
 
+/** What it gives to all of its parts, if it is written. */
+const FOR_PARTS = ['width', 'length', 'fabricWidth', 'seam'];
+
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap<Face, QuiltWorksheet>();
 
@@ -275,6 +278,11 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
   /** A shop that writes prices may cut kits. It should not have to look for that. */
   protected override isSetting(row: WorkingRow): boolean {
     return super.isSetting(row) && (row.id !== 'kits' || !this.answer?.total);
+  }
+
+  /** Parts have their own sizes and cloth where nothing is written here for all of them, so none is missing. */
+  protected override standing(rows: WorkingRow[]): ReturnType<ReadingFace['standing']> {
+    return super.standing(rows.filter(({ id, value }) => value || !FOR_PARTS.includes(id)));
   }
 
   protected override render(): TemplateResult {

@@ -45,7 +45,9 @@ export const backing: CalculatorWords<typeof backingFields, BackingRow, BackingS
     summary: ({ panels, seams, direction, strip, oneWay, need }, t) => {
       const made = `${panels === 1 ? 'Eine Bahn' : `${panels} Bahnen`}${strip ? ' und ein gestückelter Streifen' : ''}`;
       const running = direction === 'lengthwise' ? 'längs zum Quilt' : 'quer zum Quilt';
-      const sewn = seams ? `${t.many(seams, SEAM)} ${running}` : 'keine Naht';
+      const alone =
+        direction === 'lengthwise' ? 'keine Naht' : 'keine Naht, die Länge des Quilts quer zum Stoff';
+      const sewn = seams ? `${t.many(seams, SEAM)} ${running}` : alone;
       return `${made}, ${sewn}${oneWay ? ', passend zur Musterrichtung' : ''}, für eine Rückseite von ${t.size(need)}.`;
     },
     layouts: 'Möglichkeiten, die Bahnen zu legen',

@@ -78,7 +78,8 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     bothWays: ({ beside, beyond }, t) => `${t.l(beside)} und ${t.l(beyond)}`,
     leftBothWays: ({ pack: { width, length }, across, along }, t) =>
       `${t.n(width)} − ${t.n(across)} und ${t.n(length)} − ${t.n(along)}`,
-    readLabel: 'Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige Zentimeter ab.',
+    readLabel: (_, t) =>
+      `Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige ${t.style.units === 'cm' ? 'Zentimeter' : 'Zoll'} ab.`,
     spareOneWay: ({ spare }, t) =>
       `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
     packageSummary: ({ need, turned }, t) =>

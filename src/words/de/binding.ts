@@ -65,7 +65,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
   },
   options: {
     fold: { double: 'doppelt gelegt', single: 'einfach' },
-    cut: { straight: 'quer zum Stoff', bias: 'schräg zum Stoff' },
+    cut: { straight: 'quer', bias: 'schräg' },
   },
   entries: {},
   sentences: {

@@ -48,7 +48,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
   },
   hints: {
     width: 'fertig, ohne Ränder',
-    borders: 'fertig, von innen',
+    borders: 'fertig, der innerste zuerst',
     target: 'mit einem weiteren Rand erreicht',
   },
   options: {
@@ -91,7 +91,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     fromDifferentCloths: ({ buys }, t) =>
       `Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
     measureTop:
-      'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die gerechneten Längen schreiben.',
+      'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die berechneten Längen schreiben.',
 
     // The rows.
     borderRow: ({ number, is }) => `Rand ${number}, ${PARTS[is]}`,
@@ -99,7 +99,8 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
       `${side === 'width' ? 'Breite' : 'Länge'} des Tops vor Rand ${number}, von Kante zu Kante`,
     topWith: ({ number, side }) => `${side === 'width' ? 'Breite' : 'Länge'} mit Rand ${number}`,
     cutOnMark: ({ size, cut }, t) => `${t.reckonedLength(size)}, zugeschnitten ${t.l(cut)}`,
-    stripCount: ({ strips, joins }, t) => `${strips}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
+    stripCount: ({ strips, joins }, t) =>
+      `${t.many(strips, STRIP)}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
     eachWidth: ({ widths }, t) => widths.map((width) => t.say(width)).join('; '),
     allJoined: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.reckoned(need)}`,
     eachSeparate: ({ whole, shared, pieces, loss }, t) => {

@@ -147,7 +147,7 @@ export const common: CommonWords = {
     // Cloth.
     washFirst: 'Stoff vor dem Zuschneiden waschen: Die Zuschnittmaße gelten für gewaschenen Stoff.',
     washedWider: ({ width }, t) =>
-      `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den gerechneten Wert nehmen.`,
+      `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den berechneten Wert nehmen.`,
     selvages: ({ width, usable }, t) =>
       `Stoff, der mit ${t.l(width)} Breite verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
 

@@ -15,11 +15,11 @@ const CELLS: Record<CutCell, string> = {
 };
 const WAYS: Record<CutWay, string> = {
   rectangle: 'Quadrat oder Rechteck',
-  'rectangle-finished': 'Rechteck, fertiges Maß',
+  'rectangle-finished': 'Rechteck, fertig',
   half: 'Halbquadrat-Dreiecke',
-  'half-finished': 'Halbquadrate, fertiges Maß',
+  'half-finished': 'Halbquadrate, fertig',
   quarter: 'Viertelquadrat-Dreiecke',
-  'quarter-finished': 'Viertelquadrate, fertiges Maß',
+  'quarter-finished': 'Viertelquadrate, fertig',
 };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 

@@ -19,7 +19,7 @@ const FROM: Partial<Record<CalculatorName, string>> = {
 /** The face's words in German. */
 export const face: Sentences<FaceSayings> = {
   buyLead: 'Kaufen',
-  byItselfLead: 'Für sich allein',
+  byItselfLead: (_, t) => `${t.words.title} allein`,
   notReckonedYet: ({ inputs, hasAnswer }) =>
     `${listed(inputs.map((input) => `„${input}“`))} zuerst berichtigen, dann wird ${hasAnswer ? 'neu ' : ''}gerechnet.`,
   announced: ({ lead, large, cost }) => `${[lead && `${lead}:`, large, cost].filter(Boolean).join(' ')}.`,
@@ -41,8 +41,8 @@ export const face: Sentences<FaceSayings> = {
   hideSettings: 'Einstellungen ausblenden',
   standingSettings: ({ settings, others }) =>
     [
-      ...settings.map(({ label, value }) => `${label} ${value}`),
-      ...(others[0] ? [`nicht gesetzt: ${others.join(', ')}`] : []),
+      ...settings.map(({ label, value }) => `${label}: ${value}`),
+      ...(others[0] ? [`nicht angegeben: ${others.join(' · ')}`] : []),
     ].join(' · '),
   oneMore: 'weiterer Eintrag, falls nötig',
   yourOwn: 'eigener Wert',

@@ -29,7 +29,7 @@ export const planned: Sentences<PlannedSayings> = {
   ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
 
   // What to cut and to buy.
-  cutUp: ({ piece, kind }, t) => `${t.say(piece)}: Quadrate, ${CUT_UP[kind]}`,
+  cutUp: ({ piece, kind }, t) => `Quadrat, ${CUT_UP[kind]}, für ${t.say(piece)}`,
   ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
   fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
   stripsAcross: ({ width, need, isLeast }, t) =>
@@ -39,7 +39,7 @@ export const planned: Sentences<PlannedSayings> = {
       ({ fabric, buy, size }) =>
         `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`,
     );
-    return `${bought.join('; ')}.${each ? ` Ein ${SHEETS[each.kind].one} misst ${t.size(each.size)}.` : ''}`;
+    return `${bought.join('; ')}.${each ? ` Je ${SHEETS[each.kind].one} zählen ${t.size(each.size)}.` : ''}`;
   },
   piecesFrom: ({ count, need, width }, t) =>
     `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,

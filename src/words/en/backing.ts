@@ -40,7 +40,9 @@ export const backing: CalculatorWords<typeof backingFields, BackingRow, BackingS
     summary: ({ panels, seams, direction, strip, oneWay, need }, t) => {
       const made = `${panels === 1 ? 'One panel' : `${panels} panels`}${strip ? ' and a pieced strip' : ''}`;
       const running = direction === 'lengthwise' ? 'along the quilt’s length' : 'across the quilt';
-      const sewn = seams ? `${seams} seam${seams > 1 ? 's' : ''}, running ${running}` : 'no seam';
+      const alone =
+        direction === 'lengthwise' ? 'no seam' : 'no seam, with the quilt’s length across the cloth';
+      const sewn = seams ? `${seams} seam${seams > 1 ? 's' : ''}, running ${running}` : alone;
       return `${made}, ${sewn}${oneWay ? ', as a one-way print has to lie' : ''}, for a back ${t.size(need)}.`;
     },
     layouts: 'Ways to lay it out',

@@ -55,8 +55,8 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     perimeter: 'for curved edges, in place of width and length',
     allowance: 'mitres and the closing tails',
     stripWidth: {
-      in: 'as you cut it; leave blank for 2 1/2 in, or for what the finished width needs',
-      cm: 'as you cut it; leave blank for 6.5 cm, or for what the finished width needs',
+      in: 'as you cut it; if blank, 2 1/2 in, or what the finished width needs',
+      cm: 'as you cut it; if blank, 6.5 cm, or what the finished width needs',
     },
     finished: 'as it shows on the front; you can leave it blank',
     thickness: 'counts if you give a finished width',
@@ -102,7 +102,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
       `${count > 1 ? `${count} squares` : 'One square'} of ${t.l(side)} for ${t.l(need)} of ${FOLDS[fold]} bias binding, cut ${t.l(strip)} wide.`,
 
     // Fat quarters.
-    squareFromEach: ({ side }, t) => `a ${t.l(side)} square from each`,
+    squareFromEach: ({ side }, t) => `a square of ${t.l(side)} from each`,
     stripsFromEach: ({ high, strip, each }, t) => `${t.n(high)} ÷ ${t.n(strip)}: ${each} from each`,
     notPossible: 'not possible',
     tooWideForFatQuarter: ({ strip, size }, t) =>

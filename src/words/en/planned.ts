@@ -28,7 +28,7 @@ export const planned: Sentences<PlannedSayings> = {
   ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
 
   // What to cut and to buy.
-  cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
+  cutUp: ({ piece, kind }, t) => `square, ${CUT_UP[kind]}, for ${t.say(piece)}`,
   ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
   fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
   stripsAcross: ({ width, need, isLeast }, t) =>
@@ -38,7 +38,7 @@ export const planned: Sentences<PlannedSayings> = {
       ({ fabric, buy, size }) =>
         `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` of ${t.size(size)}` : ''}`,
     );
-    return `${bought.join('; ')}.${each ? ` Each ${SHEETS[each.kind].one} is ${t.size(each.size)}.` : ''}`;
+    return `${bought.join('; ')}.${each ? ` We count on ${t.size(each.size)} of each ${SHEETS[each.kind].one}.` : ''}`;
   },
   piecesFrom: ({ count, need, width }, t) =>
     `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,

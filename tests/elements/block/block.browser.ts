@@ -68,7 +68,7 @@ describe('quilt-block', () => {
       '6 A · middle square, on point 4 3/4 × 4 3/4',
       '12 B · square for half-square triangles, two at a time 3 7/8 × 3 7/8',
       '24 B · square to sew over a goose’s corner 3 1/2 × 3 1/2',
-      '12 B · corner triangles round a square: squares, cut once on the diagonal 3 7/8 × 3 7/8',
+      '12 B · square, cut once on the diagonal, for corner triangles round a square 3 7/8 × 3 7/8',
     ]);
     expect(answer(sheet)).to.include('6 blocks of 12 in.');
     expect(listed(sheet, 'What to cut')).to.have.length(7);

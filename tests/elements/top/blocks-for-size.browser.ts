@@ -30,7 +30,7 @@ describe('quilt-top, from a wanted size to its blocks', () => {
   it('is folded away and says nothing without a wanted size', async () => {
     const sheet = await top('block="12" across="4" down="5"');
     expect(all(sheet, 'button').map(text)).to.not.include(CAPTION);
-    expect(text(find(sheet, '.refine'))).to.match(/not set: .*Quilt for a bed, Wanted size/);
+    expect(text(find(sheet, '.refine'))).to.match(/not set: .*Quilt for a bed · Wanted size/);
   });
 
   it('lists the choices for a bed, and takes one as if it was typed', async () => {

@@ -41,7 +41,7 @@ describe('a fabric that is bought in fat quarters', () => {
     const sheet = await quarters('', `<quilt-block ${NINE}></quilt-block>`);
     const block = sheet.querySelector('quilt-block')!;
     const shown = (): string => text(find(block, '.refine'));
-    expect(shown()).to.include('Cut from what each fabric is bought in').and.not.include('by length');
+    expect(shown()).to.include('Cut from: what each fabric is bought in').and.not.include('by length');
     find(block, '.refine button')!.click();
     await settled(block);
     const choice = find<HTMLSelectElement>(block, 'select[data-row=sheet]')!;

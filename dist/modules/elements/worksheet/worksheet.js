@@ -42,6 +42,8 @@ const isFabric = (element) => 'swatch' in element;
 const UNEVEN = 'blocksForOtherPlaces';
 /** The name of its picture of the whole quilt, where that is opened. */
 const QUILT = 'wholeQuilt';
+/** What it gives to all of its parts, if it is written. */
+const FOR_PARTS = ['width', 'length', 'fabricWidth', 'seam'];
 /** The worksheet that gave a part its sizes last. */
 const givenBy = new WeakMap();
 /**
@@ -277,6 +279,10 @@ class QuiltWorksheet extends ReadingFace {
     /** A shop that writes prices may cut kits. It should not have to look for that. */
     isSetting(row) {
         return super.isSetting(row) && (row.id !== 'kits' || !this.answer?.total);
+    }
+    /** Parts have their own sizes and cloth where nothing is written here for all of them, so none is missing. */
+    standing(rows) {
+        return super.standing(rows.filter(({ id, value }) => value || !FOR_PARTS.includes(id)));
     }
     render() {
         return html `<slot></slot>${super.render()}`;

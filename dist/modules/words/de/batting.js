@@ -63,7 +63,7 @@ const batting = {
         packageFits: ({ pack: { width, length, price }, across, along }, t) => `die ${price ? 'günstigste' : 'kleinste'}, die reicht: ${t.n(width)} ≥ ${t.n(across)} und ${t.n(length)} ≥ ${t.l(along)}`,
         bothWays: ({ beside, beyond }, t) => `${t.l(beside)} und ${t.l(beyond)}`,
         leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} und ${t.n(length)} − ${t.n(along)}`,
-        readLabel: 'Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige Zentimeter ab.',
+        readLabel: (_, t) => `Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige ${t.style.units === 'cm' ? 'Zentimeter' : 'Zoll'} ab.`,
         spareOneWay: ({ spare }, t) => `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
         packageSummary: ({ need, turned }, t) => `Eine Packung reicht für ${t.size(need)}${turned ? ', quer gelegt' : ''}.`,
         // From a roll.

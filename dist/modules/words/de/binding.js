@@ -51,7 +51,7 @@ const binding = {
     },
     options: {
         fold: { double: 'doppelt gelegt', single: 'einfach' },
-        cut: { straight: 'quer zum Stoff', bias: 'schräg zum Stoff' },
+        cut: { straight: 'quer', bias: 'schräg' },
     },
     entries: {},
     sentences: {

@@ -76,7 +76,7 @@ const block = {
         gooseRectangle: 'Rechteck für eine fliegende Gans',
         skyCorner: 'Quadrat für die Ecke einer Gans',
         gooseSquare: 'Quadrat für fliegende Gänse, je vier',
-        skySquare: 'Himmelquadrat für fliegende Gänse, je vier',
+        skySquare: 'Himmelsquadrat für fliegende Gänse, je vier',
         middleSquare: 'Quadrat der Mitte, auf der Spitze',
         rowStrip: 'Streifen, zum Zusammennähen und Querschneiden',
         cornerTriangles: 'Eckdreiecke um ein Quadrat',

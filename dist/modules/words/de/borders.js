@@ -40,7 +40,7 @@ const borders = {
     },
     hints: {
         width: 'fertig, ohne Ränder',
-        borders: 'fertig, von innen',
+        borders: 'fertig, der innerste zuerst',
         target: 'mit einem weiteren Rand erreicht',
     },
     options: {
@@ -72,13 +72,13 @@ const borders = {
         reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
         lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
         fromDifferentCloths: ({ buys }, t) => `Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
-        measureTop: 'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die gerechneten Längen schreiben.',
+        measureTop: 'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die berechneten Längen schreiben.',
         // The rows.
         borderRow: ({ number, is }) => `Rand ${number}, ${PARTS[is]}`,
         topBefore: ({ number, side }) => `${side === 'width' ? 'Breite' : 'Länge'} des Tops vor Rand ${number}, von Kante zu Kante`,
         topWith: ({ number, side }) => `${side === 'width' ? 'Breite' : 'Länge'} mit Rand ${number}`,
         cutOnMark: ({ size, cut }, t) => `${t.reckonedLength(size)}, zugeschnitten ${t.l(cut)}`,
-        stripCount: ({ strips, joins }, t) => `${strips}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
+        stripCount: ({ strips, joins }, t) => `${t.many(strips, STRIP)}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
         eachWidth: ({ widths }, t) => widths.map((width) => t.say(width)).join('; '),
         allJoined: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.reckoned(need)}`,
         eachSeparate: ({ whole, shared, pieces, loss }, t) => {

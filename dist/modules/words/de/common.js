@@ -104,7 +104,7 @@ const common = {
         largerThanCloth: ({ cloth }, t) => `Das passt nicht auf ${t.l(cloth)} breiten Stoff. Aus kleineren Teilen zusammensetzen oder breiteren Stoff nehmen, zum Beispiel 270 cm.`,
         // Cloth.
         washFirst: 'Stoff vor dem Zuschneiden waschen: Die Zuschnittmaße gelten für gewaschenen Stoff.',
-        washedWider: ({ width }, t) => `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den gerechneten Wert nehmen.`,
+        washedWider: ({ width }, t) => `Gewaschener Stoff ist nicht breiter als vorher: ${t.l(width)}. Noch einmal messen oder den berechneten Wert nehmen.`,
         selvages: ({ width, usable }, t) => `Stoff, der mit ${t.l(width)} Breite verkauft wird, hat ohne Webkanten meist ${t.l(usable)}. Bitte nachmessen und die nutzbare Breite eintragen.`,
         ofCloth: ({ number, says }, t) => `Stoff ${number}: ${t.say(says)}`,
         // Plans.

@@ -11,11 +11,11 @@ const CELLS = {
 };
 const WAYS = {
     rectangle: 'Quadrat oder Rechteck',
-    'rectangle-finished': 'Rechteck, fertiges Maß',
+    'rectangle-finished': 'Rechteck, fertig',
     half: 'Halbquadrat-Dreiecke',
-    'half-finished': 'Halbquadrate, fertiges Maß',
+    'half-finished': 'Halbquadrate, fertig',
     quarter: 'Viertelquadrat-Dreiecke',
-    'quarter-finished': 'Viertelquadrate, fertiges Maß',
+    'quarter-finished': 'Viertelquadrate, fertig',
 };
 const FOLDS = ['ungefaltet', 'einmal gefaltet, Webkante auf Webkante,', 'zweimal gefaltet, vierlagig,'];
 /** The cutting plan's words in German. */

@@ -11,7 +11,7 @@ const FROM = {
 /** The face's words in German. */
 const face = {
     buyLead: 'Kaufen',
-    byItselfLead: 'Für sich allein',
+    byItselfLead: (_, t) => `${t.words.title} allein`,
     notReckonedYet: ({ inputs, hasAnswer }) => `${listed(inputs.map((input) => `„${input}“`))} zuerst berichtigen, dann wird ${hasAnswer ? 'neu ' : ''}gerechnet.`,
     announced: ({ lead, large, cost }) => `${[lead && `${lead}:`, large, cost].filter(Boolean).join(' ')}.`,
     overStock: ({ stock, takes, instead }, t) => `Vorrätig: ${stock}, gebraucht: ${t.bought(takes)}. ${instead
@@ -26,8 +26,8 @@ const face = {
     changeSettings: 'Einstellungen ändern',
     hideSettings: 'Einstellungen ausblenden',
     standingSettings: ({ settings, others }) => [
-        ...settings.map(({ label, value }) => `${label} ${value}`),
-        ...(others[0] ? [`nicht gesetzt: ${others.join(', ')}`] : []),
+        ...settings.map(({ label, value }) => `${label}: ${value}`),
+        ...(others[0] ? [`nicht angegeben: ${others.join(' · ')}`] : []),
     ].join(' · '),
     oneMore: 'weiterer Eintrag, falls nötig',
     yourOwn: 'eigener Wert',

@@ -22,13 +22,13 @@ const planned = {
     widthOfFabric: ({ fabric, says }, t) => `Breite von Stoff ${fabric}: ${t.say(says)}`,
     ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
     // What to cut and to buy.
-    cutUp: ({ piece, kind }, t) => `${t.say(piece)}: Quadrate, ${CUT_UP[kind]}`,
+    cutUp: ({ piece, kind }, t) => `Quadrat, ${CUT_UP[kind]}, für ${t.say(piece)}`,
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
     stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
     boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`);
-        return `${bought.join('; ')}.${each ? ` Ein ${SHEETS[each.kind].one} misst ${t.size(each.size)}.` : ''}`;
+        return `${bought.join('; ')}.${each ? ` Je ${SHEETS[each.kind].one} zählen ${t.size(each.size)}.` : ''}`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
     // What is worth saying.

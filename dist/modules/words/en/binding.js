@@ -44,8 +44,8 @@ const binding = {
         perimeter: 'for curved edges, in place of width and length',
         allowance: 'mitres and the closing tails',
         stripWidth: {
-            in: 'as you cut it; leave blank for 2 1/2 in, or for what the finished width needs',
-            cm: 'as you cut it; leave blank for 6.5 cm, or for what the finished width needs',
+            in: 'as you cut it; if blank, 2 1/2 in, or what the finished width needs',
+            cm: 'as you cut it; if blank, 6.5 cm, or what the finished width needs',
         },
         finished: 'as it shows on the front; you can leave it blank',
         thickness: 'counts if you give a finished width',
@@ -81,7 +81,7 @@ const binding = {
         biasSquare: 'square for continuous bias',
         biasSummary: ({ count, side, need, fold, strip }, t) => `${count > 1 ? `${count} squares` : 'One square'} of ${t.l(side)} for ${t.l(need)} of ${FOLDS[fold]} bias binding, cut ${t.l(strip)} wide.`,
         // Fat quarters.
-        squareFromEach: ({ side }, t) => `a ${t.l(side)} square from each`,
+        squareFromEach: ({ side }, t) => `a square of ${t.l(side)} from each`,
         stripsFromEach: ({ high, strip, each }, t) => `${t.n(high)} ÷ ${t.n(strip)}: ${each} from each`,
         notPossible: 'not possible',
         tooWideForFatQuarter: ({ strip, size }, t) => `a strip ${t.l(strip)} wide is too wide for ${t.size(size)}`,

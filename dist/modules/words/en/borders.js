@@ -75,7 +75,7 @@ const borders = {
         topBefore: ({ number, side }) => `Top’s ${side}, edge to edge, before border ${number}`,
         topWith: ({ number, side }) => `${side === 'width' ? 'Width' : 'Length'} with border ${number}`,
         cutOnMark: ({ size, cut }, t) => `${t.reckonedLength(size)}, cut ${t.l(cut)}`,
-        stripCount: ({ strips, joins }, t) => `${strips}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
+        stripCount: ({ strips, joins }, t) => `${t.many(strips, STRIP)}${joins ? `, ${t.many(joins, JOIN)}` : ''}`,
         eachWidth: ({ widths }, t) => widths.map((width) => t.say(width)).join('; '),
         allJoined: ({ reach, need }, t) => `${t.reckoned(reach)} ≥ ${t.reckoned(need)}`,
         eachSeparate: ({ whole, shared, pieces, loss }, t) => {

@@ -23,8 +23,8 @@ const face = {
     changeSettings: 'Change settings',
     hideSettings: 'Hide settings',
     standingSettings: ({ settings, others }) => [
-        ...settings.map(({ label, value }) => `${label} ${value}`),
-        ...(others[0] ? [`not set: ${others.join(', ')}`] : []),
+        ...settings.map(({ label, value }) => `${label}: ${value}`),
+        ...(others[0] ? [`not set: ${others.join(' · ')}`] : []),
     ].join(' · '),
     oneMore: 'one more, if you have one',
     yourOwn: 'your own',

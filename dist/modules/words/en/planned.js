@@ -21,13 +21,13 @@ const planned = {
     widthOfFabric: ({ fabric, says }, t) => `The width of fabric ${fabric}: ${t.say(says)}`,
     ofPiece: ({ piece, size, says }, t) => `${t.say(piece)}, ${t.size(size)}: ${t.say(says)}`,
     // What to cut and to buy.
-    cutUp: ({ piece, kind }, t) => `${t.say(piece)}: squares, ${CUT_UP[kind]}`,
+    cutUp: ({ piece, kind }, t) => `square, ${CUT_UP[kind]}, for ${t.say(piece)}`,
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
     stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; less is not enough' : '; we found no layout with less'}`,
     boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` of ${t.size(size)}` : ''}`);
-        return `${bought.join('; ')}.${each ? ` Each ${SHEETS[each.kind].one} is ${t.size(each.size)}.` : ''}`;
+        return `${bought.join('; ')}.${each ? ` We count on ${t.size(each.size)} of each ${SHEETS[each.kind].one}.` : ''}`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} from ${t.l(need)} of cloth ${t.l(width)} wide.`,
     // What is worth saying.

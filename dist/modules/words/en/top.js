@@ -110,8 +110,8 @@ const top = {
         finished: 'Finished',
         finishedSize: ({ size }, t) => t.size(size),
         // The lists and the drawing.
-        clothApart: 'Cloth, each from its own',
-        stripsApart: 'Strips, each from its own cloth',
+        clothApart: 'Cloth, if each part has its own',
+        stripsApart: 'Strips, if each part has its own cloth',
         stripsTogether: 'Strips, all from one cloth',
         partHead: 'Part',
         picture: ({ summary }, t) => `The top: ${t.say(summary)}`,

@@ -27,9 +27,9 @@ export declare class QuiltBlock extends GridFace<BlockAnswer> {
     chart: string | unknown[][] | undefined;
     /** The block's finished side. A length. In a worksheet it follows the top's blocks. */
     block: string | number | undefined;
-    /** How many blocks, a whole number. In a worksheet an only block has as many as the top has places. Default 1. */
+    /** How many blocks, a whole number. If a worksheet has only one block, it fills all the places of the top. Default 1. */
     count: string | number | undefined;
-    /** In a worksheet: while nobody gives its `count`, it takes the places of the top that the other blocks leave. Default false. */
+    /** In a worksheet: without a `count`, it fills the places of the top that the other blocks leave. Default false. */
     fills: boolean;
     /**
      * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.

@@ -49,6 +49,8 @@ export declare class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
     protected changed: (event: Event) => void;
     /** A shop that writes prices may cut kits. It should not have to look for that. */
     protected isSetting(row: WorkingRow): boolean;
+    /** Parts have their own sizes and cloth where nothing is written here for all of them, so none is missing. */
+    protected standing(rows: WorkingRow[]): ReturnType<ReadingFace['standing']>;
     protected render(): TemplateResult;
     /** Under the question which block to make more or fewer of: a button for each block that can be. */
     protected under(note: Message): unknown;
