@@ -27,7 +27,9 @@ export interface Visited {
 export const atRest = async (page: Page, spoilt = false): Promise<void> => {
   // A script may be on its way still.
   await page.waitForFunction(() =>
-    [...document.querySelectorAll(':not(:defined)')].every(({ localName }) => !localName.startsWith('quilt-')),
+    [...document.querySelectorAll(':not(:defined)')].every(
+      ({ localName }) => !localName.startsWith('quilt-'),
+    ),
   );
   await page.evaluate(settling(spoilt));
 };
