@@ -73,8 +73,14 @@ export const readingOf = (page: Document = document): Reading => {
   const sheets = [...page.querySelectorAll('*')].filter((at) => at.shadowRoot && 'result' in at);
   const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
   /** Without the announcement for a screen reader, which comes a second after the last key or plan. */
-  const shown = (at: HTMLElement): string =>
-    at.innerText.replace(at.querySelector<HTMLElement>('.unseen')?.innerText ?? '', '');
+  const shown = (at: HTMLElement): string => {
+    const text = at.innerText.replace(at.querySelector<HTMLElement>('.unseen')?.innerText ?? '', '');
+    // Firefox leaves out the space where a line ends before a button.
+    return [...at.querySelectorAll('button')].reduce(
+      (words, { innerText }) => words.replace(innerText, ` ${innerText} `),
+      text,
+    );
+  };
   return {
     words: sheets.flatMap((sheet) =>
       [

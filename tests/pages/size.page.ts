@@ -6,12 +6,12 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 42_600, goal: 20_000 },
+  backing: { ceiling: 42_700, goal: 20_000 },
   batting: { ceiling: 45_500, goal: 24_000 },
-  binding: { ceiling: 44_300, goal: 24_000 },
+  binding: { ceiling: 44_400, goal: 24_000 },
   borders: { ceiling: 46_300, goal: 24_000 },
   sleeve: { ceiling: 42_300 },
-  block: { ceiling: 64_900 },
+  block: { ceiling: 65_000 },
   top: { ceiling: 56_200, goal: 27_000 },
   cutting: { ceiling: 62_700 },
   fabric: { ceiling: 39_900 },

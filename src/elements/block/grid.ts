@@ -67,9 +67,9 @@ export const gridStyles = css`
   /* Where there is room a chart lies under its name, as wide as the rows. */
   @media screen {
     @container (min-width: 34.01em) {
-      .amount:has(.chart) { border: 0; }
-      .chart { margin-block-start: 1.7em; margin-inline-start: calc(-49.3% - var(--_space)); }
-      tr:has(.chart) > * { vertical-align: top; }
+      .amount:has(.chart:dir(ltr)) { border: 0; }
+      .chart:dir(ltr) { margin-block-start: 1.7em; margin-inline-start: calc(-49.3% - var(--_space)); }
+      tr:has(.chart:dir(ltr)) > * { vertical-align: top; }
     }
   }
   .chart table { inline-size: auto; border: 0; }
