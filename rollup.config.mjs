@@ -10,6 +10,7 @@ import {
   standalonePage,
   unbundling,
 } from './tests/tools/bundle.mjs';
+import { noteFresh } from './tests/tools/fresh-dist.mjs';
 import { replaceFolder } from './tests/tools/replace.mjs';
 
 const BANNER =
@@ -37,6 +38,7 @@ export default ({ configOut: out = 'dist' }) => {
     writeBundle() {
       writeBeside(folder);
       replaceFolder(out, folder);
+      if (out === 'dist') noteFresh();
     },
   };
 

@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { filesIn } from './files.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
 
@@ -14,11 +13,12 @@ const INPUTS = [
   'package.json',
   'package-lock.json',
 ];
-const NOTE = `${ROOT}node_modules/.cache/quilt-reckoner/dist.txt`;
+/** A hash of what dist/ was built from, and of what was built. It is committed with dist/, so a fresh clone need not build it once more. */
+export const NOTE = 'dist/.built-from';
 
 const printOf = (paths) => {
   const hash = createHash('sha256');
-  for (const path of paths.flatMap((path) => filesIn(path)))
+  for (const path of paths.flatMap((path) => filesIn(path)).filter((path) => path !== NOTE))
     hash
       .update(`${path}\0`)
       .update(readFileSync(ROOT + path))
@@ -40,14 +40,10 @@ export const buildBeside = (folder) =>
 const print = () => printOf([...INPUTS, 'dist']);
 
 /** Notes that dist/ is what the build makes of the sources as they are. */
-export const noteFresh = () => {
-  mkdirSync(dirname(NOTE), { recursive: true });
-  writeFileSync(NOTE, print());
-};
+export const noteFresh = () => writeFileSync(ROOT + NOTE, print());
 
-/** Builds dist/, unless the last build already used the same sources. */
+/** Builds dist/, unless it was built from the same sources. */
 export default async function buildIfStale() {
-  if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === print()) return;
+  if (existsSync(ROOT + NOTE) && readFileSync(ROOT + NOTE, 'utf8') === print()) return;
   if (!(await buildBeside())) throw new Error('The build failed.');
-  noteFresh();
 }

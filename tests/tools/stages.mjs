@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesIn } from './files.mjs';
-import { buildBeside, noteFresh } from './fresh-dist.mjs';
+import { buildBeside, NOTE, noteFresh } from './fresh-dist.mjs';
 import { packageChecks } from './package.mjs';
 import { FAILED, readBrowsers, readVitest, tally } from './reports.mjs';
 import { packageSucceedsBeside, ROOT } from './run.mjs';
@@ -47,7 +47,9 @@ export const stagesIn = (folder) => {
   const distIsReproduced = async () => {
     const fresh = join(folder, 'fresh');
     if (!(await buildBeside(join(fresh, 'dist')))) return false;
-    const differing = [...new Set([...filesIn('dist'), ...filesIn('dist', fresh)])].filter((path) => {
+    const files = new Set([...filesIn('dist'), ...filesIn('dist', fresh)]);
+    files.delete(NOTE);
+    const differing = [...files].filter((path) => {
       const [here, there] = [ROOT + path, join(fresh, path)];
       return !existsSync(here) || !existsSync(there) || !readFileSync(here).equals(readFileSync(there));
     });
