@@ -37,10 +37,16 @@ const thingsOf = (items: CountedItem[]): Message[] => {
 };
 
 /** What is on the list, in a sentence. */
-const summaryOf = (lines: CountedLine[], items: CountedItem[], isUnfinished: boolean): Message =>
+const summaryOf = (
+  { values }: WorksheetLedger,
+  lines: CountedLine[],
+  items: CountedItem[],
+  isUnfinished: boolean,
+): Message =>
   say('summary', {
     fabrics: new Set(lines.map(({ line }, at) => line.letter || at)).size,
     byLength: items.some(({ item }) => item.fabric),
+    inBolts: !!values.kits,
     items: thingsOf(items),
     isUnfinished,
   });
@@ -87,7 +93,7 @@ export const reckonOn = (ledger: WorksheetLedger, input: WorkbookInput, plan: Pl
     buy: ofCloth(inches, ledger.values.increment),
     fabric: need,
     spare: sum(lines.map(({ line }) => line.spare)),
-    summary: summaryOf(lines, items, isUnfinished),
+    summary: summaryOf(ledger, lines, items, isUnfinished),
     cuts: [],
     fabrics: lines.map(({ line }) => line),
     items: items.map(({ item }) => item),

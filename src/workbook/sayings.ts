@@ -115,7 +115,7 @@ interface SumSayings {
   sumOf: { costs: Money[] };
   kitsRow: { kits: number; soFar: boolean };
   wholeBolts: { hasItems: boolean; each: Money };
-  summary: { fabrics: number; byLength: boolean; items: Message[]; isUnfinished: boolean };
+  summary: { fabrics: number; byLength: boolean; inBolts: boolean; items: Message[]; isUnfinished: boolean };
 }
 
 /** What the worksheet says of its parts and its fabrics. */

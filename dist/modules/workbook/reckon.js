@@ -36,9 +36,10 @@ const thingsOf = (items) => {
     });
 };
 /** What is on the list, in a sentence. */
-const summaryOf = (lines, items, isUnfinished) => say('summary', {
+const summaryOf = ({ values }, lines, items, isUnfinished) => say('summary', {
     fabrics: new Set(lines.map(({ line }, at) => line.letter || at)).size,
     byLength: items.some(({ item }) => item.fabric),
+    inBolts: !!values.kits,
     items: thingsOf(items),
     isUnfinished,
 });
@@ -80,7 +81,7 @@ const reckonOn = (ledger, input, plan) => {
         buy: ofCloth(inches, ledger.values.increment),
         fabric: need,
         spare: sum(lines.map(({ line }) => line.spare)),
-        summary: summaryOf(lines, items, isUnfinished),
+        summary: summaryOf(ledger, lines, items, isUnfinished),
         cuts: [],
         fabrics: lines.map(({ line }) => line),
         items: items.map(({ item }) => item),

@@ -260,6 +260,7 @@ interface SumSayings {
     summary: {
         fabrics: number;
         byLength: boolean;
+        inBolts: boolean;
         items: Message[];
         isUnfinished: boolean;
     };

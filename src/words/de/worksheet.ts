@@ -125,8 +125,9 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `${kits > 1 ? `Alle ${kits} Materialpackungen` : 'In ganzen Ballen'}${soFarOr(soFar)}`,
     wholeBolts: ({ hasItems, each }, t) =>
       `ganze Ballen${hasItems ? ' und die Posten jeder Packung' : ''}: ${t.money(each)} je Packung`,
-    summary: ({ fabrics, byLength, items, isUnfinished }, t) => {
-      const cloth = fabrics ? [t.many(fabrics, FABRICS) + (byLength ? ' als Meterware' : '')] : [];
+    summary: ({ fabrics, byLength, inBolts, items, isUnfinished }, t) => {
+      const sold = inBolts ? ' in ganzen Ballen' : byLength ? ' als Meterware' : '';
+      const cloth = fabrics ? [t.many(fabrics, FABRICS) + sold] : [];
       const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
       const nothing = `Noch nichts auf der Liste${isUnfinished ? '' : ': Rechner in dieses Arbeitsblatt einfügen'}.`;
       return things ? `${things}.` : nothing;

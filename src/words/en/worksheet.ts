@@ -135,8 +135,9 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
     kitsRow: ({ kits, soFar }) => `${kits > 1 ? `All ${kits} kits` : 'In whole bolts'}${soFarOr(soFar)}`,
     wholeBolts: ({ hasItems, each }, t) =>
       `whole bolts${hasItems ? ', and the items of every kit' : ''}: ${t.money(each)} a kit`,
-    summary: ({ fabrics, byLength, items, isUnfinished }, t) => {
-      const cloth = fabrics ? [t.many(fabrics, FABRICS) + (byLength ? ' by length' : '')] : [];
+    summary: ({ fabrics, byLength, inBolts, items, isUnfinished }, t) => {
+      const sold = inBolts ? ' in whole bolts' : byLength ? ' by length' : '';
+      const cloth = fabrics ? [t.many(fabrics, FABRICS) + sold] : [];
       const [first, ...others] = [...cloth, ...items.map((item) => t.say(item))];
       const things = first && [first, ...others.map(lowerFirst)].join(', ');
       const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
