@@ -25,11 +25,13 @@ export interface Visited {
 
 /** Once every sheet on a page is drawn, every plan made, and nothing changes any more; batting may be `spoilt` then. */
 export const atRest = async (page: Page, spoilt = false): Promise<void> => {
-  // A script may be on its way still.
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll(':not(:defined)')].every(
-      ({ localName }) => !localName.startsWith('quilt-'),
-    ),
+  // A script may be on its way still. This asks in the page itself: its policy may forbid what a driver puts in to wait.
+  await page.evaluate(() =>
+    Promise.all(
+      [...document.querySelectorAll(':not(:defined)')].flatMap(({ localName }) =>
+        localName.startsWith('quilt-') ? customElements.whenDefined(localName) : [],
+      ),
+    ).then(() => undefined),
   );
   await page.evaluate(settling(spoilt));
 };
