@@ -24,17 +24,7 @@ export interface Visited {
 }
 
 /** Once every sheet on a page is drawn, every plan made, and nothing changes any more; batting may be `spoilt` then. */
-export const atRest = async (page: Page, spoilt = false): Promise<void> => {
-  // A script may be on its way still. This asks in the page itself: its policy may forbid what a driver puts in to wait.
-  await page.evaluate(() =>
-    Promise.all(
-      [...document.querySelectorAll(':not(:defined)')].flatMap(({ localName }) =>
-        localName.startsWith('quilt-') ? customElements.whenDefined(localName) : [],
-      ),
-    ).then(() => undefined),
-  );
-  await page.evaluate(settling(spoilt));
-};
+export const atRest = (page: Page, spoilt = false): Promise<unknown> => page.evaluate(settling(spoilt));
 
 /** The languages whose words are a file of their own, which comes after the English ones are shown. */
 const WITH_FILES = ['de', 'en-GB'];
