@@ -391,8 +391,8 @@ export interface QuiltSleeveProperties {
   short?: QuiltSleeve['short'] | undefined;
   /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
   hem?: QuiltSleeve['hem'] | undefined;
-  /** A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the sleeve’s first.
-Default none. */
+  /** A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the
+sleeve’s first. Default none. */
   label?: QuiltSleeve['label'] | undefined;
   /** Whether the working shows at first: `open`, or `folded` until a reader presses “Show the working”. Default `folded`. */
   working?: QuiltSleeve['working'] | undefined;

@@ -28,10 +28,9 @@ export const mixed = ({ s, n, d }: Exact): string => {
 export const unbroken = (text: string): string =>
   text
     .replace(
-      /(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|fat)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g,
-      '$1$2\u00a0',
+      /(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|fat)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×)/gu,
+      '$1$2$3\u00a0',
     )
-    .replace(/(\p{L}) (?=\d+(?:[,;:](?!\d)|$))/gu, '$1\u00a0')
     .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
 
 /** The same for a size in its own column, which is wide enough for all of it. */

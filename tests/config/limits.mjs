@@ -14,7 +14,7 @@ const running = () => {
  * How many programs share a core now, this one left out: a test takes as many times as long beside them. The load of the last minute does
  * not know yet of one that has just begun.
  */
-const share = Math.max(1, loadavg()[0] / availableParallelism(), running() / availableParallelism());
+const share = Math.max(1, Math.max(loadavg()[0], running()) / availableParallelism());
 
 /** Milliseconds after which a test counts as hanging: 20 s on a quiet machine. No test comes near it by itself. */
 export const TEST_LIMIT = Math.round(20_000 * share);

@@ -17,8 +17,7 @@ const mixed = ({ s, n, d }) => {
  * A number goes with the word that it counts up: "border 2".
  */
 const unbroken = (text) => text
-    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|fat)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))| (?=×)/g, '$1$2\u00a0')
-    .replace(/(\p{L}) (?=\d+(?:[,;:](?!\d)|$))/gu, '$1\u00a0')
+    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|fat)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×)/gu, '$1$2$3\u00a0')
     .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
 /** The same for a size in its own column, which is wide enough for all of it. */
 const unbrokenSize = (size) => size.replace('× ', '×\u00a0');

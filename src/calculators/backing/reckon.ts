@@ -1,11 +1,11 @@
 import { clothOf, type Cloth } from '../../ledger/cloth.js';
 import { joined } from '../../ledger/joined.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
+import { usualLength } from '../../ledger/lengths.js';
 import { Cut, enoughFor } from '../../ledger/purchase.js';
 import { count, type Quantity } from '../../ledger/quantity.js';
 import { facing, MOST_JOINED, sidesOf, withOverage, type Size } from '../../ledger/quilt.js';
 import { buyCloth } from '../../ledger/shop.js';
-import { usualLength } from '../../ledger/lengths.js';
 import { upTo, type Exact } from '../../measure/exact.js';
 import { fewest, reachOf } from '../../planner/joins.js';
 import { BACKING_SEAM } from '../../trade/conventions.js';
@@ -91,9 +91,10 @@ const bestOf = (
   const [best] = layouts.sort(
     (a, b) => isLast(a) - isLast(b) || a.fabric.compare(b.fabric) || a.seams - b.seams,
   );
-  const isSeam = cloth.gt(usualLength(BACKING_SEAM, ledger.style).mul(2));
-  if (!best)
+  if (!best) {
+    const isSeam = cloth.gt(usualLength(BACKING_SEAM, ledger.style).mul(2));
     return ledger.refuse(isSeam ? 'seam' : 'fabricWidth', say('seamsLeaveNothing', { seam, cloth, isSeam }));
+  }
   const { panels } = best;
   if (panels > MOST_JOINED) return ledger.refuse('fabricWidth', say('tooManyPanels', { cloth, panels }));
   return best;

@@ -64,11 +64,11 @@ export const gridStyles = css`
     from { box-shadow: inset -0.7em 0 0.5em -0.5em var(--_accent); }
     to { box-shadow: inset 0.7em 0 0.5em -0.5em var(--_accent); }
   }
-  /* Where there is room a chart lies under its name, as wide as the rows. */
+  /* Where there is room a chart lies under its name, as wide as the rows: the names take 33 of 100, so it begins 33/67 of its cell before that. */
   @media screen {
     @container (min-width: 34.01em) {
       .amount:has(.chart:dir(ltr)) { border: 0; }
-      .chart:dir(ltr) { margin-block-start: 1.7em; margin-inline-start: calc(-49.3% - var(--_space)); }
+      .chart:dir(ltr) { margin-block-start: 1.7em; margin-inline-start: calc(-100% * 33 / 67 - var(--_space)); }
       tr:has(.chart:dir(ltr)) > * { vertical-align: top; }
     }
   }

@@ -22,8 +22,8 @@ export class QuiltSleeve extends Face<SleeveAnswer> {
   declare hem: string | number | undefined;
 
   /**
-   * A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the sleeve’s first.
-   * Default none.
+   * A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the
+   * sleeve’s first. Default none.
    */
   declare label: string | undefined;
 

@@ -1,11 +1,11 @@
 import { clothOf } from '../../ledger/cloth.js';
 import { joined } from '../../ledger/joined.js';
 import { Ledger } from '../../ledger/ledger.js';
+import { usualLength } from '../../ledger/lengths.js';
 import { Cut, enoughFor } from '../../ledger/purchase.js';
 import { count } from '../../ledger/quantity.js';
 import { withOverage, sidesOf, facing, MOST_JOINED } from '../../ledger/quilt.js';
 import { buyCloth } from '../../ledger/shop.js';
-import { usualLength } from '../../ledger/lengths.js';
 import { upTo } from '../../measure/exact.js';
 import { fewest, reachOf } from '../../planner/joins.js';
 import { BACKING_SEAM } from '../../trade/conventions.js';
@@ -70,9 +70,10 @@ const bestOf = (ledger, layouts, { width: { value: cloth } }) => {
     const { piecedStrip, seam } = ledger.values;
     const isLast = ({ strip }) => (strip && !piecedStrip ? 1 : 0);
     const [best] = layouts.sort((a, b) => isLast(a) - isLast(b) || a.fabric.compare(b.fabric) || a.seams - b.seams);
-    const isSeam = cloth.gt(usualLength(BACKING_SEAM, ledger.style).mul(2));
-    if (!best)
+    if (!best) {
+        const isSeam = cloth.gt(usualLength(BACKING_SEAM, ledger.style).mul(2));
         return ledger.refuse(isSeam ? 'seam' : 'fabricWidth', say('seamsLeaveNothing', { seam, cloth, isSeam }));
+    }
     const { panels } = best;
     if (panels > MOST_JOINED)
         return ledger.refuse('fabricWidth', say('tooManyPanels', { cloth, panels }));

@@ -15,8 +15,8 @@ export declare class QuiltSleeve extends Face<SleeveAnswer> {
     /** Each of the two turns of a hem. A length. Default `1/2 in`, or `1.5 cm` in metric. */
     hem: string | number | undefined;
     /**
-     * A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the sleeve’s first.
-     * Default none.
+     * A label for the back: its finished size, like `4 x 6`. For a label of another fabric, write both letters: `fabric="A B"`, the
+     * sleeve’s first. Default none.
      */
     label: string | undefined;
     readonly calculator: import("../../calculators/calculator.js").Calculator<SleeveAnswer>;
