@@ -225,7 +225,7 @@ export abstract class Reckoned<A extends Answer = Answer> extends FormField {
       lang: this.#language,
       measured: this.measured,
     };
-    for (const key of ['units', 'shown', 'shared', ...Object.keys(calculator.fields)])
+    for (const key of ['units', 'shown', 'shared', 'apart', ...Object.keys(calculator.fields)])
       (input as Record<string, unknown>)[key] = own[key] ?? flow?.values[key];
     return input;
   }

@@ -90,6 +90,10 @@ interface Fit {
   sizes: Lot[];
 }
 
+/** The tallest first, and of equal ones the line with most of them. So the order of a list does not matter. */
+const tallestFirst = (a: Lot, b: Lot): number =>
+  b.height - a.height || b.width - a.width || b.count - a.count;
+
 /** The pieces on the grid, turned if they fit only that way; or why they cannot be planned. */
 const fitting = (pieces: CutPiece[], cloth: Cloth): Fit | NoPlan => {
   const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
@@ -128,7 +132,7 @@ const fitting = (pieces: CutPiece[], cloth: Cloth): Fit | NoPlan => {
       turn: turn && !over && !rounded && !w.equals(h) && fits(h, w),
     });
   }
-  return { grid, width, height, sizes };
+  return { grid, width, height, sizes: sizes.sort(tallestFirst) };
 };
 
 /**

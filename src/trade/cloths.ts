@@ -30,6 +30,9 @@ export const FAT_QUARTER = {
   cm: { width: '50 cm', height: '45 cm' },
 } as const;
 
+/** What a shop cuts from a bolt and halves across, for two fat quarters. Common practice, no source; in metric from memory. */
+export const FOR_TWO_QUARTERS = { in: '18 in', cm: '50 cm' } as const;
+
 /**
  * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
  * fat quarter", Pieceful Living, 13 August 2011.

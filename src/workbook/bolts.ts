@@ -1,7 +1,9 @@
+import { usualLength } from '../ledger/lengths.js';
 import { count, type Quantity } from '../ledger/quantity.js';
 import { enoughFor, type Purchase } from '../ledger/purchase.js';
 import { wholeDown } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import { FOR_TWO_QUARTERS } from '../trade/cloths.js';
 import type { WorkbookPart } from './input.js';
 import type { BoughtLengths } from './lengths.js';
 import type { Group } from './parts.js';
@@ -37,6 +39,25 @@ export const boltsFor = (
   if (ofOneKind < both) return row(ofOneKind, say('boltsOfOneKind', { kinds, bolt }));
   const how = say(lengths.length > 1 ? 'boltsOfBoth' : 'boltsOfLengths', { each, buy, bolt });
   return row(both, how);
+};
+
+/** How many bolts the kits take if the shop cuts its fat quarters itself, as a row. A bolt that is too short for two has no row. */
+export const noteBoltsForQuarters = (
+  ledger: WorksheetLedger,
+  { kits, ofKit }: { kits: number; ofKit: number },
+  key: string,
+  cloth: Message,
+): void => {
+  const forTwo = usualLength(FOR_TWO_QUARTERS, ledger.style);
+  const pairs = wholeDown(ledger.values.bolt.div(forTwo));
+  if (!pairs) return;
+  const quarters = kits * ofKit;
+  const length = forTwo.mul(Math.ceil(quarters / 2));
+  ledger.row(`bolts-${key}`, count(Math.ceil(quarters / (2 * pairs))), {
+    label: say('quarterBoltsRow', { cloth, kits }),
+    how: say('boltsOfQuarters', { quarters, forTwo, length, pairs, bolt: ledger.stated('bolt') }),
+    from: ['kits', 'bolt'],
+  });
 };
 
 /** Says that a bolt is too short. If each part could have its own length, says which lengths those are. */

@@ -42,6 +42,9 @@ interface LineSayings {
   boltsOfOneKind: { kinds: { each: number; buy: Purchase }[]; bolt: Stated };
   boltsOfBoth: { each: number; buy: Purchase; bolt: Stated };
   boltsOfLengths: { each: number; buy: Purchase; bolt: Stated };
+  /** The same for fat quarters that the shop cuts itself: how many, the length for two of them, and for all. A bolt gives `pairs`. */
+  quarterBoltsRow: { cloth: Message; kits: number };
+  boltsOfQuarters: { quarters: number; forTwo: Exact; length: Exact; pairs: number; bolt: Stated };
   undeclared: { letter: string; titles: Message[] };
   namesNone: { what: Message; like: string };
   severalWidths: { what: Message; widths: number; narrowest: Exact };

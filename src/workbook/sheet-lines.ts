@@ -2,6 +2,7 @@ import { isSoldAs, readSheet, sheetsToBuy } from '../calculators/cutting/sheets.
 import { unlessRefused } from '../ledger/refusal.js';
 import { exact, ONE, ZERO, type Exact } from '../measure/exact.js';
 import type { Message } from '../measure/message.js';
+import { noteBoltsForQuarters } from './bolts.js';
 import { textOfLine } from './lines.js';
 import { sheetsToCut, type FabricCloth, type SheetCloth } from './cloths.js';
 import { leftoversOf, type Left } from './leftovers.js';
@@ -86,6 +87,9 @@ const lineOf = (
   const name = fabric?.name ?? '';
   const label = name ? say('clothNamed', { cloth: called, name }) : called;
   if (parts.length > 1) rowOf(ledger, key, label, pool, joint);
+  const { kits } = ledger.values;
+  if (kits && sheet.kind === 'fat-quarter')
+    noteBoltsForQuarters(ledger, { kits, ofKit: planned.count }, key, label);
   const missing = own?.buy ?? planned.count;
   const buy = sheetsToBuy(sheet, missing);
   const price = priceOfSheet(ledger, pool, fabric);

@@ -32,5 +32,5 @@ export const HOSTILE: unknown[] = [
 /** Every input of a calculator with these fields. */
 export const inputsOf = (fields: object): string[] => [
   ...Object.keys(fields),
-  ...['units', 'shown', 'shared', 'fabricWidths', 'lang', 'measured'],
+  ...['units', 'shown', 'shared', 'apart', 'fabricWidths', 'lang', 'measured'],
 ];

@@ -34,6 +34,17 @@ describe('a part in several fabrics of different widths', () => {
     expect(several.summary).not.toContain('from one cloth');
   });
 
+  test('has its own cloth for each kind of piece of a top too where both are equally wide', () => {
+    const one = top(sashed);
+    const apart = top({ ...sashed, apart: true });
+    expect(apart.parts).toEqual(one.parts);
+    // What each takes by itself, added up: each from its own cloth.
+    expect(Number(apart.fabric)).toBe(one.parts.reduce((all, { fabric }) => all + Number(fabric), 0));
+    expect(one.working.map(({ label }) => label)).toContain('Cloth, if all from one');
+    expect(apart.working.map(({ label }) => label)).not.toContain('Cloth, if all from one');
+    expect(apart.summary).not.toContain('from one cloth');
+  });
+
   test('uses the last width for all further parts, and the usual one if there is none', () => {
     const three = { ...framed, borders: '2, 2, 2' };
     const widthsOf = (fabricWidths: unknown): string[] =>

@@ -186,6 +186,8 @@ export const SELDOM: readonly [CalculatorName, Record<string, object | undefined
       boltsOfOneKind: { kinds: [{ each: 3, buy }], bolt },
       boltsOfBoth: { each: 3, buy, bolt },
       boltsOfLengths: { each: 3, buy, bolt },
+      quarterBoltsRow: { cloth, kits: 3 },
+      boltsOfQuarters: { quarters: 27, forTwo: exact(18), length: exact(252), pairs: 24, bolt },
       twoLengths: { cloth, lengths: [{ buy, titles: [title] }], one: buy },
       planningTogether: { cloth },
       longerThanBolt: { cloth, buy, bolt, apart: [{ title, buy }] },

@@ -3,6 +3,7 @@ import type { Planner } from '../../src/ledger/planning.js';
 import { exact, type Exact } from '../../src/measure/exact.js';
 import { checkPlan } from '../../src/planner/check.js';
 import { planCloth, type Cloth, type CutPiece } from '../../src/planner/plan.js';
+import { Quantity } from '../../src/ledger/quantity.js';
 import { Purchase } from '../../src/ledger/purchase.js';
 import { reckonPlain, type PartInput } from '../../src/workbook/plain.js';
 import { shopping } from '../../src/workbook/shopping.js';
@@ -219,6 +220,18 @@ describe('a line of sheets', () => {
     const { own } = listed([part('One', 5), part('Two', 4)], {}, { kits: 3 });
     const [line] = own ? shopping(own).rows : [];
     expect(line?.map((cell) => (cell instanceof Purchase ? cell.amount.toFraction() : '')).at(-1)).toBe('3');
+  });
+
+  // Common practice: a half yard of the bolt, halved, is two fat quarters. A bolt of 2 yd has four half yards, so eight quarters.
+  test('says how many bolts the kits take, if the shop cuts the fat quarters itself', () => {
+    const boltsOf = (kits: number, more: object = {}, sheet = 'fat-quarter') =>
+      listed([part('One', 9, { sheet })], {}, { kits, bolt: '2 yd', ...more })
+        .rows.filter(({ id }) => id.startsWith('bolts-'))
+        .map(({ value }) => (value instanceof Quantity ? value.value.toFraction() : value));
+    expect([8, 9, 27].map((kits) => boltsOf(kits))).toEqual([['1'], ['2'], ['4']]);
+    expect(boltsOf(9, { units: 'cm', bolt: '2 m' })).toEqual(['2']);
+    expect(boltsOf(9, { bolt: '17 in' })).toEqual([]);
+    expect(boltsOf(9, {}, 'fat-eighth')).toEqual([]);
   });
 
   test('is refused if a piece does not fit, and if nobody says how many there are', () => {

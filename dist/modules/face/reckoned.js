@@ -156,7 +156,7 @@ class Reckoned extends FormField {
             lang: this.#language,
             measured: this.measured,
         };
-        for (const key of ['units', 'shown', 'shared', ...Object.keys(calculator.fields)])
+        for (const key of ['units', 'shown', 'shared', 'apart', ...Object.keys(calculator.fields)])
             input[key] = own[key] ?? flow?.values[key];
         return input;
     }

@@ -8,6 +8,8 @@ import { searchWays } from './ways.js';
 const MOST_LOTS = 1000;
 /** How many pieces a plan places one by one. Equal strips count as one. Longer lists are cut in strips only. */
 const MOST_PLACED = 5000;
+/** The tallest first, and of equal ones the line with most of them. So the order of a list does not matter. */
+const tallestFirst = (a, b) => b.height - a.height || b.width - a.width || b.count - a.count;
 /** The pieces on the grid, turned if they fit only that way; or why they cannot be planned. */
 const fitting = (pieces, cloth) => {
     const edges = [cloth.width, cloth.height, cloth.step].filter((size) => size !== undefined);
@@ -40,7 +42,7 @@ const fitting = (pieces, cloth) => {
             turn: turn && !over && !rounded && !w.equals(h) && fits(h, w),
         });
     }
-    return { grid, width, height, sizes };
+    return { grid, width, height, sizes: sizes.sort(tallestFirst) };
 };
 /**
  * Divides each size into several lots, so that a search can put them in different places: half of the pieces, half of the rest,

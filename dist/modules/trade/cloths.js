@@ -11,6 +11,8 @@ const FAT_QUARTER = {
     in: { width: '20 in', height: '18 in' },
     cm: { width: '50 cm', height: '45 cm' },
 };
+/** What a shop cuts from a bolt and halves across, for two fat quarters. Common practice, no source; in metric from memory. */
+const FOR_TWO_QUARTERS = { in: '18 in', cm: '50 cm' };
 /**
  * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
  * fat quarter", Pieceful Living, 13 August 2011.
@@ -53,4 +55,4 @@ const BOLT_WIDTHS = {
     ],
 };
 
-export { BOLT_WIDTHS, FAT_QUARTER, SHEETS, SHEET_NAMES, sheetNamed };
+export { BOLT_WIDTHS, FAT_QUARTER, FOR_TWO_QUARTERS, SHEETS, SHEET_NAMES, sheetNamed };

@@ -1,6 +1,8 @@
+import { usualLength } from '../ledger/lengths.js';
 import { count } from '../ledger/quantity.js';
 import { enoughFor } from '../ledger/purchase.js';
 import { wholeDown } from '../measure/exact.js';
+import { FOR_TWO_QUARTERS } from '../trade/cloths.js';
 import { say } from './sayings.js';
 
 /** How many bolts the kits take, with the row. If a bolt is shorter than the length for one kit: undefined, with a note. */
@@ -28,6 +30,20 @@ const boltsFor = (ledger, kits, { key, parts }, cloth, { buy, lengths }) => {
     const how = say(lengths.length > 1 ? 'boltsOfBoth' : 'boltsOfLengths', { each, buy, bolt });
     return row(both, how);
 };
+/** How many bolts the kits take if the shop cuts its fat quarters itself, as a row. A bolt that is too short for two has no row. */
+const noteBoltsForQuarters = (ledger, { kits, ofKit }, key, cloth) => {
+    const forTwo = usualLength(FOR_TWO_QUARTERS, ledger.style);
+    const pairs = wholeDown(ledger.values.bolt.div(forTwo));
+    if (!pairs)
+        return;
+    const quarters = kits * ofKit;
+    const length = forTwo.mul(Math.ceil(quarters / 2));
+    ledger.row(`bolts-${key}`, count(Math.ceil(quarters / (2 * pairs))), {
+        label: say('quarterBoltsRow', { cloth, kits }),
+        how: say('boltsOfQuarters', { quarters, forTwo, length, pairs, bolt: ledger.stated('bolt') }),
+        from: ['kits', 'bolt'],
+    });
+};
 /** Says that a bolt is too short. If each part could have its own length, says which lengths those are. */
 const noteTooLong = (ledger, cloth, buy, parts, fitting) => {
     const apart = parts
@@ -38,4 +54,4 @@ const noteTooLong = (ledger, cloth, buy, parts, fitting) => {
     ledger.note(say('longerThanBolt', { cloth, buy, bolt, apart: isHeld ? apart : [] }));
 };
 
-export { boltsFor };
+export { boltsFor, noteBoltsForQuarters };

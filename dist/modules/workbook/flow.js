@@ -76,7 +76,8 @@ const flow = (source, parts, fabrics, give) => {
         const { fabricWidth, fabricWidths, from: clothFrom } = fabrics.widthsOf(letters);
         // Something that is bought by the piece is not added to other cloth.
         const shared = !calculator.byPiece?.(part.input);
-        const cloth = { letters, fabricWidth, fabricWidths, shared };
+        const apart = new Set(letters).size > 1;
+        const cloth = { letters, fabricWidth, fabricWidths, shared, apart };
         const values = { ...all.values, ...size, ...cloth, ...(top && fromTop(top, part)) };
         // A part that takes no size does not change with it.
         const sizes = Object.keys(size).filter((key) => !(key in calculator.fields));

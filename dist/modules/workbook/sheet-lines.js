@@ -1,6 +1,7 @@
 import { sheetsToBuy, isSoldAs, readSheet } from '../calculators/cutting/sheets.js';
 import { unlessRefused } from '../ledger/refusal.js';
 import { exact, ONE, ZERO } from '../measure/exact.js';
+import { noteBoltsForQuarters } from './bolts.js';
 import { textOfLine } from './lines.js';
 import { sheetsToCut } from './cloths.js';
 import { leftoversOf } from './leftovers.js';
@@ -54,6 +55,9 @@ const lineOf = (ledger, cloth, fabric, leftOf) => {
     const label = name ? say('clothNamed', { cloth: called, name }) : called;
     if (parts.length > 1)
         rowOf(ledger, key, label, pool, joint);
+    const { kits } = ledger.values;
+    if (kits && sheet.kind === 'fat-quarter')
+        noteBoltsForQuarters(ledger, { kits, ofKit: planned.count }, key, label);
     const missing = own?.buy ?? planned.count;
     const buy = sheetsToBuy(sheet, missing);
     const price = priceOfSheet(ledger, pool, fabric);

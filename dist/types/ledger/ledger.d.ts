@@ -22,6 +22,8 @@ export type Input<F extends Fields = Fields> = {
     fabricWidths?: unknown;
     /** It is a part of a quilt, and the shopping list adds up the cloth of all parts before it rounds. Default false. */
     shared?: unknown;
+    /** It is cut from several fabrics, so nothing of it is planned as if all came from one cloth. Default false. */
+    apart?: unknown;
     /** BCP 47 language of the words, of the decimal comma and of money. Default `en`. */
     lang?: unknown;
     measured?: Record<string, unknown> | undefined;

@@ -25,6 +25,11 @@ export declare const FAT_QUARTER: {
         readonly height: "45 cm";
     };
 };
+/** What a shop cuts from a bolt and halves across, for two fat quarters. Common practice, no source; in metric from memory. */
+export declare const FOR_TWO_QUARTERS: {
+    readonly in: "18 in";
+    readonly cm: "50 cm";
+};
 /**
  * Squares and strips as named; common practice, no source. A fat quarter is nominally 18 × 22 in: "Number of squares from a
  * fat quarter", Pieceful Living, 13 August 2011.

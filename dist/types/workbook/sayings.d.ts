@@ -88,6 +88,18 @@ interface LineSayings {
         buy: Purchase;
         bolt: Stated;
     };
+    /** The same for fat quarters that the shop cuts itself: how many, the length for two of them, and for all. A bolt gives `pairs`. */
+    quarterBoltsRow: {
+        cloth: Message;
+        kits: number;
+    };
+    boltsOfQuarters: {
+        quarters: number;
+        forTwo: Exact;
+        length: Exact;
+        pairs: number;
+        bolt: Stated;
+    };
     undeclared: {
         letter: string;
         titles: Message[];
@@ -383,5 +395,5 @@ interface ListSayings {
 /** What the worksheet may say. */
 export interface WorksheetSayings extends LineSayings, SumSayings, GatherSayings, QuiltSayings, ListSayings, Pick<SheetSayings, 'sheets' | 'notSheet' | 'sheetOfNothing'> {
 }
-export declare const say: <Code extends "sheets" | "money" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "atHandHead" | "atHandCell" | "atHandOf" | "notAtHand" | "leftRow" | "ownFirst" | "stillMissing" | "youHaveEnough" | "ownPiece" | "fromLeftover" | "leftoversList" | "leftoversFrom" | "leftoversHead" | "leaves" | "makesList" | "blockHead" | "blocksHead" | "runsOutHead" | "blocksOf" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "sheets" | "money" | "summary" | "notSheet" | "sheetOfNothing" | "noSwatch" | "titleOf" | "saidBy" | "somePart" | "something" | "fabricOf" | "clothOf" | "clothNamed" | "lengthFor" | "toBuy" | "allOf" | "buyRow" | "needOfParts" | "upToSteps" | "boltsRow" | "boltsOfOneKind" | "boltsOfBoth" | "boltsOfLengths" | "quarterBoltsRow" | "boltsOfQuarters" | "undeclared" | "namesNone" | "severalWidths" | "twoLengths" | "planningTogether" | "weekOf" | "inWeek" | "anyPiece" | "sheetsOfParts" | "sheetsByWeek" | "piecesHead" | "numbersHead" | "atHandHead" | "atHandCell" | "atHandOf" | "notAtHand" | "leftRow" | "ownFirst" | "stillMissing" | "youHaveEnough" | "ownPiece" | "fromLeftover" | "leftoversList" | "leftoversFrom" | "leftoversHead" | "leaves" | "makesList" | "blockHead" | "blocksHead" | "runsOutHead" | "blocksOf" | "newHead" | "piecesOfPart" | "sheetNumbers" | "longerThanBolt" | "priceOf" | "priceOfFabric" | "priceOfPart" | "aPrice" | "widthOfFabric" | "pricedInOther" | "noLetter" | "sameLetter" | "negativeCloth" | "noPieces" | "itemOf" | "unusedFabric" | "leavesOut" | "totalRow" | "sumOf" | "kitsRow" | "wholeBolts" | "notYet" | "readAsSeveral" | "moreOfBlock" | "quiltPicture" | "wholeQuilt" | "showQuilt" | "hideQuilt" | "saveSvg" | "savePng" | "cannotSave" | "cannotDraw" | "shoppingList" | "shoppingListOfKit" | "cutList" | "cutFrom" | "fabricKey" | "allAmounts" | "fabricHead" | "nameHead" | "forHead" | "neededHead" | "unitHead" | "priceHead" | "costHead" | "boltsHead" | "pieceHead" | "countHead" | "cutSizeHead" | "neededInHead" | "widthInHead" | "lengthInHead" | "forKitsHead" | "uses" | "noPrice" | "totalLine" | "bolts" | "timesEach" | "unitOf" | "cutSize" | "stripsTogether" | "leadForKits" | "leadTotal" | "leadBuy" | "things">(code: Code, ...[values]: WorksheetSayings[Code] extends undefined ? [] : [values: WorksheetSayings[Code]]) => Message<Code>;
 export {};

@@ -55,7 +55,8 @@ export const reckon = (input: TopInput | null = {}, plan: Planner = planCloth): 
     ];
     if (layout.onPoint && layout.sashing.gt(0) && !layout.frame) ledger.note(say('runsRound'));
     const parts = kinds.filter(({ cuts }) => cuts.length).map((kind, at) => partOf(plans, kind, clothAt(at)));
-    const areOne = parts.length > 1 && parts.every((part) => part.cloth.width.equals(cloth.width.value));
+    const haveOneWidth = parts.every((part) => part.cloth.width.equals(cloth.width.value));
+    const areOne = parts.length > 1 && haveOneWidth && !ledger.input.apart;
     const { cuts, fabric, strips } = allOf(plans, parts, areOne);
     if (plans.areUnfinished) ledger.note(say('mayTakeLess'));
     const bought = buyCloth(ledger, fabric, {

@@ -69,6 +69,10 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       `${each} × ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}`,
     boltsOfLengths: ({ each, buy, bolt }, t) =>
       `${t.many(each, LENGTHS)} zu ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}; bei ${t.bought(buy)} am Stück je Packung reichen weniger Ballen nicht`,
+    quarterBoltsRow: ({ cloth, kits }, t) =>
+      `${t.say(cloth)}: Ballen für ${t.many(kits, KITS)}, wenn die Fat Quarters selbst geschnitten werden`,
+    boltsOfQuarters: ({ quarters, forTwo, length, pairs, bolt }, t) =>
+      `${t.many(quarters, SHEETS['fat-quarter'])}, zwei aus je ${t.l(forTwo)}: zusammen ${t.l(length)}; jeder Ballen zu ${t.stated(bolt)} gibt ${2 * pairs}`,
     undeclared: ({ letter, titles }, t) =>
       `Stoff ${letter} wird gebraucht (${and(titles, t)}), ist aber nicht angelegt. Bitte <quilt-fabric letter="${letter}"> einfügen.`,
     namesNone: ({ what, like }, t) =>

@@ -1,14 +1,5 @@
-import {
-  allDefined,
-  framed,
-  inSight,
-  isPlanning,
-  layOut,
-  planned,
-  settled,
-  sheetsIn,
-  type Sheet,
-} from './settled.js';
+import { isPlanning } from '../../hosts/reading.js';
+import { allDefined, framed, inSight, layOut, planned, settled, sheetsIn, type Sheet } from './settled.js';
 import type { Side } from './side.js';
 
 type Cell = HTMLInputElement | HTMLTextAreaElement;
@@ -70,7 +61,7 @@ const cellAt = (name: string): Cell => {
   return cellsOf(sheet).find(({ dataset }) => dataset['row'] === row && dataset['at'] === at)!;
 };
 /** What is out of sight is drawn after a frame, and what is planned when its plan is ready. */
-const isAtWork = (): boolean => isPlanning(sheets) || sheets.some(({ isUpdatePending }) => isUpdatePending);
+const isAtWork = (): boolean => sheets.some((sheet) => isPlanning(sheet) || sheet.isUpdatePending);
 const quiet = async (): Promise<void> => {
   for (let frames = 0; frames < 2; frames = isAtWork() ? 0 : frames + 1) await framed();
 };

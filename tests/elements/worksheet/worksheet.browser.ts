@@ -178,6 +178,18 @@ describe('cloth in a quilt-worksheet', () => {
     expect(valueIn(part(sheet, 'backing'), 'fabricWidth')).to.equal('106 in');
   });
 
+  it('is not said to be one where a part has two letters', async () => {
+    const top =
+      '<quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top>';
+    const sheet = await worksheet(FABRICS + top);
+    const isOne = (): boolean =>
+      answered(part(sheet, 'top')).working.some(({ label }) => label === 'Cloth, if all from one');
+    expect(isOne()).to.equal(false);
+    part(sheet, 'top').fabric = 'A';
+    await calm(sheet);
+    expect(isOne()).to.equal(true);
+  });
+
   it('of a cut list is as wide as each of its fabrics', async () => {
     const cutting = (own = ''): string =>
       `<quilt-cutting ${own} list="A | square | 4 | 10\nN | square | 4 | 10"></quilt-cutting>`;

@@ -58,6 +58,8 @@ const worksheet = {
         },
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} zu ${t.bought(buy)} von jedem Ballen zu ${t.stated(bolt)}; bei ${t.bought(buy)} am Stück je Packung reichen weniger Ballen nicht`,
+        quarterBoltsRow: ({ cloth, kits }, t) => `${t.say(cloth)}: Ballen für ${t.many(kits, KITS)}, wenn die Fat Quarters selbst geschnitten werden`,
+        boltsOfQuarters: ({ quarters, forTwo, length, pairs, bolt }, t) => `${t.many(quarters, SHEETS['fat-quarter'])}, zwei aus je ${t.l(forTwo)}: zusammen ${t.l(length)}; jeder Ballen zu ${t.stated(bolt)} gibt ${2 * pairs}`,
         undeclared: ({ letter, titles }, t) => `Stoff ${letter} wird gebraucht (${and(titles, t)}), ist aber nicht angelegt. Bitte <quilt-fabric letter="${letter}"> einfügen.`,
         namesNone: ({ what, like }, t) => `${t.say(what)}: nennt keinen Stoff und hat deshalb eine eigene Zeile. Bitte dort Stoff ${like} oder einen anderen angeben.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)}: Der Stoff hat ${widths} verschiedene Breiten, deshalb steht jede in einer eigenen Zeile. Für eine einzige Breite sie bei jedem dieser Teile schreiben, zum Beispiel fabric-width="${t.typed(narrowest)}".`,

@@ -69,6 +69,8 @@ const worksheet = {
         },
         boltsOfBoth: ({ each, buy, bolt }, t) => `${each} × ${t.bought(buy)} from each bolt of ${t.stated(bolt)}`,
         boltsOfLengths: ({ each, buy, bolt }, t) => `${t.many(each, LENGTHS)} of ${t.bought(buy)} from each bolt of ${t.stated(bolt)}; with ${t.bought(buy)} in one length for each kit, fewer bolts are not enough`,
+        quarterBoltsRow: ({ cloth, kits }, t) => `${t.say(cloth)}: bolts for ${t.many(kits, KITS)}, if you cut the fat quarters yourself`,
+        boltsOfQuarters: ({ quarters, forTwo, length, pairs, bolt }, t) => `${t.many(quarters, SHEETS['fat-quarter'])}, two from each ${t.l(forTwo)}: ${t.l(length)} in all; each bolt of ${t.stated(bolt)} gives ${2 * pairs}`,
         undeclared: ({ letter, titles }, t) => `${upperFirst(and(titles, t))} ${titles.length > 1 ? 'use' : 'uses'} fabric ${letter}, but the worksheet does not list it. Add fabric ${letter} to the worksheet.`,
         namesNone: ({ what, like }, t) => `${t.say(what)} names no fabric, so it has a line of its own. Give it fabric ${like}, or another.`,
         severalWidths: ({ what, widths, narrowest }, t) => `${t.say(what)} is cut from cloth of ${widths} widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="${t.typed(narrowest)}".`,
