@@ -181,7 +181,7 @@ describe('cloth in a quilt-worksheet', () => {
   it('is not said to be one where a part has two letters', async () => {
     const top =
       '<quilt-top block="12" across="4" down="5" sashing="2" cornerstones frame fabric="A B"></quilt-top>';
-    const sheet = await worksheet(FABRICS + top);
+    const sheet = await worksheet(FABRICS.join('') + top);
     const isOne = (): boolean =>
       answered(part(sheet, 'top')).working.some(({ label }) => label === 'Cloth, if all from one');
     expect(isOne()).to.equal(false);
