@@ -28,9 +28,15 @@ export interface ListLine {
   isFree?: true;
 }
 
+/** Letters that every language sorts in the same way. A browser takes long over its first question about a language. */
+const PLAIN = /^[A-Z\d ]+$/;
+
 /** By letter. What has none comes last. */
-export const byLetter = (a: { letter: string }, b: { letter: string }): number =>
-  (a.letter || '\uffff').localeCompare(b.letter || '\uffff');
+export const byLetter = ({ letter: a }: { letter: string }, { letter: b }: { letter: string }): number => {
+  if (!a || !b) return Number(!a) - Number(!b);
+  if (!PLAIN.test(a) || !PLAIN.test(b)) return a.localeCompare(b);
+  return a < b ? -1 : Number(a > b);
+};
 
 /** The lines of the list, sorted by letter. Those without a letter come last. */
 export const listLines = ({

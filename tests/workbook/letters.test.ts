@@ -6,6 +6,7 @@ import { Fabrics } from '../../src/workbook/fabrics.js';
 import { gather, type PartOnPage } from '../../src/workbook/gather.js';
 import { reckon } from '../../src/workbook/reckon.js';
 import type { WorksheetAnswer } from '../../src/workbook/shape.js';
+import { byLetter } from '../../src/workbook/shopping.js';
 import { t } from './telling.js';
 
 const fabrics = (...letters: string[]): Fabrics =>
@@ -84,5 +85,34 @@ describe('what a part of another currency costs', () => {
     expect(inDollars.own.total).toBeUndefined();
     expect(inDollars.own.items.map(({ price }) => price)).toEqual([undefined]);
     expect(inDollars.notes).toContain('“€29.00” is in EUR, but prices here are in USD.');
+  });
+});
+
+describe('the lines of a list', () => {
+  // As the sorting of the browser has it, which knows every language, but takes long to begin.
+  it('are in the order of their letters, and those without a letter come last', () => {
+    const letters = [
+      'A',
+      'B',
+      'Z',
+      'AA',
+      'AB',
+      'A1',
+      'A2',
+      'A10',
+      'A 1',
+      'A 2',
+      '2',
+      '10',
+      'Ä',
+      'É',
+      'Б',
+      '',
+    ];
+    for (const letter of letters)
+      for (const other of letters) {
+        const order = (letter || '\uffff').localeCompare(other || '\uffff');
+        expect(Math.sign(byLetter({ letter }, { letter: other })), `${letter}, ${other}`).toBe(order);
+      }
   });
 });
