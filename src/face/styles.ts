@@ -53,7 +53,8 @@ export const faceStyles = css`
   .in-sight b { font-size: 1.3em; }
   p, .how, .refine { color: var(--_soft); font-size: 0.9em; }
   .refine { font-size: 0.85em; line-height: 1.35; }
-  .how button { padding-block: 0; min-block-size: 24px; }
+  /* From the top: a name that takes two lines would otherwise pull its row down. */
+  .how button { padding-block: 0; min-block-size: 24px; vertical-align: top; }
   /* Large enough for a pointer, and no taller in its line. */
   .refine button { padding-block: 0; min-block-size: 24px; margin-block: min(0px, (1.35em - 24px) / 2); }
   table { border-collapse: collapse; font: inherit; }

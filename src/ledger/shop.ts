@@ -7,7 +7,7 @@ import { shrinkageField } from './cloth.js';
 import type { Field, Label } from './field.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
 import type { Ledger } from './ledger.js';
-import { enoughFor, ofCloth, type Money, type Purchase } from './purchase.js';
+import { allOf, enoughFor, ofCloth, Purchase, type Money } from './purchase.js';
 import { inches, Quantity, type Stated } from './quantity.js';
 
 /** How the cloth is washed, sold and priced. */
@@ -26,6 +26,9 @@ export interface ShopSayings {
   boughtTogether: undefined;
   /** How the amount to buy was got: the need, rounded up to a step of the shop. `below` is the step before, which is not enough. */
   upToStep: { need: Quantity; below: Purchase | undefined; step: Stated; unit: Step['unit'] };
+  /** Several cloths, each rounded up by itself. */
+  boughtEach: { buys: Purchase[] };
+  eachUpToStep: { step: Stated };
   costOf: { bought: Purchase | Message; price: Money };
 }
 
@@ -69,25 +72,42 @@ export const cutFor = (ledger: SteppedLedger, need: Quantity): Quantity =>
 export const countedIn = (length: Quantity, { unit }: Step): Quantity =>
   length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
 
+/** What is bought of several cloths, as one amount that names them all. */
+const eachOf = (buys: Purchase[], step: Step): Purchase => {
+  const { inches, amount, unit } = allOf(buys, step);
+  return new Purchase(inches, amount, unit, sayOfShop('boughtEach', { buys }));
+};
+
+/** How the need was got, what its row is called, and the inputs that it depends on. If it is several cloths, what is bought of each. */
+interface AboutCloth {
+  how?: Quantity | Message;
+  label?: Message | undefined;
+  from?: readonly string[];
+  each?: Purchase[];
+}
+
 /** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 export const buyCloth = (
   ledger: ShopLedger,
   fabric: Quantity,
-  about: { how?: Quantity | Message; label?: Message | undefined; from?: readonly string[] } = {},
+  { each, ...about }: AboutCloth = {},
 ): Bought => {
   ledger.given('increment');
   const step = ledger.values.increment;
-  const buy = enoughFor(fabric.value, step);
+  const buy = each ? eachOf(each, step) : enoughFor(fabric.value, step);
   if (ledger.input.shared) {
     if (fabric.value.gt(0)) ledger.note(sayOfShop('boughtTogether'));
   } else ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
   const need = ledger.row('fabric', fabric, about);
   const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
   const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
-  ledger.row('buy', buy, {
-    how: sayOfShop('upToStep', { need, below, step: ledger.stated('increment'), unit: step.unit }),
-    formula: cutFor(ledger, need),
-  });
+  const stated = ledger.stated('increment');
+  if (each) ledger.row('buy', buy, { how: sayOfShop('eachUpToStep', { step: stated }) });
+  else
+    ledger.row('buy', buy, {
+      how: sayOfShop('upToStep', { need, below, step: stated, unit: step.unit }),
+      formula: cutFor(ledger, need),
+    });
   const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
   const spare = bought.minus(need);
   ledger.row('spare', spare);

@@ -140,7 +140,7 @@ describe('borders that were measured', () => {
       width: 56.5,
       height: 72,
     });
-    expect(picture!.dimensions.map(({ text }) => text)).toContain('top 56 1/2 in');
+    expect(picture!.dimensions.map(({ text }) => text)).toContain('quilt top 56 1/2 in');
   });
 });
 

@@ -154,6 +154,9 @@ describe('unbroken', () => {
     ['2 inches, 7 fat quarters', '2 inches, 7~fat quarters'],
     ['sashing, border 1, border 2', 'sashing, border~1, border~2'],
     ['Rand 2, 1,5 cm', 'Rand~2, 1,5~cm'],
+    // As people type a size.
+    ['written like 12 x 40, width first', 'written like 12~x~40, width first'],
+    ['Mat: 24 in x 36 in', 'Mat: 24~in~x~36~in'],
   ])('%s', (text, kept) => {
     expect(unbroken(text)).toBe(kept.replaceAll('~', '\u00a0'));
     expect(unbroken(text).replace(/\s/g, ' ')).toBe(text);

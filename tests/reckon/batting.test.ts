@@ -118,7 +118,7 @@ describe('a package', () => {
     // geometry: 78 × 66 in, and 90 ≥ 78 beside 72 ≥ 66
     const result = good({ width: 70, length: 58 });
     expect(result.buy.text).toBe('1 twin package, 72 × 90 in');
-    expect(result.summary).toBe('One package covers 78 × 66 in, turned.');
+    expect(result.summary).toBe('You need 78 × 66 in: one package is enough, turned.');
     expect(result).toMatchObject({ fabric: '78', spare: '12' });
   });
 
@@ -127,7 +127,7 @@ describe('a package', () => {
     const result = good({ width: 64, length: 82 });
     expect(result.buy.text).toBe('1 twin package, 72 × 90 in');
     expect(result.notes.join()).toContain('Only 0 in to spare one way');
-    expect(good({ width: '64.1', length: 82 }).buy.text).toBe('1 full package, 81 × 96 in');
+    expect(good({ width: '64.1', length: 82 }).buy.text).toBe('1 full-size package, 81 × 96 in');
     // geometry: 72 and 90 less 8; one side is enough to be short by, and an inch to spare is no cause
     for (const [width, length, warns] of [
       ['63 1/2', 70, 'Only 1/2 in'],
@@ -352,7 +352,7 @@ describe('the batting bought', () => {
         const [best] = result.packages;
         expect(covers(inches(best!.width), inches(best!.length), need)).toBe(true);
         expect(inches(best!.width) * inches(best!.length)).toBe(least);
-        expect(result.buy.text).toContain(` ${best!.name} `);
+        expect(result.buy.text).toContain(` ${best!.name === 'full' ? 'full-size' : best!.name} `);
         expect(result.packages.filter(({ fits }) => fits)).toHaveLength(fitting.length);
       }),
       { numRuns: 400 },

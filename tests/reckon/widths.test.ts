@@ -34,6 +34,27 @@ describe('a part in several fabrics of different widths', () => {
     expect(several.summary).not.toContain('from one cloth');
   });
 
+  // Worked out here: 2 × 70 1/2 + 2 × 64 1/2 in take 8 strips, joined at 45° with 2 1/2 in for each join. Then each piece of 74 1/2 in
+  // takes two strips, joined with 5 1/2 in. 20 and 44 in are 5/8 and 1 1/4 yd.
+  test('has each border rounded up by itself, whatever their widths', () => {
+    const apart = borders({ ...framed, apart: true });
+    const each = apart.borders.map(({ strips, fabric, buy }) => [strips, fabric, buy.text]);
+    expect(each).toEqual([
+      [8, '20', '5/8 yd'],
+      [8, '44', '1 1/4 yd'],
+    ]);
+    expect([apart.buy.text, apart.buy.amount]).toEqual(['5/8 yd and 1 1/4 yd', '1 7/8']);
+    expect(borders(framed).buy.text).toBe('1 7/8 yd');
+  });
+
+  // 8 strips of 2 1/2 in are 20 in, and 9 of 5 1/2 in are 49 1/2 in: 1 3/8 yd to the last thread.
+  test('says of which border little cloth is left over', () => {
+    const { notes } = borders({ ...framed, width: 58, length: 72 });
+    expect(notes.join(' ')).toContain(
+      'For different cloths, buy 5/8 yd for border 1, 1 3/8 yd for border 2 (nothing to spare).',
+    );
+  });
+
   test('has its own cloth for each kind of piece of a top too where both are equally wide', () => {
     const one = top(sashed);
     const apart = top({ ...sashed, apart: true });

@@ -44,7 +44,7 @@ const FACE: FaceSayings = {
   entryOf: { label: 'Ecken', number: 2 },
   fractionKeys: undefined,
   asFabrics: undefined,
-  asFabricsHint: { hint: 'eine eigene Größe als Maß wie 18 x 20' },
+  asFabricsHint: { hint: 'eine eigene Größe als Maß wie 12 x 40' },
   cutCaption: undefined,
   times: { count: 3 },
   cutterCaution: undefined,

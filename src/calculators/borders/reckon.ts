@@ -1,14 +1,17 @@
 import { clothOf, type Cloth } from '../../ledger/cloth.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
+import type { Purchase } from '../../ledger/purchase.js';
 import { total } from '../../ledger/quantity.js';
 import { sidesOf } from '../../ledger/quilt.js';
-import { buyCloth, type Bought } from '../../ledger/shop.js';
+import type { Exact } from '../../measure/exact.js';
+import { buyCloth, SMALL_SPARE, type Bought } from '../../ledger/shop.js';
 import { ownCloths } from '../../ledger/widths.js';
 import { sewBorder, type SewnBorder } from './cut.js';
 import {
   bordersFields,
   rowOf,
   say,
+  type Border,
   type BordersAnswer,
   type BordersInput,
   type BordersLedger,
@@ -37,10 +40,11 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
     const made = sewn.map(({ made }) => made);
     const borders = made.map(({ border }) => border);
     ledger.given();
-    const isOneCloth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
+    const haveOneWidth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
+    const isOneCloth = haveOneWidth && !ledger.input.apart;
     const bought = buyAll(ledger, sewn, isOneCloth ? cloth : undefined);
     if (borders.length > 1 && isOneCloth && !ledger.input.shared)
-      ledger.note(say('fromDifferentCloths', { buys: borders.map(({ buy }) => buy) }));
+      ledger.note(say('fromDifferentCloths', { buys: borders.map(withSpare) }));
     ledger.note(say('measureTop'));
     const finished = sidesOf(top);
     const [strips, joins] = [countOf(borders, 'strips'), countOf(borders, 'joins')];
@@ -53,6 +57,12 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
       used: { cloth, borders: made },
     };
   });
+};
+
+/** What to buy for a border by itself, and what is left over of it if that is little. */
+const withSpare = ({ buy, fabric }: Border): { buy: Purchase; spare: Exact | undefined } => {
+  const spare = buy.inches.sub(fabric);
+  return { buy, spare: spare.lt(SMALL_SPARE) ? spare : undefined };
 };
 
 /** The corners: one style for all borders, or one for each. If the numbers differ, warns: a reader may have added a border. */
@@ -87,7 +97,7 @@ const sewAll = (ledger: BordersLedger, top: GrowingTop, cloth: Cloth): SewnBorde
   return sewn;
 };
 
-/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. */
+/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. Of several, each is rounded up by itself. */
 const buyAll = (ledger: BordersLedger, sewn: SewnBorder[], shared: Cloth | undefined): Bought => {
   const howOf = ({ fabric, longest }: WorkedPlan) => longest ?? fabric;
   const [only, ...more] = sewn;
@@ -101,9 +111,10 @@ const buyAll = (ledger: BordersLedger, sewn: SewnBorder[], shared: Cloth | undef
     }),
   );
   const apart = total(needs);
+  if (!shared) return buyCloth(ledger, apart, { each: sewn.map(({ made }) => made.border.buy) });
   // If they are cut along the cloth, pieces of several borders can lie side by side.
   const [together] =
-    shared && ledger.values.grain === 'along'
+    ledger.values.grain === 'along'
       ? along(
           ledger,
           sewn.flatMap(({ lots }) => lots),

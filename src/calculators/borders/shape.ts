@@ -81,7 +81,8 @@ export interface BordersSayings {
   cornersUnused: { styles: number; borders: number };
   reachedWithoutLast: undefined;
   lastBorder: { side: Exact; end: Exact };
-  fromDifferentCloths: { buys: Purchase[] };
+  /** What to buy of each, and how much of it is left over if that is little. */
+  fromDifferentCloths: { buys: { buy: Purchase; spare: Exact | undefined }[] };
   measureTop: undefined;
   /** The rows of one border, by its number. */
   borderRow: {

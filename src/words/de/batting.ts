@@ -83,7 +83,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     spareOneWay: ({ spare }, t) =>
       `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
     packageSummary: ({ need, turned }, t) =>
-      `Eine Packung reicht für ${t.size(need)}${turned ? ', quer gelegt' : ''}.`,
+      `Gebraucht werden ${t.size(need)}: Eine Packung reicht${turned ? ', quer gelegt' : ''}.`,
 
     // From a roll.
     tooManyLengths: ({ roll, lengths }, t) =>

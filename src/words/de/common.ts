@@ -29,7 +29,7 @@ const steps = (t: Teller): string => `Zum Beispiel ${or(STEPS, t)}.`;
 const drawn = (fabric: string, what: string): string => `${fabric ? `Stoff ${fabric}` : 'Stoff'}: ${what}`;
 
 const TOO_CLOSE =
-  'Ein schiefer Schnitt im Laden oder das Vorwaschen kann den Stoff zu knapp machen. Die nächste Menge ist';
+  'Ein schiefer Schnitt im Laden oder das Vorwaschen kann den Stoff zu knapp machen. Die nächstgrößere Menge ist';
 
 /** What all calculators share, in German. */
 export const common: CommonWords = {
@@ -162,7 +162,10 @@ export const common: CommonWords = {
     about: ({ what, says }, t) => `${t.label(what)}: ${t.say(says)}`,
     onlyToSpare: ({ spare, next }, t) => `Nur ${t.l(spare)} Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
     nothingToSpare: ({ next }, t) => `Keine Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
-    boughtTogether: 'Der Stoff steht mit allem anderen aus diesem Stoff in der Einkaufsliste.',
+    boughtTogether:
+      'Die Einkaufsliste rechnet diesen Stoff mit allem anderen zusammen, was aus ihm geschnitten wird.',
+    boughtEach: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
+    eachUpToStep: ({ step }, t) => `jeder Stoff ${upTo(step, t)}`,
     upToStep: ({ need, below, step, unit }, t) => {
       const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';
       // A rounded amount may fall on a step that is not enough.

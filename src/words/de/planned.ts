@@ -18,7 +18,7 @@ const CUT_UP = { half: 'einmal diagonal geschnitten', quarter: 'zweimal diagonal
 
 /** How to write what a list is cut from. */
 export const SHEET_HINT: Hint = {
-  in: 'eine eigene Größe als Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
+  in: 'eine eigene Größe als Maß wie 12 x 40, bei Muster mit Richtung die Breite zuerst',
   cm: 'eine eigene Größe als Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
 };
 
@@ -39,7 +39,7 @@ export const planned: Sentences<PlannedSayings> = {
       ({ fabric, buy, size }) =>
         `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`,
     );
-    return `${bought.join('; ')}.${each ? ` Je ${SHEETS[each.kind].one} zählen ${t.size(each.size)}.` : ''}`;
+    return `${bought.join('; ')}.${each ? ` Wir rechnen mit ${t.size(each.size)} je ${SHEETS[each.kind].one}.` : ''}`;
   },
   piecesFrom: ({ count, need, width }, t) =>
     `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,

@@ -21,7 +21,9 @@ const BUTTED = ', butted edge to edge with no overlap';
 
 /** `1 twin package`; a package may have no name. */
 const packages = (count: number, name: string | Message, t: Teller): string => {
-  const called = typeof name === 'string' ? name : t.say(name);
+  const said = typeof name === 'string' ? name : t.say(name);
+  // A full package could be one that nobody has opened.
+  const called = said === USUAL.full ? 'full-size' : said;
   const ofThat = (form: string): string => [called, form].filter(Boolean).join(' ');
   return t.many(count, { one: ofThat('package'), other: ofThat('packages') });
 };
@@ -79,7 +81,8 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
       `Read the label before buying: makers’ sizes differ by a few ${t.style.units === 'cm' ? 'centimetres' : 'inches'}.`,
     spareOneWay: ({ spare }, t) =>
       `Only ${t.l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
-    packageSummary: ({ need, turned }, t) => `One package covers ${t.size(need)}${turned ? ', turned' : ''}.`,
+    packageSummary: ({ need, turned }, t) =>
+      `You need ${t.size(need)}: one package is enough${turned ? ', turned' : ''}.`,
 
     // From a roll.
     tooManyLengths: ({ roll, lengths }, t) =>

@@ -41,7 +41,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     thickness: 'Thickness of the quilt',
     strip: 'Cut the strips',
     cut: 'Cut',
-    seam: 'Seam',
+    seam: 'Seam allowance',
     loss: 'Each join uses',
     strips: 'Strips across the cloth',
     square: 'Square',

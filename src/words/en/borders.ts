@@ -84,10 +84,15 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     },
     reachedWithoutLast: 'The wanted size is reached without a last border.',
     lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
-    fromDifferentCloths: ({ buys }, t) =>
-      `For different cloths, buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
+    fromDifferentCloths: ({ buys }, t) => {
+      const each = buys.map(({ buy, spare }, at) => {
+        const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
+        return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
+      });
+      return `For different cloths, buy ${each.join(', ')}.`;
+    },
     measureTop:
-      'Before you cut, measure your own top through the middle, both ways. Write your measures over ours.',
+      'Before you cut, measure your own top through the middle, both ways. Write your measurements over ours.',
 
     // The rows.
     borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,
@@ -116,7 +121,7 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
       `border ${number}, ${piece === 'corner' && isSquare ? 'corner square' : PIECES[piece]}`,
     borderNumber: ({ number }) => `Border ${number}`,
     summary: ({ strips, joins, grain, borders, finished }, t) =>
-      `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the top is ${t.size(finished)}.`,
+      `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the quilt is ${t.size(finished)}.`,
 
     // The lists.
     plans: 'Ways to cut',
