@@ -68,7 +68,7 @@ describe('a list whose fabrics are bought in different ways', () => {
 
   test('says both in the answer, the summary and the rows', () => {
     expect(mixed.buy.text).toBe('1 1/8 yd and 2 fat quarters');
-    expect(mixed.summary).toBe('A: 2 fat quarters of 20 × 18 in; B: 1 1/8 yd.');
+    expect(mixed.summary).toBe('A: 2 fat quarters; B: 1 1/8 yd. We count on 20 × 18 in of each fat quarter.');
     expect([mixed.fabric, mixed.spare, mixed.sheets]).toEqual(['40', '1/2', 2]);
     expect(row(mixed, 'fabric-A').value).toBe('2 fat quarters');
     expect(row(mixed, 'fabric-B').value).toBe('40 in');
@@ -98,7 +98,9 @@ describe('a list whose fabrics are bought in different ways', () => {
   test('counts sheets of two sizes apart', () => {
     const { buy, summary } = cut({ list, sheets: { A: 'fat-quarter', B: '20 x 30' } });
     expect(buy.text).toBe('2 fat quarters and 3 sheets, 20 × 30 in');
-    expect(summary).toBe('A: 2 fat quarters of 20 × 18 in; B: 3 sheets, 20 × 30 in.');
+    expect(summary).toBe(
+      'A: 2 fat quarters; B: 3 sheets, 20 × 30 in. We count on 20 × 18 in of each fat quarter.',
+    );
   });
 
   test('cuts all from its own sheets if it names some', () => {
@@ -115,7 +117,7 @@ describe('a list whose fabrics are bought in different ways', () => {
   test('says which fabric’s sheets it cannot read', () => {
     expect(errorsOf(reckonCutting)({ list, sheets: { A: 'a lot' } })).toEqual([
       'sheet',
-      'What fabric A is bought in: “a lot” is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.',
+      'What fabric A is bought in: “a lot” is not a sheet of cloth. Choose one from the list, or write a size like 12 x 40.',
     ]);
   });
 
@@ -123,7 +125,9 @@ describe('a list whose fabrics are bought in different ways', () => {
     const blocks = sewn({ chart: 'A B A; B A B; A B A', block: 9, count: 20, sheets: { A: 'fat-quarter' } });
     expect(blocks.fabrics.map(({ sheets }) => sheets)).toEqual([4, undefined]);
     // Geometry: 80 squares of 3 1/2 in, 11 across 40 in: 8 strips, 28 in.
-    expect(blocks.summary).toBe('20 blocks of 9 in. A: 4 fat quarters of 20 × 18 in; B: 7/8 yd.');
+    expect(blocks.summary).toBe(
+      '20 blocks of 9 in. A: 4 fat quarters; B: 7/8 yd. We count on 20 × 18 in of each fat quarter.',
+    );
     const { own } = block.reckon({ chart: 'A B; B A', block: 9, sheets: { A: 'fat-quarter' } });
     expect(own && block.takes?.(own, []).map(({ sheets }) => sheets?.count)).toEqual([1, undefined]);
   });

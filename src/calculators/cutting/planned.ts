@@ -234,10 +234,10 @@ const cutForAll = (ledger: PlanLedger, fabrics: FabricPlan[]): Quantity =>
 /** A fabric's sheets, if their own words do not say their size. */
 const unsized = ({ used: { sheet } }: FabricPlan): Sheet | undefined => (sheet?.sold ? undefined : sheet);
 
-/** The sheets of several fabrics, if they are all the same, so that their size is said once. */
+/** The sheets, if they are all the same, so that their size is said once. */
 const sameSheet = (fabrics: FabricPlan[]): Sheet | undefined => {
   const [first, ...others] = fabrics.flatMap((plan) => unsized(plan) ?? []);
-  return first && others.length && others.every((sheet) => isSameSheet(sheet, first)) ? first : undefined;
+  return first && others.every((sheet) => isSameSheet(sheet, first)) ? first : undefined;
 };
 
 export const summaryOf = ({ isOne, hasCloth }: Job, fabrics: FabricPlan[]): Message => {

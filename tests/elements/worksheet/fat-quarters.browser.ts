@@ -78,7 +78,7 @@ describe('a fabric that is bought in fat quarters', () => {
     );
     const { result } = part(sheet, 'cutting');
     expect(result.errors?.map(({ message }) => message)).to.deep.equal([
-      'What fabric A is bought in: “much” is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.',
+      'What fabric A is bought in: “much” is not a sheet of cloth. Choose one from the list, or write a size like 12 x 40.',
     ]);
   });
 });
