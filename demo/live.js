@@ -64,6 +64,11 @@ export const answerOf = ({ result, shadowRoot }) => {
 
 /** Words with `code` in backticks, as nodes. */
 export const withCode = (text) =>
-  text.split(/`([^`]*)`/).flatMap((part, at) => (part ? [at % 2 ? made('code', {}, part) : part] : []));
+  text.split(/`([^`]*)`/).flatMap((part, at) => {
+    if (!part) return [];
+    // "2, 4 1/2" on two lines could read as three numbers.
+    const whole = part.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
+    return at % 2 ? made('code', {}, whole) : whole.replaceAll("'", '’');
+  });
 
 export { made };

@@ -33,6 +33,8 @@ export const worksheetStyles = css`
     /* What is written in the cell stands beside it: the head of the list is far above. */
     [part='list'] tr > td:nth-child(n + 5):has(input) { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); align-items: center; }
     [part='list'] tr > td:nth-child(n + 5):has(input)::before { content: attr(data-head); color: var(--_soft); }
+    /* So do the names of the numbers below a long text. */
+    [part='list']:has(tr > :nth-child(4)):not(:has(tr > :nth-child(5))) td:is(:nth-child(2), :nth-child(3))[data-head]::before { content: attr(data-head) ' '; }
     [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr { grid-template-columns: repeat(3, minmax(0, 1fr)); }
     [part='list']:has(thead):not(:has(tr > :nth-child(4))) tr > :nth-child(n) { grid-area: auto; }
   }
