@@ -194,8 +194,9 @@ a square. Default: the table inside the element. */
   count?: QuiltBlock['count'] | undefined;
   /** In a worksheet: without a `count`, it fills the places of the top that the other blocks leave. Default false. */
   fills?: QuiltBlock['fills'] | undefined;
-  /** How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
-Default `two-one`. `strips`: rows of equal patches are cut across from strips that are sewn together. */
+  /** How triangles are made. The first word is for half-square triangles, `two` or `eight` at a time, and the second for geese, `one`
+or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together. Default
+`two-one`. */
   method?: QuiltBlock['method'] | undefined;
   /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
 or cloth by length. */
@@ -377,9 +378,9 @@ then plan its pieces on these. Default: cloth by length. */
   /** A colour, or the address of a picture, for the fabric key: one that begins with `https://`, `/`, `./`, `../`, `blob:` or
 `data:image/`, or ends like `.png`. Default none: an empty box to tape a swatch into. */
   swatch?: QuiltFabric['swatch'] | undefined;
-  /** What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. With this
-attribute, also if it is empty, the shopping list has a cell for it. What she writes there is in this property, and the fabric
-fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none. */
+  /** What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. If the
+attribute is there, even empty, the shopping list has a cell for it. What the reader writes in the cell is in this property, and
+the fabric fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none. */
   atHand?: QuiltFabric['atHand'] | undefined;
 }
 

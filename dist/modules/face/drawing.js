@@ -2,7 +2,7 @@ import { css, html, nothing, svg } from 'lit';
 import { fillOf } from './swatch.js';
 
 /** How large a picture is: as wide as this, or as high, whichever comes first. */
-const ROOM = { wide: 260, tall: 175 };
+const ROOM = { wide: 220, tall: 175 };
 const LARGE_ROOM = { wide: 360, tall: 420 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;

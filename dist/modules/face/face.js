@@ -44,8 +44,8 @@ const PAUSE = 1000;
  * @csspart action - Copy, CSV and print.
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
- * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
- * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows. Write it like `border` in CSS.
+ * @cssprop [--quilt-edge=3px double] - The margin line and the line under the answer. Write it like `border` in CSS.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 class Face extends Folding {

@@ -5,7 +5,7 @@ import { INCHES } from '../measure/units.js';
 import { STEPS, STEP } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
-import { enoughFor, ofCloth } from './purchase.js';
+import { enoughFor, ofCloth, allOf, Purchase } from './purchase.js';
 import { Quantity, inches } from './quantity.js';
 
 /** How the cloth is washed, sold and priced. */
@@ -30,11 +30,16 @@ const spareOf = (need, bought, step) => {
 const cutFor = (ledger, need) => need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
 /** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 const countedIn = (length, { unit }) => length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
+/** What is bought of several cloths, as one amount that names them all. */
+const eachOf = (buys, step) => {
+    const { inches, amount, unit } = allOf(buys, step);
+    return new Purchase(inches, amount, unit, sayOfShop('boughtEach', { buys }));
+};
 /** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
-const buyCloth = (ledger, fabric, about = {}) => {
+const buyCloth = (ledger, fabric, { each, ...about } = {}) => {
     ledger.given('increment');
     const step = ledger.values.increment;
-    const buy = enoughFor(fabric.value, step);
+    const buy = each ? eachOf(each, step) : enoughFor(fabric.value, step);
     if (ledger.input.shared) {
         if (fabric.value.gt(0))
             ledger.note(sayOfShop('boughtTogether'));
@@ -44,10 +49,14 @@ const buyCloth = (ledger, fabric, about = {}) => {
     const need = ledger.row('fabric', fabric, about);
     const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
     const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
-    ledger.row('buy', buy, {
-        how: sayOfShop('upToStep', { need, below, step: ledger.stated('increment'), unit: step.unit }),
-        formula: cutFor(ledger, need),
-    });
+    const stated = ledger.stated('increment');
+    if (each)
+        ledger.row('buy', buy, { how: sayOfShop('eachUpToStep', { step: stated }) });
+    else
+        ledger.row('buy', buy, {
+            how: sayOfShop('upToStep', { need, below, step: stated, unit: step.unit }),
+            formula: cutFor(ledger, need),
+        });
     const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
     const spare = bought.minus(need);
     ledger.row('spare', spare);

@@ -3,8 +3,16 @@ import { Purchase, manyOf } from '../ledger/purchase.js';
 import { titlesOf } from './parts.js';
 import { say } from './sayings.js';
 
+/** Letters that every language sorts in the same way. A browser takes long over its first question about a language. */
+const PLAIN = /^[A-Z\d ]+$/;
 /** By letter. What has none comes last. */
-const byLetter = (a, b) => (a.letter || '\uffff').localeCompare(b.letter || '\uffff');
+const byLetter = ({ letter: a }, { letter: b }) => {
+    if (!a || !b)
+        return Number(!a) - Number(!b);
+    if (!PLAIN.test(a) || !PLAIN.test(b))
+        return a.localeCompare(b);
+    return a < b ? -1 : Number(a > b);
+};
 /** The lines of the list, sorted by letter. Those without a letter come last. */
 const listLines = ({ fabrics, items, fromLeftovers = [], }) => [
     ...fabrics.map(({ parts, letter, name, need, buy, text, price, cost, bolts, width, own }) => {

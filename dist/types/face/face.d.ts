@@ -36,8 +36,8 @@ export interface Fold {
  * @csspart action - Copy, CSV and print.
  * @cssprop [--quilt-accent=#a63d40] - Colour of the seams, the margin line and the focus.
  * @cssprop [--quilt-space=0.5rem] - Space inside and between rows.
- * @cssprop [--quilt-rule=1px solid] - Line between rows, as a border is written.
- * @cssprop [--quilt-edge=3px double] - The margin line, and that under the answer, as a border is written.
+ * @cssprop [--quilt-rule=1px solid] - Line between rows. Write it like `border` in CSS.
+ * @cssprop [--quilt-edge=3px double] - The margin line and the line under the answer. Write it like `border` in CSS.
  * @cssprop [--quilt-cloth] - Colour that cloth is drawn in, as a wash. Default: the accent.
  */
 export declare abstract class Face<A extends Answer = Answer> extends Folding<A> {

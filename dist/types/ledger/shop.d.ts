@@ -3,7 +3,7 @@ import { type Message } from '../measure/message.js';
 import { type Step } from '../measure/shop.js';
 import type { Field, Label } from './field.js';
 import type { Ledger } from './ledger.js';
-import { type Money, type Purchase } from './purchase.js';
+import { Purchase, type Money } from './purchase.js';
 import { Quantity, type Stated } from './quantity.js';
 /** How the cloth is washed, sold and priced. */
 export declare const shopFields: {
@@ -33,12 +33,19 @@ export interface ShopSayings {
         step: Stated;
         unit: Step['unit'];
     };
+    /** Several cloths, each rounded up by itself. */
+    boughtEach: {
+        buys: Purchase[];
+    };
+    eachUpToStep: {
+        step: Stated;
+    };
     costOf: {
         bought: Purchase | Message;
         price: Money;
     };
 }
-export declare const sayOfShop: <Code extends "about" | "onlyToSpare" | "nothingToSpare" | "boughtTogether" | "upToStep" | "costOf">(code: Code, ...[values]: ShopSayings[Code] extends undefined ? [] : [values: ShopSayings[Code]]) => Message<Code>;
+export declare const sayOfShop: <Code extends "about" | "onlyToSpare" | "nothingToSpare" | "boughtTogether" | "upToStep" | "boughtEach" | "eachUpToStep" | "costOf">(code: Code, ...[values]: ShopSayings[Code] extends undefined ? [] : [values: ShopSayings[Code]]) => Message<Code>;
 /** The rows of what is bought. */
 export type ShopRow = 'fabric' | 'buy' | 'spare' | 'cost';
 /** The ledger of a calculator that buys by length. */
@@ -67,12 +74,15 @@ interface SteppedLedger {
 export declare const cutFor: (ledger: SteppedLedger, need: Quantity) => Quantity;
 /** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 export declare const countedIn: (length: Quantity, { unit }: Step) => Quantity;
-/** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
-export declare const buyCloth: (ledger: ShopLedger, fabric: Quantity, about?: {
+/** How the need was got, what its row is called, and the inputs that it depends on. If it is several cloths, what is bought of each. */
+interface AboutCloth {
     how?: Quantity | Message;
     label?: Message | undefined;
     from?: readonly string[];
-}) => Bought;
+    each?: Purchase[];
+}
+/** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
+export declare const buyCloth: (ledger: ShopLedger, fabric: Quantity, { each, ...about }?: AboutCloth) => Bought;
 /** Adds the row of the cost, at this price. */
 export declare const costOf: (ledger: ShopLedger, amount: Quantity, bought: Purchase | Message, price: Quantity, from: readonly string[]) => void;
 export {};

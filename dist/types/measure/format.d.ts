@@ -14,7 +14,7 @@ export declare const mixed: ({ s, n, d }: Exact) => string;
 /**
  * For a page: keeps a mixed number and its unit on one line, with the × after it or the ≥ before it. Otherwise "1 1/8 yd" could
  * read as 1/8 yd. A size of whole numbers stays together too, "81 × 96 in". Other sizes may be longer than a line.
- * A number goes with the word that it counts up: "border 2".
+ * A number goes with the word that it counts up: "border 2". A size as people type it stays together: "12 x 40".
  */
 export declare const unbroken: (text: string) => string;
 /** The same for a size in its own column, which is wide enough for all of it. */

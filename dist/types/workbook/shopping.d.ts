@@ -24,9 +24,9 @@ export interface ListLine {
     isFree?: true;
 }
 /** By letter. What has none comes last. */
-export declare const byLetter: (a: {
+export declare const byLetter: ({ letter: a }: {
     letter: string;
-}, b: {
+}, { letter: b }: {
     letter: string;
 }) => number;
 /** The lines of the list, sorted by letter. Those without a letter come last. */

@@ -2,7 +2,7 @@ import { clothOf } from '../../ledger/cloth.js';
 import { Ledger } from '../../ledger/ledger.js';
 import { total } from '../../ledger/quantity.js';
 import { sidesOf } from '../../ledger/quilt.js';
-import { buyCloth } from '../../ledger/shop.js';
+import { buyCloth, SMALL_SPARE } from '../../ledger/shop.js';
 import { ownCloths } from '../../ledger/widths.js';
 import { sewBorder } from './cut.js';
 import { bordersFields, say, rowOf } from './shape.js';
@@ -30,10 +30,11 @@ const reckon = (input = {}) => {
         const made = sewn.map(({ made }) => made);
         const borders = made.map(({ border }) => border);
         ledger.given();
-        const isOneCloth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
+        const haveOneWidth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
+        const isOneCloth = haveOneWidth && !ledger.input.apart;
         const bought = buyAll(ledger, sewn, isOneCloth ? cloth : undefined);
         if (borders.length > 1 && isOneCloth && !ledger.input.shared)
-            ledger.note(say('fromDifferentCloths', { buys: borders.map(({ buy }) => buy) }));
+            ledger.note(say('fromDifferentCloths', { buys: borders.map(withSpare) }));
         ledger.note(say('measureTop'));
         const finished = sidesOf(top);
         const [strips, joins] = [countOf(borders, 'strips'), countOf(borders, 'joins')];
@@ -46,6 +47,11 @@ const reckon = (input = {}) => {
             used: { cloth, borders: made },
         };
     });
+};
+/** What to buy for a border by itself, and what is left over of it if that is little. */
+const withSpare = ({ buy, fabric }) => {
+    const spare = buy.inches.sub(fabric);
+    return { buy, spare: spare.lt(SMALL_SPARE) ? spare : undefined };
 };
 /** The corners: one style for all borders, or one for each. If the numbers differ, warns: a reader may have added a border. */
 const cornersFor = (ledger, borders) => {
@@ -79,7 +85,7 @@ const sewAll = (ledger, top, cloth) => {
         sew(lastBorder(ledger, top, target));
     return sewn;
 };
-/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. */
+/** Buys the cloth for all borders. `shared` is the cloth if all are cut from one. Of several, each is rounded up by itself. */
 const buyAll = (ledger, sewn, shared) => {
     const howOf = ({ fabric, longest }) => longest ?? fabric;
     const [only, ...more] = sewn;
@@ -91,8 +97,10 @@ const buyAll = (ledger, sewn, shared) => {
         from,
     }));
     const apart = total(needs);
+    if (!shared)
+        return buyCloth(ledger, apart, { each: sewn.map(({ made }) => made.border.buy) });
     // If they are cut along the cloth, pieces of several borders can lie side by side.
-    const [together] = shared && ledger.values.grain === 'along'
+    const [together] = ledger.values.grain === 'along'
         ? along(ledger, sewn.flatMap(({ lots }) => lots), shared)
         : [];
     if (!together?.fabric.value.lt(apart.value))

@@ -192,10 +192,10 @@ const allSheets = (fabrics) => total(fabrics.map(({ fabric, sheets = 0 }) => cou
 const cutForAll = (ledger, fabrics) => total(fabrics.map(({ fabric, need }) => cutFor(ledger, inches(need).inRow(`fabric-${fabric}`))));
 /** A fabric's sheets, if their own words do not say their size. */
 const unsized = ({ used: { sheet } }) => (sheet?.sold ? undefined : sheet);
-/** The sheets of several fabrics, if they are all the same, so that their size is said once. */
+/** The sheets, if they are all the same, so that their size is said once. */
 const sameSheet = (fabrics) => {
     const [first, ...others] = fabrics.flatMap((plan) => unsized(plan) ?? []);
-    return first && others.length && others.every((sheet) => isSameSheet(sheet, first)) ? first : undefined;
+    return first && others.every((sheet) => isSameSheet(sheet, first)) ? first : undefined;
 };
 const summaryOf = ({ isOne, hasCloth }, fabrics) => {
     const [first] = fabrics;

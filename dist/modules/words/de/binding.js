@@ -42,8 +42,8 @@ const binding = {
         perimeter: 'bei runden Kanten statt Breite und Länge',
         allowance: 'Briefecken und Enden zum Schließen',
         stripWidth: {
-            in: 'zugeschnitten; leer für 2 1/2 in oder für das, was die fertige Breite braucht',
-            cm: 'zugeschnitten; leer für 6,5 cm oder für das, was die fertige Breite braucht',
+            in: 'zugeschnitten; leer heißt 2 1/2 in, oder aus der fertigen Breite berechnet',
+            cm: 'zugeschnitten; leer heißt 6,5 cm, oder aus der fertigen Breite berechnet',
         },
         finished: 'wie vorn sichtbar; darf leer bleiben',
         thickness: 'zählt bei der fertigen Breite mit',

@@ -31,7 +31,7 @@ const block = {
         rowsOtherwise: 'Stoff bei der anderen Nähweise der Reihen',
     },
     hints: {
-        chart: 'A/B und A\\B sind Halbquadrate, B A B 2x1 ist eine Gans auf zwei Feldern, B in A ein Quadrat im Quadrat',
+        chart: 'A/B oder A\\B: Halbquadrate. B\u00a0A\u00a0B\u00a02x1: eine Gans auf zwei Feldern, die nach oben fliegt; mit down dahinter nach unten. B\u00a0in\u00a0A: ein Quadrat aus B, auf der Spitze, in einem aus A',
         count: 'alle wie dieser',
         method: 'so viele Halbquadrat-Dreiecke und fliegende Gänse auf einmal',
         sheet: SHEET_HINT,

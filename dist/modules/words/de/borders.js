@@ -71,7 +71,13 @@ const borders = {
         },
         reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
         lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
-        fromDifferentCloths: ({ buys }, t) => `Aus verschiedenen Stoffen ${listed(buys.map((buy, at) => `${t.bought(buy)} für Rand ${at + 1}`))} kaufen.`,
+        fromDifferentCloths: ({ buys }, t) => {
+            const each = buys.map(({ buy, spare }, at) => {
+                const little = spare && ` (${spare.gt(0) ? `nur ${t.l(spare)}` : 'keine'} Reserve)`;
+                return `${t.bought(buy)} für Rand ${at + 1}${little ?? ''}`;
+            });
+            return `Bei verschiedenen Stoffen ${listed(each)} kaufen.`;
+        },
         measureTop: 'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die berechneten Längen schreiben.',
         // The rows.
         borderRow: ({ number, is }) => `Rand ${number}, ${PARTS[is]}`,
@@ -94,7 +100,7 @@ const borders = {
         // The cut list and the answer.
         borderPiece: ({ number, piece, isSquare }) => `Rand ${number}, ${piece === 'corner' && isSquare ? 'Eckquadrat' : PIECES[piece]}`,
         borderNumber: ({ number }) => `Rand ${number}`,
-        summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${GRAIN[grain]}, ${joins ? t.many(joins, JOIN) : 'keine Ansatznaht'}; mit ${borders > 1 ? t.many(borders, WITH_BORDERS) : 'dem Rand'} misst das Top ${t.size(finished)}.`,
+        summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${GRAIN[grain]}, ${joins ? t.many(joins, JOIN) : 'keine Ansatznaht'}; mit ${borders > 1 ? t.many(borders, WITH_BORDERS) : 'dem Rand'} misst der Quilt ${t.size(finished)}.`,
         // The lists.
         plans: 'Möglichkeiten, die Streifen zuzuschneiden',
         borderHead: 'Rand',

@@ -9,7 +9,7 @@ const several = (t) => `Mehrere mit Semikolon trennen, zum Beispiel ${so(SEVERAL
 const steps = (t) => `Zum Beispiel ${or(STEPS, t)}.`;
 /** What is drawn of a fabric: `Stoff A: 2 m`. */
 const drawn = (fabric, what) => `${fabric ? `Stoff ${fabric}` : 'Stoff'}: ${what}`;
-const TOO_CLOSE = 'Ein schiefer Schnitt im Laden oder das Vorwaschen kann den Stoff zu knapp machen. Die nächste Menge ist';
+const TOO_CLOSE = 'Ein schiefer Schnitt im Laden oder das Vorwaschen kann den Stoff zu knapp machen. Die nächstgrößere Menge ist';
 /** What all calculators share, in German. */
 const common = {
     lang: 'de',
@@ -114,7 +114,9 @@ const common = {
         about: ({ what, says }, t) => `${t.label(what)}: ${t.say(says)}`,
         onlyToSpare: ({ spare, next }, t) => `Nur ${t.l(spare)} Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Keine Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
-        boughtTogether: 'Der Stoff steht mit allem anderen aus diesem Stoff in der Einkaufsliste.',
+        boughtTogether: 'Die Einkaufsliste rechnet diesen Stoff mit allem anderen zusammen, was aus ihm geschnitten wird.',
+        boughtEach: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
+        eachUpToStep: ({ step }, t) => `jeder Stoff ${upTo(step, t)}`,
         upToStep: ({ need, below, step, unit }, t) => {
             const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';
             // A rounded amount may fall on a step that is not enough.

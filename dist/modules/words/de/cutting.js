@@ -59,7 +59,7 @@ const cutting = {
         cellName: ({ row, cell }) => `Zeile ${row}, ${CELLS[cell]}`,
         cutWay: ({ way }) => WAYS[way],
         // What is worth saying.
-        foldAcross: ({ folds, reach }, t) => `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So passt der Schnitt an ein Lineal von ${t.l(reach)}.`,
+        foldAcross: ({ folds, reach }, t) => `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So reicht ein Lineal von ${t.l(reach)} für den Schnitt.`,
         tooWideToFold: ({ width, reach }, t) => `Ein Schnitt über ${t.l(width)} passt auch vierlagig gefaltet nicht an Lineal und Matte von ${t.l(reach)}: Den Stoff zuerst schmaler schneiden.`,
         foldStrips: ({ reach }, t) => `Einen Streifen, der höher als ${t.l(reach)} ist, vor dem Abschneiden der Teile einmal falten, Ende auf Ende.`,
         tooTallToFold: ({ height }, t) => `Ein ${t.l(height)} hoher Streifen ist auch einmal gefaltet länger als das Lineal: anzeichnen und mit der Schere schneiden.`,

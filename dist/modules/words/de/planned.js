@@ -13,7 +13,7 @@ const SHEETS = {
 const CUT_UP = { half: 'einmal diagonal geschnitten', quarter: 'zweimal diagonal geschnitten' };
 /** How to write what a list is cut from. */
 const SHEET_HINT = {
-    in: 'eine eigene Größe als Maß wie 18 x 20, bei Muster mit Richtung die Breite zuerst',
+    in: 'eine eigene Größe als Maß wie 12 x 40, bei Muster mit Richtung die Breite zuerst',
     cm: 'eine eigene Größe als Maß wie 45 x 50, bei Muster mit Richtung die Breite zuerst',
 };
 /** What is said of a list that is planned, in German. */
@@ -28,7 +28,7 @@ const planned = {
     stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; mit weniger geht es nicht' : '; mit weniger wurde kein Plan gefunden'}`,
     boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`);
-        return `${bought.join('; ')}.${each ? ` Je ${SHEETS[each.kind].one} zählen ${t.size(each.size)}.` : ''}`;
+        return `${bought.join('; ')}.${each ? ` Wir rechnen mit ${t.size(each.size)} je ${SHEETS[each.kind].one}.` : ''}`;
     },
     piecesFrom: ({ count, need, width }, t) => `${t.many(count, PIECES)} aus ${t.l(need)} Stoff, ${t.l(width)} breit.`,
     // What is worth saying.

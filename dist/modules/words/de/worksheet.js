@@ -20,7 +20,7 @@ const worksheet = {
         width: 'wenn kein Quilttop sie ergibt',
         length: 'wenn kein Quilttop sie ergibt',
         fabricWidth: 'jedes Stoffes ohne eigene Breite',
-        kits: 'für den Laden: so viele zuschneiden',
+        kits: 'für den Laden: wie viele Packungen er zuschneidet',
         bolt: 'der Stoff einer Packung kommt nie von zwei Ballen',
     },
     options: {},

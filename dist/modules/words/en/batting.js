@@ -13,7 +13,9 @@ const LIKE = 'Write it like large 90 x 100 @ 29.';
 const BUTTED = ', butted edge to edge with no overlap';
 /** `1 twin package`; a package may have no name. */
 const packages = (count, name, t) => {
-    const called = typeof name === 'string' ? name : t.say(name);
+    const said = typeof name === 'string' ? name : t.say(name);
+    // A full package could be one that nobody has opened.
+    const called = said === USUAL.full ? 'full-size' : said;
     const ofThat = (form) => [called, form].filter(Boolean).join(' ');
     return t.many(count, { one: ofThat('package'), other: ofThat('packages') });
 };
@@ -63,7 +65,7 @@ const batting = {
         leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} and ${t.n(length)} − ${t.n(along)}`,
         readLabel: (_, t) => `Read the label before buying: makers’ sizes differ by a few ${t.style.units === 'cm' ? 'centimetres' : 'inches'}.`,
         spareOneWay: ({ spare }, t) => `Only ${t.l(spare)} to spare one way: a package smaller than its name says would leave you short.`,
-        packageSummary: ({ need, turned }, t) => `One package covers ${t.size(need)}${turned ? ', turned' : ''}.`,
+        packageSummary: ({ need, turned }, t) => `You need ${t.size(need)}: one package is enough${turned ? ', turned' : ''}.`,
         // From a roll.
         tooManyLengths: ({ roll, lengths }, t) => `A roll ${t.l(roll)} wide takes ${lengths} lengths. Write a wider one, like ${t.usual({ in: '90 in', cm: '240 cm' })}.`,
         lengthsOfRoll: ({ roll }, t) => `Lengths of a roll ${t.l(roll)} wide`,

@@ -31,7 +31,7 @@ const block = {
         rowsOtherwise: 'Cloth, rows made the other way',
     },
     hints: {
-        chart: 'A/B and A\\B are half-square triangles, B A B 2x1 is a goose on two cells, B in A a square in a square',
+        chart: 'A/B or A\\B: half-square triangles. B\u00a0A\u00a0B\u00a02x1: a goose on two cells, flying up; write down behind it to turn it. B\u00a0in\u00a0A: a square of B, on point, in one of A',
         count: 'all of them like this one',
         method: 'how many half-square triangles and flying geese you make at a time',
         sheet: SHEET_HINT,

@@ -68,8 +68,14 @@ const borders = {
         },
         reachedWithoutLast: 'The wanted size is reached without a last border.',
         lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
-        fromDifferentCloths: ({ buys }, t) => `For different cloths, buy ${buys.map((buy, at) => `${t.bought(buy)} for border ${at + 1}`).join(', ')}.`,
-        measureTop: 'Before you cut, measure your own top through the middle, both ways. Write your measures over ours.',
+        fromDifferentCloths: ({ buys }, t) => {
+            const each = buys.map(({ buy, spare }, at) => {
+                const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
+                return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
+            });
+            return `For different cloths, buy ${each.join(', ')}.`;
+        },
+        measureTop: 'Before you cut, measure your own top through the middle, both ways. Write your measurements over ours.',
         // The rows.
         borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,
         topBefore: ({ number, side }) => `Top’s ${side}, edge to edge, before border ${number}`,
@@ -91,7 +97,7 @@ const borders = {
         // The cut list and the answer.
         borderPiece: ({ number, piece, isSquare }) => `border ${number}, ${piece === 'corner' && isSquare ? 'corner square' : PIECES[piece]}`,
         borderNumber: ({ number }) => `Border ${number}`,
-        summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the top is ${t.size(finished)}.`,
+        summary: ({ strips, joins, grain, borders, finished }, t) => `${t.many(strips, STRIP)} ${grain} the cloth, ${joins ? t.many(joins, JOIN) : 'no join'}; with ${borders > 1 ? `${borders} borders` : 'its border'} the quilt is ${t.size(finished)}.`,
         // The lists.
         plans: 'Ways to cut',
         borderHead: 'Border',

@@ -118,6 +118,8 @@ const common = {
         onlyToSpare: ({ spare, next }, t) => `Only ${t.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Nothing to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
         boughtTogether: 'The shopping list adds this cloth to everything else from the same fabric.',
+        boughtEach: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
+        eachUpToStep: ({ step }, t) => `each cloth rounded up to the next ${stepOf(t.stated(step))}`,
         upToStep: ({ need, below, step, unit }, t) => {
             const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';
             // A rounded amount may fall on a step that is not enough.
@@ -142,7 +144,7 @@ const common = {
         laidOnNumbers: ({ fabric, numbers, of }, t) => drawn(fabric, `number${numbers.length > 1 ? 's' : ''} ${ranges(numbers)} of the ${t.say(of)}`),
         laidSides: ({ short, long }, t) => `${t.n(short)}${long ? ` × ${t.n(long)}` : ''}`,
         quiltSide: ({ side }, t) => `quilt ${t.l(side)}`,
-        topSide: ({ side }, t) => `top ${t.l(side)}`,
+        topSide: ({ side }, t) => `quilt top ${t.l(side)}`,
         boughtSide: ({ side }, t) => `bought ${t.l(side)}`,
     },
 };

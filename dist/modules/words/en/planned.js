@@ -12,7 +12,7 @@ const SHEETS = {
 const CUT_UP = { half: 'cut once on the diagonal', quarter: 'cut twice on the diagonal' };
 /** How to write what a list is cut from. */
 const SHEET_HINT = {
-    in: 'a size of your own is written like 18 x 20, width first on a one-way print',
+    in: 'a size of your own is written like 12 x 40, width first on a one-way print',
     cm: 'a size of your own is written like 45 x 50, width first on a one-way print',
 };
 /** What is said of a list that is planned, in English. */
@@ -41,8 +41,8 @@ const planned = {
 };
 /** What is said only if it is cut from sheets, in English. */
 const onSheets = {
-    notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 18 x 20.`,
-    sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 18 x 20.',
+    notSheet: ({ text }, t) => `${t.quote(text)} is not a sheet of cloth. Choose one from the list, or write a size like 12 x 40.`,
+    sheetOfNothing: 'A sheet’s sides are more than 0. Write it like 12 x 40.',
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
     stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
     otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',

@@ -40,7 +40,7 @@ const sleeve = {
         labelPiece: 'label',
         sleeveStrip: 'sleeve',
         stripToJoin: 'sleeve strip, to join end to end',
-        seeLeftover: 'See first whether the backing’s leftover holds the sleeve.',
+        seeLeftover: 'First see whether what is left of the backing is large enough for the sleeve.',
         summary: ({ strips, finished, depth, label }, t) => `${t.many(strips, STRIPS)} for a sleeve ${t.l(finished)} long and ${t.l(depth)} deep${label ? `, and a label of ${t.size(label)}` : ''}.`,
         picture: ({ summary }, t) => `The quilt’s top edge from behind. ${t.say(summary)}`,
         sleeve: 'sleeve',

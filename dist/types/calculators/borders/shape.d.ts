@@ -94,8 +94,12 @@ export interface BordersSayings {
         side: Exact;
         end: Exact;
     };
+    /** What to buy of each, and how much of it is left over if that is little. */
     fromDifferentCloths: {
-        buys: Purchase[];
+        buys: {
+            buy: Purchase;
+            spare: Exact | undefined;
+        }[];
     };
     measureTop: undefined;
     /** The rows of one border, by its number. */

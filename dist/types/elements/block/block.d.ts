@@ -32,8 +32,9 @@ export declare class QuiltBlock extends GridFace<BlockAnswer> {
     /** In a worksheet: without a `count`, it fills the places of the top that the other blocks leave. Default false. */
     fills: boolean;
     /**
-     * How triangles are made: half-square triangles `two` or `eight` at a time, geese `one` or `four` at a time, such as `eight-four`.
-     * Default `two-one`. `strips`: rows of equal patches are cut across from strips that are sewn together.
+     * How triangles are made. The first word is for half-square triangles, `two` or `eight` at a time, and the second for geese, `one`
+     * or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together. Default
+     * `two-one`.
      */
     method: string | undefined;
     /**

@@ -27,9 +27,9 @@ export declare class QuiltFabric extends LitElement {
      */
     swatch: string | undefined;
     /**
-     * What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. With this
-     * attribute, also if it is empty, the shopping list has a cell for it. What she writes there is in this property, and the fabric
-     * fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none.
+     * What the reader has of it already: `9 fat quarters`, `1 1/2 yd`, `9 x 40 in`, or several of these with commas between. If the
+     * attribute is there, even empty, the shopping list has a cell for it. What the reader writes in the cell is in this property, and
+     * the fabric fires `input` and `change`, so that a page can keep it. Nothing is stored. Default none.
      */
     atHand: string | undefined;
     protected render(): typeof nothing;
