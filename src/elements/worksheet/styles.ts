@@ -12,6 +12,10 @@ export const worksheetStyles = css`
       [part='list']:has(input):has(tr > :nth-child(7)) tr { display: grid; grid-template-columns: repeat(4, minmax(0, 1fr)); }
     }
   }
+  /* Seven columns of German need what would be beside their words. */
+  @container (max-width: 46em) {
+    [part='list']:has(tr > :nth-child(7)) :is(th, td) { padding-inline: calc(var(--_space) * 0.4); }
+  }
   [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
   [part='list'] tr > :nth-child(3) { grid-area: 2 / 2; }
   [part='list'] tr > :nth-child(4) { grid-area: 1 / 2; }
