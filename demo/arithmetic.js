@@ -1,5 +1,5 @@
 // The numbers in the words are those of the calculator beside them, and follow it.
-import { allDefined, isWhole } from './live.js';
+import { allDefined, isWhole, onOneLine } from './live.js';
 
 await allDefined();
 
@@ -14,10 +14,14 @@ const follow = () => {
     const { row, how } = place.dataset;
     const found = calculatorFor(place).result.working.find(({ id }) => id === (row ?? how));
     // Without an answer there is no number to give.
-    place.textContent = (row ? found?.value : found?.how) || '…';
+    place.textContent = onOneLine((row ? found?.value : found?.how) || '…');
   }
 };
 
+for (const words of document.querySelectorAll('main :is(p, li, dd)')) {
+  if (words.closest('.live')) continue;
+  for (const node of words.childNodes) if (node.nodeType === Node.TEXT_NODE) node.data = onOneLine(node.data);
+}
 for (const type of ['input', 'change']) document.addEventListener(type, follow);
 follow();
 isWhole();

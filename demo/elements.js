@@ -1,5 +1,5 @@
 // The attributes of every element, read from the manifest that editors read, each with a control that sets it on the live element.
-import { allDefined, answerOf, isWhole, made, showSnippet, sourceOf, withCode } from './live.js';
+import { allDefined, answerOf, isWhole, made, onOneLine, showSnippet, sourceOf, withCode } from './live.js';
 
 const { modules } = await (await fetch('../dist/custom-elements.json')).json();
 await allDefined();
@@ -89,8 +89,7 @@ const show = (section) => {
     const words = root.querySelector(':scope > p');
     // What a page shows without the script must be the answer too.
     if (words && !root.result.errors) words.textContent = answerOf(root);
-    // A number stays on one line with its fraction and its unit.
-    now.textContent = answerOf(root).replace(/(\d) (?=\d|×|yd|in|cm|m\b)|(×) (?=\d)/g, '$1$2\u00a0');
+    now.textContent = onOneLine(answerOf(root));
     showText(sourceOf(live));
   };
   /** The others draw in the same turn; a plan made in the background tells when it is ready. */

@@ -5,6 +5,10 @@ main.ariaBusy = 'true';
 /** The page is as it stays until somebody changes something. */
 export const isWhole = () => main.removeAttribute('aria-busy');
 
+/** A number stays on one line with its fraction, its unit and a ×: "1 1/8 yd" on two lines could read as 1/8 yd. */
+export const onOneLine = (text) =>
+  text.replace(/(\d)\s+(?=\d|×|(?:yd|in|cm|m|fat)\b)|(×)\s+(?=\d)/g, '$1$2\u00a0');
+
 /** The HTML of what runs in a box, as an author writes it: from the margin, and flags without a value. */
 export const sourceOf = (box) => {
   const lines = box.innerHTML
@@ -66,8 +70,7 @@ export const answerOf = ({ result, shadowRoot }) => {
 export const withCode = (text) =>
   text.split(/`([^`]*)`/).flatMap((part, at) => {
     if (!part) return [];
-    // "2, 4 1/2" on two lines could read as three numbers.
-    const whole = part.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0');
+    const whole = onOneLine(part);
     return at % 2 ? made('code', {}, whole) : whole.replaceAll("'", '’');
   });
 

@@ -72,7 +72,9 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>
-      `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So reicht ein Lineal von ${t.l(reach)} für den Schnitt.`,
+      folds
+        ? `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So reicht ein Lineal von ${t.l(reach)} für den Schnitt.`
+        : `Ein Lineal von ${t.l(reach)} reicht quer über den Stoff: Jeden Streifen ungefaltet schneiden.`,
     tooWideToFold: ({ width, reach }, t) =>
       `Ein Schnitt über ${t.l(width)} passt auch vierlagig gefaltet nicht an Lineal und Matte von ${t.l(reach)}: Den Stoff zuerst schmaler schneiden.`,
     foldStrips: ({ reach }, t) =>

@@ -70,7 +70,9 @@ export const cutting: CalculatorWords<typeof cuttingFields, CuttingRow, CuttingS
 
     // What is worth saying.
     foldAcross: ({ folds, reach }, t) =>
-      `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
+      folds
+        ? `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`
+        : `A ${t.l(reach)} ruler reaches across: cut each strip without a fold.`,
     tooWideToFold: ({ width, reach }, t) =>
       `A cut across ${t.l(width)} does not fit a ruler and mat of ${t.l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,
     foldStrips: ({ reach }, t) =>
