@@ -1,8 +1,9 @@
 import { exact, isExact, type Exact } from '../measure/exact.js';
 import type { Style } from '../measure/format.js';
 import { Message, sayings } from '../measure/message.js';
+import { decimalsOfCurrency } from '../measure/money.js';
 import { toCoin } from '../measure/shop.js';
-import { numbersIn, unitsOr, writesComma } from '../measure/units.js';
+import { unitsOr, writesComma } from '../measure/units.js';
 import { currencyIn, isIn } from './currency.js';
 import {
   initialOf,
@@ -256,9 +257,7 @@ export class Ledger<F extends Fields = Fields, R extends string = string> {
   /** How many decimals the currency has. A price without a currency has cents. */
   get #decimals(): number {
     const { currency } = this;
-    return (this.#coin ??= currency
-      ? (numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2)
-      : 2);
+    return (this.#coin ??= currency ? decimalsOfCurrency(currency) : 2);
   }
 
   /** The smallest coin. */

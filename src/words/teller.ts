@@ -9,7 +9,8 @@ import type { RowValue } from '../ledger/row.js';
 import { exact, isExact, upTo, type Exact } from '../measure/exact.js';
 import { ownUnits, asTyped, decimal, length, mixed, number, type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
-import { numbersIn, type Units } from '../measure/units.js';
+import { moneyIn } from '../measure/money.js';
+import type { Units } from '../measure/units.js';
 import { formulaOf, type Rounding } from './formula.js';
 
 /** A few words beside an input; where they name a size, they may be others for each units. */
@@ -180,15 +181,7 @@ export class Teller {
   }
 
   private amount(value: Exact, currency: string | undefined): string {
-    try {
-      return numbersIn(this.lang, {
-        // A price with parts of a coin shows all its decimals.
-        maximumFractionDigits: 6,
-        ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
-      }).format(value.valueOf());
-    } catch {
-      return value.valueOf().toFixed(2);
-    }
+    return moneyIn(this.lang, value.valueOf(), currency);
   }
 
   /** What a row holds. */
