@@ -5,7 +5,7 @@ import { sayInFace } from '../words/face-sayings.js';
 import { draw } from './drawing.js';
 
 /** The parts at which long words of the trade may break, in English and in German. */
-const JOINTS = /corner(?=stone)|zwischen(?=streifen)|eck(?=stein)|rand(?=streifen|dreieck)|setz(?=dreieck)|(?:neben|unter)(?=einander)|streifen(?=breite)|schneide(?=matte)|zu(?=schneiden)|zuschneide(?=liste|plan)|halb(?=quadrat)|ge(?=stückelt)|zuschnitt(?=breite|länge)/gi;
+const JOINTS = /corner(?=stone)|zwischen(?=streifen)|eck(?=stein|dreieck)|rand(?=streifen|dreieck)|setz(?=dreieck)|(?:neben|unter)(?=einander)|streifen(?=breite)|schneide(?=matte)|zu(?=schneiden)|zuschneide(?=liste|plan)|halb(?=quadrat)|ge(?=stückelt)|zuschnitt(?=breite|länge)/gi;
 /** A word that is too long for a narrow list, whose parts we do not know. */
 const HALVES = /\p{L}{16,}/gu;
 /** Lets long words break between their parts, or in the middle, so that they do not widen a list on a narrow page. */

@@ -1,7 +1,8 @@
 import { exact, isExact } from '../measure/exact.js';
 import { Message, sayings } from '../measure/message.js';
+import { decimalsOfCurrency } from '../measure/money.js';
 import { toCoin } from '../measure/shop.js';
-import { unitsOr, writesComma, numbersIn } from '../measure/units.js';
+import { unitsOr, writesComma } from '../measure/units.js';
 import { currencyIn, isIn } from './currency.js';
 import { textOf, isBlank, say as say$1, readField, missing, initialOf, standing } from './field.js';
 import { lengthField } from './lengths.js';
@@ -153,9 +154,7 @@ class Ledger {
     /** How many decimals the currency has. A price without a currency has cents. */
     get #decimals() {
         const { currency } = this;
-        return (this.#coin ??= currency
-            ? (numbersIn('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2)
-            : 2);
+        return (this.#coin ??= currency ? decimalsOfCurrency(currency) : 2);
     }
     /** The smallest coin. */
     get coin() {

@@ -5,7 +5,7 @@ import '../ledger/quantity.js';
 import { exact, isExact, upTo } from '../measure/exact.js';
 import { length, ownUnits, number, mixed, decimal, asTyped } from '../measure/format.js';
 import { Message } from '../measure/message.js';
-import { numbersIn } from '../measure/units.js';
+import { moneyIn } from '../measure/money.js';
 import { formulaOf } from './formula.js';
 
 const exactOf = (value) => (isExact(value) ? value : value.value);
@@ -131,16 +131,7 @@ class Teller {
         return this.amount(value, currency);
     }
     amount(value, currency) {
-        try {
-            return numbersIn(this.lang, {
-                // A price with parts of a coin shows all its decimals.
-                maximumFractionDigits: 6,
-                ...(currency ? { style: 'currency', currency } : { minimumFractionDigits: 2 }),
-            }).format(value.valueOf());
-        }
-        catch {
-            return value.valueOf().toFixed(2);
-        }
+        return moneyIn(this.lang, value.valueOf(), currency);
     }
     /** What a row holds. */
     value(value) {

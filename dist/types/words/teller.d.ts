@@ -8,7 +8,7 @@ import type { RowValue } from '../ledger/row.js';
 import { type Exact } from '../measure/exact.js';
 import { type Style } from '../measure/format.js';
 import { Message } from '../measure/message.js';
-import { type Units } from '../measure/units.js';
+import type { Units } from '../measure/units.js';
 import { type Rounding } from './formula.js';
 /** A few words beside an input; where they name a size, they may be others for each units. */
 export type Hint = string | Record<Units, string>;

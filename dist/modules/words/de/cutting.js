@@ -59,7 +59,9 @@ const cutting = {
         cellName: ({ row, cell }) => `Zeile ${row}, ${CELLS[cell]}`,
         cutWay: ({ way }) => WAYS[way],
         // What is worth saying.
-        foldAcross: ({ folds, reach }, t) => `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So reicht ein Lineal von ${t.l(reach)} für den Schnitt.`,
+        foldAcross: ({ folds, reach }, t) => folds
+            ? `Den Stoff für jeden Streifen ${FOLDS[folds] ?? ''} quer schneiden: So reicht ein Lineal von ${t.l(reach)} für den Schnitt.`
+            : `Ein Lineal von ${t.l(reach)} reicht quer über den Stoff: Jeden Streifen ungefaltet schneiden.`,
         tooWideToFold: ({ width, reach }, t) => `Ein Schnitt über ${t.l(width)} passt auch vierlagig gefaltet nicht an Lineal und Matte von ${t.l(reach)}: Den Stoff zuerst schmaler schneiden.`,
         foldStrips: ({ reach }, t) => `Einen Streifen, der höher als ${t.l(reach)} ist, vor dem Abschneiden der Teile einmal falten, Ende auf Ende.`,
         tooTallToFold: ({ height }, t) => `Ein ${t.l(height)} hoher Streifen ist auch einmal gefaltet länger als das Lineal: anzeichnen und mit der Schere schneiden.`,

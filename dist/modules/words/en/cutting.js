@@ -59,7 +59,9 @@ const cutting = {
         cellName: ({ row, cell }) => `Row ${row}, ${CELLS[cell].toLowerCase()}`,
         cutWay: ({ way }) => WAYS[way],
         // What is worth saying.
-        foldAcross: ({ folds, reach }, t) => `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`,
+        foldAcross: ({ folds, reach }, t) => folds
+            ? `Cut each strip across the cloth ${FOLDS[folds] ?? ''}, so that the cut fits a ${t.l(reach)} ruler.`
+            : `A ${t.l(reach)} ruler reaches across: cut each strip without a fold.`,
         tooWideToFold: ({ width, reach }, t) => `A cut across ${t.l(width)} does not fit a ruler and mat of ${t.l(reach)}, even folded in four layers: cut the cloth to a narrower width first.`,
         foldStrips: ({ reach }, t) => `Fold a strip that is taller than ${t.l(reach)} once, end to end, before you cut pieces from it.`,
         tooTallToFold: ({ height }, t) => `A strip ${t.l(height)} tall is longer than the ruler even folded once: mark it and cut it with scissors.`,
