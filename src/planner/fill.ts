@@ -75,6 +75,8 @@ export class Filler {
   readonly #height: number | undefined;
   readonly #widths: Float64Array;
   readonly #heights: Float64Array;
+  /** Which lots may be turned by a quarter. */
+  readonly #turns: Uint8Array;
   readonly #slimmest: number;
   /** How many pieces of each lot are left. */
   readonly #left: Int32Array;
@@ -96,6 +98,7 @@ export class Filler {
     this.#height = height;
     this.#widths = Float64Array.from(lots, (lot) => lot.width);
     this.#heights = Float64Array.from(lots, (lot) => lot.height);
+    this.#turns = Uint8Array.from(lots, (lot) => Number(lot.turn));
     this.#slimmest = Math.min(...this.#widths, ...this.#heights);
     this.area = lots.reduce((total, lot) => total + lot.count * lot.width * lot.height, 0);
     this.#left = new Int32Array(lots.length);
@@ -197,13 +200,13 @@ export class Filler {
   #choose(w: number, h: number): boolean {
     if (w < this.#slimmest || h < this.#slimmest) return false;
     // Fields are read once: the loop is faster with local names.
-    const lots = this.#lots;
     const widths = this.#widths;
     const heights = this.#heights;
+    const turns = this.#turns;
     const next = this.#next;
     const left = this.#left;
     const { turned } = this.#recipe;
-    const end = lots.length;
+    const end = left.length;
     let best = NOT;
     let tried = 8;
     for (let before = end, looks = LOOKS; best < EXACTLY && looks;) {
@@ -216,23 +219,19 @@ export class Filler {
       before = lot;
       tried++;
       if (best) looks--;
-      const turn = lots[lot]!.turn;
-      let over = turn && turned[lot]!;
-      let pw = over ? heights[lot]! : widths[lot]!;
-      let ph = over ? widths[lot]! : heights[lot]!;
-      for (let ways = turn ? 2 : 1; ways; ways--) {
-        if (pw <= w && ph <= h) {
-          const fit = pw === w ? (ph === h ? EXACTLY : ONE_WAY) : ph === h ? ONE_WAY : LOOSELY;
-          if (fit > best) {
-            best = fit;
-            this.#chosen = lot;
-            this.#turned = over;
-          }
-        }
-        const other = pw;
-        pw = ph;
-        ph = other;
-        over = !over;
+      const width = widths[lot]!;
+      const height = heights[lot]!;
+      const fits = width <= w && height <= h;
+      const fitsOver = turns[lot] && height <= w && width <= h;
+      if (!fits && !fitsOver) continue;
+      const asIs = fits ? Number(width === w) + Number(height === h) + LOOSELY : NOT;
+      const over = fitsOver ? Number(height === w) + Number(width === h) + LOOSELY : NOT;
+      const isOver = over > asIs || (over === asIs && turned[lot]!);
+      const fit = isOver ? over : asIs;
+      if (fit > best) {
+        best = fit;
+        this.#chosen = lot;
+        this.#turned = isOver;
       }
     }
     this.effort += tried;

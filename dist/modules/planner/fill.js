@@ -3,7 +3,6 @@ const LOOKS = 200;
 /** How a lot fits a gap, best last. */
 const NOT = 0;
 const LOOSELY = 1;
-const ONE_WAY = 2;
 const EXACTLY = 3;
 /**
  * Places lots by a recipe. Each gap takes the first lot that fits it exactly in both directions, or in one, or at all. A cut through
@@ -16,6 +15,8 @@ class Filler {
     #height;
     #widths;
     #heights;
+    /** Which lots may be turned by a quarter. */
+    #turns;
     #slimmest;
     /** How many pieces of each lot are left. */
     #left;
@@ -46,6 +47,7 @@ class Filler {
         this.#height = height;
         this.#widths = Float64Array.from(lots, (lot) => lot.width);
         this.#heights = Float64Array.from(lots, (lot) => lot.height);
+        this.#turns = Uint8Array.from(lots, (lot) => Number(lot.turn));
         this.#slimmest = Math.min(...this.#widths, ...this.#heights);
         this.area = lots.reduce((total, lot) => total + lot.count * lot.width * lot.height, 0);
         this.#left = new Int32Array(lots.length);
@@ -145,13 +147,13 @@ class Filler {
         if (w < this.#slimmest || h < this.#slimmest)
             return false;
         // Fields are read once: the loop is faster with local names.
-        const lots = this.#lots;
         const widths = this.#widths;
         const heights = this.#heights;
+        const turns = this.#turns;
         const next = this.#next;
         const left = this.#left;
         const { turned } = this.#recipe;
-        const end = lots.length;
+        const end = left.length;
         let best = NOT;
         let tried = 8;
         for (let before = end, looks = LOOKS; best < EXACTLY && looks;) {
@@ -166,23 +168,20 @@ class Filler {
             tried++;
             if (best)
                 looks--;
-            const turn = lots[lot].turn;
-            let over = turn && turned[lot];
-            let pw = over ? heights[lot] : widths[lot];
-            let ph = over ? widths[lot] : heights[lot];
-            for (let ways = turn ? 2 : 1; ways; ways--) {
-                if (pw <= w && ph <= h) {
-                    const fit = pw === w ? (ph === h ? EXACTLY : ONE_WAY) : ph === h ? ONE_WAY : LOOSELY;
-                    if (fit > best) {
-                        best = fit;
-                        this.#chosen = lot;
-                        this.#turned = over;
-                    }
-                }
-                const other = pw;
-                pw = ph;
-                ph = other;
-                over = !over;
+            const width = widths[lot];
+            const height = heights[lot];
+            const fits = width <= w && height <= h;
+            const fitsOver = turns[lot] && height <= w && width <= h;
+            if (!fits && !fitsOver)
+                continue;
+            const asIs = fits ? Number(width === w) + Number(height === h) + LOOSELY : NOT;
+            const over = fitsOver ? Number(height === w) + Number(width === h) + LOOSELY : NOT;
+            const isOver = over > asIs || (over === asIs && turned[lot]);
+            const fit = isOver ? over : asIs;
+            if (fit > best) {
+                best = fit;
+                this.#chosen = lot;
+                this.#turned = isOver;
             }
         }
         this.effort += tried;

@@ -2,7 +2,7 @@ import { leastOfFew } from './few.js';
 import { Filler } from './fill.js';
 
 /** How long a search goes on: how many lots it tries in how many gaps. It is a count, not a time, so every machine finds the same plan. */
-const EFFORT = { least: 1_000_000, perLot: 100_000, most: 20_000_000 };
+const EFFORT = { least: 600_000, perLot: 100_000, most: 20_000_000 };
 /** Work between two pauses: a few milliseconds. */
 const SLICE = 200_000;
 /** Shares of the effort: for plans in strips, for plans cut in any order, and for making the plan tidier. */
