@@ -195,8 +195,8 @@ a square. Default: the table inside the element. */
   /** In a worksheet: without a `count`, it fills the places of the top that the other blocks leave. Default false. */
   fills?: QuiltBlock['fills'] | undefined;
   /** How triangles are made. The first word is for half-square triangles, `two` or `eight` at a time, and the second for geese, `one`
-or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together. Default
-`two-one`. */
+or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together.
+Default `two-one`. */
   method?: QuiltBlock['method'] | undefined;
   /** What it is cut from: `fat-quarter`, `fat-eighth`, or a size like `18 x 20`. Default: what the worksheet’s fabrics are bought in,
 or cloth by length. */

@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 42_700, goal: 20_000 },
-  batting: { ceiling: 45_500, goal: 24_000 },
-  binding: { ceiling: 44_400, goal: 24_000 },
-  borders: { ceiling: 46_300, goal: 24_000 },
-  sleeve: { ceiling: 42_300 },
-  block: { ceiling: 65_000 },
-  top: { ceiling: 56_200, goal: 27_000 },
-  cutting: { ceiling: 62_700 },
-  fabric: { ceiling: 39_900 },
-  worksheet: { ceiling: 74_400 },
-  'backing, binding, borders, batting together': { ceiling: 60_000, goal: 34_000 },
+  backing: { ceiling: 43_000, goal: 20_000 },
+  batting: { ceiling: 45_900, goal: 24_000 },
+  binding: { ceiling: 44_700, goal: 24_000 },
+  borders: { ceiling: 46_700, goal: 24_000 },
+  sleeve: { ceiling: 42_600 },
+  block: { ceiling: 65_400 },
+  top: { ceiling: 56_500, goal: 27_000 },
+  cutting: { ceiling: 63_100 },
+  fabric: { ceiling: 40_200 },
+  worksheet: { ceiling: 75_200 },
+  'backing, binding, borders, batting together': { ceiling: 60_500, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 110_500, goal: 53_000 },
-  'everything, classic script': { ceiling: 110_500, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 74_200 },
+  everything: { ceiling: 111_500, goal: 53_000 },
+  'everything, classic script': { ceiling: 111_400, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 75_000 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -33,8 +33,8 @@ export declare class QuiltBlock extends GridFace<BlockAnswer> {
     fills: boolean;
     /**
      * How triangles are made. The first word is for half-square triangles, `two` or `eight` at a time, and the second for geese, `one`
-     * or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together. Default
-     * `two-one`.
+     * or `four` at a time: `eight-four`. Or `strips`: rows of equal patches are cut across from strips that are sewn together.
+     * Default `two-one`.
      */
     method: string | undefined;
     /**
