@@ -174,6 +174,8 @@ export const faceStyles = css`
     /* At the end of a page a grid is cut in two, and Firefox loses a table in one. */
     .sheet, .sheet div { display: flow-root; }
     table { inline-size: 100%; }
+    /* Room after the last line could take a page of its own. */
+    .paper :last-child { margin-block-end: 0; }
     .spread > figure { float: inline-end; inline-size: 5cm; margin-inline-start: 0.4cm; }
     /* Beside the drawing the rows would be a word wide here. */
     @container (max-width: 34em) {
