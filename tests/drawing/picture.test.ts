@@ -31,10 +31,10 @@ const cloth = (width: number, height: number): Picture => ({
 
 describe('how large a picture is', () => {
   // The sizes are our own choice; the geometry is that both sides have one scale.
-  test('a wide drawing fills 260, with an edge of 6 on each side, and is to scale', () => {
-    const { sheet, paths } = drawn(cloth(124, 31));
-    expect(sheet).toEqual([260, 62 + 12]);
-    expect(paths).toEqual([[{ x: 6, y: 6, wide: 248, tall: 62 }]]);
+  test('a wide drawing fills 220, with an edge of 6 on each side, and is to scale', () => {
+    const { sheet, paths } = drawn(cloth(104, 26));
+    expect(sheet).toEqual([220, 52 + 12]);
+    expect(paths).toEqual([[{ x: 6, y: 6, wide: 208, tall: 52 }]]);
   });
 
   test('a tall drawing is at most 175 high, so that the rest stays on the screen', () => {
@@ -46,9 +46,9 @@ describe('how large a picture is', () => {
   test('a narrow drawing is in the middle, in a box that holds a line of words', () => {
     const { sheet, paths } = drawn(cloth(1, 100));
     const [{ x, wide }] = paths[0] as [Outline];
-    // Three fifths of 260.
-    expect(sheet[0]).toBe(156);
-    expect(x + wide / 2).toBeCloseTo(156 / 2, 1);
+    // Three fifths of 220.
+    expect(sheet[0]).toBe(132);
+    expect(x + wide / 2).toBeCloseTo(132 / 2, 1);
   });
 
   test('a dimension line makes room for itself on its side alone', () => {
@@ -67,21 +67,21 @@ describe('how large a picture is', () => {
 describe('boxes', () => {
   const boxes: Picture['boxes'] = [
     { x: 0, y: 0, width: 60, height: 30, is: 'piece' },
-    { x: 60, y: 0, width: 64, height: 30, is: 'piece' },
-    { x: 0, y: 30, width: 124, height: 32, is: 'cloth' },
+    { x: 60, y: 0, width: 44, height: 30, is: 'piece' },
+    { x: 0, y: 30, width: 104, height: 32, is: 'cloth' },
   ];
 
   test('lie where they are, at the picture’s scale', () => {
-    // Geometry: 248 for 124 in, 2 for an inch.
-    expect(drawn({ ...cloth(124, 62), boxes }).paths).toEqual([
+    // Geometry: 208 for 104 in, 2 for an inch.
+    expect(drawn({ ...cloth(104, 62), boxes }).paths).toEqual([
       [{ x: 6, y: 6, wide: 120, tall: 60 }],
-      [{ x: 126, y: 6, wide: 128, tall: 60 }],
-      [{ x: 6, y: 66, wide: 248, tall: 64 }],
+      [{ x: 126, y: 6, wide: 88, tall: 60 }],
+      [{ x: 6, y: 66, wide: 208, tall: 64 }],
     ]);
   });
 
   test('that do not overlap are one path for each look', () => {
-    const { paths } = drawn({ ...cloth(124, 62), boxes, isTiled: true });
+    const { paths } = drawn({ ...cloth(104, 62), boxes, isTiled: true });
     expect(paths.map((outlines) => outlines.length)).toEqual([2, 1]);
   });
 

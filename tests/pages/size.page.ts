@@ -19,7 +19,7 @@ const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   'backing, binding, borders, batting together': { ceiling: 60_500, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
   everything: { ceiling: 111_500, goal: 53_000 },
-  'everything, classic script': { ceiling: 111_500, goal: 53_000 },
+  'everything, classic script': { ceiling: 111_400, goal: 53_000 },
   'the arithmetic alone': { ceiling: 75_000 },
 };
 

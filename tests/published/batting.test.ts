@@ -19,7 +19,9 @@ describe('packaged sizes', () => {
   ])('%s is %s × %s in (Honey Be Good)', (name, width, length) => {
     const result = good({ width, length, overage: 0 });
     expect(result.packages).toContainEqual({ name, width, length, fits: true });
-    expect(result.buy.text).toBe(`1 ${name} package, ${width} × ${length} in`);
+    expect(result.buy.text).toBe(
+      `1 ${name === 'full' ? 'full-size' : name} package, ${width} × ${length} in`,
+    );
   });
 
   // "Quilting basics: standard quilt sizes", Project 12 Quilts, 6 January 2012; where it differs from the list above the

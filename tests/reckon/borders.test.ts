@@ -354,7 +354,9 @@ describe('what is bought', () => {
     const result = reckon(TOP);
     expect(result.notes.join()).not.toContain('border 1');
     expect(rowIn(result, 'fabric')!.how).toBe('8 × 2 1/2 = 20 in');
-    expect(result.summary).toBe('8 strips across the cloth, 4 joins; with its border the quilt is 62 × 74 in.');
+    expect(result.summary).toBe(
+      '8 strips across the cloth, 4 joins; with its border the quilt is 62 × 74 in.',
+    );
   });
 
   test('price', () => {

@@ -1,6 +1,6 @@
 /** How many more lots to try for a better fit after one was found. */
 const LOOKS = 200;
-/** How a lot fits a gap, best last. */
+/** How a lot fits a gap: one more for each direction in which it leaves no room. */
 const NOT = 0;
 const LOOSELY = 1;
 const EXACTLY = 3;

@@ -55,8 +55,8 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     perimeter: 'for curved edges, in place of width and length',
     allowance: 'mitres and the closing tails',
     stripWidth: {
-      in: 'as you cut it; leave it blank for 2 1/2 in, or to work it out from the finished width',
-      cm: 'as you cut it; leave it blank for 6.5 cm, or to work it out from the finished width',
+      in: 'as you cut it; blank: 2 1/2 in, or from the finished width',
+      cm: 'as you cut it; blank: 6.5 cm, or from the finished width',
     },
     finished: 'as it shows on the front; you can leave it blank',
     thickness: 'counts if you give a finished width',
