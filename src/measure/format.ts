@@ -28,7 +28,7 @@ export const mixed = ({ s, n, d }: Exact): string => {
 export const unbroken = (text: string): string =>
   text
     .replace(
-      /(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|[Ff]at)\b)|(×) (?=\p{L}|\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×|x \d)|(x) (?=\d)/gu,
+      /(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|[Ff]at)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×|x \d)|(x) (?=\d)/gu,
       '$1$2$3$4\u00a0',
     )
     .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');

@@ -17,7 +17,7 @@ const mixed = ({ s, n, d }) => {
  * A number goes with the word that it counts up: "border 2". A size as people type it stays together: "12 x 40".
  */
 const unbroken = (text) => text
-    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|[Ff]at)\b)|(×) (?=\p{L}|\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×|x \d)|(x) (?=\d)/gu, '$1$2$3$4\u00a0')
+    .replace(/(\d|[≥≤<]) (?=\d|%|(?:in|cm|m|yd|[Ff]at)\b)|(×) (?=\d+(?: [a-z(]|,(?!\d)|\)))|(\p{L}) (?=\d+(?:[,;:](?!\d)|$))| (?=×|x \d)|(x) (?=\d)/gu, '$1$2$3$4\u00a0')
     .replace(/([.,]\d+\u00a0×)\u00a0/g, '$1 ');
 /** The same for a size in its own column, which is wide enough for all of it. */
 const unbrokenSize = (size) => size.replace('× ', '×\u00a0');

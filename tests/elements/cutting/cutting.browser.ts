@@ -137,7 +137,7 @@ C | squares for half-square triangles | 3 finished | 2`;
 
   it('leaves out the heights of some of many short strips, so that none lies over another', async () => {
     const long = (step: number, most: number): string =>
-      Array.from({ length: most }, (_, at) => `A | p${at} | 21 x ${2 + at / step} | 1`).join('\n');
+      Array.from({ length: most }, (_, at) => `A | p${at} | 21 x ${3 + at / step} | 1`).join('\n');
     /** Where the middle of each height is, and how tall its figures are, on the screen. */
     const heightsOf = async (list: string): Promise<{ middles: number[]; tall: number }> => {
       const sheet = await cutting('', `one-way fabric-width="40" list="${list}"`);
