@@ -26,8 +26,8 @@ export interface ShopSayings {
   boughtTogether: undefined;
   /** How the amount to buy was got: the need, rounded up to a step of the shop. `below` is the step before, which is not enough. */
   upToStep: { need: Quantity; below: Purchase | undefined; step: Stated; unit: Step['unit'] };
-  /** Several cloths, each rounded up by itself. */
-  boughtEach: { buys: Purchase[] };
+  /** Several amounts as one: several cloths, or cloth by length and sheets of each kind. */
+  boughtOfAll: { buys: Purchase[] };
   eachUpToStep: { step: Stated };
   costOf: { bought: Purchase | Message; price: Money };
 }
@@ -75,7 +75,7 @@ export const countedIn = (length: Quantity, { unit }: Step): Quantity =>
 /** What is bought of several cloths, as one amount that names them all. */
 const eachOf = (buys: Purchase[], step: Step): Purchase => {
   const { inches, amount, unit } = allOf(buys, step);
-  return new Purchase(inches, amount, unit, sayOfShop('boughtEach', { buys }));
+  return new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
 };
 
 /** How the need was got, what its row is called, and the inputs that it depends on. If it is several cloths, what is bought of each. */
@@ -99,15 +99,16 @@ export const buyCloth = (
     if (fabric.value.gt(0)) ledger.note(sayOfShop('boughtTogether'));
   } else ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
   const need = ledger.row('fabric', fabric, about);
-  const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
-  const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
   const stated = ledger.stated('increment');
   if (each) ledger.row('buy', buy, { how: sayOfShop('eachUpToStep', { step: stated }) });
-  else
+  else {
+    const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
+    const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
     ledger.row('buy', buy, {
       how: sayOfShop('upToStep', { need, below, step: stated, unit: step.unit }),
       formula: cutFor(ledger, need),
     });
+  }
   const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
   const spare = bought.minus(need);
   ledger.row('spare', spare);

@@ -1,12 +1,15 @@
 import { numbersIn } from './units.js';
 
 /** Kinds of English that write the sign of a currency before its amount. */
+const ENGLISH = /^en(-US|-GB|-IE)?$/;
+
+/** The signs of the currencies that are written here, and in which languages. */
 const SIGNS = new Map([
-  ['EUR', { sign: '€', languages: /^en(-US|-GB|-IE)?$/ }],
-  ['GBP', { sign: '£', languages: /^en(-US|-GB|-IE)?$/ }],
+  ['EUR', { sign: '€', languages: ENGLISH }],
+  ['GBP', { sign: '£', languages: ENGLISH }],
   ['USD', { sign: '$', languages: /^en(-US)?$/ }],
   // Money without a currency.
-  ['', { sign: '', languages: /^en(-US|-GB|-IE)?$/ }],
+  ['', { sign: '', languages: ENGLISH }],
 ]);
 
 /**

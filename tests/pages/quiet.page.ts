@@ -46,8 +46,12 @@ const watch = async (page: Page): Promise<() => Promise<Doings>> => {
   const requests: string[] = [];
   page.on('request', (request) => requests.push(request.url()));
   await page.evaluateOnNewDocument(() => {
-    // The print dialog would wait for somebody.
-    window.print = () => dispatchEvent(new Event('afterprint'));
+    // The print dialog would wait for somebody. A sheet is printed from a frame, and the page counts.
+    window.print = () => {
+      const counter = top as unknown as Record<symbol, number>;
+      counter[Symbol.for('printed')] = (counter[Symbol.for('printed')] ?? 0) + 1;
+      dispatchEvent(new Event('afterprint'));
+    };
     // A browser without a window is not always let at the clipboard.
     Object.assign(navigator.clipboard, { writeText: () => Promise.resolve() });
     const calls: string[] = [];
@@ -190,8 +194,14 @@ const useAll = async (page: Page): Promise<void> => {
     await press('Print');
     await press('Hide settings');
   }
-  // The frames that were printed from go away after it.
-  await page.waitForFunction(() => !document.querySelector('iframe'));
+  // Each sheet prints once what its paper needs is loaded, and its frame goes away after that.
+  await page.waitForFunction(
+    (sheets) =>
+      (top as unknown as Record<symbol, number>)[Symbol.for('printed')] === sheets &&
+      !document.querySelector('iframe'),
+    {},
+    NAMES.length,
+  );
 };
 
 const LOADS: [string, string, string[]][] = [

@@ -33,7 +33,7 @@ const countedIn = (length, { unit }) => length.over(inches(INCHES[unit === 'm' ?
 /** What is bought of several cloths, as one amount that names them all. */
 const eachOf = (buys, step) => {
     const { inches, amount, unit } = allOf(buys, step);
-    return new Purchase(inches, amount, unit, sayOfShop('boughtEach', { buys }));
+    return new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
 };
 /** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 const buyCloth = (ledger, fabric, { each, ...about } = {}) => {
@@ -47,16 +47,17 @@ const buyCloth = (ledger, fabric, { each, ...about } = {}) => {
     else
         ledger.notes.push(...spareOf(fabric.value, buy.inches, step));
     const need = ledger.row('fabric', fabric, about);
-    const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
-    const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
     const stated = ledger.stated('increment');
     if (each)
         ledger.row('buy', buy, { how: sayOfShop('eachUpToStep', { step: stated }) });
-    else
+    else {
+        const less = most(...step.sizes.map((size) => downTo(fabric.value, size)));
+        const below = less.lt(fabric.value) ? ofCloth(less, step) : undefined;
         ledger.row('buy', buy, {
             how: sayOfShop('upToStep', { need, below, step: stated, unit: step.unit }),
             formula: cutFor(ledger, need),
         });
+    }
     const bought = new Quantity(buy.inches, 'length', 'row', [], 'buy');
     const spare = bought.minus(need);
     ledger.row('spare', spare);

@@ -33,8 +33,8 @@ export interface ShopSayings {
         step: Stated;
         unit: Step['unit'];
     };
-    /** Several cloths, each rounded up by itself. */
-    boughtEach: {
+    /** Several amounts as one: several cloths, or cloth by length and sheets of each kind. */
+    boughtOfAll: {
         buys: Purchase[];
     };
     eachUpToStep: {
@@ -45,7 +45,7 @@ export interface ShopSayings {
         price: Money;
     };
 }
-export declare const sayOfShop: <Code extends "about" | "onlyToSpare" | "nothingToSpare" | "boughtTogether" | "upToStep" | "boughtEach" | "eachUpToStep" | "costOf">(code: Code, ...[values]: ShopSayings[Code] extends undefined ? [] : [values: ShopSayings[Code]]) => Message<Code>;
+export declare const sayOfShop: <Code extends "about" | "onlyToSpare" | "nothingToSpare" | "boughtTogether" | "upToStep" | "boughtOfAll" | "eachUpToStep" | "costOf">(code: Code, ...[values]: ShopSayings[Code] extends undefined ? [] : [values: ShopSayings[Code]]) => Message<Code>;
 /** The rows of what is bought. */
 export type ShopRow = 'fabric' | 'buy' | 'spare' | 'cost';
 /** The ledger of a calculator that buys by length. */

@@ -108,8 +108,6 @@ export interface SheetSayings {
   sheetOfNothing: undefined;
   /** What is wrong with the sheets that a fabric is bought in. */
   sheetOfFabric: { fabric: string; says: Message };
-  /** Cloth by length, and sheets of each kind. */
-  boughtOfAll: { buys: Purchase[] };
   /** The price counts only for the cloth that is bought by length. */
   priceOfCloth: undefined;
   /** The price is for what the list was cut from before. */

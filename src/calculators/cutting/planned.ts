@@ -184,7 +184,12 @@ const allSheetsToBuy = (fabrics: FabricPlan[]): Purchase[] => {
 /** Several amounts as one: the first counts as its number, and its name has them all. */
 const together = (first: Purchase, others: Purchase[]): Purchase =>
   others.length
-    ? new Purchase(first.inches, first.amount, first.unit, say('boughtOfAll', { buys: [first, ...others] }))
+    ? new Purchase(
+        first.inches,
+        first.amount,
+        first.unit,
+        sayOfShop('boughtOfAll', { buys: [first, ...others] }),
+      )
     : first;
 
 /** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */

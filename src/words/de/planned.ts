@@ -2,7 +2,7 @@ import type { PlannedSayings, SheetSayings } from '../../calculators/cutting/pla
 import type { SheetKind } from '../../trade/cloths.js';
 import { equals, type Forms, type Hint } from '../teller.js';
 import type { Sentences } from '../vocabulary.js';
-import { listed, PRICE, SHEET, so } from './examples.js';
+import { PRICE, SHEET, so } from './examples.js';
 
 const PIECES: Forms = { one: 'Teil', other: 'Teile' };
 
@@ -67,6 +67,5 @@ export const onSheets: Sentences<SheetSayings> = {
   otherPrice: (_, t) =>
     `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
   sheetOfFabric: ({ fabric, says }, t) => `So wird Stoff ${fabric} gekauft: ${t.say(says)}`,
-  boughtOfAll: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
   priceOfCloth: 'Dieser Preis gilt nur für die Meterware, nicht für die Stoffstücke.',
 };

@@ -66,6 +66,5 @@ export const onSheets: Sentences<SheetSayings> = {
   otherPrice:
     'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
   sheetOfFabric: ({ fabric, says }, t) => `What fabric ${fabric} is bought in: ${t.say(says)}`,
-  boughtOfAll: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
   priceOfCloth: 'This price is only for the cloth that you buy by length, not for the sheets.',
 };

@@ -115,7 +115,7 @@ const common = {
         onlyToSpare: ({ spare, next }, t) => `Nur ${t.l(spare)} Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Keine Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
         boughtTogether: 'Die Einkaufsliste rechnet diesen Stoff mit allem anderen zusammen, was aus ihm geschnitten wird.',
-        boughtEach: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
+        boughtOfAll: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
         eachUpToStep: ({ step }, t) => `jeder Stoff ${upTo(step, t)}`,
         upToStep: ({ need, below, step, unit }, t) => {
             const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';

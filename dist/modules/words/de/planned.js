@@ -1,5 +1,5 @@
 import { equals } from '../teller.js';
-import { SHEET, listed, so, PRICE } from './examples.js';
+import { SHEET, so, PRICE } from './examples.js';
 
 const PIECES = { one: 'Teil', other: 'Teile' };
 /** What each kind of sheet is called. */
@@ -48,7 +48,6 @@ const onSheets = {
     stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; für diese Teile geht es nicht mit weniger' : '; mit weniger wurde kein Plan gefunden'}`,
     otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
     sheetOfFabric: ({ fabric, says }, t) => `So wird Stoff ${fabric} gekauft: ${t.say(says)}`,
-    boughtOfAll: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),
     priceOfCloth: 'Dieser Preis gilt nur für die Meterware, nicht für die Stoffstücke.',
 };
 

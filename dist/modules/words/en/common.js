@@ -118,7 +118,7 @@ const common = {
         onlyToSpare: ({ spare, next }, t) => `Only ${t.l(spare)} to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Nothing to spare: a crooked cut in the shop or a prewash could leave you short. The next step up is ${t.bought(next)}.`,
         boughtTogether: 'The shopping list adds this cloth to everything else from the same fabric.',
-        boughtEach: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
+        boughtOfAll: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
         eachUpToStep: ({ step }, t) => `each cloth rounded up to the next ${stepOf(t.stated(step))}`,
         upToStep: ({ need, below, step, unit }, t) => {
             const inYards = unit === 'yd' ? number(toUnit(need.value, 'yd'), { units: 'in' }) : '';

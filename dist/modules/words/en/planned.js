@@ -47,7 +47,6 @@ const onSheets = {
     stripsOnSheets: ({ width, strips, room, isLeast }, t) => `strips ${t.l(width)} long: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; fewer are not enough' : '; we found no layout with fewer'}`,
     otherPrice: 'You cut this from something else now, so we left the old price out. Write what a yard, a metre or a sheet costs, like 12.50.',
     sheetOfFabric: ({ fabric, says }, t) => `What fabric ${fabric} is bought in: ${t.say(says)}`,
-    boughtOfAll: ({ buys }, t) => buys.map((buy) => t.bought(buy)).join(' and '),
     priceOfCloth: 'This price is only for the cloth that you buy by length, not for the sheets.',
 };
 

@@ -145,10 +145,6 @@ export interface SheetSayings {
         fabric: string;
         says: Message;
     };
-    /** Cloth by length, and sheets of each kind. */
-    boughtOfAll: {
-        buys: Purchase[];
-    };
     /** The price counts only for the cloth that is bought by length. */
     priceOfCloth: undefined;
     /** The price is for what the list was cut from before. */
@@ -167,7 +163,7 @@ export interface SheetSayings {
         isLeast: boolean;
     };
 }
-export declare const say: <Code extends "sheets" | "boughtEach" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "boughtOfAll" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "piecesFrom" | "noFabric">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
+export declare const say: <Code extends "sheets" | "notSheet" | "sheetOfNothing" | "sheetOfFabric" | "priceOfCloth" | "otherPrice" | "stripsOnSheets" | "widthOfFabric" | "fabricHead" | "betweenMarks" | "squareFor" | "ofPiece" | "cutUp" | "ofFabric" | "fabricName" | "stripsAcross" | "caution" | "boughtEach" | "piecesFrom" | "noFabric">(code: Code, ...[values]: (PlannedSayings & SheetSayings)[Code] extends undefined ? [] : [values: (PlannedSayings & SheetSayings)[Code]]) => Message<Code>;
 /** One fabric's plan. */
 export interface FabricPlan extends LaidPlan {
     /** Its letter, as the list names it. */
