@@ -7,7 +7,7 @@ export const isWhole = () => main.removeAttribute('aria-busy');
 
 /** A number stays on one line with its fraction, its unit and a ×: "1 1/8 yd" on two lines could read as 1/8 yd. */
 export const onOneLine = (text) =>
-  text.replace(/(\d)\s+(?=\d|×|(?:yd|in|cm|m|fat)\b)|(×)\s+(?=\d)/g, '$1$2\u00a0');
+  text.replace(/(\d)\s+(?=\d|[×+−÷]|(?:yd|in|inches|cm|centimetres|m|fat)\b)|(×)\s+(?=\d)/g, '$1$2\u00a0');
 
 /** The HTML of what runs in a box, as an author writes it: from the margin, and flags without a value. */
 export const sourceOf = (box) => {
@@ -66,12 +66,15 @@ export const answerOf = ({ result, shadowRoot }) => {
   return result.errors?.[0]?.message ?? told.replace(/\s+/g, ' ').trim();
 };
 
+/** Code that is shorter than this stays on one line. */
+const SHORT = 24;
+
 /** Words with `code` in backticks, as nodes. */
 export const withCode = (text) =>
   text.split(/`([^`]*)`/).flatMap((part, at) => {
     if (!part) return [];
-    const whole = onOneLine(part);
-    return at % 2 ? made('code', {}, whole) : whole.replaceAll("'", '’');
+    if (!(at % 2)) return onOneLine(part).replaceAll("'", '’');
+    return made('code', { className: part.length < SHORT ? 'whole' : '' }, part);
   });
 
 export { made };

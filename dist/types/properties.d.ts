@@ -455,7 +455,7 @@ export interface QuiltTopProperties {
   set?: QuiltTop['set'] | undefined;
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   mark?: QuiltTop['mark'] | undefined;
-  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then says how many blocks come near. Default `none`. */
+  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then shows the numbers of blocks that come closest to it. Default `none`. */
   bed?: QuiltTop['bed'] | undefined;
   /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
   drop?: QuiltTop['drop'] | undefined;

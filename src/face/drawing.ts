@@ -6,6 +6,7 @@ import { fillOf, type Swatches } from './swatch.js';
 /** How large a picture is: as wide as this, or as high, whichever comes first. */
 const ROOM = { wide: 220, tall: 175 };
 const LARGE_ROOM = { wide: 360, tall: 420 };
+const DETAILED_ROOM = { wide: 480, tall: 640 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -14,6 +15,10 @@ const LETTER = 6.1;
 /** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+/** Words beside an upright line keep off its ticks. */
+const BESIDE = 4;
+/** What the ticks at the ends of a dimension line take of it. */
+const TICKS = 12;
 /** The side of a tile of a picture that fills a piece. */
 const TILE = 40;
 /** How many patterns there are on the page so far: each has a name of its own. */
@@ -33,6 +38,9 @@ interface Measure extends Omit<Dimension, 'text'> {
   text: string;
 }
 
+/** Where the words of a line are. */
+type Place = 'in' | 'along' | 'beside';
+
 /** How much room words in a piece take. A whole word keeps a letter's width off the words beside it. */
 const roomOf = (words: string): number => (words.length + (/\p{L}{2}/u.test(words) ? 1 : 0)) * LETTER;
 
@@ -42,11 +50,13 @@ const stands = ({ side }: Measure): boolean => side === 'left' || side === 'righ
 /** A picture on its way to SVG: where each inch of it lies, with its dimension lines round it. */
 class Drawing {
   readonly measures: Measure[];
-  readonly scale: number;
+  /** Pixels of an inch. */
+  scale: number;
   readonly left: number;
   readonly top: number;
   /** The whole drawing, its dimension lines too. */
   readonly full: { width: number; height: number };
+  readonly #places = new Map<Measure, Place>();
   /** Where the words on each side end so far. */
   readonly #ends: Partial<Record<Dimension['side'], number>> = {};
   readonly #captions = new Map<Caption, string>();
@@ -63,9 +73,17 @@ class Drawing {
     this.#isOfSeveral = fabrics.size > 1;
     this.#only = this.#isOfSeveral ? undefined : [...fabrics][0];
     this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
-    const [left, right] = [this.#margin('left'), this.#margin('right')];
+    const scaleBeside = (margins: number): number =>
+      Math.min((this.#room.wide - margins) / width, this.#room.tall / height);
+    this.scale = scaleBeside(2 * (EDGE + ROW));
+    let [left, right] = [0, 0];
+    // Words that lie beside a line take room, so what was long enough for its words may not be any more.
+    for (let turn = 0; turn < 2; turn += 1) {
+      for (const line of this.measures) this.#places.set(line, this.#placeOf(line));
+      [left, right] = [this.#margin('left'), this.#margin('right')];
+      this.scale = scaleBeside(left + right);
+    }
     this.top = this.#margin('top');
-    this.scale = Math.min((this.#room.wide - left - right) / width, this.#room.tall / height);
     const wide = width * this.scale + left + right;
     const full = Math.max(wide, this.#room.wide * 0.6);
     this.left = left + (full - wide) / 2;
@@ -79,25 +97,33 @@ class Drawing {
     return `M${points.map(([across, down]) => `${this.x(across)} ${this.y(down)}`).join('L')}`;
   }
 
-  /** Words that are too long for a short upright line lie beside it. */
-  liesBeside(line: Measure): boolean {
-    const { width, height } = this.picture;
-    const scale = Math.min((this.#room.wide - 60) / width, this.#room.tall / height);
-    return stands(line) && line.text.length * NARROW > (line.to - line.from) * scale;
+  /** Where the words of a line are: in it, or beside a short upright one. If it is the only one on its side, they may stand along it. */
+  #placeOf(line: Measure): Place {
+    const missing = line.text.length * NARROW + TICKS - (line.to - line.from) * this.scale;
+    if (!stands(line) || missing <= 0) return 'in';
+    const isAlone = this.measures.filter(({ side }) => side === line.side).length === 1;
+    return isAlone && missing <= ROW * 2 ? 'along' : 'beside';
+  }
+
+  /** What words beside a line take, from the line on. */
+  #reach(line: Measure): number {
+    const place = this.#places.get(line);
+    if (place === 'in') return 0;
+    return BESIDE + (place === 'along' ? LINE : roomFor(line));
   }
 
   /** The room that dimension lines take on a side. */
   #margin(side: Dimension['side']): number {
     const rooms = this.measures
       .filter((line) => line.side === side)
-      .map((line) => ROW + (this.liesBeside(line) ? roomFor(line) - ROW / 2 : 0));
+      .map((line) => Math.max(ROW, ROW / 2 + this.#reach(line)));
     return EDGE + Math.max(0, ...rooms);
   }
 
   /** Beside many short lines some words are left out, so that none overlaps the one before it. */
   isClear(line: Measure): boolean {
     const [from, to] = [line.from * this.scale, line.to * this.scale];
-    const reach = this.liesBeside(line) ? LINE / 2 : (to - from) / 2;
+    const reach = this.#places.get(line) === 'beside' ? LINE / 2 : (to - from) / 2;
     const middle = (from + to) / 2;
     if (middle - reach < (this.#ends[line.side] ?? -Infinity)) return false;
     this.#ends[line.side] = middle + reach;
@@ -105,7 +131,9 @@ class Drawing {
   }
 
   get #room(): typeof ROOM {
-    return this.picture.isLarge ? LARGE_ROOM : ROOM;
+    const { isLarge, isDetailed } = this.picture;
+    if (isDetailed) return DETAILED_ROOM;
+    return isLarge ? LARGE_ROOM : ROOM;
   }
 
   outline = (box: Box): string => {
@@ -145,7 +173,8 @@ class Drawing {
 
   /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. A letter stays level. */
   #wordsFor({ label, short }: Worded, letter: string | undefined): string[] {
-    const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
+    const captions = this.picture.isDetailed ? [short, label] : [label, short];
+    const own = captions.map((caption) => this.#words(caption)).filter(Boolean);
     if (!letter || !this.#isOfSeveral) return own;
     return [
       ...own.filter((words) => words !== letter).map((words) => `${letter} · ${words}`),
@@ -233,11 +262,12 @@ class Drawing {
     const tick = (at: number): string =>
       `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
     const middle = (start + end) / 2;
-    const lies = this.liesBeside(line);
-    const gap = lies ? 0 : Math.min(roomFor(line), end - start) / 2;
+    const place = this.#places.get(line);
+    const gap = place === 'in' ? Math.min(roomFor(line), end - start) / 2 : 0;
+    const off = place === 'in' ? 0 : (outward * (BESIDE + this.#reach(line))) / 2;
     return svg`<g transform=${upright ? 'rotate(-90)' : nothing}>
       <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" />
-      ${this.isClear(line) ? svg`<text class="measure" transform="translate(${middle} ${lies ? level + (outward * roomFor(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing}
+      ${this.isClear(line) ? svg`<text class="measure" transform="translate(${middle} ${level + off})${place === 'beside' ? 'rotate(90)' : ''}">${text}</text>` : nothing}
     </g>`;
   };
 }

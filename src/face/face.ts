@@ -103,9 +103,10 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const hasIssues = outcome.reckoning.issues.length > 0;
     if (isServed && hasIssues) return html`<slot></slot>`;
     const rows = this.rows();
-    // The first picture stands beside the rows.
     const pictures = good ? this.pictures(good.answer) : [];
-    const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(1)) : [])];
+    // The first picture stands beside the rows, unless it needs all their width.
+    const beside = pictures.slice(0, pictures[0]?.isDetailed ? 0 : 1);
+    const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(beside.length)) : [])];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section
       part="sheet"
@@ -122,7 +123,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     >
       ${this.#inSight(good)}
       <div class="spread">
-        ${this.#answer(rows)} ${good && figures(pictures.slice(0, 1), good.t, this.swatches)}
+        ${this.#answer(rows)} ${good && figures(beside, good.t, this.swatches)}
         <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div>
       </div>
       ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)}

@@ -127,7 +127,7 @@ export const faceStyles = css`
     .spread:has(> figure) { grid-template: auto 1fr / minmax(0, 1fr) fit-content(34%); column-gap: calc(var(--_space) * 2); }
     .spread > figure { grid-area: 1 / 2 / 3; }
     /* The column is as wide as the longest choice. */
-    .amount select { min-inline-size: max-content; }
+    .amount:not([colspan]) select { min-inline-size: max-content; }
   }
   @container (max-width: 599px) {
     .sheet:focus-within .in-sight { display: block; }

@@ -68,6 +68,8 @@ export interface Picture {
   isTiled?: boolean;
   /** It has many small pieces, and is drawn larger than others. */
   isLarge?: boolean;
+  /** Its pieces are cut as it shows, so it has room for the size of each. */
+  isDetailed?: boolean;
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];

@@ -14,7 +14,7 @@ export interface StripSayings {
 
 const say = sayings<StripSayings>();
 
-/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. One that is all of its cloth is not cut as a strip. */
 export const stripList = (
   plans: { of: ListCell; strips: CutStrip[] }[],
   head: Message,
@@ -27,8 +27,7 @@ export const stripList = (
   rows: plans.flatMap(({ of, strips }) =>
     alikeIn(strips, gives).map((strip) => [
       of,
-      strip.count,
-      strip.height,
+      ...(strips.length === 1 && strip.asDrawn ? ['', ''] : [strip.count, strip.height]),
       say(gives, { gives: strip.gives, asDrawn: strip.asDrawn }),
     ]),
   ),

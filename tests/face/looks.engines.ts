@@ -202,6 +202,29 @@ describe('what a reader sees', () => {
     expect(amount.split(' ').at(-1)).to.equal('72\u00a0×\u00a090\u00a0in');
   });
 
+  it('the words of a measured length keep off the ticks at its ends, in a low drawing too', async () => {
+    // 3 to 12 strips, from far too low for their words to more than high enough
+    for (const strips of [3, 5, 7, 8, 12]) {
+      const sheet = await mount('quilt-binding', { perimeter: `${strips * 37}`, 'strip-width': '2 1/4' });
+      for (const line of inside([sheet], 'g:has(> .dimension)')) {
+        const path = line.querySelector('path')!.getAttribute('d')!;
+        const text = line.querySelector('text')!;
+        // each end begins with a stroke away from what is measured, and the line itself lies on one level
+        const [start, end] = [...path.matchAll(/M([-.\d]+) [-.\d]+V/g)].map(([, at]) => Number(at));
+        const level = Number(/M[-.\d]+ ([-.\d]+)H/.exec(path)![1]);
+        const moved = text.getAttribute('transform')!;
+        const across = Number(/translate\([-.\d]+ ([-.\d]+)\)/.exec(moved)![1]);
+        const { width, height } = text.getBBox();
+        const told = `${strips} strips: ${text.textContent}`;
+        if (across === level) expect(width, told).to.be.at.most(end! - start! - 6);
+        else {
+          const half = (moved.includes('rotate') ? width : height) / 2;
+          expect(Math.abs(across - level) - half, told).to.be.at.least(3);
+        }
+      }
+    }
+  });
+
   it('words in a drawing are no smaller than 12px on a phone', async () => {
     for (const tag of TAGS) {
       const sheet = await onPhone(tag);

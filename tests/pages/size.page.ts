@@ -6,21 +6,21 @@ import { weights } from '../tools/weigh.mjs';
  * have a goal too. A script that has reached its goal has to stay below it.
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
-  backing: { ceiling: 43_000, goal: 20_000 },
-  batting: { ceiling: 45_900, goal: 24_000 },
-  binding: { ceiling: 44_700, goal: 24_000 },
-  borders: { ceiling: 46_700, goal: 24_000 },
-  sleeve: { ceiling: 42_600 },
-  block: { ceiling: 65_400 },
-  top: { ceiling: 56_600, goal: 27_000 },
-  cutting: { ceiling: 63_000 },
-  fabric: { ceiling: 40_300 },
-  worksheet: { ceiling: 75_200 },
-  'backing, binding, borders, batting together': { ceiling: 60_500, goal: 34_000 },
+  backing: { ceiling: 43_200, goal: 20_000 },
+  batting: { ceiling: 46_000, goal: 24_000 },
+  binding: { ceiling: 44_900, goal: 24_000 },
+  borders: { ceiling: 46_900, goal: 24_000 },
+  sleeve: { ceiling: 42_800 },
+  block: { ceiling: 65_600 },
+  top: { ceiling: 56_700, goal: 27_000 },
+  cutting: { ceiling: 63_300 },
+  fabric: { ceiling: 40_400 },
+  worksheet: { ceiling: 75_500 },
+  'backing, binding, borders, batting together': { ceiling: 60_700, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 111_500, goal: 53_000 },
-  'everything, classic script': { ceiling: 111_400, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 75_000 },
+  everything: { ceiling: 111_900, goal: 53_000 },
+  'everything, classic script': { ceiling: 111_800, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 75_200 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

@@ -461,6 +461,6 @@ describe('how the cloth is got adds up', () => {
 
   test('of cloth that is washed', () =>
     expect(how({ list, shrinkage: '3 %' })).toBe(
-      'strips across cloth of 38 4/5 in: (1 × 3 7/8 + 4 × 3 1/2) ÷ (1 − 3 %) ≈ 18 7/16 in; for these pieces less is not enough',
+      'strips across cloth of 38 4/5 in: (1 × 3 7/8 + 4 × 3 1/2) ÷ (1 − 3 %) ≈ 18 7/16 in; no plan for these pieces takes less',
     ));
 });

@@ -53,6 +53,13 @@ describe('a part in several fabrics of different widths', () => {
     expect(notes.join(' ')).toContain(
       'For different cloths, buy 5/8 yd for border 1, 1 3/8 yd for border 2 (nothing to spare).',
     );
+    const apart = borders({ ...framed, width: 58, length: 72, apart: true });
+    expect(apart.notes.join(' ')).toContain(
+      'That is 5/8 yd for border 1, 1 3/8 yd for border 2 (nothing to spare).',
+    );
+    // Where other parts share its cloth, what is left over is for them.
+    const shared = borders({ ...framed, width: 58, length: 72, apart: true, shared: true });
+    expect(shared.notes.join(' ')).toContain('That is 5/8 yd for border 1, 1 3/8 yd for border 2.');
   });
 
   test('has its own cloth for each kind of piece of a top too where both are equally wide', () => {

@@ -230,7 +230,7 @@ describe('the shopping list', () => {
       expect(notes.join()).toContain(
         'Fabric A is cut from cloth of 2 widths, so each width has a line of its own. To buy one width, write it on each of these parts, like fabric-width="40 in".',
       );
-      expect(summary).toBe('1 fabric in whole bolts.');
+      expect(summary).toBe('1 fabric in whole bolts. Whole bolts can hold more than the kits take.');
     });
 
     test('has rows of their own in the working', () => {

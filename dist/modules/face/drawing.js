@@ -4,6 +4,7 @@ import { fillOf } from './swatch.js';
 /** How large a picture is: as wide as this, or as high, whichever comes first. */
 const ROOM = { wide: 220, tall: 175 };
 const LARGE_ROOM = { wide: 360, tall: 420 };
+const DETAILED_ROOM = { wide: 480, tall: 640 };
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -12,6 +13,10 @@ const LETTER = 6.1;
 /** The width of a narrow letter. With it, words are moved only if they surely do not fit. */
 const NARROW = 5;
 const LINE = 11;
+/** Words beside an upright line keep off its ticks. */
+const BESIDE = 4;
+/** What the ticks at the ends of a dimension line take of it. */
+const TICKS = 12;
 /** The side of a tile of a picture that fills a piece. */
 const TILE = 40;
 /** How many patterns there are on the page so far: each has a name of its own. */
@@ -28,6 +33,7 @@ const roomFor = ({ text }) => text.length * LETTER + EDGE;
 const stands = ({ side }) => side === 'left' || side === 'right';
 /** A picture on its way to SVG: where each inch of it lies, with its dimension lines round it. */
 class Drawing {
+    #places;
     /** Where the words on each side end so far. */
     #ends;
     #captions;
@@ -37,6 +43,7 @@ class Drawing {
         this.picture = picture;
         this.t = t;
         this.swatches = swatches;
+        this.#places = new Map();
         /** Where the words on each side end so far. */
         this.#ends = {};
         this.#captions = new Map();
@@ -79,18 +86,27 @@ class Drawing {
             const [start, end] = upright ? [-this.y(to), -this.y(from)] : [this.x(from), this.x(to)];
             const tick = (at) => `M${at} ${round(edge + outward * 2)}V${level + outward * 4}M${at - 3} ${level + 3}l6-6`;
             const middle = (start + end) / 2;
-            const lies = this.liesBeside(line);
-            const gap = lies ? 0 : Math.min(roomFor(line), end - start) / 2;
-            return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${this.isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${lies ? level + (outward * roomFor(line)) / 2 : level})${lies ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
+            const place = this.#places.get(line);
+            const gap = place === 'in' ? Math.min(roomFor(line), end - start) / 2 : 0;
+            const off = place === 'in' ? 0 : (outward * (BESIDE + this.#reach(line))) / 2;
+            return svg `<g transform=${upright ? 'rotate(-90)' : nothing}> <path class="dimension" d="${tick(start)}${tick(end)}M${start} ${level}H${middle - gap}M${middle + gap} ${level}H${end}" /> ${this.isClear(line) ? svg `<text class="measure" transform="translate(${middle} ${level + off})${place === 'beside' ? 'rotate(90)' : ''}">${text}</text>` : nothing} </g>`;
         };
         const { width, height, boxes, shapes = [], dimensions = [] } = picture;
         const fabrics = new Set([...boxes, ...shapes].flatMap(({ fabric }) => fabric || []));
         this.#isOfSeveral = fabrics.size > 1;
         this.#only = this.#isOfSeveral ? undefined : [...fabrics][0];
         this.measures = dimensions.map((line) => ({ ...line, text: t.caption(line.text) }));
-        const [left, right] = [this.#margin('left'), this.#margin('right')];
+        const scaleBeside = (margins) => Math.min((this.#room.wide - margins) / width, this.#room.tall / height);
+        this.scale = scaleBeside(2 * (EDGE + ROW));
+        let [left, right] = [0, 0];
+        // Words that lie beside a line take room, so what was long enough for its words may not be any more.
+        for (let turn = 0; turn < 2; turn += 1) {
+            for (const line of this.measures)
+                this.#places.set(line, this.#placeOf(line));
+            [left, right] = [this.#margin('left'), this.#margin('right')];
+            this.scale = scaleBeside(left + right);
+        }
         this.top = this.#margin('top');
-        this.scale = Math.min((this.#room.wide - left - right) / width, this.#room.tall / height);
         const wide = width * this.scale + left + right;
         const full = Math.max(wide, this.#room.wide * 0.6);
         this.left = left + (full - wide) / 2;
@@ -99,23 +115,32 @@ class Drawing {
     path(points) {
         return `M${points.map(([across, down]) => `${this.x(across)} ${this.y(down)}`).join('L')}`;
     }
-    /** Words that are too long for a short upright line lie beside it. */
-    liesBeside(line) {
-        const { width, height } = this.picture;
-        const scale = Math.min((this.#room.wide - 60) / width, this.#room.tall / height);
-        return stands(line) && line.text.length * NARROW > (line.to - line.from) * scale;
+    /** Where the words of a line are: in it, or beside a short upright one. If it is the only one on its side, they may stand along it. */
+    #placeOf(line) {
+        const missing = line.text.length * NARROW + TICKS - (line.to - line.from) * this.scale;
+        if (!stands(line) || missing <= 0)
+            return 'in';
+        const isAlone = this.measures.filter(({ side }) => side === line.side).length === 1;
+        return isAlone && missing <= ROW * 2 ? 'along' : 'beside';
+    }
+    /** What words beside a line take, from the line on. */
+    #reach(line) {
+        const place = this.#places.get(line);
+        if (place === 'in')
+            return 0;
+        return BESIDE + (place === 'along' ? LINE : roomFor(line));
     }
     /** The room that dimension lines take on a side. */
     #margin(side) {
         const rooms = this.measures
             .filter((line) => line.side === side)
-            .map((line) => ROW + (this.liesBeside(line) ? roomFor(line) - ROW / 2 : 0));
+            .map((line) => Math.max(ROW, ROW / 2 + this.#reach(line)));
         return EDGE + Math.max(0, ...rooms);
     }
     /** Beside many short lines some words are left out, so that none overlaps the one before it. */
     isClear(line) {
         const [from, to] = [line.from * this.scale, line.to * this.scale];
-        const reach = this.liesBeside(line) ? LINE / 2 : (to - from) / 2;
+        const reach = this.#places.get(line) === 'beside' ? LINE / 2 : (to - from) / 2;
         const middle = (from + to) / 2;
         if (middle - reach < (this.#ends[line.side] ?? -Infinity))
             return false;
@@ -123,7 +148,10 @@ class Drawing {
         return true;
     }
     get #room() {
-        return this.picture.isLarge ? LARGE_ROOM : ROOM;
+        const { isLarge, isDetailed } = this.picture;
+        if (isDetailed)
+            return DETAILED_ROOM;
+        return isLarge ? LARGE_ROOM : ROOM;
     }
     /** What is drawn as one shape: all that looks the same, where it never overlaps. */
     alike(pieces) {
@@ -152,7 +180,8 @@ class Drawing {
     }
     /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. A letter stays level. */
     #wordsFor({ label, short }, letter) {
-        const own = [label, short].map((caption) => this.#words(caption)).filter(Boolean);
+        const captions = this.picture.isDetailed ? [short, label] : [label, short];
+        const own = captions.map((caption) => this.#words(caption)).filter(Boolean);
         if (!letter || !this.#isOfSeveral)
             return own;
         return [

@@ -1,15 +1,14 @@
 import { sayings } from '../measure/message.js';
 
 const say = sayings();
-/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. One that is all of its cloth is not cut as a strip. */
 const stripList = (plans, head, caption = say('stripsFromTop'), gives = 'gives') => ({
     caption,
     toCut: true,
     head: [head, say('stripsHead'), say('stripWidthHead'), say('givesHead')],
     rows: plans.flatMap(({ of, strips }) => alikeIn(strips, gives).map((strip) => [
         of,
-        strip.count,
-        strip.height,
+        ...(strips.length === 1 && strip.asDrawn ? ['', ''] : [strip.count, strip.height]),
         say(gives, { gives: strip.gives, asDrawn: strip.asDrawn }),
     ])),
 });

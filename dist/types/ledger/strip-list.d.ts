@@ -10,7 +10,7 @@ export interface StripSayings {
     /** The same with the size of each piece, for pieces of several lists, whose names may be the same. */
     givesSizes: Pick<CutStrip, 'gives' | 'asDrawn'>;
 }
-/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. */
+/** The strips to cut for each fabric or part, and what comes from each. Equal strips share a row. One that is all of its cloth is not cut as a strip. */
 export declare const stripList: (plans: {
     of: ListCell;
     strips: CutStrip[];

@@ -43,7 +43,10 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
     const haveOneWidth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
     const isOneCloth = haveOneWidth && !ledger.input.apart;
     const bought = buyAll(ledger, sewn, isOneCloth ? cloth : undefined);
-    if (borders.length > 1 && isOneCloth && !ledger.input.shared)
+    const { shared } = ledger.input;
+    if (borders.length > 1 && !isOneCloth)
+      ledger.note(say('forEachBorder', { buys: borders.map(shared ? alone : withSpare) }));
+    else if (borders.length > 1 && !shared)
       ledger.note(say('fromDifferentCloths', { buys: borders.map(withSpare) }));
     ledger.note(say('measureTop'));
     const finished = sidesOf(top);
@@ -58,6 +61,9 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
     };
   });
 };
+
+/** What to buy for a border by itself. Where other parts share its cloth, nothing is known of what is left over. */
+const alone = ({ buy }: Border): { buy: Purchase; spare: undefined } => ({ buy, spare: undefined });
 
 /** What to buy for a border by itself, and what is left over of it if that is little. */
 const withSpare = ({ buy, fabric }: Border): { buy: Purchase; spare: Exact | undefined } => {

@@ -83,6 +83,8 @@ export interface BordersSayings {
   lastBorder: { side: Exact; end: Exact };
   /** What to buy of each, and how much of it is left over if that is little. */
   fromDifferentCloths: { buys: { buy: Purchase; spare: Exact | undefined }[] };
+  /** The same, where they are from different cloths. */
+  forEachBorder: { buys: { buy: Purchase; spare: Exact | undefined }[] };
   measureTop: undefined;
   /** The rows of one border, by its number. */
   borderRow: {

@@ -132,9 +132,10 @@ const diagonalsOf = ({ x, y, width, height }: Box, triangles: number, part: numb
   );
 };
 
-/** The heights of the strips, down the cloth. Equal strips show the height of the first. */
-const stripLines = ({ strips }: LaidPlan): Dimension[] => {
+/** The heights of the strips, down the cloth. Equal strips show the height of the first. One that is all of the cloth needs no line of its own. */
+const stripLines = ({ strips, height: all }: LaidPlan): Dimension[] => {
   let at = 0;
+  if (strips[0]?.height.equals(all)) return [];
   return strips.map(({ count, height }) => {
     const from = at;
     const tall = height.valueOf();

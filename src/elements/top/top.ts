@@ -39,7 +39,7 @@ export class QuiltTop extends PlanningFace<TopAnswer> {
   /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
   declare mark: string | number | undefined;
 
-  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then says how many blocks come near. Default `none`. */
+  /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then shows the numbers of blocks that come closest to it. Default `none`. */
   declare bed:
     | 'none'
     | 'crib'

@@ -10,11 +10,16 @@ export const worksheetStyles = css`
   @media screen {
     @container (min-width: 34.01em) {
       [part='list']:has(input):has(tr > :nth-child(7)) tr { display: grid; grid-template-columns: repeat(4, minmax(0, 1fr)); }
+      [part='list']:has(input):has(tr > :nth-child(7)) td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
     }
   }
   /* Seven columns of German need what would be beside their words. */
   @container (max-width: 46em) {
     [part='list']:has(tr > :nth-child(7)) :is(th, td) { padding-inline: calc(var(--_space) * 0.4); }
+  }
+  /* The last of them stands at the left, beside numbers at the right. */
+  @container (min-width: 34.01em) {
+    [part='list']:has(tr > :nth-child(7)) tr > :nth-child(7) { padding-inline-start: calc(var(--_space) * 1.2); }
   }
   [part='list'] tr > :nth-child(2) { grid-area: 2 / 1; }
   [part='list'] tr > :nth-child(3) { grid-area: 2 / 2; }
@@ -30,8 +35,8 @@ export const worksheetStyles = css`
     /* Without money the words have more room, and so has a cell to write in, under them. Three columns stand side by side. */
     [part='list']:has(thead):not(:has(tr > :nth-child(6))) tr { grid-template-columns: minmax(0, 3fr) minmax(0, 5fr) minmax(0, 1.5fr); }
     [part='list']:has(thead):where(:has(input), :not(:has(tr > :nth-child(5)))):not(:has(tr > :nth-child(6))) tr { grid-template-columns: minmax(0, 1fr) minmax(0, 2fr); }
-    [part='list']:has(thead) tr > * { padding: 0.1em 0.35em 0.1em 0; }
-    [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)) { color: var(--_soft); }
+    [part='list']:has(thead) tr > * { padding: 0.1em 0.6em 0.1em 0; }
+    [part='list'] td:is(:nth-child(2), :nth-child(3), :nth-child(5)):not(:has(input)) { color: var(--_soft); }
     [part='list'] tr > :nth-child(7) { grid-area: 3 / 1 / auto / 4; }
     [part='list']:has(input):not(:has(tr > :nth-child(6))) tr > :nth-child(5) { grid-area: 3 / 1 / auto / 3; text-align: start; }
     /* What is written in the cell stands beside it: the head of the list is far above. */

@@ -3,6 +3,7 @@ import type { Calculator } from '../../calculators/calculator.js';
 import { drawPlans } from '../../calculators/cutting/draw.js';
 import type { Input } from '../../ledger/ledger.js';
 import type { Listing } from '../../ledger/listing.js';
+import type { Picture } from '../../ledger/picture.js';
 import { isPlanning } from '../../ledger/planning.js';
 import type { Size } from '../../ledger/quilt.js';
 import { stripList } from '../../ledger/strip-list.js';
@@ -112,7 +113,7 @@ export class QuiltWorksheet extends ReadingFace<WorksheetAnswer> {
         ? reckon(input, this.#gathered)
         : this.plans.reckon((plan) => reckon(input, this.#gathered, plan), this.#isEarly),
     headline,
-    draw: (answer) => drawPlans(plansOf(answer)),
+    draw: (answer) => plansOf(answer).flatMap(drawTogether),
     lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
   };
   protected override readonly english = inEnglish(words);
@@ -439,6 +440,12 @@ const plansOf = ({ fabrics, items }: WorksheetAnswer): PlannedTogether[] =>
     ...(own?.plans ?? []),
     ...(together ? [together] : []),
   ]);
+
+/** A plan that is cut as drawn shows the size of each piece. */
+const drawTogether = (plan: PlannedTogether): Picture[] => {
+  const isDetailed = plan.strips.some(({ asDrawn }) => asDrawn);
+  return drawPlans([plan]).map((picture) => ({ ...picture, isDetailed }));
+};
 
 /** The strips of parts that are laid out together. */
 const joint = (answer: WorksheetAnswer): Listing[] => {

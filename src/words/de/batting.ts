@@ -81,7 +81,7 @@ export const batting: CalculatorWords<typeof battingFields, BattingRow, BattingS
     readLabel: (_, t) =>
       `Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige ${t.style.units === 'cm' ? 'Zentimeter' : 'Zoll'} ab.`,
     spareOneWay: ({ spare }, t) =>
-      `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
+      `In einer Richtung ist die Reserve nur ${t.l(spare)}: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
     packageSummary: ({ need, turned }, t) =>
       `Gebraucht werden ${t.size(need)}: Eine Packung reicht${turned ? ', quer gelegt' : ''}.`,
 

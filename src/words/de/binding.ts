@@ -44,13 +44,13 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     cut: 'Zuschnitt',
     seam: 'Nahtzugabe',
     loss: 'Verlust je Ansatznaht',
-    strips: 'Streifen quer zum Fadenlauf',
+    strips: 'Streifen quer zum Stoff',
     square: 'Quadrat',
     rounds: 'Runden im Schlauch',
     yields: 'Ergibt zusammen',
     byArea: 'Nur nach Fläche: Quadrat von',
     fatStrips: 'Streifen aus Fat Quarters',
-    fatQuarters: 'Oder aus Fat Quarters',
+    fatQuarters: 'Oder Fat Quarters kaufen',
   },
   hints: {
     perimeter: 'bei runden Kanten statt Breite und Länge',
@@ -90,7 +90,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
     summary: ({ strips, strip, isDiagonal, need, fold }, t) => {
       const cut = `${strips > 1 ? `${strips} Streifen` : 'Ein Streifen'}, ${t.l(strip)} breit`;
       const joined = strips > 1 ? `, ${isDiagonal ? 'im 45°-Winkel' : 'gerade'} verbunden` : '';
-      return `${cut}${joined}, für ${t.l(need)} ${FOLDS[fold]} Einfassung.`;
+      return `${cut}${joined}, für eine ${t.l(need)} lange, ${FOLDS[fold]} Einfassung.`;
     },
 
     // Bias.
@@ -104,7 +104,7 @@ export const binding: CalculatorWords<typeof bindingFields, BindingRow, BindingS
       `${t.formula(side)}, aufgerundet; die letzte Runde ist vielleicht zu schmal`,
     biasSquare: 'Quadrat für endloses Schrägband',
     biasSummary: ({ count, side, need, fold, strip }, t) =>
-      `${count > 1 ? t.many(count, SQUARE) : 'Ein Quadrat'} von ${t.l(side)} für ${t.l(need)} ${FOLDS[fold]} Einfassung aus Schrägband, ${t.l(strip)} breit zugeschnitten.`,
+      `${count > 1 ? t.many(count, SQUARE) : 'Ein Quadrat'} von ${t.l(side)} für eine ${t.l(need)} lange, ${FOLDS[fold]} Einfassung aus Schrägband, ${t.l(strip)} breit zugeschnitten.`,
 
     // Fat quarters.
     squareFromEach: ({ side }, t) => `aus jedem ein Quadrat von ${t.l(side)}`,

@@ -32,6 +32,15 @@ const eachSide = ({ side, end }: BordersSayings['lastBorder'], t: Teller): strin
 const copied = ({ styles, borders }: BordersSayings['cornersCopied'], t: Teller): string =>
   `${styles} Eckenarten stehen für ${t.many(borders, FOR_BORDERS)}`;
 
+/** What to buy for each border, and that little of it is left over. */
+const forEach = (buys: BordersSayings['forEachBorder']['buys'], t: Teller): string =>
+  listed(
+    buys.map(({ buy, spare }, at) => {
+      const little = spare && ` (${spare.gt(0) ? `Reserve: nur ${t.l(spare)}` : 'keine Reserve'})`;
+      return `${t.bought(buy)} für Rand ${at + 1}${little ?? ''}`;
+    }),
+  );
+
 /** The borders' words in German. */
 export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersSayings, CommonLabel> = {
   title: 'Ränder',
@@ -88,15 +97,10 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     },
     reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
     lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
-    fromDifferentCloths: ({ buys }, t) => {
-      const each = buys.map(({ buy, spare }, at) => {
-        const little = spare && ` (${spare.gt(0) ? `nur ${t.l(spare)}` : 'keine'} Reserve)`;
-        return `${t.bought(buy)} für Rand ${at + 1}${little ?? ''}`;
-      });
-      return `Bei verschiedenen Stoffen ${listed(each)} kaufen.`;
-    },
+    fromDifferentCloths: ({ buys }, t) => `Bei verschiedenen Stoffen ${forEach(buys, t)} kaufen.`,
+    forEachBorder: ({ buys }, t) => `Das sind ${forEach(buys, t)}.`,
     measureTop:
-      'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die berechneten Längen schreiben.',
+      'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße anstelle der berechneten Längen eintragen.',
 
     // The rows.
     borderRow: ({ number, is }) => `Rand ${number}, ${PARTS[is]}`,

@@ -160,7 +160,7 @@ export const common: CommonWords = {
 
     // What is bought.
     about: ({ what, says }, t) => `${t.label(what)}: ${t.say(says)}`,
-    onlyToSpare: ({ spare, next }, t) => `Nur ${t.l(spare)} Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
+    onlyToSpare: ({ spare, next }, t) => `Die Reserve ist nur ${t.l(spare)}. ${TOO_CLOSE} ${t.bought(next)}.`,
     nothingToSpare: ({ next }, t) => `Keine Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
     boughtTogether:
       'Die Einkaufsliste rechnet diesen Stoff mit allem anderen zusammen, was aus ihm geschnitten wird.',

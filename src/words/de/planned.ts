@@ -33,7 +33,7 @@ export const planned: Sentences<PlannedSayings> = {
   ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
   fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
   stripsAcross: ({ width, need, isLeast }, t) =>
-    `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; für diese Teile geht es nicht mit weniger' : '; mit weniger wurde kein Plan gefunden'}`,
+    `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; kein Plan für diese Teile braucht weniger' : '; mit weniger wurde kein Plan gefunden'}`,
   boughtEach: ({ fabrics, each }, t) => {
     const bought = fabrics.map(
       ({ fabric, buy, size }) =>
@@ -63,7 +63,7 @@ export const onSheets: Sentences<SheetSayings> = {
   sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
   sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
   stripsOnSheets: ({ width, strips, room, isLeast }, t) =>
-    `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; für diese Teile geht es nicht mit weniger' : '; mit weniger wurde kein Plan gefunden'}`,
+    `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; kein Plan für diese Teile braucht weniger' : '; mit weniger wurde kein Plan gefunden'}`,
   otherPrice: (_, t) =>
     `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
   sheetOfFabric: ({ fabric, says }, t) => `So wird Stoff ${fabric} gekauft: ${t.say(says)}`,

@@ -10,7 +10,7 @@ import { BLOCK, listed } from './examples.js';
 const PARTS: Record<PartKind, string> = {
   sashing: 'Zwischenstreifen',
   cornerstones: 'Ecksteine',
-  triangles: 'Setzdreiecke',
+  triangles: 'Rand- und Eckdreiecke',
 };
 
 /** `3 cm breiter`, or nothing if there is no difference. */
@@ -123,8 +123,8 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
     finishedSize: ({ size }, t) => t.size(size),
 
     // The lists and the drawing.
-    clothApart: 'Stoff, je Teil ein eigener',
-    stripsApart: 'Streifen, je Teil aus eigenem Stoff',
+    clothApart: 'Stoff, wenn jeder Teil einen eigenen hat',
+    stripsApart: 'Streifen, wenn jeder Teil einen eigenen Stoff hat',
     stripsTogether: 'Streifen, alle aus einem Stoff',
     partHead: 'Teil',
     picture: ({ summary }, t) => `Das Top: ${t.say(summary)}`,

@@ -58,7 +58,7 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       const each = lengths.map(({ need, titles }) =>
         lengths.length > 1 ? `${t.n(need)} (${and(titles, t)})` : t.l(need),
       );
-      return `${listed(each)},${lengths.length > 1 ? ' je' : ''} ${upTo(step, t)}; ${t.l(spare)} Reserve`;
+      return `${listed(each)},${lengths.length > 1 ? ' je' : ''} ${upTo(step, t)}; Reserve: ${t.l(spare)}`;
     },
     boltsRow: ({ kits }, t) => `Ballen für ${t.many(kits, KITS)}`,
     boltsOfOneKind: ({ kinds, bolt }, t) => {
@@ -134,7 +134,8 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       const cloth = fabrics ? [t.many(fabrics, FABRICS) + sold] : [];
       const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
       const nothing = `Noch nichts auf der Liste${isUnfinished ? '' : ': Rechner in dieses Arbeitsblatt einfügen'}.`;
-      return things ? `${things}.` : nothing;
+      const inAll = inBolts ? ' Ganze Ballen können mehr enthalten, als die Packungen brauchen.' : '';
+      return things ? `${things}.${inAll}` : nothing;
     },
 
     // What is said of the parts and the fabrics.

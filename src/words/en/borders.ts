@@ -28,6 +28,15 @@ const PLANS = {
 const eachSide = ({ side, end }: BordersSayings['lastBorder'], t: Teller): string =>
   `${t.l(side)} at each side and ${t.l(end)} at top and at bottom`;
 
+/** What to buy for each border, and that little of it is left over. */
+const forEach = (buys: BordersSayings['forEachBorder']['buys'], t: Teller): string =>
+  buys
+    .map(({ buy, spare }, at) => {
+      const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
+      return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
+    })
+    .join(', ');
+
 /** The borders' words in English. */
 export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersSayings, CommonLabel> = {
   title: 'Borders',
@@ -84,13 +93,8 @@ export const borders: CalculatorWords<typeof bordersFields, BordersRow, BordersS
     },
     reachedWithoutLast: 'The wanted size is reached without a last border.',
     lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
-    fromDifferentCloths: ({ buys }, t) => {
-      const each = buys.map(({ buy, spare }, at) => {
-        const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
-        return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
-      });
-      return `For different cloths, buy ${each.join(', ')}.`;
-    },
+    fromDifferentCloths: ({ buys }, t) => `For different cloths, buy ${forEach(buys, t)}.`,
+    forEachBorder: ({ buys }, t) => `That is ${forEach(buys, t)}.`,
     measureTop:
       'Before you cut, measure your own top through the middle, both ways. Write your measurements over ours.',
 

@@ -40,8 +40,8 @@ export const face: Sentences<FaceSayings> = {
   standingSettings: ({ settings, others }) =>
     [
       ...settings.map(({ label, value }) => `${label}: ${value}`),
-      ...(others[0] ? [`not set: ${others.join(' · ')}`] : []),
-    ].join(' · '),
+      ...(others[0] ? [`not set: ${others.join('\u00a0· ')}`] : []),
+    ].join('\u00a0· '),
   oneMore: 'one more, if you have one',
   yourOwn: 'your own',
   measured: 'measured',

@@ -32,7 +32,7 @@ export const planned: Sentences<PlannedSayings> = {
   ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
   fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
   stripsAcross: ({ width, need, isLeast }, t) =>
-    `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; for these pieces less is not enough' : '; we found no layout with less'}`,
+    `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; no plan for these pieces takes less' : '; we found no layout with less'}`,
   boughtEach: ({ fabrics, each }, t) => {
     const bought = fabrics.map(
       ({ fabric, buy, size }) =>

@@ -60,7 +60,7 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
   },
   hints: {
     ...bed.hints,
-    target: 'with its borders; we then say how many blocks come near',
+    target: 'with its borders; we then show the numbers of blocks that come closest',
     border: 'those that you sew on later',
     sashing: '0 for none',
   },
@@ -129,8 +129,8 @@ export const top: CalculatorWords<typeof topFields, TopRow, TopSayings, CommonLa
     finishedSize: ({ size }, t) => t.size(size),
 
     // The lists and the drawing.
-    clothApart: 'Cloth, if each part has its own',
-    stripsApart: 'Strips, if each part has its own cloth',
+    clothApart: 'Cloth, if each part has a fabric of its own',
+    stripsApart: 'Strips, if each part has a fabric of its own',
     stripsTogether: 'Strips, all from one cloth',
     partHead: 'Part',
     picture: ({ summary }, t) => `The top: ${t.say(summary)}`,

@@ -145,7 +145,8 @@ export const worksheet: CalculatorWords<typeof worksheetFields, never, Worksheet
       const [first, ...others] = [...cloth, ...items.map((item) => t.say(item))];
       const things = first && [first, ...others.map(lowerFirst)].join(', ');
       const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
-      return things ? `${things}.` : nothing;
+      const inAll = inBolts ? ' Whole bolts can hold more than the kits take.' : '';
+      return things ? `${things}.${inAll}` : nothing;
     },
 
     // What is said of the parts and the fabrics.

@@ -93,7 +93,7 @@ describe('quilt-cutting', () => {
     const given = strips
       .filter(([fabric]) => fabric === 'A')
       .flatMap(([, strips, , gives]) =>
-        [...gives!.matchAll(/(\d+) × square/g)].map(([, count]) => Number(count) * Number(strips)),
+        [...gives!.matchAll(/(\d+) × square/g)].map(([, count]) => Number(count) * Number(strips || 1)),
       );
     expect(given.reduce((all, some) => all + some, 0)).to.equal(12);
   });

@@ -47,10 +47,10 @@ describe('quilt-top', () => {
     const sheet = await top(framed);
     const parts = (caption: string): string[] => [...new Set(listed(sheet, caption).map(([part]) => part!))];
     const one = 'Strips, all from one cloth';
-    const several = 'Strips, if each part has its own cloth';
+    const several = 'Strips, if each part has a fabric of its own';
     expect(parts(one)).to.deep.equal(['all']);
     expect(parts(several)).to.deep.equal(['sashing', 'cornerstones']);
-    expect(parts('Cloth, if each part has its own')).to.deep.equal(['sashing', 'cornerstones']);
+    expect(parts('Cloth, if each part has a fabric of its own')).to.deep.equal(['sashing', 'cornerstones']);
     sheet.fabric = 'A B';
     await settled(sheet);
     expect([parts(one).length, parts(several).length]).to.deep.equal([0, 2]);

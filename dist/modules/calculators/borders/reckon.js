@@ -33,7 +33,10 @@ const reckon = (input = {}) => {
         const haveOneWidth = borders.every((border) => border.cloth.width.equals(cloth.width.value));
         const isOneCloth = haveOneWidth && !ledger.input.apart;
         const bought = buyAll(ledger, sewn, isOneCloth ? cloth : undefined);
-        if (borders.length > 1 && isOneCloth && !ledger.input.shared)
+        const { shared } = ledger.input;
+        if (borders.length > 1 && !isOneCloth)
+            ledger.note(say('forEachBorder', { buys: borders.map(shared ? alone : withSpare) }));
+        else if (borders.length > 1 && !shared)
             ledger.note(say('fromDifferentCloths', { buys: borders.map(withSpare) }));
         ledger.note(say('measureTop'));
         const finished = sidesOf(top);
@@ -48,6 +51,8 @@ const reckon = (input = {}) => {
         };
     });
 };
+/** What to buy for a border by itself. Where other parts share its cloth, nothing is known of what is left over. */
+const alone = ({ buy }) => ({ buy, spare: undefined });
 /** What to buy for a border by itself, and what is left over of it if that is little. */
 const withSpare = ({ buy, fabric }) => {
     const spare = buy.inches.sub(fabric);

@@ -100,9 +100,11 @@ const diagonalsOf = ({ x, y, width, height }, triangles, part) => {
         return { is: 'seam', from: point(from), to: point(from + part) };
     }));
 };
-/** The heights of the strips, down the cloth. Equal strips show the height of the first. */
-const stripLines = ({ strips }) => {
+/** The heights of the strips, down the cloth. Equal strips show the height of the first. One that is all of the cloth needs no line of its own. */
+const stripLines = ({ strips, height: all }) => {
     let at = 0;
+    if (strips[0]?.height.equals(all))
+        return [];
     return strips.map(({ count, height }) => {
         const from = at;
         const tall = height.valueOf();

@@ -95,7 +95,7 @@ class QuiltWorksheet extends ReadingFace {
                 ? reckon(input, this.#gathered)
                 : this.plans.reckon((plan) => reckon(input, this.#gathered, plan), this.#isEarly),
             headline,
-            draw: (answer) => drawPlans(plansOf(answer)),
+            draw: (answer) => plansOf(answer).flatMap(drawTogether),
             lists: (answer) => [shopping(answer), ...makesList(answer), ...joint(answer)],
         };
         this.english = inEnglish(worksheet);
@@ -414,6 +414,11 @@ const plansOf = ({ fabrics, items }) => [...fabrics, ...items].flatMap(({ own, t
     ...(own?.plans ?? []),
     ...(together ? [together] : []),
 ]);
+/** A plan that is cut as drawn shows the size of each piece. */
+const drawTogether = (plan) => {
+    const isDetailed = plan.strips.some(({ asDrawn }) => asDrawn);
+    return drawPlans([plan]).map((picture) => ({ ...picture, isDetailed }));
+};
 /** The strips of parts that are laid out together. */
 const joint = (answer) => {
     const plans = plansOf(answer);

@@ -64,7 +64,7 @@ const batting = {
         bothWays: ({ beside, beyond }, t) => `${t.l(beside)} und ${t.l(beyond)}`,
         leftBothWays: ({ pack: { width, length }, across, along }, t) => `${t.n(width)} − ${t.n(across)} und ${t.n(length)} − ${t.n(along)}`,
         readLabel: (_, t) => `Vor dem Kauf das Etikett lesen: Die Größen der Hersteller weichen um einige ${t.style.units === 'cm' ? 'Zentimeter' : 'Zoll'} ab.`,
-        spareOneWay: ({ spare }, t) => `In einer Richtung nur ${t.l(spare)} Reserve: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
+        spareOneWay: ({ spare }, t) => `In einer Richtung ist die Reserve nur ${t.l(spare)}: Fällt die Packung kleiner aus, reicht das Vlies nicht.`,
         packageSummary: ({ need, turned }, t) => `Gebraucht werden ${t.size(need)}: Eine Packung reicht${turned ? ', quer gelegt' : ''}.`,
         // From a roll.
         tooManyLengths: ({ roll, lengths }, t) => `Bei einer ${t.l(roll)} breiten Rolle wären ${lengths} Bahnen nötig. Eine breitere eintragen, zum Beispiel 240 cm.`,

@@ -1,5 +1,5 @@
 import { equals } from '../teller.js';
-import { SIZE, STRIP, listed, so, SEVERAL } from './examples.js';
+import { SIZE, STRIP, so, listed, SEVERAL } from './examples.js';
 
 /** After „mit“ and after „für“. */
 const WITH_BORDERS = { one: 'Rand', other: 'Rändern' };
@@ -24,6 +24,11 @@ const PLANS = {
 const GRAIN = { across: 'quer zum Stoff', along: 'längs zum Stoff' };
 const eachSide = ({ side, end }, t) => `${t.l(side)} an jeder Seite und ${t.l(end)} oben und unten`;
 const copied = ({ styles, borders }, t) => `${styles} Eckenarten stehen für ${t.many(borders, FOR_BORDERS)}`;
+/** What to buy for each border, and that little of it is left over. */
+const forEach = (buys, t) => listed(buys.map(({ buy, spare }, at) => {
+    const little = spare && ` (${spare.gt(0) ? `Reserve: nur ${t.l(spare)}` : 'keine Reserve'})`;
+    return `${t.bought(buy)} für Rand ${at + 1}${little ?? ''}`;
+}));
 /** The borders' words in German. */
 const borders = {
     title: 'Ränder',
@@ -71,14 +76,9 @@ const borders = {
         },
         reachedWithoutLast: 'Die gewünschte Größe ist ohne letzten Rand erreicht.',
         lastBorder: (widths, t) => `Für die gewünschte Größe ist der letzte Rand ${eachSide(widths, t)} breit.`,
-        fromDifferentCloths: ({ buys }, t) => {
-            const each = buys.map(({ buy, spare }, at) => {
-                const little = spare && ` (${spare.gt(0) ? `nur ${t.l(spare)}` : 'keine'} Reserve)`;
-                return `${t.bought(buy)} für Rand ${at + 1}${little ?? ''}`;
-            });
-            return `Bei verschiedenen Stoffen ${listed(each)} kaufen.`;
-        },
-        measureTop: 'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße über die berechneten Längen schreiben.',
+        fromDifferentCloths: ({ buys }, t) => `Bei verschiedenen Stoffen ${forEach(buys, t)} kaufen.`,
+        forEachBorder: ({ buys }, t) => `Das sind ${forEach(buys, t)}.`,
+        measureTop: 'Das Top vor dem Zuschneiden durch die Mitte messen, in beide Richtungen, und die Maße anstelle der berechneten Längen eintragen.',
         // The rows.
         borderRow: ({ number, is }) => `Rand ${number}, ${PARTS[is]}`,
         topBefore: ({ number, side }) => `${side === 'width' ? 'Breite' : 'Länge'} des Tops vor Rand ${number}, von Kante zu Kante`,

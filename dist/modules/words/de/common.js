@@ -112,7 +112,7 @@ const common = {
         unsound: 'Dieser Plan hat die Prüfung nicht bestanden und wird nicht gezeigt. Ein Maß etwas ändern oder in Teilen planen.',
         // What is bought.
         about: ({ what, says }, t) => `${t.label(what)}: ${t.say(says)}`,
-        onlyToSpare: ({ spare, next }, t) => `Nur ${t.l(spare)} Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
+        onlyToSpare: ({ spare, next }, t) => `Die Reserve ist nur ${t.l(spare)}. ${TOO_CLOSE} ${t.bought(next)}.`,
         nothingToSpare: ({ next }, t) => `Keine Reserve. ${TOO_CLOSE} ${t.bought(next)}.`,
         boughtTogether: 'Die Einkaufsliste rechnet diesen Stoff mit allem anderen zusammen, was aus ihm geschnitten wird.',
         boughtOfAll: ({ buys }, t) => listed(buys.map((buy) => t.bought(buy))),

@@ -27,8 +27,8 @@ const face = {
     hideSettings: 'Einstellungen ausblenden',
     standingSettings: ({ settings, others }) => [
         ...settings.map(({ label, value }) => `${label}: ${value}`),
-        ...(others[0] ? [`nicht angegeben: ${others.join(' · ')}`] : []),
-    ].join(' · '),
+        ...(others[0] ? [`nicht angegeben: ${others.join('\u00a0· ')}`] : []),
+    ].join('\u00a0· '),
     oneMore: 'weiterer Eintrag, falls nötig',
     yourOwn: 'eigener Wert',
     measured: 'gemessen',

@@ -25,7 +25,7 @@ const planned = {
     cutUp: ({ piece, kind }, t) => `Quadrat, ${CUT_UP[kind]}, für ${t.say(piece)}`,
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Stoff ${fabric}` : 'Stoff'),
-    stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; für diese Teile geht es nicht mit weniger' : '; mit weniger wurde kein Plan gefunden'}`,
+    stripsAcross: ({ width, need, isLeast }, t) => `Streifen quer über ${t.l(width)} Stoffbreite: ${equals(t.formula(need), t.l(need))}${isLeast ? '; kein Plan für diese Teile braucht weniger' : '; mit weniger wurde kein Plan gefunden'}`,
     boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` zu ${t.size(size)}` : ''}`);
         return `${bought.join('; ')}.${each ? ` Wir rechnen mit ${t.size(each.size)} je ${SHEETS[each.kind].one}.` : ''}`;
@@ -45,7 +45,7 @@ const onSheets = {
     notSheet: ({ text }, t) => `${t.quote(text)} ist kein Stoffstück. Eines aus der Liste wählen oder ein Maß schreiben, zum Beispiel ${SHEET}.`,
     sheetOfNothing: `Die Seiten eines Stoffstücks sind größer als 0. Zum Beispiel ${SHEET}.`,
     sheets: ({ count, kind, size }, t) => t.many(count, SHEETS[kind]) + (size ? `, ${t.size(size)}` : ''),
-    stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; für diese Teile geht es nicht mit weniger' : '; mit weniger wurde kein Plan gefunden'}`,
+    stripsOnSheets: ({ width, strips, room, isLeast }, t) => `Streifen, ${t.l(width)} lang: ${t.reckoned(strips)} ≤ ${equals(t.formula(room), t.l(room))}${isLeast ? '; kein Plan für diese Teile braucht weniger' : '; mit weniger wurde kein Plan gefunden'}`,
     otherPrice: (_, t) => `Der Preis galt für den vorherigen Stoff und zählt nicht mehr mit. Den Preis je yd, m oder Stoffstück neu eintragen, zum Beispiel ${so(PRICE, t)}.`,
     sheetOfFabric: ({ fabric, says }, t) => `So wird Stoff ${fabric} gekauft: ${t.say(says)}`,
     priceOfCloth: 'Dieser Preis gilt nur für die Meterware, nicht für die Stoffstücke.',

@@ -5,7 +5,7 @@ import { listed, BLOCK } from './examples.js';
 const PARTS = {
     sashing: 'Zwischenstreifen',
     cornerstones: 'Ecksteine',
-    triangles: 'Setzdreiecke',
+    triangles: 'Rand- und Eckdreiecke',
 };
 /** `3 cm breiter`, or nothing if there is no difference. */
 const differs = (over, [more, less], t) => over.equals(0) ? '' : `${t.l(over.abs())} ${over.gt(0) ? more : less}`;
@@ -105,8 +105,8 @@ const top = {
         finished: 'Fertig',
         finishedSize: ({ size }, t) => t.size(size),
         // The lists and the drawing.
-        clothApart: 'Stoff, je Teil ein eigener',
-        stripsApart: 'Streifen, je Teil aus eigenem Stoff',
+        clothApart: 'Stoff, wenn jeder Teil einen eigenen hat',
+        stripsApart: 'Streifen, wenn jeder Teil einen eigenen Stoff hat',
         stripsTogether: 'Streifen, alle aus einem Stoff',
         partHead: 'Teil',
         picture: ({ summary }, t) => `Das Top: ${t.say(summary)}`,

@@ -49,7 +49,7 @@ const worksheet = {
         },
         upToSteps: ({ lengths, step, spare }, t) => {
             const each = lengths.map(({ need, titles }) => lengths.length > 1 ? `${t.n(need)} (${and(titles, t)})` : t.l(need));
-            return `${listed(each)},${lengths.length > 1 ? ' je' : ''} ${upTo(step, t)}; ${t.l(spare)} Reserve`;
+            return `${listed(each)},${lengths.length > 1 ? ' je' : ''} ${upTo(step, t)}; Reserve: ${t.l(spare)}`;
         },
         boltsRow: ({ kits }, t) => `Ballen für ${t.many(kits, KITS)}`,
         boltsOfOneKind: ({ kinds, bolt }, t) => {
@@ -110,7 +110,8 @@ const worksheet = {
             const cloth = fabrics ? [t.many(fabrics, FABRICS) + sold] : [];
             const things = [...cloth, ...items.map((item) => t.say(item))].join(', ');
             const nothing = `Noch nichts auf der Liste${isUnfinished ? '' : ': Rechner in dieses Arbeitsblatt einfügen'}.`;
-            return things ? `${things}.` : nothing;
+            const inAll = inBolts ? ' Ganze Ballen können mehr enthalten, als die Packungen brauchen.' : '';
+            return things ? `${things}.${inAll}` : nothing;
         },
         // What is said of the parts and the fabrics.
         notYet: ({ title, isPlanning }, t) => `${t.say(title)}: noch nicht auf der Liste, ${isPlanning ? 'der Plan entsteht gerade' : 'dort ist etwas zu berichtigen'}.`,

@@ -38,14 +38,14 @@ const binding = {
         yields: 'The strips give',
         byArea: 'By area alone, a square of',
         fatStrips: 'Strips from fat quarters',
-        fatQuarters: 'Or from fat quarters',
+        fatQuarters: 'Or buy fat quarters',
     },
     hints: {
         perimeter: 'for curved edges, in place of width and length',
         allowance: 'mitres and the closing tails',
         stripWidth: {
-            in: 'as you cut it; blank: 2 1/2 in, or from the finished width',
-            cm: 'as you cut it; blank: 6.5 cm, or from the finished width',
+            in: 'as you cut it; if blank, 2 1/2 in or from the finished width',
+            cm: 'as you cut it; if blank, 6.5 cm or from the finished width',
         },
         finished: 'as it shows on the front; you can leave it blank',
         thickness: 'counts if you give a finished width',

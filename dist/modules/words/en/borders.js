@@ -21,6 +21,13 @@ const PLANS = {
     along: 'along the cloth, without joins',
 };
 const eachSide = ({ side, end }, t) => `${t.l(side)} at each side and ${t.l(end)} at top and at bottom`;
+/** What to buy for each border, and that little of it is left over. */
+const forEach = (buys, t) => buys
+    .map(({ buy, spare }, at) => {
+    const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
+    return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
+})
+    .join(', ');
 /** The borders' words in English. */
 const borders = {
     title: 'Borders',
@@ -68,13 +75,8 @@ const borders = {
         },
         reachedWithoutLast: 'The wanted size is reached without a last border.',
         lastBorder: (widths, t) => `To reach the wanted size the last border is ${eachSide(widths, t)}.`,
-        fromDifferentCloths: ({ buys }, t) => {
-            const each = buys.map(({ buy, spare }, at) => {
-                const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;
-                return `${t.bought(buy)} for border ${at + 1}${little ?? ''}`;
-            });
-            return `For different cloths, buy ${each.join(', ')}.`;
-        },
+        fromDifferentCloths: ({ buys }, t) => `For different cloths, buy ${forEach(buys, t)}.`,
+        forEachBorder: ({ buys }, t) => `That is ${forEach(buys, t)}.`,
         measureTop: 'Before you cut, measure your own top through the middle, both ways. Write your measurements over ours.',
         // The rows.
         borderRow: ({ number, is }) => `Border ${number}, ${PARTS[is]}`,

@@ -24,7 +24,7 @@ const planned = {
     cutUp: ({ piece, kind }, t) => `square, ${CUT_UP[kind]}, for ${t.say(piece)}`,
     ofFabric: ({ fabric, piece }, t) => `${fabric} · ${t.say(piece)}`,
     fabricName: ({ fabric }) => (fabric ? `Fabric ${fabric}` : 'Cloth'),
-    stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; for these pieces less is not enough' : '; we found no layout with less'}`,
+    stripsAcross: ({ width, need, isLeast }, t) => `strips across cloth of ${t.l(width)}: ${equals(t.formula(need), t.l(need))}${isLeast ? '; no plan for these pieces takes less' : '; we found no layout with less'}`,
     boughtEach: ({ fabrics, each }, t) => {
         const bought = fabrics.map(({ fabric, buy, size }) => `${fabric}${fabric && ': '}${t.bought(buy)}${size ? ` of ${t.size(size)}` : ''}`);
         return `${bought.join('; ')}.${each ? ` We count on ${t.size(each.size)} of each ${SHEETS[each.kind].one}.` : ''}`;

@@ -51,7 +51,7 @@ const top = {
     },
     hints: {
         ...bed.hints,
-        target: 'with its borders; we then say how many blocks come near',
+        target: 'with its borders; we then show the numbers of blocks that come closest',
         border: 'those that you sew on later',
         sashing: '0 for none',
     },
@@ -110,8 +110,8 @@ const top = {
         finished: 'Finished',
         finishedSize: ({ size }, t) => t.size(size),
         // The lists and the drawing.
-        clothApart: 'Cloth, if each part has its own',
-        stripsApart: 'Strips, if each part has its own cloth',
+        clothApart: 'Cloth, if each part has a fabric of its own',
+        stripsApart: 'Strips, if each part has a fabric of its own',
         stripsTogether: 'Strips, all from one cloth',
         partHead: 'Part',
         picture: ({ summary }, t) => `The top: ${t.say(summary)}`,

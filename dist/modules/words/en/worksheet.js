@@ -122,7 +122,8 @@ const worksheet = {
             const [first, ...others] = [...cloth, ...items.map((item) => t.say(item))];
             const things = first && [first, ...others.map(lowerFirst)].join(', ');
             const nothing = `Nothing on the list yet${isUnfinished ? '' : ': put calculators inside this worksheet'}.`;
-            return things ? `${things}.` : nothing;
+            const inAll = inBolts ? ' Whole bolts can hold more than the kits take.' : '';
+            return things ? `${things}.${inAll}` : nothing;
         },
         // What is said of the parts and the fabrics.
         notYet: ({ title, isPlanning }, t) => `${t.say(title)} is not on the list yet: ${isPlanning ? 'it is still being planned' : 'something in it is wrong'}.`,

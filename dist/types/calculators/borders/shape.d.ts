@@ -101,6 +101,13 @@ export interface BordersSayings {
             spare: Exact | undefined;
         }[];
     };
+    /** The same, where they are from different cloths. */
+    forEachBorder: {
+        buys: {
+            buy: Purchase;
+            spare: Exact | undefined;
+        }[];
+    };
     measureTop: undefined;
     /** The rows of one border, by its number. */
     borderRow: {
@@ -187,7 +194,7 @@ export interface BordersSayings {
     };
     quiltTop: undefined;
 }
-export declare const say: <Code extends "stripCount" | "summary" | "seamsLeaveNothing" | "picture" | "stripsHead" | "cutOnMark" | "lastBorder" | "noBorder" | "reachedAlready" | "mitredUneven" | "tooWideAlong" | "tooShortToJoin" | "joinedNoLonger" | "cornersCopied" | "cornersUnused" | "reachedWithoutLast" | "fromDifferentCloths" | "measureTop" | "borderRow" | "topBefore" | "topWith" | "eachWidth" | "allJoined" | "eachSeparate" | "sideBySide" | "longestPiece" | "allAlong" | "borderPiece" | "borderNumber" | "plans" | "borderHead" | "joinsHead" | "planOf" | "stripsForBorders" | "quiltTop">(code: Code, ...[values]: BordersSayings[Code] extends undefined ? [] : [values: BordersSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "stripCount" | "summary" | "seamsLeaveNothing" | "picture" | "stripsHead" | "cutOnMark" | "lastBorder" | "forEachBorder" | "noBorder" | "reachedAlready" | "mitredUneven" | "tooWideAlong" | "tooShortToJoin" | "joinedNoLonger" | "cornersCopied" | "cornersUnused" | "reachedWithoutLast" | "fromDifferentCloths" | "measureTop" | "borderRow" | "topBefore" | "topWith" | "eachWidth" | "allJoined" | "eachSeparate" | "sideBySide" | "longestPiece" | "allAlong" | "borderPiece" | "borderNumber" | "plans" | "borderHead" | "joinsHead" | "planOf" | "stripsForBorders" | "quiltTop">(code: Code, ...[values]: BordersSayings[Code] extends undefined ? [] : [values: BordersSayings[Code]]) => Message<Code>;
 /** Equal pieces of one border: its sides, its top and bottom (`end`), or its corner squares. */
 export interface BorderPiece {
     piece: PieceKind;

@@ -26,7 +26,7 @@ export declare class QuiltTop extends PlanningFace<TopAnswer> {
     set: 'straight' | 'on-point' | undefined;
     /** The marks of the ruler, which cut sizes fall on. Default `1/8 in`, or `1 mm` in metric. */
     mark: string | number | undefined;
-    /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then says how many blocks come near. Default `none`. */
+    /** The bed the quilt is for: `twin`, `queen` …, or its size in centimetres, `140x200`. The sheet then shows the numbers of blocks that come closest to it. Default `none`. */
     bed: 'none' | 'crib' | 'twin' | 'twin-long' | 'full' | 'queen' | 'king' | 'california-king' | '60x120' | '70x140' | '90x190' | '90x200' | '120x200' | '135x190' | '140x200' | '150x200' | '160x200' | '180x200' | '200x200' | undefined;
     /** How far the quilt hangs over the mattress at both sides and the foot. A length. Default `12 in`, or `30 cm` in metric. */
     drop: string | number | undefined;
