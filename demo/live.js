@@ -74,7 +74,7 @@ export const withCode = (text) =>
   text.split(/`([^`]*)`/).flatMap((part, at) => {
     if (!part) return [];
     if (!(at % 2)) return onOneLine(part).replaceAll("'", '’');
-    return made('code', { className: part.length < SHORT ? 'whole' : '' }, part);
+    return made('code', part.length < SHORT ? { className: 'whole' } : {}, part);
   });
 
 export { made };

@@ -72,11 +72,9 @@ export const cutFor = (ledger: SteppedLedger, need: Quantity): Quantity =>
 export const countedIn = (length: Quantity, { unit }: Step): Quantity =>
   length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
 
-/** What is bought of several cloths, as one amount that names them all. */
-const eachOf = (buys: Purchase[], step: Step): Purchase => {
-  const { inches, amount, unit } = allOf(buys, step);
-  return new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
-};
+/** Several amounts as one that names them all, and counts as this number. */
+export const naming = (buys: Purchase[], { inches, amount, unit }: Purchase): Purchase =>
+  new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
 
 /** How the need was got, what its row is called, and the inputs that it depends on. If it is several cloths, what is bought of each. */
 interface AboutCloth {
@@ -94,7 +92,7 @@ export const buyCloth = (
 ): Bought => {
   ledger.given('increment');
   const step = ledger.values.increment;
-  const buy = each ? eachOf(each, step) : enoughFor(fabric.value, step);
+  const buy = each ? naming(each, allOf(each, step)) : enoughFor(fabric.value, step);
   if (ledger.input.shared) {
     if (fabric.value.gt(0)) ledger.note(sayOfShop('boughtTogether'));
   } else ledger.notes.push(...spareOf(fabric.value, buy.inches, step));

@@ -5,7 +5,7 @@ import { INCHES } from '../measure/units.js';
 import { STEPS, STEP } from '../trade/conventions.js';
 import { shrinkageField } from './cloth.js';
 import { currencyField, moneyField, stepField } from './kinds.js';
-import { enoughFor, ofCloth, allOf, Purchase } from './purchase.js';
+import { allOf, enoughFor, ofCloth, Purchase } from './purchase.js';
 import { Quantity, inches } from './quantity.js';
 
 /** How the cloth is washed, sold and priced. */
@@ -30,16 +30,13 @@ const spareOf = (need, bought, step) => {
 const cutFor = (ledger, need) => need.upToLeast(ledger.values.increment.sizes.map((size, at) => ledger.entry('increment', at, size)));
 /** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 const countedIn = (length, { unit }) => length.over(inches(INCHES[unit === 'm' ? 'm' : 'yd']));
-/** What is bought of several cloths, as one amount that names them all. */
-const eachOf = (buys, step) => {
-    const { inches, amount, unit } = allOf(buys, step);
-    return new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
-};
+/** Several amounts as one that names them all, and counts as this number. */
+const naming = (buys, { inches, amount, unit }) => new Purchase(inches, amount, unit, sayOfShop('boughtOfAll', { buys }));
 /** Rounds cloth up to the shop's step. Adds the rows (need, buy, spare, cost), and warns if little is left over. */
 const buyCloth = (ledger, fabric, { each, ...about } = {}) => {
     ledger.given('increment');
     const step = ledger.values.increment;
-    const buy = each ? eachOf(each, step) : enoughFor(fabric.value, step);
+    const buy = each ? naming(each, allOf(each, step)) : enoughFor(fabric.value, step);
     if (ledger.input.shared) {
         if (fabric.value.gt(0))
             ledger.note(sayOfShop('boughtTogether'));
@@ -77,4 +74,4 @@ const costOf = (ledger, amount, bought, price, from) => {
     ledger.row('cost', ledger.cost, { how, from, formula });
 };
 
-export { SMALL_SPARE, buyCloth, costOf, countedIn, cutFor, sayOfShop, shopFields, spareOf };
+export { SMALL_SPARE, buyCloth, costOf, countedIn, cutFor, naming, sayOfShop, shopFields, spareOf };

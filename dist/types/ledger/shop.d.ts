@@ -74,6 +74,8 @@ interface SteppedLedger {
 export declare const cutFor: (ledger: SteppedLedger, need: Quantity) => Quantity;
 /** A length, counted in what a price is for: yards, or metres if the shop's step is metric. */
 export declare const countedIn: (length: Quantity, { unit }: Step) => Quantity;
+/** Several amounts as one that names them all, and counts as this number. */
+export declare const naming: (buys: Purchase[], { inches, amount, unit }: Purchase) => Purchase;
 /** How the need was got, what its row is called, and the inputs that it depends on. If it is several cloths, what is bought of each. */
 interface AboutCloth {
     how?: Quantity | Message;

@@ -1,9 +1,7 @@
 import { clothOf, type Cloth } from '../../ledger/cloth.js';
 import { Ledger, type Reckoning } from '../../ledger/ledger.js';
-import type { Purchase } from '../../ledger/purchase.js';
 import { total } from '../../ledger/quantity.js';
 import { sidesOf } from '../../ledger/quilt.js';
-import type { Exact } from '../../measure/exact.js';
 import { buyCloth, SMALL_SPARE, type Bought } from '../../ledger/shop.js';
 import { ownCloths } from '../../ledger/widths.js';
 import { sewBorder, type SewnBorder } from './cut.js';
@@ -12,6 +10,7 @@ import {
   rowOf,
   say,
   type Border,
+  type BorderBought,
   type BordersAnswer,
   type BordersInput,
   type BordersLedger,
@@ -63,10 +62,10 @@ export const reckon = (input: BordersInput | null = {}): Reckoning<BordersAnswer
 };
 
 /** What to buy for a border by itself. Where other parts share its cloth, nothing is known of what is left over. */
-const alone = ({ buy }: Border): { buy: Purchase; spare: undefined } => ({ buy, spare: undefined });
+const alone = ({ buy }: Border): BorderBought => ({ buy, spare: undefined });
 
 /** What to buy for a border by itself, and what is left over of it if that is little. */
-const withSpare = ({ buy, fabric }: Border): { buy: Purchase; spare: Exact | undefined } => {
+const withSpare = ({ buy, fabric }: Border): BorderBought => {
   const spare = buy.inches.sub(fabric);
   return { buy, spare: spare.lt(SMALL_SPARE) ? spare : undefined };
 };

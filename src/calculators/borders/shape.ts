@@ -66,6 +66,12 @@ export type PieceKind = 'side' | 'end' | 'corner';
  */
 export type Plan = 'joined' | 'separate' | 'along';
 
+/** What to buy of a border, and how much of it is left over if that is little. */
+export interface BorderBought {
+  buy: Purchase;
+  spare: Exact | undefined;
+}
+
 /** What it says. */
 export interface BordersSayings {
   /** What is wrong. */
@@ -81,10 +87,10 @@ export interface BordersSayings {
   cornersUnused: { styles: number; borders: number };
   reachedWithoutLast: undefined;
   lastBorder: { side: Exact; end: Exact };
-  /** What to buy of each, and how much of it is left over if that is little. */
-  fromDifferentCloths: { buys: { buy: Purchase; spare: Exact | undefined }[] };
-  /** The same, where they are from different cloths. */
-  forEachBorder: { buys: { buy: Purchase; spare: Exact | undefined }[] };
+  /** What to buy if the borders are from different cloths. */
+  fromDifferentCloths: { buys: BorderBought[] };
+  /** The same, where they are. */
+  forEachBorder: { buys: BorderBought[] };
   measureTop: undefined;
   /** The rows of one border, by its number. */
   borderRow: {

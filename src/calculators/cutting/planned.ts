@@ -1,9 +1,18 @@
 import { isBlank, textOf } from '../../ledger/field.js';
 import { sayOfPlan } from '../../ledger/planning.js';
-import { allOf, Cut, enoughFor, Purchase } from '../../ledger/purchase.js';
+import { allOf, Cut, enoughFor, type Purchase } from '../../ledger/purchase.js';
 import { count, inches, total, type Quantity } from '../../ledger/quantity.js';
 import { refuse } from '../../ledger/refusal.js';
-import { buyCloth, costOf, countedIn, cutFor, sayOfShop, spareOf, type Bought } from '../../ledger/shop.js';
+import {
+  buyCloth,
+  costOf,
+  countedIn,
+  cutFor,
+  naming,
+  sayOfShop,
+  spareOf,
+  type Bought,
+} from '../../ledger/shop.js';
 import { laidOut, stacked, type CutStrip } from '../../ledger/strips.js';
 import { ownCloth, type OwnCloth } from '../../ledger/widths.js';
 import { exact, sum, toMark, ZERO, type Exact } from '../../measure/exact.js';
@@ -183,14 +192,7 @@ const allSheetsToBuy = (fabrics: FabricPlan[]): Purchase[] => {
 
 /** Several amounts as one: the first counts as its number, and its name has them all. */
 const together = (first: Purchase, others: Purchase[]): Purchase =>
-  others.length
-    ? new Purchase(
-        first.inches,
-        first.amount,
-        first.unit,
-        sayOfShop('boughtOfAll', { buys: [first, ...others] }),
-      )
-    : first;
+  others.length ? naming([first, ...others], first) : first;
 
 /** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
 export const boughtFor = (job: Job, fabrics: FabricPlan[]): Bought & { sheets?: number | undefined } => {

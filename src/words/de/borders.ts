@@ -1,4 +1,9 @@
-import type { bordersFields, BordersRow, BordersSayings } from '../../calculators/borders/shape.js';
+import type {
+  BorderBought,
+  bordersFields,
+  BordersRow,
+  BordersSayings,
+} from '../../calculators/borders/shape.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Forms, type Teller } from '../teller.js';
 import type { CalculatorWords } from '../vocabulary.js';
@@ -33,7 +38,7 @@ const copied = ({ styles, borders }: BordersSayings['cornersCopied'], t: Teller)
   `${styles} Eckenarten stehen für ${t.many(borders, FOR_BORDERS)}`;
 
 /** What to buy for each border, and that little of it is left over. */
-const forEach = (buys: BordersSayings['forEachBorder']['buys'], t: Teller): string =>
+const forEach = (buys: BorderBought[], t: Teller): string =>
   listed(
     buys.map(({ buy, spare }, at) => {
       const little = spare && ` (${spare.gt(0) ? `Reserve: nur ${t.l(spare)}` : 'keine Reserve'})`;

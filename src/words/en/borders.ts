@@ -1,4 +1,9 @@
-import type { bordersFields, BordersRow, BordersSayings } from '../../calculators/borders/shape.js';
+import type {
+  BorderBought,
+  bordersFields,
+  BordersRow,
+  BordersSayings,
+} from '../../calculators/borders/shape.js';
 import { COTTON_WIDTH } from '../../trade/conventions.js';
 import type { CommonLabel } from '../common.js';
 import { equals, type Teller } from '../teller.js';
@@ -29,7 +34,7 @@ const eachSide = ({ side, end }: BordersSayings['lastBorder'], t: Teller): strin
   `${t.l(side)} at each side and ${t.l(end)} at top and at bottom`;
 
 /** What to buy for each border, and that little of it is left over. */
-const forEach = (buys: BordersSayings['forEachBorder']['buys'], t: Teller): string =>
+const forEach = (buys: BorderBought[], t: Teller): string =>
   buys
     .map(({ buy, spare }, at) => {
       const little = spare && ` (${spare.gt(0) ? `only ${t.l(spare)}` : 'nothing'} to spare)`;

@@ -1,9 +1,9 @@
 import { textOf, isBlank } from '../../ledger/field.js';
 import { sayOfPlan } from '../../ledger/planning.js';
-import { allOf, Purchase, enoughFor, Cut } from '../../ledger/purchase.js';
+import { allOf, enoughFor, Cut } from '../../ledger/purchase.js';
 import { count, inches, total } from '../../ledger/quantity.js';
 import { refuse } from '../../ledger/refusal.js';
-import { sayOfShop, costOf, countedIn, buyCloth, spareOf, cutFor } from '../../ledger/shop.js';
+import { naming, costOf, countedIn, buyCloth, spareOf, sayOfShop, cutFor } from '../../ledger/shop.js';
 import { laidOut, stacked } from '../../ledger/strips.js';
 import { ownCloth } from '../../ledger/widths.js';
 import { toMark, sum, ZERO, exact } from '../../measure/exact.js';
@@ -154,9 +154,7 @@ const allSheetsToBuy = (fabrics) => {
     return kinds.map(({ sheet, count }) => sheetsToBuy(sheet, count));
 };
 /** Several amounts as one: the first counts as its number, and its name has them all. */
-const together = (first, others) => others.length
-    ? new Purchase(first.inches, first.amount, first.unit, sayOfShop('boughtOfAll', { buys: [first, ...others] }))
-    : first;
+const together = (first, others) => others.length ? naming([first, ...others], first) : first;
 /** What all fabrics take together. If there is only one fabric, its cloth has all rows already. */
 const boughtFor = (job, fabrics) => {
     const { ledger } = job;

@@ -51,6 +51,11 @@ export type PieceKind = 'side' | 'end' | 'corner';
  * made on its own; `along`: parallel to the selvage, without joins.
  */
 export type Plan = 'joined' | 'separate' | 'along';
+/** What to buy of a border, and how much of it is left over if that is little. */
+export interface BorderBought {
+    buy: Purchase;
+    spare: Exact | undefined;
+}
 /** What it says. */
 export interface BordersSayings {
     /** What is wrong. */
@@ -94,19 +99,13 @@ export interface BordersSayings {
         side: Exact;
         end: Exact;
     };
-    /** What to buy of each, and how much of it is left over if that is little. */
+    /** What to buy if the borders are from different cloths. */
     fromDifferentCloths: {
-        buys: {
-            buy: Purchase;
-            spare: Exact | undefined;
-        }[];
+        buys: BorderBought[];
     };
-    /** The same, where they are from different cloths. */
+    /** The same, where they are. */
     forEachBorder: {
-        buys: {
-            buy: Purchase;
-            spare: Exact | undefined;
-        }[];
+        buys: BorderBought[];
     };
     measureTop: undefined;
     /** The rows of one border, by its number. */
@@ -194,7 +193,7 @@ export interface BordersSayings {
     };
     quiltTop: undefined;
 }
-export declare const say: <Code extends "stripCount" | "summary" | "seamsLeaveNothing" | "picture" | "stripsHead" | "cutOnMark" | "lastBorder" | "forEachBorder" | "noBorder" | "reachedAlready" | "mitredUneven" | "tooWideAlong" | "tooShortToJoin" | "joinedNoLonger" | "cornersCopied" | "cornersUnused" | "reachedWithoutLast" | "fromDifferentCloths" | "measureTop" | "borderRow" | "topBefore" | "topWith" | "eachWidth" | "allJoined" | "eachSeparate" | "sideBySide" | "longestPiece" | "allAlong" | "borderPiece" | "borderNumber" | "plans" | "borderHead" | "joinsHead" | "planOf" | "stripsForBorders" | "quiltTop">(code: Code, ...[values]: BordersSayings[Code] extends undefined ? [] : [values: BordersSayings[Code]]) => Message<Code>;
+export declare const say: <Code extends "stripCount" | "summary" | "seamsLeaveNothing" | "picture" | "stripsHead" | "cutOnMark" | "lastBorder" | "noBorder" | "reachedAlready" | "mitredUneven" | "tooWideAlong" | "tooShortToJoin" | "joinedNoLonger" | "cornersCopied" | "cornersUnused" | "reachedWithoutLast" | "fromDifferentCloths" | "forEachBorder" | "measureTop" | "borderRow" | "topBefore" | "topWith" | "eachWidth" | "allJoined" | "eachSeparate" | "sideBySide" | "longestPiece" | "allAlong" | "borderPiece" | "borderNumber" | "plans" | "borderHead" | "joinsHead" | "planOf" | "stripsForBorders" | "quiltTop">(code: Code, ...[values]: BordersSayings[Code] extends undefined ? [] : [values: BordersSayings[Code]]) => Message<Code>;
 /** Equal pieces of one border: its sides, its top and bottom (`end`), or its corner squares. */
 export interface BorderPiece {
     piece: PieceKind;

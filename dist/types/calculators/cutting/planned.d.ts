@@ -1,4 +1,4 @@
-import { Purchase } from '../../ledger/purchase.js';
+import { type Purchase } from '../../ledger/purchase.js';
 import { type Bought } from '../../ledger/shop.js';
 import { type OwnCloth } from '../../ledger/widths.js';
 import { type Exact } from '../../measure/exact.js';
