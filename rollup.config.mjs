@@ -16,6 +16,12 @@ import { replaceFolder } from './tests/tools/replace.mjs';
 const BANNER =
   '/*! quilt-reckoner: MIT. Inside: lit, BSD-3-Clause; fraction.js, MIT. See third-party-licenses.txt */';
 
+/**
+ * Chrome makes the functions of such a script ready while it loads, on another thread, and not one by one as each is first called.
+ * Elsewhere it is a comment.
+ */
+const FOR_PAGES = `//# allFunctionsCalledOnLoad\n${BANNER}`;
+
 /** One script for each folder of src/elements/. */
 const elements = Object.fromEntries(
   readdirSync('src/elements')
@@ -74,17 +80,18 @@ export default ({ configOut: out = 'dist' }) => {
     bundle(
       elements,
       {
+        banner: FOR_PAGES,
         chunkFileNames: 'chunks/[name]-[hash].js',
         manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
       },
       lateBeside(),
       loaderBeside({ input: 'src/loader.ts', name: 'quilt-loader', banner: '/*! quilt-reckoner: MIT */' }),
     ),
-    bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, lateBeside()),
+    bundle({ 'quilt-reckoner': 'src/index.ts' }, { banner: FOR_PAGES }, lateBeside()),
     bundle({ reckon: 'src/reckon.ts' }),
     bundle(
       { [classic]: classic },
-      { format: 'iife' },
+      { format: 'iife', banner: FOR_PAGES },
       lateBeside({ isClassic: true }),
       inline(classic, everything),
     ),

@@ -8,8 +8,11 @@ import { isCrowd } from './turns.js';
 const PLANNED_AT_ONCE = 30;
 /** How many of them are left in this turn. */
 let left = PLANNED_AT_ONCE;
-/** At first, this many more pieces in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
-const PLANNED_AT_FIRST = 300;
+/**
+ * At first, lists of so many groups in all are planned at once. Otherwise a page that is just appearing would jump when the plan
+ * comes.
+ */
+const PLANNED_AT_FIRST = 100;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
 
@@ -17,6 +20,13 @@ type Asked = Parameters<Planner>;
 type Plan = Exclude<ReturnType<Planner>, number>;
 
 const countOf = ([pieces]: Asked): number => pieces.reduce((all, { count }) => all + count, 0);
+
+/**
+ * Groups of equal pieces that a plan places apart: half of a size, half of the rest, and so on. Their number tells how long a plan
+ * takes, however many pieces there are.
+ */
+const groupsOf = ([pieces]: Asked): number =>
+  pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
 
 /** Lets the page draw and answer. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
@@ -83,7 +93,7 @@ export class BackgroundPlans {
     const ready = this.#plans.get(key);
     if (ready) return ready;
     void pause().then(() => (this.#atFirst = 0));
-    if (!this.#isEarly && this.#isShort(countOf(asked))) return this.#keep(key, planCloth(...asked));
+    if (!this.#isEarly && this.#isShort(asked)) return this.#keep(key, planCloth(...asked));
     this.#wanted.set(key, asked);
     if (!this.#isReckoning && !this.#isEarly) {
       this.#later.add(key);
@@ -93,9 +103,10 @@ export class BackgroundPlans {
   };
 
   /** If elements take turns, the page is not complete at first anyway. */
-  #isShort(count: number): boolean {
-    if (isCrowd() || count > this.#atFirst) return fits(count);
-    this.#atFirst -= count;
+  #isShort(asked: Asked): boolean {
+    const groups = groupsOf(asked);
+    if (isCrowd() || groups > this.#atFirst) return fits(countOf(asked));
+    this.#atFirst -= groups;
     return true;
   }
 

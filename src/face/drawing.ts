@@ -4,9 +4,11 @@ import type { Teller } from '../words/teller.js';
 import { fillOf, type Swatches } from './swatch.js';
 
 /** How large a picture is: as wide as this, or as high, whichever comes first. */
-const ROOM = { wide: 220, tall: 175 };
-const LARGE_ROOM = { wide: 360, tall: 420 };
-const DETAILED_ROOM = { wide: 480, tall: 640 };
+const ROOMS = {
+  usual: { wide: 220, tall: 175 },
+  pieces: { wide: 360, tall: 420 },
+  sizes: { wide: 480, tall: 640 },
+};
 /** The pixels of one unit of a drawing on a page with text of 16 px: its words are 12 px high then. */
 const PIXELS = 1.1;
 const ROW = 19;
@@ -130,10 +132,8 @@ class Drawing {
     return true;
   }
 
-  get #room(): typeof ROOM {
-    const { isLarge, isDetailed } = this.picture;
-    if (isDetailed) return DETAILED_ROOM;
-    return isLarge ? LARGE_ROOM : ROOM;
+  get #room(): (typeof ROOMS)['usual'] {
+    return ROOMS[this.picture.largeFor ?? 'usual'];
   }
 
   outline = (box: Box): string => {
@@ -173,7 +173,7 @@ class Drawing {
 
   /** What words in a piece may be, the best first. If the picture has several fabrics, they begin with its letter. A letter stays level. */
   #wordsFor({ label, short }: Worded, letter: string | undefined): string[] {
-    const captions = this.picture.isDetailed ? [short, label] : [label, short];
+    const captions = this.picture.largeFor === 'sizes' ? [short, label] : [label, short];
     const own = captions.map((caption) => this.#words(caption)).filter(Boolean);
     if (!letter || !this.#isOfSeveral) return own;
     return [

@@ -105,7 +105,7 @@ export abstract class Face<A extends Answer = Answer> extends Folding<A> {
     const rows = this.rows();
     const pictures = good ? this.pictures(good.answer) : [];
     // The first picture stands beside the rows, unless it needs all their width.
-    const beside = pictures.slice(0, pictures[0]?.isDetailed ? 0 : 1);
+    const beside = pictures.slice(0, pictures[0]?.largeFor === 'sizes' ? 0 : 1);
     const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(beside.length)) : [])];
     const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
     return html`<section

@@ -66,10 +66,8 @@ export interface Picture {
   boxes: Box[];
   /** What looks the same never overlaps, so it can be drawn as one shape. A thousand shapes would make the page slow. */
   isTiled?: boolean;
-  /** It has many small pieces, and is drawn larger than others. */
-  isLarge?: boolean;
-  /** Its pieces are cut as it shows, so it has room for the size of each. */
-  isDetailed?: boolean;
+  /** Why it is drawn larger than others: for its many small pieces, or for the size of each, because they are cut as it shows. */
+  largeFor?: 'pieces' | 'sizes';
   shapes?: Shape[];
   lines?: Line[];
   dimensions?: Dimension[];

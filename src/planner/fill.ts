@@ -79,6 +79,8 @@ export class Filler {
   readonly #slimmest: number;
   /** How many pieces of each lot are left. */
   readonly #left: Int32Array;
+  /** How many pieces of each lot some bands take, while they are cut again. */
+  readonly #uses: Int32Array;
   /** The lots in the order of the recipe, as a linked list: each names the next, and the last place names the first. */
   readonly #next: Int32Array;
   #recipe: Recipe = { order: [], turned: [], lengthwise: [] };
@@ -101,6 +103,7 @@ export class Filler {
     this.#slimmest = Math.min(...this.#widths, ...this.#heights);
     this.area = lots.reduce((total, lot) => total + lot.count * lot.width * lot.height, 0);
     this.#left = new Int32Array(lots.length);
+    this.#uses = new Int32Array(lots.length);
     this.#next = new Int32Array(lots.length + 1);
   }
 
@@ -241,18 +244,21 @@ export class Filler {
   #repeat(bands: Band[], most: number): number {
     const left = this.#left;
     if (most < 1 || !left[bands[0]!.blocks[0]!.lot]) return 0;
-    const uses = new Map<number, number>();
+    const uses = this.#uses;
     for (const band of bands)
-      for (const { lot, across, down } of band.blocks)
-        uses.set(lot, (uses.get(lot) ?? 0) + across * down * band.times);
+      for (const { lot, across, down } of band.blocks) uses[lot]! += across * down * band.times;
     let times = most;
-    uses.forEach((count, lot) => (times = Math.min(times, Math.floor(left[lot]! / count))));
-    if (times)
-      uses.forEach((count, lot) => {
-        left[lot]! -= count * times;
-        this.#pieces -= count * times;
-        this.#placed += count * times * this.#widths[lot]! * this.#heights[lot]!;
-      });
+    for (const { blocks } of bands)
+      for (const { lot } of blocks) times = Math.min(times, Math.floor(left[lot]! / uses[lot]!));
+    for (const { blocks } of bands)
+      for (const { lot } of blocks) {
+        // A lot may be in several blocks.
+        const count = uses[lot]! * times;
+        uses[lot] = 0;
+        left[lot]! -= count;
+        this.#pieces -= count;
+        this.#placed += count * this.#widths[lot]! * this.#heights[lot]!;
+      }
     return times;
   }
 }

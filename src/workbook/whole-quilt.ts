@@ -179,7 +179,7 @@ export const wholeQuilt = (parts: QuiltParts): Picture | undefined => {
     boxes: [],
     shapes: edge ? [...bindingRound(whole, edge, letterAt(binding?.letters)), ...shapes] : shapes,
     isTiled: true,
-    isLarge: true,
+    largeFor: 'pieces',
     dimensions: corner(size).map((line) => ({ ...line, from: line.from + edge, to: line.to + edge })),
   };
 };

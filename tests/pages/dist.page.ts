@@ -37,6 +37,17 @@ describe('dist/', () => {
     expect(code).not.toMatch(/^\s*(?:var|let|const|class|function|import|export)\b/m);
   });
 
+  it.each(['quilt-reckoner.js', 'quilt-reckoner.classic.js', ...tags.map((tag) => `${tag}.js`)])(
+    '%s, and what it imports, begins by asking Chrome to make its functions ready while it loads',
+    (name) => {
+      const code = (path: string): string => readFileSync(`${ROOT}dist/${path}`, 'utf8');
+      const imported = [...code(name).matchAll(/from"\.\/(chunks\/[^"]+)"/g)].map(([, path]) => path!);
+      expect(imported.length > 0).toBe(!name.startsWith('quilt-reckoner'));
+      for (const path of [name, ...imported])
+        expect(code(path).split('\n')[0]).toBe('//# allFunctionsCalledOnLoad');
+    },
+  );
+
   it('reckon.js works without a page', async () => {
     const reckon = (await import(/* @vite-ignore */ pathToFileURL(`${ROOT}dist/reckon.js`).href)) as object;
     expect(Object.keys(reckon)).not.toEqual([]);

@@ -7,20 +7,20 @@ import { weights } from '../tools/weigh.mjs';
  */
 const CEILINGS: Record<string, { ceiling: number; goal?: number }> = {
   backing: { ceiling: 43_200, goal: 20_000 },
-  batting: { ceiling: 46_000, goal: 24_000 },
+  batting: { ceiling: 46_100, goal: 24_000 },
   binding: { ceiling: 44_900, goal: 24_000 },
-  borders: { ceiling: 46_900, goal: 24_000 },
-  sleeve: { ceiling: 42_800 },
-  block: { ceiling: 65_600 },
-  top: { ceiling: 56_700, goal: 27_000 },
-  cutting: { ceiling: 63_300 },
-  fabric: { ceiling: 40_400 },
-  worksheet: { ceiling: 75_500 },
-  'backing, binding, borders, batting together': { ceiling: 60_700, goal: 34_000 },
+  borders: { ceiling: 47_000, goal: 24_000 },
+  sleeve: { ceiling: 42_900 },
+  block: { ceiling: 65_900 },
+  top: { ceiling: 57_000, goal: 27_000 },
+  cutting: { ceiling: 63_500 },
+  fabric: { ceiling: 40_500 },
+  worksheet: { ceiling: 75_800 },
+  'backing, binding, borders, batting together': { ceiling: 60_800, goal: 34_000 },
   'the loader': { ceiling: 1000, goal: 1000 },
-  everything: { ceiling: 111_900, goal: 53_000 },
-  'everything, classic script': { ceiling: 111_800, goal: 53_000 },
-  'the arithmetic alone': { ceiling: 75_200 },
+  everything: { ceiling: 112_000, goal: 53_000 },
+  'everything, classic script': { ceiling: 112_000, goal: 53_000 },
+  'the arithmetic alone': { ceiling: 75_300 },
 };
 
 const kB = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;

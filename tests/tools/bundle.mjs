@@ -125,7 +125,7 @@ const smallest = () =>
       unsafe_arrows: true,
       unsafe_methods: true,
     },
-    format: { comments: /^!/ },
+    format: { comments: /^(!|# all)/ },
   });
 
 /** TypeScript to the smallest JavaScript, with Lit and fraction.js inside. */

@@ -7,11 +7,19 @@ import { isCrowd } from './turns.js';
 const PLANNED_AT_ONCE = 30;
 /** How many of them are left in this turn. */
 let left = PLANNED_AT_ONCE;
-/** At first, this many more pieces in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
-const PLANNED_AT_FIRST = 300;
+/**
+ * At first, lists of so many groups in all are planned at once. Otherwise a page that is just appearing would jump when the plan
+ * comes.
+ */
+const PLANNED_AT_FIRST = 100;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
 const countOf = ([pieces]) => pieces.reduce((all, { count }) => all + count, 0);
+/**
+ * Groups of equal pieces that a plan places apart: half of a size, half of the rest, and so on. Their number tells how long a plan
+ * takes, however many pieces there are.
+ */
+const groupsOf = ([pieces]) => pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
 /** Lets the page draw and answer. */
 const pause = () => new Promise((done) => setTimeout(done));
 /** Whether a list of so many pieces is short enough for what is left of this turn. If it is, it takes its share. */
@@ -74,7 +82,7 @@ class BackgroundPlans {
         if (ready)
             return ready;
         void pause().then(() => (this.#atFirst = 0));
-        if (!this.#isEarly && this.#isShort(countOf(asked)))
+        if (!this.#isEarly && this.#isShort(asked))
             return this.#keep(key, planCloth(...asked));
         this.#wanted.set(key, asked);
         if (!this.#isReckoning && !this.#isEarly) {
@@ -85,10 +93,11 @@ class BackgroundPlans {
         return this.#job?.key === key ? this.#job.done : 0;
     };
     /** If elements take turns, the page is not complete at first anyway. */
-    #isShort(count) {
-        if (isCrowd() || count > this.#atFirst)
-            return fits(count);
-        this.#atFirst -= count;
+    #isShort(asked) {
+        const groups = groupsOf(asked);
+        if (isCrowd() || groups > this.#atFirst)
+            return fits(countOf(asked));
+        this.#atFirst -= groups;
         return true;
     }
     #keep(key, plan) {

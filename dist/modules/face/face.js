@@ -87,7 +87,7 @@ class Face extends Folding {
         const rows = this.rows();
         const pictures = good ? this.pictures(good.answer) : [];
         // The first picture stands beside the rows, unless it needs all their width.
-        const beside = pictures.slice(0, pictures[0]?.isDetailed ? 0 : 1);
+        const beside = pictures.slice(0, pictures[0]?.largeFor === 'sizes' ? 0 : 1);
         const folds = [...this.ownFolds(), ...(good ? this.#folds(good, pictures.slice(beside.length)) : [])];
         const looks = [hasIssues && good && 'stale', said[0] && 'wrong', this.isOneOfMany && 'many'];
         return html `<section part="sheet" class="sheet ${looks.filter(Boolean).join(' ')}" aria-label=${nameApart(this, called)} lang=${this.teller.words.lang} @keydown=${this.keyDown} @input=${this.typed} @change=${this.changed} @focusin=${this.focusIn} @focusout=${this.focusOut} @pointerdown=${this.pointed} @click=${this.clicked}> ${this.#inSight(good)} <div class="spread"> ${this.#answer(rows)} ${good && figures(beside, good.t, this.swatches)} <div>${this.#table(called, rows)} ${this.#toggles(folds)}</div> </div> ${good && this.above(good)} ${(good ?? folds[0]) && this.#below(good, folds)} <p class=${saysHowMeant(this) ? nothing : 'folded'}>${this.#say('measureFirst')}</p> ${this.#actions(hasIssues)} </section>`;

@@ -27,25 +27,26 @@ const copy = ({ order, turned, lengthwise }) => ({
     turned: [...turned],
     lengthwise: [...lengthwise],
 });
-/** Changes a recipe a little, and returns a function that undoes the change. */
-const vary = ({ order, turned, lengthwise }, roll) => {
+/** Changes a recipe a little. */
+const vary = ({ order, turned, lengthwise }, roll, lots, inStrips) => {
     const kind = roll(10);
     const a = roll(order.length);
     const b = roll(order.length);
     if (kind < 3) {
         const swap = () => void ([order[a], order[b]] = [order[b], order[a]]);
         swap();
-        return swap;
+        return { undo: swap, isIdle: a === b };
     }
     if (kind < 6) {
         const move = (from, to) => void order.splice(to, 0, ...order.splice(from, 1));
         move(a, b);
-        return () => move(b, a);
+        return { undo: () => move(b, a), isIdle: a === b };
     }
     const bits = kind < 8 ? turned : lengthwise;
     const flip = () => void (bits[a] = !bits[a]);
     flip();
-    return flip;
+    // Strips across the cloth are never cut lengthwise first.
+    return { undo: flip, isIdle: kind < 8 ? !lots[a].turn : inStrips };
 };
 /** Good orders to start from: each way of turning the pieces, largest or tallest first. */
 const starts = (lots, width) => {
@@ -117,17 +118,25 @@ function* tidy(best, recipe, lots, filler, most, roll, pause) {
     if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
         return layout;
     let patient = filler.effort + most * TIDY_PATIENCE;
+    let cost;
     for (const end = filler.effort + most; filler.effort < Math.min(end, patient);) {
-        const undo = vary(recipe, roll);
-        const tried = filler.layOut(recipe, layout.used, best.inStrips);
-        const untidy = tried.unplaced ? Infinity : untidiness(tried, lots);
-        if (untidy > now)
-            undo();
+        const { undo, isIdle } = vary(recipe, roll, lots, best.inStrips);
+        if (isIdle && cost)
+            filler.effort += cost;
         else {
-            if (untidy < now)
-                patient = filler.effort + most * TIDY_PATIENCE;
-            now = untidy;
-            layout = tried;
+            const before = filler.effort;
+            const tried = filler.layOut(recipe, layout.used, best.inStrips);
+            const untidy = tried.unplaced ? Infinity : untidiness(tried, lots);
+            if (untidy > now)
+                undo();
+            else {
+                if (untidy < now)
+                    patient = filler.effort + most * TIDY_PATIENCE;
+                // Within less cloth the same recipe may give another layout.
+                cost = tried.used === layout.used ? filler.effort - before : undefined;
+                now = untidy;
+                layout = tried;
+            }
         }
         yield* pause();
     }
@@ -158,19 +167,29 @@ function* search(lots, width, height, bound, cheaper, worth = 1) {
         const aim = () => found.layout.used - Math.max(1, Math.floor((found.layout.used - bound) / 16));
         let goal = inStrips ? aim() : Math.min(aim(), cheaper(found.layout.used));
         let now = Infinity;
+        let cost = 0;
         for (const end = filler.effort + total * share; goal >= bound && filler.effort < end;) {
-            const undo = vary(by, roll);
-            const tried = filler.layOut(by, goal, inStrips);
-            if (!tried.unplaced) {
+            const { undo, isIdle } = vary(by, roll, lots, inStrips);
+            const before = filler.effort;
+            const isKnown = isIdle && now < Infinity;
+            const tried = isKnown ? undefined : filler.layOut(by, goal, inStrips);
+            if (tried?.unplaced === 0) {
                 found = { layout: tried, inStrips };
                 recipe = copy(by);
                 goal = aim();
                 now = Infinity;
             }
-            else if (tried.unplaced <= now + (filler.area * 0.002 * roll(1000) * roll(1000)) / 1e6)
-                now = tried.unplaced;
-            else
-                undo();
+            else {
+                const unplaced = tried?.unplaced ?? now;
+                if (!tried)
+                    filler.effort += cost;
+                if (unplaced > now + (filler.area * 0.002 * roll(1000) * roll(1000)) / 1e6)
+                    undo();
+                else {
+                    now = unplaced;
+                    cost = filler.effort - before;
+                }
+            }
             yield* pause();
         }
     };

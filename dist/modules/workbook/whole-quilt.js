@@ -134,7 +134,7 @@ const wholeQuilt = (parts) => {
         boxes: [],
         shapes: edge ? [...bindingRound(whole, edge, letterAt(binding?.letters)), ...shapes] : shapes,
         isTiled: true,
-        isLarge: true,
+        largeFor: 'pieces',
         dimensions: corner(size).map((line) => ({ ...line, from: line.from + edge, to: line.to + edge })),
     };
 };

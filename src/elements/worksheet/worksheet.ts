@@ -443,8 +443,9 @@ const plansOf = ({ fabrics, items }: WorksheetAnswer): PlannedTogether[] =>
 
 /** A plan that is cut as drawn shows the size of each piece. */
 const drawTogether = (plan: PlannedTogether): Picture[] => {
-  const isDetailed = plan.strips.some(({ asDrawn }) => asDrawn);
-  return drawPlans([plan]).map((picture) => ({ ...picture, isDetailed }));
+  const pictures = drawPlans([plan]);
+  if (!plan.strips.some(({ asDrawn }) => asDrawn)) return pictures;
+  return pictures.map((picture) => ({ ...picture, largeFor: 'sizes' }));
 };
 
 /** The strips of parts that are laid out together. */
