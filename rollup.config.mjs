@@ -53,7 +53,7 @@ export default ({ configOut: out = 'dist' }) => {
   };
   const bundle = (input, output = {}, ...plugins) => ({
     input,
-    output: { dir: folder, banner: BANNER, ...output },
+    output: { dir: folder, banner: FOR_PAGES, ...output },
     plugins: [...plugins, ...bundling()],
     onwarn,
   });
@@ -80,18 +80,18 @@ export default ({ configOut: out = 'dist' }) => {
     bundle(
       elements,
       {
-        banner: FOR_PAGES,
         chunkFileNames: 'chunks/[name]-[hash].js',
         manualChunks: (id) => (SHARED.test(id) ? 'sheet' : undefined),
       },
       lateBeside(),
       loaderBeside({ input: 'src/loader.ts', name: 'quilt-loader', banner: '/*! quilt-reckoner: MIT */' }),
     ),
-    bundle({ 'quilt-reckoner': 'src/index.ts' }, { banner: FOR_PAGES }, lateBeside()),
-    bundle({ reckon: 'src/reckon.ts' }),
+    bundle({ 'quilt-reckoner': 'src/index.ts' }, {}, lateBeside()),
+    // A server would make ready what it never calls.
+    bundle({ reckon: 'src/reckon.ts' }, { banner: BANNER }),
     bundle(
       { [classic]: classic },
-      { format: 'iife', banner: FOR_PAGES },
+      { format: 'iife' },
       lateBeside({ isClassic: true }),
       inline(classic, everything),
     ),

@@ -1,5 +1,5 @@
 import { canBeCut } from '../planner/check.js';
-import { planCloth, planClothAsync } from '../planner/plan.js';
+import { lotsIn, planCloth, planClothAsync } from '../planner/plan.js';
 import type { Planner } from '../ledger/planning.js';
 import { afterFrame } from './after-frame.js';
 import { isCrowd } from './turns.js';
@@ -8,10 +8,7 @@ import { isCrowd } from './turns.js';
 const PLANNED_AT_ONCE = 30;
 /** How many of them are left in this turn. */
 let left = PLANNED_AT_ONCE;
-/**
- * At first, lists of so many groups in all are planned at once. Otherwise a page that is just appearing would jump when the plan
- * comes.
- */
+/** At first, lists of so many lots in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
 const PLANNED_AT_FIRST = 100;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
@@ -20,13 +17,6 @@ type Asked = Parameters<Planner>;
 type Plan = Exclude<ReturnType<Planner>, number>;
 
 const countOf = ([pieces]: Asked): number => pieces.reduce((all, { count }) => all + count, 0);
-
-/**
- * Groups of equal pieces that a plan places apart: half of a size, half of the rest, and so on. Their number tells how long a plan
- * takes, however many pieces there are.
- */
-const groupsOf = ([pieces]: Asked): number =>
-  pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
 
 /** Lets the page draw and answer. */
 const pause = (): Promise<void> => new Promise((done) => setTimeout(done));
@@ -104,9 +94,9 @@ export class BackgroundPlans {
 
   /** If elements take turns, the page is not complete at first anyway. */
   #isShort(asked: Asked): boolean {
-    const groups = groupsOf(asked);
-    if (isCrowd() || groups > this.#atFirst) return fits(countOf(asked));
-    this.#atFirst -= groups;
+    const lots = lotsIn(asked[0]);
+    if (isCrowd() || lots > this.#atFirst) return fits(countOf(asked));
+    this.#atFirst -= lots;
     return true;
   }
 

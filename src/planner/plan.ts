@@ -149,6 +149,10 @@ const lotsOf = (sizes: Lot[]): Lot[] =>
     return lots;
   });
 
+/** How many lots that makes of a list, which tells how long a plan takes, however many pieces there are. */
+export const lotsIn = (pieces: CutPiece[]): number =>
+  pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
+
 /** The least that any plan can need, on the grid. If the grid rounded the sizes up, only the area of the pieces is proof. */
 const boundOf = ({ sizes, width, height, grid }: Fit, pieces: CutPiece[], cloth: Cloth): number => {
   if (grid.exact) return clothBound(sizes, width, height);

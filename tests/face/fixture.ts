@@ -213,6 +213,10 @@ export const chooseInGrid = async (
     at.dispatchEvent(new Event(type, { bubbles: true, composed: type === 'input' }));
   await settled(sheet);
 };
+/** A cut list of so many sizes, 20 of each, that a page plans it in the background. */
+export const LONG_LIST = Array.from({ length: 24 }, (_, at) => `A | p${at} | ${2 + at / 8} x 4 | 20`).join(
+  '\n',
+);
 /** Pastes a text into a cell of a grid, as the clipboard brings it. */
 export const pasteInGrid = async (
   sheet: Sheet,

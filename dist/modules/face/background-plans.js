@@ -1,5 +1,5 @@
 import { canBeCut } from '../planner/check.js';
-import { planCloth, planClothAsync } from '../planner/plan.js';
+import { planCloth, lotsIn, planClothAsync } from '../planner/plan.js';
 import { afterFrame } from './after-frame.js';
 import { isCrowd } from './turns.js';
 
@@ -7,19 +7,11 @@ import { isCrowd } from './turns.js';
 const PLANNED_AT_ONCE = 30;
 /** How many of them are left in this turn. */
 let left = PLANNED_AT_ONCE;
-/**
- * At first, lists of so many groups in all are planned at once. Otherwise a page that is just appearing would jump when the plan
- * comes.
- */
+/** At first, lists of so many lots in all are planned at once. Otherwise a page that is just appearing would jump when the plan comes. */
 const PLANNED_AT_FIRST = 100;
 /** Plans that are kept after use, so that going back to an earlier list takes no time. */
 const MOST_KEPT = 20;
 const countOf = ([pieces]) => pieces.reduce((all, { count }) => all + count, 0);
-/**
- * Groups of equal pieces that a plan places apart: half of a size, half of the rest, and so on. Their number tells how long a plan
- * takes, however many pieces there are.
- */
-const groupsOf = ([pieces]) => pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
 /** Lets the page draw and answer. */
 const pause = () => new Promise((done) => setTimeout(done));
 /** Whether a list of so many pieces is short enough for what is left of this turn. If it is, it takes its share. */
@@ -94,10 +86,10 @@ class BackgroundPlans {
     };
     /** If elements take turns, the page is not complete at first anyway. */
     #isShort(asked) {
-        const groups = groupsOf(asked);
-        if (isCrowd() || groups > this.#atFirst)
+        const lots = lotsIn(asked[0]);
+        if (isCrowd() || lots > this.#atFirst)
             return fits(countOf(asked));
-        this.#atFirst -= groups;
+        this.#atFirst -= lots;
         return true;
     }
     #keep(key, plan) {

@@ -56,6 +56,8 @@ const lotsOf = (sizes) => sizes.flatMap((size) => {
     }
     return lots;
 });
+/** How many lots that makes of a list, which tells how long a plan takes, however many pieces there are. */
+const lotsIn = (pieces) => pieces.reduce((all, { count }) => all + (count && 1 + Math.floor(Math.log2(count))), 0);
 /** The least that any plan can need, on the grid. If the grid rounded the sizes up, only the area of the pieces is proof. */
 const boundOf = ({ sizes, width, height, grid }, pieces, cloth) => {
     if (grid.exact)
@@ -158,4 +160,4 @@ const everyPiece = (plan, most = MOST_PLACED) => {
     return all;
 };
 
-export { everyPiece, planCloth, planClothAsync };
+export { everyPiece, lotsIn, planCloth, planClothAsync };

@@ -99,6 +99,16 @@ const pauseEvery = (filler, total) => {
         yield Math.min(1, shown / total);
     };
 };
+/** Lays out a recipe. `same` is a layout that is surely the same: it costs as much, so that the search goes on in the same way. */
+const tryOut = (filler, recipe, within, inStrips, same) => {
+    if (same) {
+        filler.effort += same.cost;
+        return same;
+    }
+    const before = filler.effort;
+    const layout = filler.layOut(recipe, within, inStrips);
+    return { layout, cost: filler.effort - before };
+};
 /** The best layout in strips from one of these recipes. */
 function* bestOf(recipes, filler, pause) {
     let best;
@@ -118,25 +128,26 @@ function* tidy(best, recipe, lots, filler, most, roll, pause) {
     if (lots.every(({ piece, turn }) => !turn && piece === lots[0].piece))
         return layout;
     let patient = filler.effort + most * TIDY_PATIENCE;
-    let cost;
+    /** What the recipe gives within the cloth of the layout. */
+    let kept;
+    const untidinessOf = (tried) => {
+        if (tried === kept)
+            return now;
+        return tried.layout.unplaced ? Infinity : untidiness(tried.layout, lots);
+    };
     for (const end = filler.effort + most; filler.effort < Math.min(end, patient);) {
         const { undo, isIdle } = vary(recipe, roll, lots, best.inStrips);
-        if (isIdle && cost)
-            filler.effort += cost;
+        const tried = tryOut(filler, recipe, layout.used, best.inStrips, isIdle ? kept : undefined);
+        const untidy = untidinessOf(tried);
+        if (untidy > now)
+            undo();
         else {
-            const before = filler.effort;
-            const tried = filler.layOut(recipe, layout.used, best.inStrips);
-            const untidy = tried.unplaced ? Infinity : untidiness(tried, lots);
-            if (untidy > now)
-                undo();
-            else {
-                if (untidy < now)
-                    patient = filler.effort + most * TIDY_PATIENCE;
-                // Within less cloth the same recipe may give another layout.
-                cost = tried.used === layout.used ? filler.effort - before : undefined;
-                now = untidy;
-                layout = tried;
-            }
+            if (untidy < now)
+                patient = filler.effort + most * TIDY_PATIENCE;
+            // Within less cloth the same recipe may give another layout.
+            kept = tried.layout.used === layout.used ? tried : undefined;
+            now = untidy;
+            layout = tried.layout;
         }
         yield* pause();
     }
@@ -166,30 +177,23 @@ function* search(lots, width, height, bound, cheaper, worth = 1) {
         const by = copy(recipe);
         const aim = () => found.layout.used - Math.max(1, Math.floor((found.layout.used - bound) / 16));
         let goal = inStrips ? aim() : Math.min(aim(), cheaper(found.layout.used));
-        let now = Infinity;
-        let cost = 0;
+        /** What the recipe gives within the goal, if it does not place all pieces. */
+        let kept;
         for (const end = filler.effort + total * share; goal >= bound && filler.effort < end;) {
             const { undo, isIdle } = vary(by, roll, lots, inStrips);
-            const before = filler.effort;
-            const isKnown = isIdle && now < Infinity;
-            const tried = isKnown ? undefined : filler.layOut(by, goal, inStrips);
-            if (tried?.unplaced === 0) {
-                found = { layout: tried, inStrips };
+            const tried = tryOut(filler, by, goal, inStrips, isIdle ? kept : undefined);
+            const { layout } = tried;
+            const now = kept?.layout.unplaced ?? Infinity;
+            if (!layout.unplaced) {
+                found = { layout, inStrips };
                 recipe = copy(by);
                 goal = aim();
-                now = Infinity;
+                kept = undefined;
             }
-            else {
-                const unplaced = tried?.unplaced ?? now;
-                if (!tried)
-                    filler.effort += cost;
-                if (unplaced > now + (filler.area * 0.002 * roll(1000) * roll(1000)) / 1e6)
-                    undo();
-                else {
-                    now = unplaced;
-                    cost = filler.effort - before;
-                }
-            }
+            else if (layout.unplaced <= now + (filler.area * 0.002 * roll(1000) * roll(1000)) / 1e6)
+                kept = tried;
+            else
+                undo();
             yield* pause();
         }
     };

@@ -69,6 +69,8 @@ export interface CuttingPlan {
     /** Whether we have proof that less is impossible. */
     exact: boolean;
 }
+/** How many lots that makes of a list, which tells how long a plan takes, however many pieces there are. */
+export declare const lotsIn: (pieces: CutPiece[]) => number;
 /**
  * How to cut the pieces from the least cloth, or from the fewest sheets, with edge-to-edge cuts only. The plan starts with strips
  * across the cloth, unless another order of cuts saves cloth. The same list always gives the same plan. If the pieces cannot be

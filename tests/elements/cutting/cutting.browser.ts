@@ -11,6 +11,7 @@ import {
   leave,
   listed,
   listen,
+  LONG_LIST,
   messageAt,
   pasteInGrid,
   redrawn,
@@ -33,8 +34,6 @@ const TABLE = `<table>
 </table>`;
 const cutting = (inside = TABLE, attributes = '', until = settled): Promise<Cutting> =>
   show<Cutting>(`<quilt-cutting ${attributes}>${inside}</quilt-cutting>`, until);
-/** A list of so many sizes that a page plans it in the background, 20 of each. */
-const LONG = Array.from({ length: 24 }, (_, at) => `A | p${at} | ${2 + at / 8} x 4 | 20`).join('\n');
 const plans = (sheet: Sheet): CuttingResult['fabrics'] => answered<CuttingResult>(sheet).fabrics;
 const isPlanning = (sheet: Sheet): boolean =>
   !!sheet.result.errors?.some(({ message }) => message.includes('being planned'));
@@ -232,7 +231,7 @@ C | squares for half-square triangles | 3 finished | 2`;
   });
 
   it('plans a long list in the background, shows how far it is, and tells when it is ready', async () => {
-    const sheet = await cutting('', `list="${LONG}"`, redrawn);
+    const sheet = await cutting('', `list="${LONG_LIST}"`, redrawn);
     expect(isPlanning(sheet)).to.be.true;
     expect(messageAt(sheet, 'list')).to.match(/being planned: \d+ % done\.$/);
     expect(buttonIn(sheet, 'Print').disabled).to.be.true;
@@ -248,16 +247,16 @@ C | squares for half-square triangles | 3 finished | 2`;
   });
 
   it('drops a plan that nobody waits for any more', async () => {
-    const sheet = await cutting('', `list="${LONG}"`, redrawn);
+    const sheet = await cutting('', `list="${LONG_LIST}"`, redrawn);
     expect(isPlanning(sheet)).to.be.true;
-    await pasteInGrid(sheet, 1, 1, LONG.replaceAll(/20$/gm, '1'));
+    await pasteInGrid(sheet, 1, 1, LONG_LIST.replaceAll(/20$/gm, '1'));
     expect(isPlanning(sheet)).to.be.false;
     const counts = (): number[] => answered(sheet).cuts.map(({ count }) => count);
     expect(counts()).to.deep.equal(Array(24).fill(1));
     const heard = listen(sheet);
     await leave(sheet);
     // As long as the plan that was dropped would have taken.
-    const other = Object.assign(document.createElement('quilt-cutting'), { list: LONG });
+    const other = Object.assign(document.createElement('quilt-cutting'), { list: LONG_LIST });
     sheet.after(other);
     await settled(other);
     expect(heard).to.deep.equal([`change ${answered(sheet).buy.text}`]);
@@ -279,7 +278,7 @@ C | squares for half-square triangles | 3 finished | 2`;
   it('keeps the last good plan, marked stale, while a new one is made', async () => {
     const sheet = await cutting('', 'list="A | square | 3 | 4"');
     const before = text(find(sheet, 'strong'));
-    sheet.list = LONG;
+    sheet.list = LONG_LIST;
     await redrawn(sheet);
     expect(isPlanning(sheet)).to.be.true;
     expect(text(find(sheet, 'strong'))).to.equal(before);

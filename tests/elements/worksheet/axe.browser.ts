@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { redrawn, show, unfold, writeAndLeave, type Sheet } from '../../face/fixture.js';
+import { LONG_LIST, redrawn, show, unfold, writeAndLeave, type Sheet } from '../../face/fixture.js';
 import { findings } from '../../face/findings.js';
 import { calm, quilt } from './quilt.js';
 
@@ -33,15 +33,12 @@ for (const [where, style] of Object.entries(PAGES))
     });
   });
 
-/** So many sizes that the page plans them in the background. */
-const LONG = Array.from({ length: 24 }, (_, at) => `A | p${at} | ${2 + at / 8} x 4 | 20`).join('\n');
-
 describe('axe', () => {
   for (const [what, html] of [
     ['a top on point', '<quilt-top block="12" across="3" down="3" set="on-point" sashing="2"></quilt-top>'],
     ['a cutting plan', '<quilt-cutting sheet="fat-quarter" list="A | square | 4 1/2 | 20"></quilt-cutting>'],
     ['a cut list with an error', '<quilt-cutting list="A | square | large | 20"></quilt-cutting>'],
-    ['a long list that is being planned', `<quilt-cutting list="${LONG}"></quilt-cutting>`],
+    ['a long list that is being planned', `<quilt-cutting list="${LONG_LIST}"></quilt-cutting>`],
   ] as const)
     it(`finds nothing in ${what}`, async () => {
       const sheet = await show<Sheet>(html, redrawn);
